@@ -1,0 +1,68 @@
+import { ambiguousNames, ordinaryNames } from './data/ambiguous-names.ts';
+import type { Ingredient } from './data/ingredient.ts';
+import { ingredients } from './ingredients.ts';
+import { nameKey } from './name-key.ts';
+
+/** What a herb's part may be called after its name; "calendula petals" and "calendula flower heads" are calendula. */
+const partWords: readonly (readonly [RegExp, readonly string[]])[] = [
+  [/flower|petal|strobile/, ['flower', 'flower head', 'petal', 'blossom', 'head', 'bud']],
+  [/top|herb/, ['flower', 'flowering top', 'top', 'herb']],
+  [/leaf/, ['leaf', 'herb']],
+  [/root|rhizome/, ['root', 'root powder', 'root slice']],
+  [/seed/, ['seed']],
+  [/pod/, ['pod', 'bean']],
+  [/bark/, ['bark', 'stick']],
+];
+
+const herbNames = (name: string, part: string): string[] =>
+  partWords.flatMap(([pattern, words]) => (pattern.test(part) ? words.map((word) => `${name} ${word}`) : []));
+
+/** The part of a plant, not its oil: "clove bud" is a spice, "clove" in a lip balm the oil. */
+const plantPart = / (?:seed|root|peel|leaf|flower|bark|bud|fruit)$/;
+
+/** "clove oil" is also "clove essential oil", "oil of clove" and, where nothing else has that name, "clove". */
+const essentialNames = (name: string): string[] => {
+  const stem = /^(.+?)(?: essential)? oil$/.exec(name.toLowerCase())?.[1];
+  if (stem === undefined) return [];
+  const forms = [`${stem} oil`, `${stem} essential oil`, `oil of ${stem}`, `essential oil of ${stem}`];
+  return plantPart.test(` ${stem}`) ? forms : [...forms, stem];
+};
+
+/** An INCI name is typed with its bracket, without the bracket signs, and without what stands in the bracket. */
+const withoutBracket = (inci: string): string => inci.replace(/\s*\([^)]*\)/g, '');
+
+const labelNames = ({ inci, inciEu, inciUs }: Ingredient): string[] =>
+  [inci, inciEu, inciUs].flatMap((name) => (name === undefined ? [] : [name, withoutBracket(name)]));
+
+const namesOf = (ingredient: Ingredient): string[] => {
+  const plain = [ingredient.name, ...ingredient.names];
+  const ids = [ingredient.id, ...ingredient.alsoIds];
+  const all = [...plain, ...ids, ...labelNames(ingredient)];
+  if (ingredient.kind === 'essential-oil') return [...all, ...plain.flatMap(essentialNames)];
+  if (ingredient.kind !== 'herb') return all;
+  const latin = (ingredient.origin ?? '').replace(/ (?:\/|agg\.).*$/, '');
+  return [...all, latin, ...plain.flatMap((name) => herbNames(name, ingredient.part))];
+};
+
+/** Which ingredients carry a name, by the name's key. Names given to several rows are not settled here yet. */
+export const carriers = (): Map<string, string[]> => {
+  const map = new Map<string, string[]>();
+  for (const ingredient of ingredients) {
+    for (const name of namesOf(ingredient)) {
+      const key = nameKey(name);
+      const ids = map.get(key);
+      if (!ids) map.set(key, [ingredient.id]);
+      else if (!ids.includes(ingredient.id)) ids.push(ingredient.id);
+    }
+  }
+  return map;
+};
+
+/** Every name's key with the ids it stands for: names that mean two things as declared, the ordinary one elsewhere. */
+export const nameIndex = (): ReadonlyMap<string, readonly string[]> => {
+  const map: Map<string, readonly string[]> = carriers();
+  map.delete('');
+  for (const { names, ids } of ambiguousNames) for (const name of names) map.set(nameKey(name), ids);
+  for (const [name, id] of Object.entries(ordinaryNames)) map.set(nameKey(name), [id]);
+  return map;
+};
