@@ -1,0 +1,134 @@
+import { z } from 'zod';
+import { recipeLines, recipeName } from './recipe.ts';
+import { defaultSettings, type Settings, settingsSchema } from './settings.ts';
+
+/** A recipe's id within its book, made by the bot. Looked up with Object.hasOwn: "constructor" is a fair id too. */
+export const recipeId = z.string().regex(/^[a-z0-9][a-z0-9-]{0,79}$/);
+
+/** Longest group and member ids, in UTF-16 units. */
+export const maxIdLength = 200;
+
+/**
+ * The book of one group is a list of events; what stands in it now is a pure fold of them. Nothing is edited away:
+ * a correction is a new event. Event kinds and their fields are kept readable for good, so only ever add kinds or
+ * optional fields.
+ */
+export const bookEvent = z.discriminatedUnion('kind', [
+  z.strictObject({
+    kind: z.literal('recipe-saved'),
+    recipe: recipeId,
+    name: recipeName,
+    lines: recipeLines,
+  }),
+  z.strictObject({
+    kind: z.literal('recipe-renamed'),
+    recipe: recipeId,
+    name: recipeName,
+  }),
+  z.strictObject({ kind: z.literal('recipe-deleted'), recipe: recipeId }),
+  z.strictObject({
+    kind: z.literal('settings-changed'),
+    settings: settingsSchema.partial(),
+  }),
+]);
+export type BookEvent = z.output<typeof bookEvent>;
+
+/** One written event: `seq` counts 1, 2, 3 … within the group, `at` is an ISO instant, `who` a member id. */
+export const bookEntry = z.strictObject({
+  v: z.literal(1),
+  group: z.string().min(1).max(maxIdLength),
+  seq: z.int().min(1),
+  at: z.iso.datetime(),
+  who: z.string().max(maxIdLength),
+  event: bookEvent,
+});
+export type BookEntry = z.output<typeof bookEntry>;
+
+/**
+ * A saved recipe as it stands now. `versions` holds the sequence number of the event that wrote each version, so
+ * that an old version is read back from the journal instead of being carried along in memory.
+ */
+export const savedRecipe = z.strictObject({
+  id: recipeId,
+  name: recipeName,
+  lines: recipeLines,
+  versions: z.array(z.int()).min(1),
+});
+export type SavedRecipe = z.output<typeof savedRecipe>;
+
+export const bookState = z.strictObject({
+  v: z.literal(1),
+  seq: z.int().min(0),
+  settings: settingsSchema,
+  recipes: z.record(recipeId, savedRecipe),
+});
+export type BookState = z.output<typeof bookState>;
+
+export const emptyBook: BookState = {
+  v: 1,
+  seq: 0,
+  settings: defaultSettings,
+  recipes: {},
+};
+
+/** The book while entries are being applied: the same data, with what this fold has copied already open to change. */
+interface Draft {
+  settings: Settings;
+  readonly recipes: Record<string, SavedRecipe>;
+  /** Version lists made during this fold; any other list may belong to an older state and is copied first. */
+  readonly owned: Set<number[]>;
+}
+
+const ownVersions = (draft: Draft, recipe: SavedRecipe | undefined): number[] => {
+  const versions = recipe?.versions ?? [];
+  if (draft.owned.has(versions)) return versions;
+  const copy = [...versions];
+  draft.owned.add(copy);
+  return copy;
+};
+
+const recipeOf = (draft: Draft, id: string): SavedRecipe | undefined =>
+  Object.hasOwn(draft.recipes, id) ? draft.recipes[id] : undefined;
+
+const apply = (draft: Draft, { seq, event }: BookEntry): void => {
+  if (event.kind === 'settings-changed') {
+    draft.settings = settingsSchema.parse({
+      ...draft.settings,
+      ...event.settings,
+    });
+    return;
+  }
+  const id = event.recipe;
+  const recipe = recipeOf(draft, id);
+  if (event.kind === 'recipe-saved') {
+    const versions = ownVersions(draft, recipe);
+    versions.push(seq);
+    draft.recipes[id] = { id, name: event.name, lines: event.lines, versions };
+  } else if (event.kind === 'recipe-renamed') {
+    if (recipe) draft.recipes[id] = { ...recipe, name: event.name };
+  } else delete draft.recipes[id];
+};
+
+/**
+ * The book after some more entries, in order of `seq`. Pure: `state` stays as it was. Costs one copy of the list
+ * of recipes for all the entries together, so a long journal is best folded in one call.
+ */
+export const afterEntries = (state: BookState, entries: readonly BookEntry[]): BookState => {
+  const last = entries.at(-1);
+  if (last === undefined) return state;
+  const draft: Draft = {
+    settings: state.settings,
+    recipes: { ...state.recipes },
+    owned: new Set(),
+  };
+  for (const entry of entries) apply(draft, entry);
+  return {
+    v: 1,
+    seq: last.seq,
+    settings: draft.settings,
+    recipes: draft.recipes,
+  };
+};
+
+/** The book after one more entry. Pure; entries must come in order of `seq`. */
+export const afterEntry = (state: BookState, entry: BookEntry): BookState => afterEntries(state, [entry]);

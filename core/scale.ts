@@ -1,0 +1,155 @@
+import { blendDensity } from './density.ts';
+import { dropsPerMl } from './grams.ts';
+import { ingredientById, isAroma, isSmallDose } from './ingredients.ts';
+import { type Resolved, resolveRecipe } from './resolve.ts';
+import { fail, ok, type Result } from './result.ts';
+import type { ScaleStep } from './settings.ts';
+import { shareOut } from './share.ts';
+import { gramsOfSteps, stepsNearest } from './steps.ts';
+import { checkSize, planFor, type ScaleProblem, type ScaleRequest } from './target.ts';
+import { leastWeighableG } from './weighing.ts';
+
+export type { Fill, ScaleProblem, ScaleRequest, Target } from './target.ts';
+
+export interface ScaledLine {
+  readonly ingredient: string;
+  /** Percent by weight of what goes into the containers. */
+  readonly percent: number;
+  /** Whole steps of the scale; all lines together make the total. */
+  readonly grams: number;
+  /** For aroma only, about: 30 drops to the ml, and bottles differ from 20 to 40. */
+  readonly drops?: number;
+  readonly infusedWith?: string;
+  readonly fresh?: boolean;
+}
+
+/** A line that the scale cannot tell well enough, with what the recipe asks for and what the scale needs. */
+export interface TooSmall {
+  readonly ingredient: string;
+  readonly wantedG: number;
+  readonly leastG: number;
+  /** True when the line came out under one step of the scale and was given one step. */
+  readonly raised: boolean;
+}
+
+export interface Scaled {
+  readonly lines: readonly ScaledLine[];
+  readonly strained: readonly {
+    readonly ingredient: string;
+    readonly grams: number;
+    readonly fresh?: boolean;
+  }[];
+  readonly totalG: number;
+  readonly netG: number;
+  readonly allowanceG: number;
+  readonly lossPercent: number;
+  readonly stepG: ScaleStep;
+  readonly densityGMl: number;
+  readonly densityUnknown: readonly string[];
+  readonly containers?: number;
+  readonly fillGEach?: number;
+  readonly tooSmall: readonly TooSmall[];
+  readonly resolved: Resolved;
+}
+
+/** Rounded down, so that total ≥ net / (1 − loss) holds for the printed figures too. */
+const roundedDown = (grams: number): number => Math.floor(grams * 1e4 + 1e-6) / 1e4;
+
+const rounded = (value: number, decimals: number): number => Number(value.toFixed(decimals));
+
+const drops = (ingredient: string, grams: number): number | undefined => {
+  const found = ingredientById(ingredient);
+  if (!found || !isAroma(found) || !found.densityGMl) return undefined;
+  return Math.round((grams / found.densityGMl.value) * dropsPerMl(ingredient));
+};
+
+const scaledLines = (
+  resolved: Resolved,
+  steps: readonly number[],
+  sum: number,
+  stepG: ScaleStep,
+): ScaledLine[] =>
+  resolved.lines.map((line, index) => {
+    const { weight, ...rest } = line;
+    const grams = gramsOfSteps(steps[index] ?? 0, stepG);
+    const inDrops = drops(line.ingredient, grams);
+    return {
+      ...rest,
+      percent: rounded((100 * weight) / sum, 4),
+      grams,
+      ...(inDrops === undefined ? {} : { drops: inDrops }),
+    };
+  });
+
+const tooSmallLines = (
+  resolved: Resolved,
+  sum: number,
+  totalG: number,
+  stepG: ScaleStep,
+  raised: readonly number[],
+): TooSmall[] =>
+  resolved.lines.flatMap((line, index) => {
+    const found = ingredientById(line.ingredient);
+    const leastG = leastWeighableG(stepG, found && isSmallDose(found) ? 'small' : 'bulk');
+    const wantedG = (totalG * line.weight) / sum;
+    return wantedG < leastG
+      ? [
+          {
+            ingredient: line.ingredient,
+            wantedG,
+            leastG,
+            raised: raised.includes(index),
+          },
+        ]
+      : [];
+  });
+
+/**
+ * Scales a recipe to a target. Lines are whole steps of the scale and sum to the total; a container target weighs out
+ * `net / (1 − loss)`, rounded up to the step; a mass, volume or multiple is the weigh-out itself, and what the loss
+ * leaves of it is the net. Fill volumes use the set blend's density at 20 °C.
+ */
+export const scaleRecipe = (request: ScaleRequest): Result<Scaled, ScaleProblem> => {
+  const resolution = resolveRecipe(request.lines, request.region);
+  if (!resolution.ok) return resolution;
+  const resolved = resolution.value;
+  const density = blendDensity(resolved.lines);
+  const plan = planFor(request, resolved, density.densityGMl);
+  if (!plan.ok) return plan;
+  const { stepG, lossPercent } = request;
+  const { totalSteps, containers, fillGEach } = plan.value;
+  const problem = checkSize(plan.value, resolved, stepG);
+  if (problem) return fail(problem);
+  const shares = shareOut(
+    resolved.lines.map((line) => line.weight),
+    totalSteps,
+  );
+  const totalG = gramsOfSteps(totalSteps, stepG);
+  if (!shares.ok)
+    return fail({
+      code: 'batch-too-small',
+      totalG,
+      lines: resolved.lines.length,
+      stepG,
+    });
+  const sum = resolved.lines.reduce((all, line) => all + line.weight, 0);
+  const netG = roundedDown(plan.value.netG ?? totalG * (1 - lossPercent / 100));
+  return ok({
+    lines: scaledLines(resolved, shares.value.steps, sum, stepG),
+    strained: resolved.strained.map(({ perGram, ...herb }) => ({
+      ...herb,
+      grams: gramsOfSteps(Math.max(1, stepsNearest(perGram * totalG, stepG)), stepG),
+    })),
+    totalG,
+    netG,
+    allowanceG: rounded(totalG - netG, 4),
+    lossPercent,
+    stepG,
+    densityGMl: rounded(density.densityGMl, 4),
+    densityUnknown: density.unknown,
+    ...(containers === undefined ? {} : { containers }),
+    ...(fillGEach === undefined ? {} : { fillGEach: rounded(fillGEach, 4) }),
+    tooSmall: tooSmallLines(resolved, sum, totalG, stepG, shares.value.raised),
+    resolved,
+  });
+};

@@ -1,0 +1,28 @@
+import { z } from 'zod';
+
+export const regions = ['eu', 'uk', 'us', 'ca', 'au'] as const;
+export type Region = (typeof regions)[number];
+
+/** Steps a kitchen or jeweller's scale reads in, in grams. */
+export const scaleSteps = [1, 0.1, 0.01, 0.001] as const;
+export type ScaleStep = (typeof scaleSteps)[number];
+
+/** What a group has set for itself. `lossPercent` is the share left in jug and spoon (3 %: common practice, no source). */
+export const settingsSchema = z.strictObject({
+  region: z.enum(regions),
+  units: z.enum(['g', 'oz']),
+  currency: z.string().regex(/^[A-Z]{3}$/),
+  stepG: z.union([z.literal(1), z.literal(0.1), z.literal(0.01), z.literal(0.001)]),
+  lossPercent: z.number().min(0).max(50),
+  writerRole: z.string().max(100).nullable(),
+});
+export type Settings = z.output<typeof settingsSchema>;
+
+export const defaultSettings: Settings = {
+  region: 'eu',
+  units: 'g',
+  currency: 'EUR',
+  stepG: 0.1,
+  lossPercent: 3,
+  writerRole: null,
+};
