@@ -1,0 +1,106 @@
+import { afterEntries, type BookEntry, type BookState, bookEntry, emptyBook } from '../../core/book.ts';
+import { keysOf } from './names.ts';
+import { BrokenSeal } from './seal.ts';
+import { type BookSnapshot, bookSnapshot } from './snapshot.ts';
+import type { Store } from './store.ts';
+import { damaged, NotRecorded, StoreTrouble } from './trouble.ts';
+
+/** One group's entries in the store. It does not queue: see the keeper for that. */
+export interface Journal {
+  /** The book as it stands, and how many entries came after the snapshot. Throws StoreTrouble `damaged`. */
+  load(): Promise<{
+    readonly state: BookState;
+    readonly sinceSnapshot: number;
+  }>;
+  /** One old entry, or undefined when there is none. Throws StoreTrouble `damaged`. */
+  entry(seq: number): Promise<BookEntry | undefined>;
+  /** Writes one entry as one atomic write; on disk when it resolves. Throws NotRecorded. */
+  append(entry: BookEntry): Promise<void>;
+  /** Writes a snapshot. False when it could not be written, which loses nothing. */
+  snapshot(state: BookState): Promise<boolean>;
+}
+
+const blockSize = 250;
+
+// Whatever goes wrong while reading becomes one clear trouble; a broken entry is never passed over.
+const reading = async <T>(store: Store, read: () => Promise<T>): Promise<T> => {
+  try {
+    return await read();
+  } catch (fault) {
+    if (fault instanceof StoreTrouble) throw fault;
+    if (fault instanceof BrokenSeal) throw damaged(store.shown, fault.message, { cause: fault });
+    throw new StoreTrouble('no-access', `The store "${store.shown}" could not be read.`, { cause: fault });
+  }
+};
+
+const checked = (store: Store, group: string, seq: number, value: unknown): BookEntry => {
+  const entry = bookEntry.safeParse(value);
+  if (entry.success && entry.data.group === group && entry.data.seq === seq) return entry.data;
+  throw damaged(store.shown, `entry ${seq} of a book is not one this version can read`);
+};
+
+const numbersFrom = (first: number): number[] => Array.from({ length: blockSize }, (_, at) => first + at);
+
+/** The entries from `first` on, up to the first number there is none for; none may come after such a hole. */
+const block = async (store: Store, group: string, first: number): Promise<BookEntry[]> => {
+  const keys = keysOf(group);
+  const values = await store.keyv.getMany<unknown>(numbersFrom(first).map(keys.entry));
+  const end = values.indexOf(undefined);
+  const there = end === -1 ? values : values.slice(0, end);
+  if (values.slice(there.length).some((value) => value !== undefined)) {
+    throw damaged(store.shown, `entry ${first + there.length} of a book is missing`);
+  }
+  return there.map((value, at) => checked(store, group, first + at, value));
+};
+
+const lastSnapshot = async (store: Store, group: string): Promise<BookState> => {
+  const value = await store.keyv.get<unknown>(keysOf(group).snapshot);
+  const snapshot = bookSnapshot.safeParse(value);
+  return snapshot.success && snapshot.data.group === group ? snapshot.data.state : emptyBook;
+};
+
+const load = async (store: Store, group: string): Promise<{ state: BookState; sinceSnapshot: number }> => {
+  const start = await lastSnapshot(store, group);
+  const tail: BookEntry[] = [];
+  // Begins with the snapshot's own last entry: it must be there too.
+  let next = Math.max(1, start.seq);
+  let more = true;
+  while (more) {
+    const entries = await block(store, group, next);
+    for (const entry of entries) tail.push(entry);
+    next += entries.length;
+    more = entries.length === blockSize;
+  }
+  if (start.seq > 0 && tail.shift() === undefined)
+    throw damaged(store.shown, `entry ${start.seq} of a book is missing`);
+  return { state: afterEntries(start, tail), sinceSnapshot: tail.length };
+};
+
+const write = async (store: Store, key: string, value: BookEntry | BookSnapshot): Promise<void> => {
+  if (store.readOnly) throw new NotRecorded('read-only');
+  try {
+    if (!(await store.keyv.set(key, value))) throw new NotRecorded('failed');
+  } catch (fault) {
+    throw fault instanceof NotRecorded ? fault : new NotRecorded('failed', { cause: fault });
+  }
+};
+
+/** The journal of `group` in `store`. Throws StoreTrouble `bad-group`. */
+export const journalOf = (store: Store, group: string): Journal => {
+  const keys = keysOf(group);
+  const entry = async (seq: number): Promise<BookEntry | undefined> => {
+    if (!Number.isSafeInteger(seq) || seq < 1) return undefined;
+    const value = await store.keyv.get<unknown>(keys.entry(seq));
+    return value === undefined ? undefined : checked(store, group, seq, value);
+  };
+  return {
+    load: () => reading(store, () => load(store, group)),
+    entry: (seq) => reading(store, () => entry(seq)),
+    append: (entry) => write(store, keys.entry(entry.seq), entry),
+    snapshot: (state) =>
+      write(store, keys.snapshot, { v: 1, group, state }).then(
+        () => true,
+        () => false,
+      ),
+  };
+};

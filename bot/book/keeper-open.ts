@@ -1,0 +1,93 @@
+import { journalOf } from './journal.ts';
+import type { Book, Keeper } from './keeper.ts';
+import { OpenBook } from './keeper-book.ts';
+import type { Store } from './store.ts';
+import { StoreTrouble } from './trouble.ts';
+
+/** Books kept in memory when nobody is using them. */
+export const defaultMaxOpen = 1000;
+
+/**
+ * The books that are open. A group never has two: entries would get the same number. So a book that was put away
+ * is found again for as long as anybody still holds it, and is read anew only after that.
+ */
+class Shelf {
+  readonly #max: number;
+  readonly #recent = new Map<string, OpenBook>();
+  readonly #held = new Map<string, WeakRef<OpenBook>>();
+  readonly #gone = new FinalizationRegistry<string>((group) => {
+    if (this.#held.get(group)?.deref() === undefined) this.#held.delete(group);
+  });
+
+  constructor(max: number) {
+    this.#max = max;
+  }
+
+  find(group: string): OpenBook | undefined {
+    const book = this.#recent.get(group) ?? this.#held.get(group)?.deref();
+    if (book) this.#use(book);
+    return book;
+  }
+
+  add(book: OpenBook): void {
+    this.#held.set(book.group, new WeakRef(book));
+    this.#gone.register(book, book.group);
+    this.#use(book);
+  }
+
+  all(): OpenBook[] {
+    return [...this.#held.values()].flatMap((held) => held.deref() ?? []);
+  }
+
+  #use(book: OpenBook): void {
+    this.#recent.delete(book.group);
+    this.#recent.set(book.group, book);
+    for (const group of this.#recent.keys()) {
+      if (this.#recent.size <= this.#max) break;
+      this.#recent.delete(group);
+    }
+  }
+}
+
+/**
+ * Keeps the books of every group in `store`, at most `maxOpen` of them in memory beyond those in use. Opening
+ * reads a book once however many ask at the same time; recording queues per group and resolves when the entry is
+ * on disk.
+ *
+ * `open` throws StoreTrouble (`damaged`, `bad-group`, `closed`, `no-access`); `record` throws NotRecorded, and the
+ * book then stands as before. `close` waits for what is being written and closes the store.
+ */
+export const openKeeper = (store: Store, options: { readonly maxOpen?: number } = {}): Keeper => {
+  const shelf = new Shelf(Math.max(1, options.maxOpen ?? defaultMaxOpen));
+  const loading = new Map<string, Promise<OpenBook>>();
+  let closing: Promise<void> | undefined;
+
+  const load = async (group: string): Promise<OpenBook> => {
+    const journal = journalOf(store, group);
+    const book = new OpenBook(group, journal, await journal.load());
+    shelf.add(book);
+    return book;
+  };
+
+  const open = async (group: string): Promise<Book> => {
+    if (closing) throw new StoreTrouble('closed', 'The store is closed.');
+    const there = shelf.find(group) ?? loading.get(group);
+    if (there) return there;
+    const fresh = load(group).finally(() => loading.delete(group));
+    loading.set(group, fresh);
+    return fresh;
+  };
+
+  const finish = async (): Promise<void> => {
+    await Promise.allSettled(loading.values());
+    await Promise.all(shelf.all().map((book) => book.idle()));
+    await store.close();
+  };
+
+  const close = (): Promise<void> => {
+    closing ??= finish();
+    return closing;
+  };
+
+  return { open, close };
+};

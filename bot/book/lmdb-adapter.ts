@@ -1,0 +1,205 @@
+import { EventEmitter } from 'node:events';
+import { join } from 'node:path';
+import type { KeyvStoreAdapter, StoredData } from 'keyv';
+import { type Database, open } from 'lmdb';
+import { type Room, roomIn } from './room.ts';
+import type { NotRecorded } from './trouble.ts';
+
+/** Longest key in bytes of UTF-8: the library's own limit on 4 KiB pages. */
+export const maxKeyBytes = 1978;
+
+// Writes in one transaction at most; bounds the room a transaction may need.
+const maxBatch = 100;
+
+interface Write {
+  readonly key: Buffer;
+  /** Undefined deletes the key. */
+  readonly value: Buffer | undefined;
+  readonly resolve: (existed: boolean) => void;
+  readonly reject: (problem: Error) => void;
+}
+
+/** What the library tells about its file; its own typings leave it open. */
+interface Sizes {
+  readonly pageSize: number;
+  readonly lastPageNumber: number;
+  readonly treeDepth: number;
+  readonly free: { readonly treeDepth: number };
+}
+
+const keyOf = (key: string): Buffer => {
+  const bytes = Buffer.from(key, 'utf8');
+  if (bytes.length === 0 || bytes.length > maxKeyBytes) {
+    throw new RangeError(`a key is 1 to ${maxKeyBytes} bytes long, not ${bytes.length}`);
+  }
+  // Half a surrogate pair has no UTF-8: two different keys would become one.
+  if (/\p{Surrogate}/u.test(key)) throw new RangeError('a key must be well-formed Unicode');
+  return bytes;
+};
+
+/** The first key after all those that begin with `prefix`; UTF-8 never contains the byte 0xFF. */
+const afterPrefix = (prefix: string): Buffer => Buffer.concat([Buffer.from(prefix), Buffer.from([0xff])]);
+
+/**
+ * A keyv storage adapter over one lmdb file in `folder`. An awaited write has been flushed to disk. Writes asked for
+ * in the same turn of the event loop share transactions, and so flushes, of up to 100 writes.
+ *
+ * Room for a commit is made before it begins. The library must not meet a full disk itself: lmdb 3.5.6 writes its
+ * report of a failed page write into 100 bytes that it does not always fit (mdb_page_flush), and the process was
+ * seen to be aborted for a corrupted heap.
+ *
+ * Commits run on the main thread on purpose. The library's background commits print stack traces and leave
+ * rejections unhandled when a commit fails; its synchronous transaction throws cleanly, recovers when there is room
+ * again, and is no slower, at the price that the process waits for the flush.
+ */
+export class LmdbAdapter extends EventEmitter implements KeyvStoreAdapter {
+  readonly opts = { url: '', dialect: 'sqlite' };
+  namespace?: string;
+  readonly #db: Database<Buffer, Buffer>;
+  readonly #explain: (fault: unknown) => NotRecorded;
+  readonly #room: Room | undefined;
+  #queue: Write[] = [];
+  #closed = false;
+
+  /** `explain` names the reason when a commit fails. */
+  constructor(
+    folder: string,
+    options: {
+      readonly readOnly: boolean;
+      readonly explain: (fault: unknown) => NotRecorded;
+    },
+  ) {
+    super();
+    this.#explain = options.explain;
+    this.#db = open<Buffer, Buffer>({
+      path: folder,
+      noSubdir: false,
+      readOnly: options.readOnly,
+      encoding: 'binary',
+      keyEncoding: 'binary',
+      maxDbs: 1,
+      // Flush before a commit counts as done, instead of some time after it.
+      overlappingSync: false,
+      noSync: false,
+      noMetaSync: false,
+    });
+    this.#room = options.readOnly ? undefined : roomIn(folder, join(folder, 'data.mdb'));
+  }
+
+  #read(key: string): string | undefined {
+    if (this.#closed) throw new Error('the store is closed');
+    return this.#db.getBinary(keyOf(key))?.toString('utf8');
+  }
+
+  async get<Value>(key: string): Promise<StoredData<Value> | undefined> {
+    return this.#read(key) as StoredData<Value> | undefined;
+  }
+
+  async getMany<Value>(keys: string[]): Promise<StoredData<Value | undefined>[]> {
+    return keys.map((key) => this.#read(key)) as StoredData<Value | undefined>[];
+  }
+
+  async has(key: string): Promise<boolean> {
+    return this.#db.doesExist(keyOf(key));
+  }
+
+  async set(key: string, value: string): Promise<boolean> {
+    await this.#write(keyOf(key), Buffer.from(value, 'utf8'));
+    return true;
+  }
+
+  async delete(key: string): Promise<boolean> {
+    return this.#write(keyOf(key), undefined);
+  }
+
+  async deleteMany(keys: string[]): Promise<boolean> {
+    const existed = await Promise.all(keys.map((key) => this.delete(key)));
+    return existed.every(Boolean);
+  }
+
+  /** Deletes everything of the current namespace, or everything there is when none is set. */
+  async clear(): Promise<void> {
+    const keys = [...this.#db.getKeys(this.#range(this.namespace))];
+    await Promise.all(keys.map((key) => this.#write(Buffer.from(key), undefined)));
+  }
+
+  async *iterator<Value>(namespace?: string): AsyncGenerator<(string | Awaited<Value> | undefined)[], void> {
+    for (const { key, value } of this.#db.getRange(this.#range(namespace))) {
+      yield [Buffer.from(key).toString('utf8'), value.toString('utf8')];
+    }
+  }
+
+  async disconnect(): Promise<void> {
+    if (this.#closed) return;
+    this.#commit();
+    this.#closed = true;
+    const { pageSize, lastPageNumber } = this.#sizes();
+    await this.#db.close();
+    // Without the spare room, a file that was cut short while it was closed is known by its length.
+    this.#room?.close((lastPageNumber + 1) * pageSize);
+  }
+
+  #range(namespace: string | undefined): { start?: Buffer; end?: Buffer } {
+    return namespace
+      ? {
+          start: Buffer.from(`${namespace}:`),
+          end: afterPrefix(`${namespace}:`),
+        }
+      : {};
+  }
+
+  #write(key: Buffer, value: Buffer | undefined): Promise<boolean> {
+    return new Promise((resolve, reject) => {
+      this.#queue.push({ key, value, resolve, reject });
+      if (this.#queue.length === 1) setImmediate(() => this.#commit());
+    });
+  }
+
+  #commit(): void {
+    const queue = this.#queue;
+    this.#queue = [];
+    for (let from = 0; from < queue.length; from += maxBatch)
+      this.#commitBatch(queue.slice(from, from + maxBatch));
+  }
+
+  #commitBatch(writes: readonly Write[]): void {
+    try {
+      this.#makeRoom(writes);
+      const existed = this.#transact(writes);
+      writes.forEach((write, at) => {
+        write.resolve(existed[at] ?? false);
+      });
+    } catch (fault) {
+      const problem = this.#explain(fault);
+      for (const write of writes) write.reject(problem);
+    }
+  }
+
+  #sizes(): Sizes {
+    return this.#db.getStats() as Sizes;
+  }
+
+  // The most pages a transaction can add: each write may copy and split a page on every level of the tree, a
+  // long value has pages of its own, and the list of free pages is written anew.
+  #makeRoom(writes: readonly Write[]): void {
+    if (this.#closed || !this.#room) throw new Error('the store is closed or read-only');
+    const { pageSize, lastPageNumber, treeDepth, free } = this.#sizes();
+    const ownPages = (write: Write): number => Math.ceil(((write.value?.length ?? 0) + pageSize) / pageSize);
+    const tree = writes.reduce((pages, write) => pages + 2 * (treeDepth + 1) + ownPages(write), 0);
+    const list = 2 * (free.treeDepth + 1) + 2 * Math.ceil((lastPageNumber + tree) / (pageSize / 8)) + 2;
+    this.#room.reach((lastPageNumber + 1 + tree + list) * pageSize);
+  }
+
+  #transact(writes: readonly Write[]): boolean[] {
+    const existed: boolean[] = [];
+    // The callback returns nothing: a returned promise would leave the transaction open.
+    this.#db.transactionSync(() => {
+      for (const { key, value } of writes) {
+        existed.push(value !== undefined || this.#db.doesExist(key));
+        if (value === undefined) this.#db.removeSync(key);
+        else this.#db.putSync(key, value);
+      }
+    });
+    return existed;
+  }
+}

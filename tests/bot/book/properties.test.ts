@@ -1,0 +1,144 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { memoryStore } from '../../../bot/book/keeper-memory.ts';
+import { openKeeper } from '../../../bot/book/keeper-open.ts';
+import { openStore } from '../../../bot/book/store.ts';
+import { afterEntries, type BookEntry, type BookEvent, bookState, emptyBook } from '../../../core/book.ts';
+import { recipeUnits } from '../../../core/recipe.ts';
+import { defaultSettings } from '../../../core/settings.ts';
+import { by, freshFolder } from '../../helpers/book.ts';
+
+const id = fc.constantFrom('a', 'b', 'c', '7', 'constructor', 'to-string');
+const name = fc
+  .string({ minLength: 1, maxLength: 20, unit: 'grapheme' })
+  .filter((text) => /\S/u.test(text) && text.length <= 80);
+const line = fc.record({
+  ingredient: fc.string({ minLength: 1, maxLength: 10 }),
+  amount: fc.double({ min: 0, max: 1e6, noNaN: true }),
+  unit: fc.constantFrom(...recipeUnits),
+});
+const lines = fc.array(line, { minLength: 1, maxLength: 4 });
+const settings = fc.record(
+  {
+    region: fc.constantFrom('eu' as const, 'uk' as const, 'us' as const),
+    lossPercent: fc.integer({ min: 0, max: 50 }),
+  },
+  { requiredKeys: [] },
+);
+const event: fc.Arbitrary<BookEvent> = fc.oneof(
+  fc.record({
+    kind: fc.constant('recipe-saved' as const),
+    recipe: id,
+    name,
+    lines,
+  }),
+  fc.record({ kind: fc.constant('recipe-renamed' as const), recipe: id, name }),
+  fc.record({ kind: fc.constant('recipe-deleted' as const), recipe: id }),
+  fc.record({ kind: fc.constant('settings-changed' as const), settings }),
+);
+
+/** The book kept in the simplest way there is: a list, searched from the start each time. */
+class Model {
+  seq = 0;
+  settings: object = defaultSettings;
+  recipes: { id: string; name: string; lines: unknown; versions: number[] }[] = [];
+
+  take(event: BookEvent): void {
+    this.seq += 1;
+    if (event.kind === 'settings-changed') {
+      this.settings = { ...this.settings, ...event.settings };
+      return;
+    }
+    const found = this.recipes.find((each) => each.id === event.recipe);
+    if (event.kind === 'recipe-deleted') this.recipes = this.recipes.filter((each) => each !== found);
+    else if (event.kind === 'recipe-renamed') {
+      if (found) found.name = event.name.trim();
+    } else {
+      const versions = [...(found?.versions ?? []), this.seq];
+      const recipe = {
+        id: event.recipe,
+        name: event.name.trim(),
+        lines: JSON.parse(JSON.stringify(event.lines)),
+        versions,
+      };
+      this.recipes = [...this.recipes.filter((each) => each !== found), recipe];
+    }
+  }
+
+  book(): object {
+    const recipes = Object.fromEntries(this.recipes.map((each) => [each.id, each]));
+    return { v: 1, seq: this.seq, settings: this.settings, recipes };
+  }
+}
+
+const steps = fc.array(
+  fc.oneof({ weight: 9, arbitrary: event }, { weight: 1, arbitrary: fc.constant('reopen' as const) }),
+  {
+    maxLength: 40,
+  },
+);
+
+describe('a book', () => {
+  it('should be what a plain list makes of the same events, whenever it is opened again', async () => {
+    await fc.assert(
+      fc.asyncProperty(steps, async (taken) => {
+        const store = memoryStore();
+        const model = new Model();
+        let book = await openKeeper(store).open('local');
+        for (const step of taken) {
+          if (step === 'reopen') book = await openKeeper(store).open('local');
+          else {
+            await book.record(step, by);
+            model.take(step);
+          }
+          expect(book.state).toEqual(model.book());
+          expect(bookState.parse(book.state)).toEqual(book.state);
+        }
+      }),
+      { numRuns: 150 },
+    );
+  });
+
+  it('should be the same on disk', async () => {
+    await fc.assert(
+      fc.asyncProperty(steps, async (taken) => {
+        const folder = await freshFolder();
+        const model = new Model();
+        let keeper = openKeeper(await openStore(folder));
+        for (const step of taken) {
+          if (step === 'reopen') {
+            await keeper.close();
+            keeper = openKeeper(await openStore(folder));
+          } else {
+            await (await keeper.open('local')).record(step, by);
+            model.take(step);
+          }
+        }
+        expect((await keeper.open('local')).state).toEqual(model.book());
+        await keeper.close();
+      }),
+      { numRuns: 15 },
+    );
+  });
+
+  it('should not depend on how its entries are cut into calls, nor change an older state', () => {
+    fc.assert(
+      fc.property(fc.array(event, { maxLength: 30 }), fc.nat(30), (events, cut) => {
+        const entries = events.map((each, at): BookEntry => {
+          return {
+            v: 1,
+            group: 'local',
+            seq: at + 1,
+            at: '2026-11-25T09:00:00.000Z',
+            who: 'me',
+            event: each,
+          };
+        });
+        const half = afterEntries(emptyBook, entries.slice(0, cut));
+        const before = JSON.stringify(half);
+        expect(afterEntries(half, entries.slice(cut))).toEqual(afterEntries(emptyBook, entries));
+        expect(JSON.stringify(half)).toBe(before);
+      }),
+    );
+  });
+});

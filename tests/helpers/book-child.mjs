@@ -1,0 +1,89 @@
+// A process of its own for tests that kill it, let it crash or limit it. Plain JavaScript, because Node 20 does not run
+// TypeScript; it uses the compiled program.
+import { openKeeper } from '../../.build/bot/book/keeper-open.js';
+import { openStore } from '../../.build/bot/book/store.js';
+
+const [, , command, url, group = 'local'] = process.argv;
+
+const say = (what) => process.stdout.write(`${JSON.stringify(what)}\n`);
+
+const recipe = (at, lines) => ({
+  kind: 'recipe-saved',
+  recipe: `r${at % 7}`,
+  name: `Fernlea balm ${at}`,
+  lines: Array.from({ length: lines }, (_, line) => ({
+    ingredient: `herb-${line}`,
+    amount: at + line,
+    unit: 'g',
+  })),
+});
+
+const commands = {
+  /** Opens the store and says so; keeps it until killed or told to stop. */
+  async hold() {
+    const store = await openStore(url);
+    say({ open: true });
+    process.stdin.resume();
+    process.stdin.once('end', () => store.close());
+  },
+
+  /** Saves recipes until killed, one line for each that is on disk. */
+  async save() {
+    const keeper = await openKeeper(await openStore(url));
+    const book = await keeper.open(group);
+    say({ start: book.state.seq });
+    for (let at = book.state.seq + 1; ; at++) {
+      const entry = await book.record(recipe(at, 1 + (at % 20)), {
+        who: 'me',
+        at: Date.now(),
+      });
+      say({
+        saved: entry.seq,
+        name: entry.event.name,
+        lines: entry.event.lines.length,
+      });
+    }
+  },
+
+  /** Saves large recipes until one is not recorded; then says what still stands. */
+  async fill() {
+    const keeper = await openKeeper(await openStore(url));
+    const book = await keeper.open(group);
+    for (let at = 1; at <= 20_000; at++) {
+      const before = book.state;
+      try {
+        await book.record(recipe(at, 60), { who: 'me', at: Date.now() });
+      } catch (problem) {
+        const last = await book.entry(book.state.seq);
+        say({
+          code: problem.code,
+          reason: problem.reason,
+          same: before === book.state,
+          seq: book.state.seq,
+          last: last?.seq,
+        });
+        break;
+      }
+    }
+    await keeper.close();
+  },
+
+  /** Opens the store and one book, and reads all its entries back. */
+  async read() {
+    const keeper = await openKeeper(await openStore(url));
+    const book = await keeper.open(group);
+    for (let seq = 1; seq <= book.state.seq; seq++) await book.entry(seq);
+    say({
+      seq: book.state.seq,
+      names: Object.values(book.state.recipes).map(({ name }) => name),
+    });
+    await keeper.close();
+  },
+};
+
+try {
+  await commands[command]();
+} catch (problem) {
+  say({ problem: problem.code ?? 'fault', message: problem.message });
+  process.exitCode = 3;
+}
