@@ -1,0 +1,77 @@
+import type { FigureValue } from './figures.ts';
+
+/** The contract's error codes; see README, "When Pipkin cannot answer". */
+export const troubleCodes = [
+  'not-understood',
+  'unknown-ingredient',
+  'unknown-recipe',
+  'bad-quantity',
+  'missing',
+  'out-of-range',
+  'not-allowed',
+  'not-found',
+  'too-long',
+] as const;
+export type TroubleCode = (typeof troubleCodes)[number];
+
+/** A clear, kind refusal: what was not understood, and one example that would work. */
+export interface Trouble {
+  readonly code: TroubleCode;
+  readonly text: string;
+}
+
+/** A cell is text, or a number already rounded for reading. Columns of numbers are set flush right. */
+export interface Column {
+  readonly title: string;
+  readonly align: 'left' | 'right';
+}
+
+export type Block =
+  | { readonly kind: 'text'; readonly text: string }
+  | {
+      readonly kind: 'table';
+      readonly columns: readonly Column[];
+      readonly rows: readonly (readonly string[])[];
+      readonly total?: readonly string[];
+    }
+  | { readonly kind: 'list'; readonly items: readonly string[] }
+  | { readonly kind: 'assumed'; readonly text: string }
+  | { readonly kind: 'source'; readonly text: string };
+
+/** `code` is a stable kebab-case word of the contract; `text` one short line. */
+export interface Warning {
+  readonly code: string;
+  readonly text: string;
+}
+
+/** The obvious next steps, shown as buttons in the group chat: `say` is asked as if the member had typed it. */
+export interface NextStep {
+  readonly label: string;
+  readonly say: string;
+}
+
+export interface AnswerFile {
+  readonly name: string;
+  readonly type: string;
+  readonly bytes: Uint8Array;
+}
+
+export interface Answer {
+  readonly title: string;
+  readonly blocks: readonly Block[];
+  readonly figures: Readonly<Record<string, FigureValue>>;
+  readonly warnings: readonly Warning[];
+  readonly next?: readonly NextStep[];
+  readonly files?: readonly AnswerFile[];
+  /** Shown to the asking member alone where the front-end can (a group's settings list, say). */
+  readonly quiet?: boolean;
+}
+
+/** What every front-end gets back for one message. */
+export type Reply =
+  | {
+      readonly topic: string;
+      readonly request: unknown;
+      readonly answer: Answer;
+    }
+  | { readonly topic: string | null; readonly error: Trouble };

@@ -1,0 +1,68 @@
+import { z } from 'zod';
+import { fail, ok, type Result } from '../core/result.ts';
+import { type LogLevel, logLevels } from './log.ts';
+
+export interface Config {
+  /** Present: the group-chat bot is started. Never printed. */
+  readonly token?: string;
+  readonly apiUrl?: string;
+  readonly storeUrl: string;
+  /** Unset: each front-end takes what suits it. */
+  readonly logLevel?: LogLevel;
+}
+
+export type Environment = Readonly<Record<string, string | undefined>>;
+
+/** Where the books are kept unless STORE_URL says otherwise: a folder under the current one. */
+export const defaultStoreUrl = 'data/book';
+
+const isHttp = (text: string): boolean => URL.canParse(text) && /^https?:$/.test(new URL(text).protocol);
+const isBareUrl = (text: string): boolean => !/[?#]/.test(text) && !/^https?:\/\/[^/]*@/i.test(text);
+
+/** Values are not quoted in any of these sentences: a token put on the wrong line must not be shown. */
+const schema = z.object({
+  DISCORD_TOKEN: z
+    .string()
+    .regex(/^[^\s"']+$/, 'has blanks or quotation marks in it; paste the bare token')
+    .optional(),
+  DISCORD_API_URL: z
+    .string()
+    .refine(isHttp, 'must be an http:// or https:// address, as in http://127.0.0.1:8080/api')
+    .refine(isBareUrl, 'must have no name, password, ? or # in it')
+    .transform((url) => url.replace(/\/+$/, ''))
+    .optional(),
+  STORE_URL: z.string().max(1000, 'is too long').optional(),
+  LOG_LEVEL: z.enum(logLevels, `must be one of ${logLevels.join(', ')}`).optional(),
+});
+
+/** An empty value is one left blank in `.env`, so it counts as not set. */
+const filledIn = (env: Environment): Record<string, string> =>
+  Object.fromEntries(
+    Object.keys(schema.shape).flatMap((name) => {
+      const value = env[name]?.trim();
+      return value ? [[name, value]] : [];
+    }),
+  );
+
+/** The environment as settings, or every fault in it as one plain sentence each. */
+export const readConfig = (env: Environment): Result<Config, readonly string[]> => {
+  const read = schema.safeParse(filledIn(env));
+  if (!read.success)
+    return fail(read.error.issues.map(({ path, message }) => `${path.join('.')} ${message}.`));
+  const { DISCORD_TOKEN: token, DISCORD_API_URL: apiUrl, STORE_URL, LOG_LEVEL: logLevel } = read.data;
+  return ok({
+    storeUrl: STORE_URL ?? defaultStoreUrl,
+    ...(token ? { token } : {}),
+    ...(apiUrl ? { apiUrl } : {}),
+    ...(logLevel ? { logLevel } : {}),
+  });
+};
+
+/** Reads `.env` of the current folder into the environment, if there is one. What is set already stays. */
+export const loadEnvFile = (): void => {
+  try {
+    process.loadEnvFile();
+  } catch (fault) {
+    if (!(fault instanceof Error && 'code' in fault && fault.code === 'ENOENT')) throw fault;
+  }
+};

@@ -1,0 +1,115 @@
+import type { Answer, Reply, Trouble } from './answer.ts';
+import type { Book, Keeper } from './book/keeper.ts';
+import { NotRecorded } from './book/trouble.ts';
+import { choose, notUnderstood } from './choose.ts';
+import { complete } from './complete.ts';
+import type { Heard } from './heard.ts';
+import { memory } from './memory.ts';
+import { maxMessageLength } from './readers/tidy.ts';
+import type { Claim, Last } from './reading.ts';
+import type { Completion, Tools, Topic } from './topic.ts';
+import { topics } from './topics.ts';
+import { understand } from './understand.ts';
+
+/** What every front-end talks to. `hear` never throws: each message gets exactly one reply. */
+export interface Pipkin {
+  hear(heard: Heard): Promise<Reply>;
+  /** Names that could complete what is typed so far, best first, at most 25. Only this group's recipes. */
+  complete(group: string, kind: Completion, typed: string): Promise<readonly string[]>;
+}
+
+export interface Wiring {
+  readonly keeper: Keeper;
+  /** Called once for a fault of the program with an id the member was shown; never with message text. */
+  readonly onFault: (id: string, fault: unknown) => void;
+}
+
+const tooLong: Trouble = {
+  code: 'too-long',
+  text: `That is longer than I read at once (${maxMessageLength} characters). Send one recipe or one question at a time, for example "5 oz in g".`,
+};
+
+const withAssumed = (answer: Answer, assumed: readonly string[]): Answer =>
+  assumed.length === 0
+    ? answer
+    : {
+        ...answer,
+        blocks: [...answer.blocks, ...assumed.map((text) => ({ kind: 'assumed', text }) as const)],
+      };
+
+const notRecorded = (fault: NotRecorded): Trouble => {
+  const why = {
+    'disk-full': 'the disk is full',
+    'read-only': 'the book can only be read at the moment',
+    failed: 'writing failed',
+  }[fault.reason];
+  return {
+    code: 'not-allowed',
+    text: `Nothing was recorded: ${why}. Tell whoever runs me, then say it again, for example "list recipes" to see what stands.`,
+  };
+};
+
+const toolsFor = (heard: Heard, book: Book): Tools => ({
+  at: heard.at,
+  book,
+  member: heard.member,
+  settings: heard.region ? { ...book.state.settings, region: heard.region } : book.state.settings,
+});
+
+const remembered = (topic: Topic, claim: Claim): Last | undefined => {
+  const request = claim.kind === 'request' ? claim.request : claim.soFar;
+  return request ? { topic: topic.name, request } : undefined;
+};
+
+/** Ids for faults: short enough to read out, counted within the process. */
+const faultIds = () => {
+  let count = 0;
+  return (at: number): string => {
+    count += 1;
+    return `${at.toString(36)}-${count.toString(36)}`;
+  };
+};
+
+/** Wires the topics to the books. One for each process. */
+export const pipkin = ({ keeper, onFault }: Wiring): Pipkin => {
+  const conversations = memory();
+  const nextId = faultIds();
+
+  const answered = async (heard: Heard): Promise<Reply> => {
+    if (heard.text.length > maxMessageLength) return { topic: null, error: tooLong };
+    const book = await keeper.open(heard.group);
+    const tools = toolsFor(heard, book);
+    const last = conversations.recall(heard);
+    const reading = understand(heard.text, book.state, tools.settings, last);
+    const chosen = choose(reading, topics);
+    if (!chosen) return { topic: null, error: notUnderstood(reading) };
+    const { topic, claim } = chosen;
+    const keep = remembered(topic, claim);
+    if (keep) conversations.keep(heard, keep);
+    if (claim.kind === 'trouble') return { topic: topic.name, error: claim.trouble };
+    const answer = await topic.run(claim.request, tools);
+    if ('code' in answer) return { topic: topic.name, error: answer };
+    return {
+      topic: topic.name,
+      request: claim.request,
+      answer: withAssumed(answer, claim.assumed),
+    };
+  };
+
+  const hear = async (heard: Heard): Promise<Reply> => {
+    try {
+      return await answered(heard);
+    } catch (fault) {
+      if (fault instanceof NotRecorded) return { topic: null, error: notRecorded(fault) };
+      const id = nextId(heard.at);
+      onFault(id, fault);
+      const text = `Something went wrong on my side (fault ${id}); nothing was recorded. Try it once more, or another way: "help".`;
+      return { topic: null, error: { code: 'not-understood', text } };
+    }
+  };
+
+  return {
+    hear,
+    complete: async (group, kind, typed) => complete((await keeper.open(group)).state, topics, kind, typed),
+  };
+};

@@ -1,0 +1,20 @@
+import type { Region } from '../core/settings.ts';
+
+/** Who is asking. `manages` is true for those who manage the group (and for the owner of a private book). */
+export interface Member {
+  readonly id: string;
+  readonly name: string;
+  readonly roles: readonly string[];
+  readonly manages: boolean;
+}
+
+/** One message, as every front-end hands it over. `at` is epoch milliseconds. */
+export interface Heard {
+  readonly text: string;
+  readonly group: string;
+  readonly channel: string;
+  readonly member: Member;
+  readonly at: number;
+  /** Overrides the group's region for this message (the one-shot command's `--region`). */
+  readonly region?: Region;
+}

@@ -1,0 +1,68 @@
+import { type Config, loadEnvFile, readConfig } from './config.ts';
+import { filesFolder, historyFile } from './console/local.ts';
+import { type House, openHouse, openHouseHere } from './house.ts';
+import { type Log, logTo } from './log.ts';
+
+/** Aborts at the first SIGINT, SIGTERM or SIGHUP; a second one ends the process as ever. */
+const untilSignal = (): AbortSignal => {
+  const stopping = new AbortController();
+  for (const name of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.once(name, () => stopping.abort());
+  return stopping.signal;
+};
+
+const inTerminal = async (config: Config, house: House): Promise<void> => {
+  const { runChat } = await import('./terminal/chat.ts');
+  await runChat({
+    input: process.stdin,
+    output: process.stdout,
+    env: process.env,
+    pipkin: house.pipkin,
+    clock: Date.now,
+    filesFolder: filesFolder(config.storeUrl),
+    historyFile: historyFile(config.storeUrl),
+    signal: untilSignal(),
+  });
+};
+
+const inGroupChat = async (token: string, { apiUrl }: Config, house: House, log: Log): Promise<void> => {
+  const [{ startDiscord }, { topics }] = await Promise.all([
+    import('./discord/run.ts'),
+    import('./topics.ts'),
+  ]);
+  const running = await startDiscord({
+    token,
+    apiUrl,
+    pipkin: house.pipkin,
+    topics,
+    log,
+  });
+  process.stdout.write('Pipkin is ready in the group chat.\n');
+  await running.stopped;
+};
+
+const start = async (config: Config): Promise<void> => {
+  const level = config.logLevel ?? (config.token ? 'info' : 'error');
+  const log = logTo((line) => process.stderr.write(line), level, Date.now);
+  const house = await (config.token ? openHouse : openHouseHere)(config.storeUrl, log, level);
+  try {
+    await (config.token ? inGroupChat(config.token, config, house, log) : inTerminal(config, house));
+  } finally {
+    await house.close();
+  }
+};
+
+/** What went wrong, for the person who starts the bot. The token is taken out wherever it may have come in. */
+const said = (fault: unknown, { token }: Config): string => {
+  const message = fault instanceof Error ? fault.message : String(fault);
+  return token ? message.replaceAll(token, '(token)') : message;
+};
+
+const fail = (code: number, sentence: string): void => {
+  process.stderr.write(`${sentence}\n`);
+  process.exitCode = code;
+};
+
+loadEnvFile();
+const config = readConfig(process.env);
+if (config.ok) await start(config.value).catch((fault: unknown) => fail(1, said(fault, config.value)));
+else fail(2, config.problem.join('\n'));

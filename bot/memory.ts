@@ -1,0 +1,36 @@
+import type { Heard } from './heard.ts';
+import type { Last } from './reading.ts';
+
+/** How long a follow-up may wait for, in milliseconds: fifteen minutes. */
+const keepMs = 15 * 60 * 1000;
+/** Conversations remembered at once; the oldest are dropped, so memory stays flat however many members write. */
+const mostConversations = 5000;
+
+interface Kept extends Last {
+  readonly at: number;
+}
+
+/** What each member asked last in each channel: held in memory only, and only for follow-ups. */
+export interface Memory {
+  recall(heard: Heard): Last | undefined;
+  keep(heard: Heard, last: Last): void;
+}
+
+const keyOf = ({ group, channel, member }: Heard): string => JSON.stringify([group, channel, member.id]);
+
+export const memory = (): Memory => {
+  const kept = new Map<string, Kept>();
+  const recall = (heard: Heard): Last | undefined => {
+    const last = kept.get(keyOf(heard));
+    if (!last || heard.at - last.at > keepMs || heard.at < last.at - keepMs) return undefined;
+    return last;
+  };
+  const keep = (heard: Heard, last: Last): void => {
+    const key = keyOf(heard);
+    kept.delete(key);
+    kept.set(key, { ...last, at: heard.at });
+    const oldest = kept.keys().next();
+    if (kept.size > mostConversations && !oldest.done) kept.delete(oldest.value);
+  };
+  return { recall, keep };
+};

@@ -1,0 +1,160 @@
+import { defined } from '../../core/defined.ts';
+import { ingredientById } from '../../core/ingredients.ts';
+import { isMassUnit, isTemperatureUnit, isVolumeUnit, type Unit } from '../../core/units.ts';
+import type { Trouble } from '../answer.ts';
+import { type Claim, claim, type Reading, refuse } from '../reading.ts';
+import type { ConvertWish } from '../topics/convert.ts';
+import { askWhich, echo } from './ask-back.ts';
+import type { Item } from './item.ts';
+import { leftover } from './leftover.ts';
+import { quantityTrouble } from './scale-target.ts';
+import { type Board, boardOf, free, take } from './target.ts';
+
+/** Words around a conversion that ask for nothing more. */
+const words = new Set(
+  `what whats what's which wat wot wut how hot express convert conversion converted converting many much is equals equal weigh weighs weight
+  does work out make makes come comes worth into per mean measure measured calculate change turn translate degree degrees temperature volume
+  mass amount number instead other`.split(/\s+/),
+);
+const withMinus = new Set([...words, 'minus']);
+
+const cues = ['convert', 'conversion', 'converted', 'many', 'weigh', 'weighs', 'turn', 'translate'];
+const weighing = ['weigh', 'weighs', 'weight', 'heavy'];
+const asking = ['what', "what's"];
+
+const intoWhat: Trouble = {
+  code: 'missing',
+  text: 'Into which unit? For example "5 oz in g", "2 tbsp shea butter in grams" or "150F in C".',
+};
+const convertWhat: Trouble = {
+  code: 'missing',
+  text: 'Convert what? For example "5 oz in g" or "2 tbsp shea butter in grams".',
+};
+const negative: Trouble = {
+  code: 'bad-quantity',
+  text: 'An amount below zero cannot be weighed or measured. Write it without the minus, for example "5 oz in g".',
+};
+const unknownThing = (items: readonly Item[]): Trouble => ({
+  code: 'unknown-ingredient',
+  text: `I can convert the amount, but I do not know "${echo(items.map((item) => item.word).join(' '))}". Name an ingredient I know, for example "2 tbsp shea butter in grams".`,
+});
+
+const isUnit = (unit: string | undefined): unit is Unit =>
+  unit !== undefined && (isMassUnit(unit) || isVolumeUnit(unit) || isTemperatureUnit(unit));
+
+const takeOne = (board: Board, letters: string): Item | undefined => {
+  const [item, second] = free(board).filter((each) => letters.includes(each.letter));
+  if (!item || second) return undefined;
+  const at = board.items.indexOf(item);
+  take(board, at, at + 1);
+  return item;
+};
+
+interface Named {
+  readonly id?: string;
+  readonly trouble?: Trouble;
+  readonly assumed: readonly string[];
+}
+
+/** Drops are of an essential oil, which settles names that mean herb and oil. */
+const ingredientOf = (item: Item | undefined, drops: boolean): Named => {
+  if (!item) return { assumed: [] };
+  const ids = item.ingredients ?? [];
+  const oils = drops ? ids.filter((id) => ingredientById(id)?.kind === 'essential-oil') : [];
+  const id = ids.length === 1 && !item.because ? ids[0] : oils.length === 1 ? oils[0] : undefined;
+  if (id === undefined) return { trouble: askWhich(item), assumed: [] };
+  const name = ingredientById(id)?.name ?? id;
+  return {
+    id,
+    assumed: item.misspelt ? [`I read "${item.misspelt}" as ${name}.`] : [],
+  };
+};
+
+/** "minus 5 C", "-5 C" at the start of a message. */
+const signed = (reading: Reading, amount: Item | undefined): number | undefined => {
+  if (amount?.value === undefined) return undefined;
+  const before = reading.items[reading.items.indexOf(amount) - 1];
+  return amount.bulletOrMinus || before?.word === 'minus' ? -amount.value : amount.value;
+};
+
+const anyOf = (reading: Reading, list: readonly string[]): boolean =>
+  list.some((word) => reading.words.has(word));
+
+interface Draft {
+  readonly wish: Partial<ConvertWish>;
+  readonly named: Named;
+  readonly amount?: Item;
+  readonly unit?: Item;
+  readonly continues: boolean;
+}
+
+type LastConvert = Partial<ConvertWish>;
+
+const lastConvert = (reading: Reading): LastConvert =>
+  reading.last?.topic === 'convert' ? reading.last.request : {};
+
+/** The unit asked for. "how much does a cup of coconut oil weigh" names none, and means grams. */
+const unitAsked = (unit: Item | undefined, base: LastConvert, weighs: boolean): Unit | undefined => {
+  if (isUnit(unit?.unit)) return unit.unit;
+  return base.to ?? (weighs ? 'g' : undefined);
+};
+
+const draftOf = (reading: Reading, board: Board): Draft => {
+  const amount = takeOne(board, 'gvdt');
+  const unit = takeOne(board, 'u');
+  const name = takeOne(board, 'i');
+  const last = lastConvert(reading);
+  const continues = last.value !== undefined && (!amount || !unit);
+  const base = continues ? last : {};
+  const from = isUnit(amount?.unit) ? amount.unit : base.from;
+  const named = ingredientOf(name, from === 'drop' || unit?.unit === 'drop');
+  const ingredient = named.id ?? base.ingredient;
+  const weighs = ingredient !== undefined && anyOf(reading, weighing) && isVolumeUnit(from ?? '');
+  const to = unitAsked(unit, base, weighs);
+  const value = signed(reading, amount) ?? base.value;
+  return {
+    wish: defined({ value, from, to, ingredient }),
+    named,
+    ...defined({ amount, unit }),
+    continues,
+  };
+};
+
+const wishTrouble = ({ wish, named }: Draft, reading: Reading): Trouble | undefined => {
+  const temperature = isTemperatureUnit(wish.from ?? '');
+  const quantity = temperature ? undefined : quantityTrouble(reading.items);
+  if (quantity) return quantity;
+  if ((wish.value ?? 0) < 0 && !temperature) return negative;
+  return named.trouble;
+};
+
+/** Something in the message is no part of a conversion: an unknown thing to convert, or another question. */
+const blockedClaim = ({ amount, unit }: Draft, blocking: readonly Item[]): Claim | undefined => {
+  const thing = amount && unit && blocking.every((item) => item.letter === 'w');
+  return thing ? refuse(unknownThing(blocking), 0.7) : undefined;
+};
+
+const isAsked = (reading: Reading, { unit, continues }: Draft): boolean =>
+  anyOf(reading, cues) || anyOf(reading, asking) || unit !== undefined || continues;
+
+const isAbout = (reading: Reading, draft: Draft): boolean => {
+  const { amount, unit, named, continues } = draft;
+  if (!amount && !continues) return false;
+  return (amount ?? unit ?? named.id ?? named.trouble) !== undefined && isAsked(reading, draft);
+};
+
+/** What a message would mean as a conversion. */
+export const claimConvert = (reading: Reading): Claim | undefined => {
+  const board = boardOf(reading.items);
+  const draft = draftOf(reading, board);
+  const { wish, named, amount } = draft;
+  if (!isAbout(reading, draft)) {
+    return !amount && reading.words.has('convert') ? refuse(convertWhat, 0.6) : undefined;
+  }
+  const { blocking } = leftover(board, isTemperatureUnit(wish.from ?? '') ? withMinus : words, false);
+  if (blocking.length > 0) return blockedClaim(draft, blocking);
+  const weight = anyOf(reading, cues) ? 2.5 : 2;
+  const trouble = wishTrouble(draft, reading);
+  if (trouble) return refuse(trouble, weight);
+  return wish.to === undefined ? refuse(intoWhat, 0.9, wish) : claim(wish, weight, named.assumed);
+};

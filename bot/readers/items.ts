@@ -1,0 +1,113 @@
+import { isContainer, isListNumber, readAmount, readArticle } from './amount.ts';
+import { type Item, placed, type Read } from './item.ts';
+import { letterOf, letters, multipleOf } from './lexicon.ts';
+import { corrected } from './spelling.ts';
+import type { Token } from './tokens.ts';
+import { readUnit, unitOf } from './unit.ts';
+
+export interface NameRead {
+  readonly part: Partial<Item>;
+  readonly letter: string;
+  readonly next: number;
+}
+
+/** Looks up names at a token: the item's parts and the first token after it. */
+export type NameReader = (at: number) => NameRead | undefined;
+
+const silentSigns = new Set(['~', '#', '|', '[', ']', '{', '}', '^', '_', '\\', '…', "'"]);
+const signLetters: Readonly<Record<string, string>> = {
+  '&': 'A',
+  '+': 'A',
+  '×': 'x',
+  '*': '*',
+  '€': 'z',
+  $: 'z',
+  '£': 'z',
+};
+
+const readSign = (list: readonly Token[], at: number): Read => {
+  const sign = list[at]?.text ?? '';
+  if (silentSigns.has(sign)) return { next: at + 1 };
+  const known = signLetters[sign] ?? (/^[,;.:()\-=?!"/>@<]$/.test(sign) ? sign : letters.unknown);
+  return placed(list, at, at + 1, known, {});
+};
+
+const perContainer = (list: readonly Token[], at: number): Read | undefined => {
+  const word = list[at]?.word;
+  if (word !== 'per' && word !== 'each' && word !== '/') return undefined;
+  return isContainer(list[at + 1]) ? placed(list, at, at + 2, letters.each, {}) : undefined;
+};
+
+const letterWithSlash = (list: readonly Token[], at: number): Read | undefined => {
+  if (list[at]?.word !== 'w' || list[at + 1]?.text !== '/') return undefined;
+  const out = list[at + 2]?.word === 'o';
+  return placed(list, at, at + (out ? 3 : 2), out ? letters.none : letters.with, {});
+};
+
+const readWord = (list: readonly Token[], at: number): Read => {
+  const word = list[at]?.word ?? '';
+  const unit = readUnit(list, at);
+  if (unit) return placed(list, at, unit.next, letters.unit, { unit: unit.unit });
+  const meant = corrected(word);
+  const unitMeant = meant === word ? undefined : unitOf(meant);
+  if (unitMeant) return placed(list, at, at + 1, letters.unit, { unit: unitMeant });
+  const letter = letterOf(meant);
+  if (letter === undefined) return { next: at + 1 };
+  const value = multipleOf(meant);
+  return placed(list, at, at + 1, letter, {
+    word: meant,
+    ...(value === undefined ? {} : { value }),
+  });
+};
+
+const readAt = (list: readonly Token[], at: number, names: NameReader, before: string): Read => {
+  const token = list[at];
+  if (token?.kind === 'break') return placed(list, at, at + 1, '\n', {});
+  if (isListNumber(list, at)) return { next: at + 2 };
+  const name = names(at);
+  if (name) return placed(list, at, name.next, name.letter, name.part);
+  const amount =
+    readAmount(list, at, before) ??
+    readArticle(list, at) ??
+    perContainer(list, at) ??
+    letterWithSlash(list, at);
+  if (amount) return amount;
+  if (token?.kind === 'word') return readWord(list, at);
+  const unit = token?.text === '%' ? undefined : readUnit(list, at);
+  return unit ? placed(list, at, unit.next, letters.unit, { unit: unit.unit }) : readSign(list, at);
+};
+
+const compound: Readonly<Record<string, string>> = { lb: 'oz', kg: 'g' };
+
+/** "1 lb 4 oz" is one amount. */
+const joined = (items: readonly Item[]): Item[] => {
+  const list: Item[] = [];
+  for (const item of items) {
+    const last = list.at(-1);
+    const pair = last?.letter === 'g' && item.letter === 'g' && compound[last.unit ?? ''] === item.unit;
+    if (!pair || !last || item.value === undefined || last.value === undefined) {
+      list.push(item);
+      continue;
+    }
+    const inSmall = last.unit === 'lb' ? last.value * 16 : last.value * 1000;
+    list[list.length - 1] = {
+      ...item,
+      value: inSmall + item.value,
+      from: last.from,
+    };
+  }
+  return list;
+};
+
+/** Reads tokens into items, chatter left out. Names are looked for first, then numbers and amounts, then words. */
+export const readItems = (list: readonly Token[], names: NameReader): readonly Item[] => {
+  const items: Item[] = [];
+  let before = '';
+  for (let at = 0; at < list.length; ) {
+    const { item, next } = readAt(list, at, names, before);
+    if (item) items.push(item);
+    if (item && item.letter !== '-') before = item.letter;
+    at = Math.max(next, at + 1);
+  }
+  return joined(items);
+};

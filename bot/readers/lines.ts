@@ -1,0 +1,176 @@
+import { defined } from '../../core/defined.ts';
+import { ingredientById } from '../../core/ingredients.ts';
+import type { RecipeLine, RecipeUnit } from '../../core/recipe.ts';
+import type { Trouble } from '../answer.ts';
+import { askWhich } from './ask-back.ts';
+import type { Item } from './item.ts';
+import { type Draft, draftOf, readSegment, segmentsOf } from './segments.ts';
+
+/** Recipe lines read from a stretch of a message, with what had to be assumed and what was left over. */
+export interface LinesRead {
+  readonly lines: readonly RecipeLine[];
+  readonly assumed: readonly string[];
+  readonly trouble?: Trouble;
+  /** Items that belong to no line: amounts without a name, names without an amount, other words. */
+  readonly loose: readonly Item[];
+}
+
+const recipeUnit = (item: Item, fallback: RecipeUnit): RecipeUnit => {
+  if (item.letter === 'n') return fallback;
+  return item.unit === undefined || item.unit === 'C' || item.unit === 'F' ? fallback : item.unit;
+};
+
+/** Bare numbers take the unit of the other lines; a list of bare numbers is percent when it sums to 100, else parts. */
+const bareUnit = (drafts: readonly Draft[]): { unit: RecipeUnit; said?: string } => {
+  const bare = drafts.filter((draft) => draft.amount?.letter === 'n');
+  if (bare.length === 0) return { unit: 'part' };
+  const other = drafts.find(
+    (draft) => draft.amount && draft.amount.letter !== 'n' && draft.amount.letter !== 'd',
+  );
+  if (other?.amount) {
+    const unit = recipeUnit(other.amount, 'part');
+    return {
+      unit,
+      said: `I took the numbers without a unit as ${unit === 'percent' ? 'percent' : unit}.`,
+    };
+  }
+  const sum = bare.reduce((all, draft) => all + (draft.amount?.value ?? 0), 0);
+  const rest = drafts.some((draft) => draft.rest === 100);
+  return Math.abs(sum - 100) < 0.51 || rest
+    ? { unit: 'percent', said: 'I took the numbers as percent by weight.' }
+    : { unit: 'part', said: 'I took the numbers as parts by weight.' };
+};
+
+interface Named {
+  readonly id?: string;
+  readonly trouble?: Trouble;
+  readonly assumed?: string;
+}
+
+/** Settles a name that means several things where the amount tells: drops are of an essential oil. */
+const settle = (draft: Draft): Named => {
+  const ids = draft.name.ingredients ?? [];
+  if (ids.length === 1 && !draft.name.because) return { id: ids[0] ?? '' };
+  const drops = draft.amount?.letter === 'd';
+  const aroma = ids.filter((id) => ingredientById(id)?.kind === 'essential-oil');
+  const herbs = ids.filter((id) => ingredientById(id)?.kind === 'herb');
+  if (drops && aroma.length === 1) return { id: aroma[0] ?? '' };
+  if ((draft.strained || draft.fresh) && herbs.length === 1) return { id: herbs[0] ?? '' };
+  return { trouble: askWhich(draft.name) };
+};
+
+interface LineRead {
+  readonly line?: RecipeLine;
+  readonly trouble?: Trouble;
+  readonly assumed: readonly string[];
+}
+
+const unitOfDraft = (draft: Draft, bare: RecipeUnit): RecipeUnit => {
+  if (draft.rest !== undefined) return 'rest';
+  return draft.amount ? recipeUnit(draft.amount, bare) : 'part';
+};
+
+const assumedOf = (draft: Draft, name: string, herb: boolean): string[] => {
+  const { misspelt } = draft.name;
+  return [
+    ...(misspelt ? [`I read "${misspelt}" as ${name}.`] : []),
+    ...(herb && !draft.strained
+      ? [`I took the ${name} as strained out again: weighed, but not in the tin.`]
+      : []),
+  ];
+};
+
+const lineOf = (draft: Draft, bare: RecipeUnit): LineRead => {
+  const { id, trouble } = settle(draft);
+  if (id === undefined) return { ...defined({ trouble }), assumed: [] };
+  const found = ingredientById(id);
+  const herb = found?.kind === 'herb';
+  const steeped = draft.infusedWith?.ingredients?.find((each) => ingredientById(each)?.kind === 'herb');
+  const line: RecipeLine = {
+    ingredient: id,
+    amount: draft.rest ?? draft.amount?.value ?? 1,
+    unit: unitOfDraft(draft, bare),
+    ...defined({
+      strained: draft.strained || herb || undefined,
+      infusedWith: draft.name.infusedWith ?? steeped,
+      fresh: draft.fresh || undefined,
+    }),
+  };
+  return { line, assumed: assumedOf(draft, found?.name ?? id, herb) };
+};
+
+const ratioLines = (items: readonly Item[], names: readonly Item[]): Draft[] | undefined => {
+  const ratio = items.find((item) => item.letter === 'r' || (item.letter === 'n' && item.upTo !== undefined));
+  if (!ratio) return undefined;
+  const parts = ratio.ratio ?? [ratio.value ?? 0, ratio.upTo ?? 0];
+  if (parts.length !== names.length) return undefined;
+  return names.map((name, index) => ({
+    ...draftOf(items, name, {
+      ...ratio,
+      letter: 'p',
+      unit: 'part',
+      value: parts[index] ?? 0,
+    }),
+    strained: false,
+  }));
+};
+
+const equalLines = (items: readonly Item[], names: readonly Item[]): Draft[] | undefined => {
+  const at = items.findIndex((item) => item.word === 'equal' || item.word === 'equally');
+  if (at < 0 || names.length < 2) return undefined;
+  return names.map((name) => ({
+    ...draftOf([], name, undefined),
+    strained: false,
+  }));
+};
+
+const ratioTrouble: Trouble = {
+  code: 'bad-quantity',
+  text: 'The ratio has to name as many parts as there are ingredients, for example "beeswax and olive oil 1:3".',
+};
+
+const quietInRatio = new Set(['equal', 'equally', 'ratio', 'proportion', 'proportions', 'by', 'weight']);
+
+const finish = (
+  drafts: readonly Draft[],
+  loose: readonly Item[],
+  trouble: Trouble | undefined,
+): LinesRead => {
+  const bare = bareUnit(drafts);
+  const lines: RecipeLine[] = [];
+  const assumed: string[] = bare.said ? [bare.said] : [];
+  let problem = trouble;
+  for (const draft of drafts) {
+    const read = lineOf(draft, bare.unit);
+    problem ??= read.trouble;
+    if (read.line) lines.push(read.line);
+    assumed.push(...read.assumed);
+  }
+  return { lines, assumed, loose, ...(problem ? { trouble: problem } : {}) };
+};
+
+/**
+ * Reads recipe lines out of items: one line a segment between commas, line breaks and "and"s, amount before or after
+ * the name, or several pairs in a row; ratios, equal parts, "the rest", and totals lines.
+ */
+export const readLines = (items: readonly Item[]): LinesRead => {
+  const names = items.filter((item) => item.letter === 'i');
+  const whole = ratioLines(items, names) ?? equalLines(items, names);
+  if (!whole && names.length > 1 && items.some((item) => item.letter === 'r')) {
+    return { lines: [], assumed: [], loose: [], trouble: ratioTrouble };
+  }
+  if (whole) {
+    const loose = items.filter((item) => /[wgvd%]/.test(item.letter) && !quietInRatio.has(item.word));
+    return finish(whole, loose, undefined);
+  }
+  const segments = segmentsOf(items).map(readSegment);
+  const drafts = segments.flatMap((segment) => segment.drafts);
+  const nameless = drafts.filter((draft) => !draft.amount && draft.rest === undefined);
+  const loose = [...segments.flatMap((segment) => segment.loose), ...nameless.map((draft) => draft.name)];
+  const trouble = segments.find((segment) => segment.trouble)?.trouble;
+  return finish(
+    drafts.filter((draft) => !nameless.includes(draft)),
+    loose,
+    trouble,
+  );
+};

@@ -1,0 +1,152 @@
+import { defined } from '../../core/defined.ts';
+import type { Trouble } from '../answer.ts';
+import { type Claim, claim, type Reading, refuse } from '../reading.ts';
+import { leftover } from './leftover.ts';
+import { cleanName, type NamedLines, readNamedLines } from './recipe-reading.ts';
+import { findNamed, type RecipeTarget, recipeTarget, recipeWords } from './recipe-target.ts';
+import { quantityTrouble } from './scale-target.ts';
+import { boardOf } from './target.ts';
+
+export const saveExample = 'save recipe Winter balm: 20 g beeswax, 30 g shea butter, 50 g olive oil';
+
+const has = (reading: Reading, ...list: readonly string[]): boolean =>
+  list.some((word) => reading.words.has(word));
+
+const missing = (text: string): Trouble => ({ code: 'missing', text });
+
+const saving = ['save', 'store', 'record', 'add', 'create', 'new', 'enter', 'keep'];
+const updating = ['update', 'edit', 'change', 'revise', 'amend', 'replace'];
+
+const notPlaced = (words: readonly string[]): Trouble => ({
+  code: 'not-understood',
+  text: `I could not place "${words.slice(0, 4).join(' ')}" in that recipe. Write one amount and one ingredient for each line, for example "${saveExample}".`,
+});
+
+const linesTrouble = (reading: Reading, { lines }: NamedLines): Trouble | undefined => {
+  const loose = lines.loose.map((item) => item.word);
+  return quantityTrouble(reading.items) ?? lines.trouble ?? (loose.length > 0 ? notPlaced(loose) : undefined);
+};
+
+/** "save this as Winter balm" after a scaling of a written-out recipe. */
+const linesBefore = (reading: Reading): unknown =>
+  has(reading, 'this', 'that', 'it', 'as') ? reading.last?.request.lines : undefined;
+
+const nothingToSave = (reading: Reading): Claim | undefined => {
+  const asks =
+    reading.words.has('recipe') && has(reading, 'save', 'store', 'update', 'edit', 'add', 'create', 'new');
+  return asks
+    ? refuse(missing(`What is in it? Write its lines after the name, for example "${saveExample}".`), 1.1)
+    : undefined;
+};
+
+const claimSave = (reading: Reading, existing: boolean): Claim | undefined => {
+  const named = readNamedLines(reading);
+  if (!named) return undefined;
+  const lines = named.hasLines ? named.lines.lines : linesBefore(reading);
+  if (lines === undefined) return nothingToSave(reading);
+  if (named.name === '') {
+    return refuse(missing(`What shall the recipe be called? For example "${saveExample}".`), 2.6);
+  }
+  const trouble = named.hasLines ? linesTrouble(reading, named) : undefined;
+  if (trouble) return refuse(trouble, 2.6);
+  const request = {
+    action: 'save',
+    name: named.name,
+    lines,
+    ...defined({ existing: existing || undefined }),
+  };
+  return claim(request, 3, named.lines.assumed);
+};
+
+type OnTarget = 'show' | 'delete' | 'versions' | 'restore';
+
+const onTarget = (action: OnTarget, reading: Reading): Claim | undefined => {
+  const target = recipeTarget(reading);
+  return target.clear
+    ? targetClaim(action, target, has(reading, 'recipe', 'version', 'versions'))
+    : undefined;
+};
+
+const targetClaim = (action: OnTarget, target: RecipeTarget, spoken: boolean): Claim | undefined => {
+  if (target.trouble) return spoken || action === 'delete' ? refuse(target.trouble, 1.3) : undefined;
+  if (target.name === undefined) {
+    const example = action === 'show' ? 'show recipe' : action;
+    return spoken
+      ? refuse(missing(`Which recipe? For example "${example} Fernlea hand balm".`), 1.1)
+      : undefined;
+  }
+  if (action === 'restore' && target.version === undefined) {
+    return refuse(missing('Which version? For example "restore version 1 of Fernlea hand balm".'), 1.4);
+  }
+  const request = {
+    action,
+    name: target.name,
+    ...defined({ version: target.version }),
+  };
+  return claim(request, target.assumed.length > 0 ? 1.8 : 2.4, target.assumed);
+};
+
+/** A recipe to be renamed that is not saved under quite these words. */
+const renameNear = (reading: Reading, newName: string): Claim => {
+  const old = /\brename\b\s*(?:the\s+)?(?:recipe\s+)?(.+?)\s+(?:to|as|into)\b/is.exec(reading.text)?.[1];
+  const found = findNamed(reading, cleanName(old ?? '').toLowerCase());
+  if (found.trouble) return refuse(found.trouble, 2.4);
+  if (found.name === undefined || newName === '') {
+    return refuse(
+      missing('Rename which recipe to what? For example "rename Winter balm to Frost balm".'),
+      1.1,
+    );
+  }
+  return claim({ action: 'rename', name: found.name, newName }, 2.4, found.assumed);
+};
+
+const claimRename = (reading: Reading): Claim => {
+  const item = reading.items.find((each) => each.letter === 'R');
+  const tail = /\b(?:to|as|into)\b\s*(.+)$/is.exec(reading.text.slice(item?.to ?? 0));
+  const newName = cleanName(tail?.[1] ?? '');
+  if (!item) return renameNear(reading, newName);
+  if (newName !== '') return claim({ action: 'rename', name: item.recipe, newName }, 3);
+  return refuse(
+    missing(`What shall "${item.recipe}" be called? For example "rename ${item.recipe} to Frost balm".`),
+    2,
+  );
+};
+
+const claimList = (reading: Reading): Claim | undefined => {
+  const board = boardOf(reading.items);
+  const other = board.items.some(
+    (item) => item.letter === 'R' || (item.letter === 'b' && !item.word.startsWith('recipe')),
+  );
+  if (other || leftover(board, recipeWords, false).blocking.length > 0) return undefined;
+  return claim({ action: 'list' }, 2.4);
+};
+
+const negations = ['not', "don't", 'dont', 'never', "didn't", "doesn't", "won't"];
+
+/** A name and nothing that would make it a weigh-out: show it. */
+const isShown = (reading: Reading): boolean => {
+  const letters = reading.items.map((item) => item.letter);
+  return letters.includes('R') && !letters.some((letter) => /[gvdpcMLNtr%]/.test(letter));
+};
+
+const claimShow = (reading: Reading): Claim | undefined => {
+  const asks = has(reading, 'recipe', 'version', 'show', 'open', 'display', 'view', 'see');
+  return asks || isShown(reading) ? onTarget('show', reading) : undefined;
+};
+
+const headed = /^\s*(?:new\s+)?recipe\b[^\n:]*[:\n]/i;
+
+/** What a message would mean to the recipe shelf. */
+export const claimRecipe = (reading: Reading): Claim | undefined => {
+  if (has(reading, ...negations)) return undefined;
+  if (has(reading, 'rename', 'retitle')) return claimRename(reading);
+  const saves = has(reading, ...saving);
+  const updates = !saves && has(reading, ...updating);
+  const save = saves || updates || headed.test(reading.text) ? claimSave(reading, updates) : undefined;
+  if (save) return save;
+  if (has(reading, 'delete', 'remove', 'discard', 'erase', 'bin')) return onTarget('delete', reading);
+  if (has(reading, 'restore', 'revert')) return onTarget('restore', reading);
+  if (has(reading, 'versions', 'history')) return onTarget('versions', reading);
+  if (has(reading, 'recipes', 'list')) return claimList(reading) ?? onTarget('show', reading);
+  return claimShow(reading);
+};

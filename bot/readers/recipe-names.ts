@@ -1,0 +1,63 @@
+import type { BookState, SavedRecipe } from '../../core/book.ts';
+import { slips } from '../../core/edit-distance.ts';
+import { nameKey } from '../../core/names.ts';
+import { type NameIndex, nameIndex } from './name-index.ts';
+
+/** The names of one group's saved recipes, ready for reading a message. */
+export interface RecipeNames {
+  readonly index: NameIndex<SavedRecipe>;
+  /** The saved recipe of exactly this name (case, accents and plural aside). */
+  exact(name: string): SavedRecipe | undefined;
+  /** Saved recipes whose name is close to what was said, best first. */
+  near(said: string): readonly SavedRecipe[];
+}
+
+/** How far two words may differ: one letter in short ones, two from six letters on. */
+const closeWord = (a: string, b: string): boolean =>
+  a === b || slips(a, b, 2) <= (Math.min(a.length, b.length) >= 6 ? 2 : a.length > 3 ? 1 : 0);
+
+/** "handbalm" for "hand balm": the words run together or taken apart. */
+const sameLetters = (said: readonly string[], key: string): boolean => {
+  const run = said.join('');
+  return run.length > 5 && closeWord(run, key.replaceAll(' ', ''));
+};
+
+const isNear = (said: readonly string[], name: readonly string[]): boolean =>
+  said.length > 0 && said.every((word) => name.some((other) => closeWord(word, other)));
+
+/** Part of the name with its words run together: "handbalm" for "Fernlea hand balm". */
+const sameEnd = (said: readonly string[], name: readonly string[]): boolean =>
+  name.some((_, index) => index > 0 && sameLetters(said, name.slice(index).join(' '))) ||
+  sameLetters(said, [...name.slice(0, 1), name.slice(1).join('')].join(' '));
+
+const build = (state: BookState): RecipeNames => {
+  const recipes = Object.values(state.recipes);
+  const keyed = recipes.map((recipe) => [nameKey(recipe.name), recipe] as const);
+  const byKey = new Map(keyed);
+  const near = (said: string): readonly SavedRecipe[] => {
+    const words = nameKey(said).split(' ').filter(Boolean);
+    return keyed
+      .map(([key, recipe]) => ({ key, recipe, words: key.split(' ') }))
+      .filter(
+        (entry) => isNear(words, entry.words) || sameLetters(words, entry.key) || sameEnd(words, entry.words),
+      )
+      .sort((a, b) => a.words.length - b.words.length || (a.key < b.key ? -1 : 1))
+      .map((entry) => entry.recipe);
+  };
+  return {
+    index: nameIndex(keyed),
+    exact: (name) => byKey.get(nameKey(name)),
+    near,
+  };
+};
+
+// The state object is replaced at each event, so names are indexed once a change, not once a message.
+const known = new WeakMap<object, RecipeNames>();
+
+export const recipeNames = (state: BookState): RecipeNames => {
+  const before = known.get(state.recipes);
+  if (before) return before;
+  const names = build(state);
+  known.set(state.recipes, names);
+  return names;
+};

@@ -1,0 +1,77 @@
+import type { Reading } from '../reading.ts';
+import type { Item } from './item.ts';
+import { type LinesRead, readLines } from './lines.ts';
+
+/** A name and the lines that follow it: "save recipe NAME: lines", or "save LINES as NAME". */
+export interface NamedLines {
+  readonly name: string;
+  readonly lines: LinesRead;
+  readonly hasLines: boolean;
+}
+
+const politeTail = /[\s,.!]*\b(?:please|pls|thanks|thank you|thx|cheers|ta)\b[\s.!]*$/i;
+
+/** A name as it is kept: no quotes, no polite tail, single spaces. */
+export const cleanName = (raw: string): string =>
+  raw
+    .replace(politeTail, '')
+    .replace(/^[\s"':,-]+|[\s"':,.!?-]+$/g, '')
+    .replace(/\s+/g, ' ')
+    .trim();
+
+const lead =
+  /\b(?:save|saved|store|record|keep|add|create|new|enter|update|edit|change|revise|amend|replace)\b\s*(?:down\s+)?(?:(?:this|that|the|it|a|my|our|new|following|saved)\s+)*(?:recipe\b\s*)?(?:(?:as|called|named|for|under|name)\b\s*)*/i;
+const bareLead = /^\s*(?:(?:a|the|my|our|new)\s+)*recipe\b\s*(?:(?:for|called|named|name)\b\s*)*[:=]?\s*/i;
+
+const isLineItem = (item: Item): boolean =>
+  'gvd%p'.includes(item.letter) || (item.letter === 'n' && item.value !== undefined);
+
+/** Where the recipe's lines begin when no colon or line break says so: at the first amount. */
+const firstAmount = (reading: Reading, from: number): number =>
+  reading.items.find((item) => item.from >= from && isLineItem(item))?.from ?? reading.text.length;
+
+const linesFrom = (reading: Reading, from: number, to = reading.text.length): LinesRead =>
+  readLines(reading.items.filter((item) => item.from >= from && item.to <= to));
+
+const withColon = (reading: Reading, start: number): NamedLines | undefined => {
+  const rest = reading.text.slice(start);
+  const mark = /[:\n]|\s[-=]\s/.exec(rest);
+  if (!mark) return undefined;
+  const name = cleanName(rest.slice(0, mark.index));
+  const from = start + mark.index + mark[0].length;
+  const lines = linesFrom(reading, from);
+  return {
+    name,
+    lines,
+    hasLines: lines.lines.length > 0 || lines.trouble !== undefined,
+  };
+};
+
+const nameLast = (reading: Reading, start: number): NamedLines | undefined => {
+  const tail = /\b(?:as|called|named|under the name)\s+([^\n:]+?)\s*$/i.exec(reading.text);
+  if (!tail || tail.index < start) return undefined;
+  const lines = linesFrom(reading, start, tail.index);
+  if (lines.lines.length === 0 && !lines.trouble) return undefined;
+  return { name: cleanName(tail[1] ?? ''), lines, hasLines: true };
+};
+
+/** Reads the name and lines of a recipe to be saved. `start` is where the saving words end. */
+export const readNamedLines = (reading: Reading): NamedLines | undefined => {
+  const match = lead.exec(reading.text) ?? bareLead.exec(reading.text);
+  if (!match) return undefined;
+  const start = match.index + match[0].length;
+  const last = nameLast(reading, start);
+  if (last) return last;
+  const marked = withColon(reading, start);
+  if (marked && (marked.hasLines || marked.name === '')) return marked;
+  const from = firstAmount(reading, start);
+  const lines = linesFrom(reading, from);
+  const name = cleanName(
+    reading.text.slice(start, from).replace(/\s(?:with|of|from|is|as|to|into|=)\s*$/i, ''),
+  );
+  return {
+    name,
+    lines,
+    hasLines: lines.lines.length > 0 || lines.trouble !== undefined,
+  };
+};

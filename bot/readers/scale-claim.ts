@@ -1,0 +1,135 @@
+import type { Trouble } from '../answer.ts';
+import { type Claim, claim, type Reading, refuse } from '../reading.ts';
+import { leftover } from './leftover.ts';
+import { looseWords, readScale, type ScaleReading } from './scale-reading.ts';
+import { noRecipe, notPlaced, targetTrouble, unknownRecipe, whichRecipe } from './scale-troubles.ts';
+import {
+  changesSomething,
+  continued,
+  hasTarget,
+  lastScale,
+  said,
+  sameFor,
+  shownBefore,
+  type Wish,
+} from './scale-wish.ts';
+
+export { scaleExample } from './scale-troubles.ts';
+
+/** Words around a scale request that ask for nothing more. */
+const verbs = new Set(
+  `scale scaling rescale upscale downscale make making prepare prepared preparing produce fill filling pour pouring weigh weighing
+  calculate compute work out up down resize adjust yield enough everything all list table total totals blend mix mixture version gram grams
+  how much many should may size sized cover makes factor about only got left using fit fits suit mass weight instruction instructions
+  weights sheet people kits kit max maximum most equals next`.split(/\s+/),
+);
+const followWords = new Set([...verbs, 'instead', 'same', 'but', 'what', 'go']);
+
+/** Words that join a message to the one before: "and for …", "same for …", "what about …". */
+const joining = ['and', 'same', 'also', 'about', 'instead', 'now'];
+
+/** Words that ask for a scaling by themselves. */
+const cues = `scale scaling rescale upscale downscale resize weigh make fill pour`.split(' ');
+
+const anyOf = (reading: Reading, words: readonly string[]): boolean =>
+  words.some((word) => reading.words.has(word));
+
+interface Draft {
+  readonly wish: Wish;
+  readonly assumed: readonly string[];
+  readonly weight: number;
+  readonly trouble?: Trouble;
+}
+
+const takeWords = (read: ScaleReading, words: string): void => {
+  for (const [index, item] of read.board.items.entries()) {
+    if (/[wBib]/.test(item.letter) && words.includes(item.word)) read.board.taken[index] = true;
+  }
+};
+
+/** No recipe in the message: one half remembered, the one spoken of before, or none. */
+const bodyless = (reading: Reading, read: ScaleReading): Draft => {
+  const wish = said(read);
+  const words = looseWords(read.board, verbs);
+  const [near, second, ...more] = words ? reading.recipes.near(words) : [];
+  if (near && second) {
+    const names = [near, second, ...more].slice(0, 4).map((recipe) => recipe.name);
+    return { wish, assumed: [], weight: 1, trouble: whichRecipe(names) };
+  }
+  if (near) {
+    takeWords(read, words);
+    return {
+      wish: { ...wish, recipe: near.name },
+      assumed: [`I took "${words}" as ${near.name}.`],
+      weight: 2,
+    };
+  }
+  const last = lastScale(reading);
+  if (last && changesSomething(read)) return { wish: continued(last, read), assumed: [], weight: 2 };
+  const shown = words === '' && hasTarget(read) ? shownBefore(reading) : undefined;
+  if (shown) return { wish: { ...shown, ...wish }, assumed: [], weight: 2 };
+  return {
+    wish,
+    assumed: [],
+    weight: 1,
+    trouble: words ? unknownRecipe(words) : noRecipe,
+  };
+};
+
+const draft = (reading: Reading, read: ScaleReading): Draft => {
+  if (read.recipe === undefined && read.lines.length === 0) return bodyless(reading, read);
+  const body = read.recipe === undefined ? { lines: read.lines } : { recipe: read.recipe };
+  const last = lastScale(reading);
+  if (last && !hasTarget(read))
+    return {
+      wish: sameFor(last, body, read),
+      assumed: read.assumed,
+      weight: 2.6,
+    };
+  return { wish: { ...body, ...said(read) }, assumed: read.assumed, weight: 2 };
+};
+
+/** "How much beeswax, shea and oil do I need for …": names of the recipe's own lines ask for nothing more. */
+const takeOwnIngredients = (reading: Reading, read: ScaleReading, name: unknown): void => {
+  if (typeof name !== 'string') return;
+  const own = new Set(reading.recipes.exact(name)?.lines.map((line) => line.ingredient));
+  for (const [index, item] of read.board.items.entries()) {
+    if (item.letter === 'i' && item.ingredients?.some((id) => own.has(id))) read.board.taken[index] = true;
+  }
+};
+
+/** Whether the message could be about scaling at all; most messages to other topics end here. */
+const concerns = (reading: Reading, read: ScaleReading, cue: boolean): boolean => {
+  const body = read.recipe !== undefined || read.lines.length > 0;
+  const follows = lastScale(reading) !== undefined;
+  const again = follows && body && anyOf(reading, joining);
+  if (!changesSomething(read) && !cue && !read.trouble && !again) return false;
+  const shown = shownBefore(reading) !== undefined && hasTarget(read);
+  return body || cue || follows || shown || read.target.count !== undefined || read.limit !== undefined;
+};
+
+const settle = (read: ScaleReading, drafted: Draft, reading: Reading, cue: boolean): Claim => {
+  const { wish, assumed, weight, trouble } = drafted;
+  const rest = leftover(read.board, lastScale(reading) ? followWords : verbs, weight > 1);
+  const blocked = rest.blocking.length > 0;
+  if (trouble) return refuse(trouble, blocked ? 0.3 : 1, trouble.code === 'missing' ? wish : undefined);
+  if (blocked) return refuse(notPlaced(rest.blocking.map((item) => item.word)), 0.8);
+  const lacking = targetTrouble(wish);
+  if (lacking) return refuse(lacking, cue ? 1.2 : 1, wish);
+  const aside = rest.aside.length > 0 ? [`I set aside "${rest.aside.join('", "')}".`] : [];
+  return claim(wish, cue ? weight + 0.5 : weight, [...assumed, ...aside]);
+};
+
+/** What a message would mean as a scale request. */
+export const claimScale = (reading: Reading): Claim | undefined => {
+  const cue = anyOf(reading, cues);
+  const read = readScale(reading);
+  if (!concerns(reading, read, cue)) return undefined;
+  if (read.trouble) {
+    const body = read.recipe !== undefined || read.lines.length > 0;
+    return refuse(read.trouble, body || cue ? 2 : 0.5);
+  }
+  const drafted = draft(reading, read);
+  takeOwnIngredients(reading, read, drafted.wish.recipe);
+  return settle(read, drafted, reading, cue);
+};

@@ -1,0 +1,78 @@
+import { defined } from '../../core/defined.ts';
+import type { Reading } from '../reading.ts';
+import type { ScaleReading } from './scale-reading.ts';
+
+/** A scale request in the making: its fields as far as they are known. The topic's schema checks it in the end. */
+export type Wish = Readonly<Record<string, unknown>>;
+
+const amounts = ['count', 'size', 'totalG', 'totalMl', 'factor', 'limit'] as const;
+const totals = ['totalG', 'totalMl', 'factor', 'limit'] as const;
+
+export const hasTarget = (read: ScaleReading): boolean =>
+  read.limit !== undefined || Object.keys(read.target).length > 0;
+
+export const changesSomething = (read: ScaleReading): boolean =>
+  hasTarget(read) || read.lossPercent !== undefined || read.stepG !== undefined;
+
+const without = (wish: Wish, keys: readonly string[]): Wish =>
+  Object.fromEntries(Object.entries(wish).filter(([key]) => !keys.includes(key)));
+
+const modifiers = ({ lossPercent, stepG }: ScaleReading): Wish => defined({ lossPercent, stepG });
+
+/** What the message itself says about how much, and how. */
+export const said = (read: ScaleReading): Wish => ({
+  ...read.target,
+  ...defined({ limit: read.limit }),
+  ...modifiers(read),
+});
+
+const times = (wish: Wish, factor: number): Wish => {
+  for (const key of ['count', 'totalG', 'totalMl', 'factor']) {
+    const value = wish[key];
+    if (typeof value === 'number') return { ...wish, [key]: value * factor };
+  }
+  return { ...wish, factor };
+};
+
+/** A lone mass or volume after "24 tins" is what each holds; otherwise it is the new total. */
+const withTotal = (last: Wish, base: Wish, { totalG, totalMl }: ScaleReading['target']): Wish => {
+  const asked = last.count !== undefined && last.size === undefined;
+  if (!asked) return { ...without(base, amounts), ...defined({ totalG, totalMl }) };
+  return {
+    ...base,
+    size: totalG === undefined ? { amount: totalMl, unit: 'ml' } : { amount: totalG, unit: 'g' },
+  };
+};
+
+/** The last request with what this message says put in its place. */
+export const continued = (last: Wish, read: ScaleReading): Wish => {
+  const { target, limit } = read;
+  const base = { ...last, ...modifiers(read) };
+  if (limit)
+    return {
+      ...without(base, ['count', 'totalG', 'totalMl', 'factor']),
+      limit,
+    };
+  if (target.factor !== undefined) return times(base, target.factor);
+  if (target.totalG !== undefined || target.totalMl !== undefined) return withTotal(last, base, target);
+  const containers = target.count !== undefined || target.size !== undefined;
+  return { ...(containers ? without(base, totals) : base), ...target };
+};
+
+/** The last scale request, if that is what the member asked last. */
+export const lastScale = (reading: Reading): Wish | undefined =>
+  reading.last?.topic === 'scale' ? reading.last.request : undefined;
+
+/** "… and the same for Fernlea mint lip balm": the last amounts for another recipe. */
+export const sameFor = (last: Wish, body: Wish, read: ScaleReading): Wish => ({
+  ...without(last, ['recipe', 'lines']),
+  ...body,
+  ...modifiers(read),
+});
+
+/** The recipe that was just shown or saved: "now scale it to 500 g". */
+export const shownBefore = (reading: Reading): Wish | undefined => {
+  const request = reading.last?.topic === 'recipe' ? reading.last.request : undefined;
+  const name = request?.newName ?? request?.name;
+  return typeof name === 'string' && request?.action !== 'delete' ? { recipe: name } : undefined;
+};

@@ -1,0 +1,45 @@
+import { type ScaleStep, scaleSteps } from '../../core/settings.ts';
+import { gramsIn, isMassUnit } from '../../core/units.ts';
+import type { Reading } from '../reading.ts';
+import type { Item } from './item.ts';
+import { type Found, none } from './settings-words.ts';
+
+const stepCue =
+  /\b(?:scales?|balance)(?:\s+(?:can|only|that|now|just|is|are|has|have|an?|do|does|will|which|steps?|display|readability))*\s+(?:reads?|reading|goes|go|weighs?|steps?|accurate|accuracy|precise|precision|resolution|shows?|measures?|down)\b|\b(?:scale|default)\s+step\b|\bstep\s+(?:of|is|to|size)\b|\bset\s+(?:the\s+)?step\b/i;
+
+const badStep: Found = {
+  ...none,
+  trouble: {
+    code: 'bad-quantity',
+    text: 'A scale can read 1 g, 0.1 g, 0.01 g or 0.001 g here. For example "scale reads 0.01 g".',
+  },
+};
+
+const isWeight = (item: Item): boolean =>
+  item.letter === 'g' || item.letter === 'n' || (item.letter === 'u' && item.unit === 'g');
+
+/** "our scale reads 0.01 g", "scale goes down to a gram". */
+export const readStep = (reading: Reading): Found => {
+  if (!stepCue.test(reading.text)) return none;
+  const item = reading.items.find(isWeight);
+  if (!item || item.upTo !== undefined) return none;
+  const unit = item.unit !== undefined && isMassUnit(item.unit) ? item.unit : 'g';
+  const grams = Number(((item.value ?? 1) * gramsIn(unit)).toFixed(6));
+  const stepG: ScaleStep | undefined = scaleSteps.find((step) => step === grams);
+  return stepG === undefined ? badStep : { wish: { stepG } };
+};
+
+const lossCue =
+  /\b(?:set|default|usual|usually|always|our|change|make|normal|from now on|allow)\b.*\b(?:loss|losses|waste|wastage|allowance)\b|\b(?:loss|waste|allowance)\b.*\b(?:default|always|from now on)\b|^\s*(?:loss|loss allowance|allowance)\b/i;
+
+const forGood = /\b(?:set|default|always|usual)\b/i;
+
+/** "set loss to 5 %"; a bare "loss 5 %" right after a scaling is about that scaling, not about the group. */
+export const readLoss = (reading: Reading): Found => {
+  if (!lossCue.test(reading.text)) return none;
+  if (reading.last?.topic === 'scale' && !forGood.test(reading.text)) return none;
+  if (reading.items.some((each) => /[Rigvc]/.test(each.letter))) return none;
+  const item = reading.items.find((each) => each.letter === '%' || each.letter === 'n');
+  if (item?.value !== undefined) return { wish: { lossPercent: item.value } };
+  return /\bno\b/i.test(reading.text) ? { wish: { lossPercent: 0 } } : none;
+};

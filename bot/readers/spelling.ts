@@ -1,0 +1,39 @@
+import { slips } from '../../core/edit-distance.ts';
+import { isKnownWord } from './lexicon.ts';
+
+/** Words that carry a request, so that a slip in one of them does not lose it. Short ones only with letters swapped. */
+const carrying =
+  `scale rescale scaling convert conversion density ingredient ingredients recipe recipes settings region currency
+  tins jars pots tubes sticks containers bottles double triple halve times without nearest grams gram ounces ounce millilitres teaspoon teaspoons
+  tablespoon tablespoons drops percent parts celsius fahrenheit versions version rename delete update remainder infused strained
+  melting iodine allergen allergens vegan total weigh waste what which each please thanks
+  swap replace substitute label price stock`.split(/\s+/);
+
+const known = new Set(carrying);
+
+const byFirst = new Map<string, string[]>();
+for (const word of carrying) {
+  for (const letter of new Set([word.charAt(0), word.charAt(1)])) {
+    byFirst.set(letter, [...(byFirst.get(letter) ?? []), word]);
+  }
+}
+
+/** Four-letter words are too close to each other for more than a swap of neighbours. */
+const shortest = 4;
+
+const mostSlips = (length: number): number => (length >= 8 ? 2 : 1);
+
+const isSwap = (a: string, b: string): boolean =>
+  a.length === b.length && [...a].sort().join('') === [...b].sort().join('');
+
+const near = (word: string, candidate: string): boolean => {
+  const most = mostSlips(word.length);
+  if (Math.abs(word.length - candidate.length) > most || slips(word, candidate, most) > most) return false;
+  return candidate.length > shortest || isSwap(word, candidate);
+};
+
+/** The word itself, or the request-carrying word it is a slip of. Words known as themselves stay as they are. */
+export const corrected = (word: string): string => {
+  if (word.length < shortest || word.length > 14 || known.has(word) || isKnownWord(word)) return word;
+  return byFirst.get(word.charAt(0))?.find((candidate) => near(word, candidate)) ?? word;
+};

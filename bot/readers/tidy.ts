@@ -1,0 +1,47 @@
+/** Longest message that is read, in characters: a pasted recipe of sixty lines fits with room to spare. */
+export const maxMessageLength = 4000;
+
+const vulgar: Readonly<Record<string, string>> = {
+  '½': '1/2',
+  '⅓': '1/3',
+  '⅔': '2/3',
+  '¼': '1/4',
+  '¾': '3/4',
+  '⅛': '1/8',
+  '⅜': '3/8',
+  '⅝': '5/8',
+  '⅞': '7/8',
+  '⅕': '1/5',
+};
+const vulgarSigns = new RegExp(`[${Object.keys(vulgar).join('')}]`, 'gu');
+const plain = /^[\n\x20-\x7e]*$/;
+
+/** Compatibility forms turned plain: full-width digits, ℃, ㎖. Fractions first, or 1½ would read as 11/2. */
+const folded = (text: string): string =>
+  text
+    .replace(vulgarSigns, (sign) => ` ${vulgar[sign]}`)
+    .normalize('NFKC')
+    .replace(/\r\n?/g, '\n')
+    .replace(/[‘’‛`´]/g, "'")
+    .replace(/[“”„«»]/g, '"')
+    .replace(/[‐‑‒–—―−]/g, '-')
+    .replace(/[•·▪◦●‣]/g, '*')
+    .replace(/[→⇒➜➔]/g, ' > ')
+    .replace(/\p{Extended_Pictographic}[\u{1F3FB}-\u{1F3FF}]?|\uFE0F|\u200D|[\u{1F1E6}-\u{1F1FF}]/gu, ' ')
+    // Control, zero-width and direction-changing characters say nothing and can hide something.
+    .replace(/[^\P{C}\n\t]/gu, '');
+
+/**
+ * Brings a message to plain characters without changing what it says: no emoji, mentions or look-alike signs.
+ * Letter case stays, because a recipe's name keeps it.
+ */
+export const tidy = (text: string): string => {
+  const bare = text.includes('<') ? text.replace(/<(?:[@#][!&]?|a?:\w+:)\d+>/g, ' ') : text;
+  const signs = plain.test(bare) ? bare : folded(bare);
+  const short =
+    signs.includes('q') || signs.includes('Q') ? signs.replace(/\bq\.?\s?s\.?(?=[\s,;)]|$)/gi, 'qs') : signs;
+  const dotted = short.includes('..') ? short.replace(/\.{2,}/g, ' ') : short;
+  return dotted.includes('\r') || dotted.includes('`')
+    ? dotted.replace(/\r\n?/g, '\n').replace(/`+/g, ' ')
+    : dotted;
+};

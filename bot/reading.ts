@@ -1,0 +1,56 @@
+import type { Settings } from '../core/settings.ts';
+import type { Trouble } from './answer.ts';
+import type { Item } from './readers/item.ts';
+import type { RecipeNames } from './readers/recipe-names.ts';
+import type { Token } from './readers/tokens.ts';
+
+/** What the same member asked last in the same channel, if it was at most fifteen minutes ago. */
+export interface Last {
+  readonly topic: string;
+  readonly request: Readonly<Record<string, unknown>>;
+}
+
+/** A message after tidying and reading: every topic looks at this and says what the message would mean to it. */
+export interface Reading {
+  /** The message in plain characters, letter case kept. */
+  readonly text: string;
+  readonly tokens: readonly Token[];
+  readonly items: readonly Item[];
+  /** All words in lower case, chatter included: cues are looked for here. */
+  readonly words: ReadonlySet<string>;
+  readonly settings: Settings;
+  readonly recipes: RecipeNames;
+  readonly last?: Last;
+}
+
+/**
+ * What a message would mean to a topic. `weight` says how sure the topic is: 3 when its own words are there and all is
+ * accounted for, 2 when the shape fits without its words, 1 when something is missing. The highest request wins; a
+ * trouble is told only when no topic has a request.
+ */
+export type Claim =
+  | {
+      readonly kind: 'request';
+      readonly request: Readonly<Record<string, unknown>>;
+      readonly weight: number;
+      readonly assumed: readonly string[];
+    }
+  | {
+      readonly kind: 'trouble';
+      readonly trouble: Trouble;
+      readonly weight: number;
+      /** What was understood so far, so that the next message can supply the rest. */
+      readonly soFar?: Readonly<Record<string, unknown>>;
+    };
+
+export const claim = (
+  request: Readonly<Record<string, unknown>>,
+  weight: number,
+  assumed: readonly string[] = [],
+): Claim => ({ kind: 'request', request, weight, assumed });
+
+export const refuse = (
+  trouble: Trouble,
+  weight: number,
+  soFar?: Readonly<Record<string, unknown>>,
+): Claim => ({ kind: 'trouble', trouble, weight, ...(soFar ? { soFar } : {}) });

@@ -1,0 +1,105 @@
+import type { z } from 'zod';
+import type { Settings } from '../core/settings.ts';
+import type { Answer, Trouble } from './answer.ts';
+import type { Book } from './book/keeper.ts';
+import type { Member } from './heard.ts';
+import type { Claim, Reading } from './reading.ts';
+
+/** What a topic may use while answering. No clock of its own: `at` is the message's epoch milliseconds. */
+export interface Tools {
+  readonly at: number;
+  readonly book: Book;
+  readonly member: Member;
+  /** The group's settings, with this message's region if one was given. */
+  readonly settings: Settings;
+}
+
+/** One thing to say, with the part of the request it means. Help prints `say`, a test runs it and compares `means`. */
+export interface Example {
+  readonly say: string;
+  readonly means: Readonly<Record<string, unknown>>;
+  /** Needs this recipe of the demo book, so it is shown only where the recipe exists. */
+  readonly demo?: string;
+}
+
+export type Completion = 'recipe' | 'ingredient' | 'recipe-or-ingredient' | 'topic';
+export type SlashValues = Readonly<Record<string, string | number | boolean | undefined>>;
+
+/**
+ * A slash command's typed options. `say` turns the filled-in options into the words of a plain message, which goes
+ * through the same reader as everything else, so a command cannot mean anything a message could not.
+ */
+export interface SlashSpec {
+  readonly options: z.ZodObject;
+  readonly complete?: Readonly<Record<string, Completion>>;
+  say(options: SlashValues): string;
+}
+
+interface TopicWords {
+  readonly name: string;
+  /** One line, at most 100 characters: shown in help and as the slash command's description. */
+  readonly summary: string;
+  readonly examples: readonly [Example, ...Example[]];
+  readonly slash: SlashSpec;
+  /** Looks at a message and says what it would mean here, if anything. */
+  read(reading: Reading): Claim | undefined;
+}
+
+export interface TopicSpec<R extends z.ZodObject> extends TopicWords {
+  readonly request: R;
+  /** True when answering may write to the book: the writers' role is checked first. */
+  writes?(request: z.output<R>): boolean;
+  /** True when only those who manage the group may ask it. */
+  manages?(request: z.output<R>): boolean;
+  answer(request: z.output<R>, tools: Tools): Answer | Trouble | Promise<Answer | Trouble>;
+}
+
+export interface Topic extends TopicWords {
+  readonly request: z.ZodObject;
+  /** Checks `input` against the request schema and answers; a bad field becomes a Trouble, never an exception. */
+  run(input: unknown, tools: Tools): Promise<Answer | Trouble>;
+}
+
+const notAllowed = (text: string): Trouble => ({ code: 'not-allowed', text });
+
+const hasRole = (member: Member, role: string): boolean =>
+  member.manages || member.roles.some((own) => own.toLowerCase() === role.toLowerCase());
+
+const barrier = <R extends z.ZodObject>(
+  spec: TopicSpec<R>,
+  request: z.output<R>,
+  tools: Tools,
+): Trouble | undefined => {
+  const { writerRole } = tools.settings;
+  if (spec.manages?.(request) && !tools.member.manages) {
+    return notAllowed(
+      'Only those who manage this group can change that. Ask one of them, or ask me "settings" to see how it stands.',
+    );
+  }
+  if (spec.writes?.(request) && writerRole !== null && !hasRole(tools.member, writerRole)) {
+    return notAllowed(
+      `Only members with the role "${writerRole}" write in this book. You can still scale, convert and look things up.`,
+    );
+  }
+  return undefined;
+};
+
+/** The first fault of a request in words: the schema's own message says what would work. */
+const faultOf = (error: z.ZodError): Trouble => {
+  const [issue] = error.issues;
+  const outside = issue?.code === 'too_big' || issue?.code === 'too_small';
+  return {
+    code: outside ? 'out-of-range' : 'bad-quantity',
+    text: issue?.message ?? 'That request has a fault.',
+  };
+};
+
+/** Hides a topic's request type behind `run`, so that the list of topics is simply a list. */
+export const topic = <R extends z.ZodObject>(spec: TopicSpec<R>): Topic => ({
+  ...spec,
+  run: async (input, tools) => {
+    const parsed = spec.request.safeParse(input);
+    if (!parsed.success) return faultOf(parsed.error);
+    return barrier(spec, parsed.data, tools) ?? spec.answer(parsed.data, tools);
+  },
+});

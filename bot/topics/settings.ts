@@ -1,0 +1,64 @@
+import { z } from 'zod';
+import { regions, settingsSchema } from '../../core/settings.ts';
+import { claimSettings } from '../readers/settings-claim.ts';
+import { type SlashValues, topic } from '../topic.ts';
+import { answerSettings } from '../words/settings.ts';
+
+const request = z.strictObject({
+  region: settingsSchema.shape.region.optional(),
+  units: settingsSchema.shape.units.optional(),
+  currency: settingsSchema.shape.currency.optional(),
+  stepG: settingsSchema.shape.stepG.optional(),
+  lossPercent: z
+    .number()
+    .min(0, 'The loss cannot be below zero. Try "set loss to 3%".')
+    .max(50, 'A loss of more than 50 % is more waste than balm. Try "set loss to 5%".')
+    .optional(),
+  writerRole: settingsSchema.shape.writerRole.optional(),
+});
+export type SettingsWish = z.output<typeof request>;
+
+const spoken = (values: SlashValues): string => {
+  const { region, units, currency, step, loss, writers } = values;
+  const parts = [
+    region === undefined ? '' : `region ${region}`,
+    units === undefined ? '' : `units ${units}`,
+    currency === undefined ? '' : `currency ${currency}`,
+    step === undefined ? '' : `scale reads ${step} g`,
+    loss === undefined ? '' : `set loss to ${loss}%`,
+    writers === undefined
+      ? ''
+      : /^every/i.test(String(writers))
+        ? 'everyone may write'
+        : `only role ${writers} may write`,
+  ].filter(Boolean);
+  return parts.length === 0 ? 'settings' : parts.join(', ');
+};
+
+export const settings = topic({
+  name: 'settings',
+  summary: 'Region, units, currency, what your scale reads, loss allowance, who may write.',
+  request,
+  examples: [
+    { say: 'settings', means: {} },
+    { say: 'region us', means: { region: 'us' } },
+    { say: 'scale reads 0.01 g', means: { stepG: 0.01 } },
+    { say: 'set loss to 5%', means: { lossPercent: 5 } },
+    { say: 'units oz, currency EUR', means: { units: 'oz', currency: 'EUR' } },
+    { say: 'only role Bench may write', means: { writerRole: 'Bench' } },
+  ],
+  slash: {
+    options: z.object({
+      region: z.enum(regions).optional().describe('Whose rules and measures apply'),
+      units: z.enum(['g', 'oz']).optional().describe('Weights in grams, or with ounces beside them'),
+      currency: z.string().min(3).max(3).optional().describe('Three letters, for example EUR'),
+      step: z.enum(['1', '0.1', '0.01', '0.001']).optional().describe('What your scale reads, in grams'),
+      loss: z.number().min(0).max(50).optional().describe('Loss allowance in percent'),
+      writers: z.string().max(100).optional().describe('Role that may write, or "everyone"'),
+    }),
+    say: spoken,
+  },
+  manages: (wish) => Object.keys(wish).length > 0,
+  read: claimSettings,
+  answer: answerSettings,
+});

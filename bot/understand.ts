@@ -1,0 +1,61 @@
+import type { BookState } from '../core/book.ts';
+import { nameWords, wordKey } from '../core/names.ts';
+import type { Settings } from '../core/settings.ts';
+import { nameReader } from './readers/ingredient-names.ts';
+import { readItems } from './readers/items.ts';
+import { recipeNames } from './readers/recipe-names.ts';
+import { tidy } from './readers/tidy.ts';
+import { type Token, tokens } from './readers/tokens.ts';
+import type { Last, Reading } from './reading.ts';
+
+/** Signs that may stand inside a name: "Simmondsia Chinensis (Jojoba) Seed Oil", "sea-buckthorn". */
+const insideNames = new Set(['-', '(', ')', '/', '&', '.', "'"]);
+
+const plainWord = /^[a-z]+$/;
+const noKeys: readonly string[] = [];
+const barrier: readonly string[] = [''];
+
+/** A word's keys (two for a compound such as "sheabutter"), a number's digits; a barrier for signs no name crosses. */
+const keysOf = (token: Token): readonly string[] => {
+  if (token.kind === 'word') {
+    const key = plainWord.test(token.word)
+      ? wordKey(token.word)
+      : nameWords(token.word).map(wordKey).join(' ');
+    return key.includes(' ') ? key.split(' ') : [key];
+  }
+  if (token.kind === 'number') return [token.text];
+  return insideNames.has(token.text) ? noKeys : barrier;
+};
+
+/** Reads a message for a group: plain characters, tokens, items, with the group's recipe names known. */
+export const understand = (
+  text: string,
+  state: BookState,
+  settings: Settings,
+  last: Last | undefined,
+): Reading => {
+  const plain = tidy(text);
+  const list = tokens(plain);
+  const recipes = recipeNames(state);
+  const keys: string[] = [];
+  const places: number[] = [];
+  for (const [index, token] of list.entries()) {
+    for (const key of keysOf(token)) {
+      keys.push(key);
+      places.push(index);
+    }
+  }
+  const items = readItems(list, nameReader({ list, keys, places, recipes }));
+  return {
+    text: plain,
+    tokens: list,
+    items,
+    words: new Set([
+      ...list.filter((token) => token.kind === 'word').map((token) => token.word),
+      ...items.map((item) => item.word),
+    ]),
+    settings,
+    recipes,
+    ...(last ? { last } : {}),
+  };
+};

@@ -1,0 +1,17 @@
+/** Grams as the scale shows them: one decimal for a step of 0.1 g. */
+export const atStep = (grams: number, decimals: number): string => grams.toFixed(decimals);
+
+/** A number for reading: at most `decimals`, no trailing zeros, no exponent. */
+export const plain = (value: number, decimals = 2): string => {
+  const rounded = Number(value.toFixed(decimals));
+  return Object.is(rounded, -0) ? '0' : String(rounded);
+};
+
+/** A number with enough digits to be useful, big or small: 0.0333, 14.8, 1250. */
+export const readable = (value: number): string => {
+  if (value === 0) return '0';
+  const size = Math.floor(Math.log10(Math.abs(value)));
+  return plain(value, Math.min(8, Math.max(0, 3 - size)));
+};
+
+export const percentText = (percent: number): string => `${plain(percent, percent < 1 ? 2 : 1)} %`;

@@ -1,0 +1,87 @@
+import type { SavedRecipe } from '../../core/book.ts';
+import { exactName, nameKey } from '../../core/names.ts';
+import { resolveRecipe } from '../../core/resolve.ts';
+import type { Answer, Trouble } from '../answer.ts';
+import { readItems } from '../readers/items.ts';
+import { letterOf } from '../readers/lexicon.ts';
+import { recipeNames } from '../readers/recipe-names.ts';
+import { tokens } from '../readers/tokens.ts';
+import type { Tools } from '../topic.ts';
+import type { RecipeWish } from '../topics/recipe.ts';
+import { findRecipe } from './find-recipe.ts';
+import { troubleOf } from './problems.ts';
+import { by, linesTable, next, recipeFigures } from './recipe-table.ts';
+import { localRules } from './warnings.ts';
+
+/** Most recipes one book holds; far more than a group makes, and it keeps the name look-ups small. */
+const mostRecipes = 10_000;
+
+const amounts = /[gvdpt%r]/;
+const tellingLetters = /[wzBcMSHQ]/;
+
+/** True for a name with a word of its own: "Winter balm", "Quick stick", but not "recipes", "24 tins" or "500 g". */
+const isTelling = (name: string): boolean => {
+  const list = tokens(name);
+  if (readItems(list, () => undefined).some((item) => amounts.test(item.letter))) return false;
+  const words = list.filter((token) => token.kind === 'word').map((token) => token.word);
+  const letterSet = words.length === 1 ? /[wz]/ : tellingLetters;
+  return words.some((word) => word.length > 2 && letterSet.test(letterOf(word) ?? ''));
+};
+
+/** A name that is a word of the reader's own, or an ingredient's, could never be told from it again. */
+export const nameTrouble = (name: string): Trouble | undefined => {
+  const ingredient = exactName(nameKey(name)) !== undefined;
+  if (isTelling(name) && !ingredient) return undefined;
+  return {
+    code: 'not-allowed',
+    text: `"${name}" would be mistaken for ${ingredient ? 'an ingredient' : 'part of a request'}. Give the recipe a name of its own, for example "Winter balm".`,
+  };
+};
+
+/** Writes a recipe, or a new version of one, into the book. */
+export const saveRecipe = async (wish: RecipeWish, tools: Tools): Promise<Answer | Trouble> => {
+  const { name = '', lines = [] } = wish;
+  const names = recipeNames(tools.book.state);
+  const before = names.exact(name);
+  const trouble = before ? undefined : nameTrouble(name);
+  if (trouble) return trouble;
+  if (!before && wish.existing) {
+    const found = findRecipe(name, tools.book);
+    if ('code' in found) return found;
+  }
+  if (!before && Object.keys(tools.book.state.recipes).length >= mostRecipes) {
+    return {
+      code: 'out-of-range',
+      text: `This book holds ${mostRecipes} recipes already. Delete one you no longer use first.`,
+    };
+  }
+  const resolved = resolveRecipe(lines, tools.settings.region);
+  if (!resolved.ok) return troubleOf(resolved.problem);
+  const id = before?.id ?? `r${tools.book.state.seq + 1}`;
+  await tools.book.record(
+    {
+      kind: 'recipe-saved',
+      recipe: id,
+      name: before?.name ?? name,
+      lines: [...lines],
+    },
+    by(tools),
+  );
+  const saved = tools.book.state.recipes[id];
+  return saved ? savedAnswer(saved, before !== undefined) : (findRecipe(name, tools.book) as Trouble);
+};
+
+/** What is told after a recipe was written. */
+export const savedAnswer = (saved: SavedRecipe, again: boolean): Answer => {
+  const version = saved.versions.length;
+  const kept = again
+    ? ` Version ${version - 1} stays readable: "show version ${version - 1} of ${saved.name}".`
+    : '';
+  return {
+    title: again ? `${saved.name}, version ${version}` : `Saved: ${saved.name}`,
+    blocks: [linesTable(saved.lines), { kind: 'text', text: `Written in the book.${kept}` }],
+    figures: recipeFigures(saved.name, version, saved.lines),
+    warnings: [localRules],
+    next: next(saved.name),
+  };
+};

@@ -1,0 +1,54 @@
+import type { RecipeLine } from '../../core/recipe.ts';
+import type { Answer, Block, Column, NextStep } from '../answer.ts';
+import type { Tools } from '../topic.ts';
+import { readable } from './numbers.ts';
+import { shortName } from './warnings.ts';
+
+const unitText = (line: RecipeLine): string => {
+  if (line.unit === 'rest') return line.amount > 0 ? `to ${readable(line.amount)}` : 'the rest';
+  const unit =
+    line.unit === 'percent' ? '%' : line.unit === 'part' ? (line.amount === 1 ? 'part' : 'parts') : line.unit;
+  return `${readable(line.amount)} ${unit}`;
+};
+
+const nameOfLine = (line: RecipeLine): string => {
+  const base = line.infusedWith
+    ? `${shortName(line.infusedWith)}-infused ${line.ingredient === 'infused-oil' ? 'oil' : shortName(line.ingredient)}`
+    : shortName(line.ingredient);
+  return `${line.fresh ? 'fresh ' : ''}${base}${line.strained ? ' (strained out)' : ''}`;
+};
+
+const columns: readonly Column[] = [
+  { title: 'ingredient', align: 'left' },
+  { title: 'amount', align: 'right' },
+];
+
+export const linesTable = (lines: readonly RecipeLine[]): Block => ({
+  kind: 'table',
+  columns,
+  rows: lines.map((line) => [nameOfLine(line), unitText(line)]),
+});
+
+const lineFigures = (lines: readonly RecipeLine[]) =>
+  lines.map(({ ingredient, amount, unit, strained, infusedWith }) => ({
+    ingredient,
+    amount,
+    unit,
+    ...(strained ? { strained } : {}),
+    ...(infusedWith ? { infused_with: infusedWith } : {}),
+  }));
+
+export const recipeFigures = (
+  name: string,
+  version: number,
+  lines: readonly RecipeLine[],
+): Answer['figures'] => ({
+  recipe: { name, version, lines: lineFigures(lines) },
+});
+
+export const by = (tools: Tools) => ({ who: tools.member.id, at: tools.at });
+
+export const next = (name: string): NextStep[] => [
+  { label: '24 × 15 ml', say: `scale "${name}" to 24 tins of 15 ml` },
+  { label: '500 g', say: `scale "${name}" to 500 g` },
+];

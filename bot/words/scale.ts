@@ -1,0 +1,219 @@
+import { defined } from '../../core/defined.ts';
+import { hazardsOf } from '../../core/hazards.ts';
+import type { RecipeLine } from '../../core/recipe.ts';
+import { type Scaled, type ScaledLine, scaleRecipe } from '../../core/scale.ts';
+import type { Region } from '../../core/settings.ts';
+import { stepDecimals } from '../../core/steps.ts';
+import type { Fill, Target } from '../../core/target.ts';
+import { isKitchenMeasure } from '../../core/units.ts';
+import type { Answer, Block, Column, NextStep, Trouble, Warning } from '../answer.ts';
+import type { Tools } from '../topic.ts';
+import type { ScaleWish } from '../topics/scale.ts';
+import { findRecipe } from './find-recipe.ts';
+import { atStep, plain, readable } from './numbers.ts';
+import { troubleOf } from './problems.ts';
+import { localRules, potCautions, shortName, warningOf } from './warnings.ts';
+
+const fillOf = (size: ScaleWish['size']): Fill | undefined => {
+  if (!size) return undefined;
+  return size.unit === 'g' ? { grams: size.amount } : { ml: size.amount };
+};
+
+const noTarget: Trouble = {
+  code: 'missing',
+  text: 'How much do you want to make? For example "to 24 tins of 15 ml" or "to 500 g".',
+};
+
+const targetOf = (wish: ScaleWish): Target | Trouble => {
+  const size = fillOf(wish.size);
+  const fill = defined({ fill: size });
+  if (wish.limit) return { kind: 'limit', ...wish.limit, ...fill };
+  if (wish.count !== undefined && size) return { kind: 'containers', count: wish.count, fill: size };
+  if (wish.totalG !== undefined) return { kind: 'mass', grams: wish.totalG, ...fill };
+  if (wish.totalMl !== undefined) return { kind: 'volume', ml: wish.totalMl, ...fill };
+  return wish.factor === undefined ? noTarget : { kind: 'multiple', factor: wish.factor, ...fill };
+};
+
+const lineName = (line: ScaledLine): string => {
+  const infused = line.infusedWith ? `${shortName(line.infusedWith)}-infused ` : '';
+  return `${infused}${line.ingredient === 'infused-oil' && infused ? 'oil' : shortName(line.ingredient)}`;
+};
+
+const table = (scaled: Scaled): Block => {
+  const decimals = stepDecimals(scaled.stepG);
+  const hasDrops = scaled.lines.some((line) => line.drops !== undefined);
+  const columns: Column[] = [
+    { title: 'ingredient', align: 'left' },
+    { title: '%', align: 'right' },
+    { title: 'g', align: 'right' },
+    ...(hasDrops ? [{ title: 'drops', align: 'right' } as const] : []),
+  ];
+  const rows = scaled.lines.map((line) => [
+    lineName(line),
+    plain(line.percent, line.percent < 1 ? 2 : 1),
+    atStep(line.grams, decimals),
+    ...(hasDrops ? [line.drops === undefined ? '' : `~${line.drops}`] : []),
+  ]);
+  return {
+    kind: 'table',
+    columns,
+    rows,
+    total: ['total', '100', atStep(scaled.totalG, decimals), ...(hasDrops ? [''] : [])],
+  };
+};
+
+const sizeText = (wish: ScaleWish): string =>
+  wish.size ? `${readable(wish.size.amount)} ${wish.size.unit}` : '';
+
+const summary = (scaled: Scaled, wish: ScaleWish): string => {
+  const allowance = `${plain(scaled.allowanceG, 1)} g (${plain(scaled.lossPercent)} %)`;
+  const loss = scaled.lossPercent > 0 ? `, ${allowance} of it for jug and spoon` : ', no loss counted';
+  const head = `Weigh out ${atStep(scaled.totalG, stepDecimals(scaled.stepG))} g in all${loss}.`;
+  if (scaled.containers === undefined || scaled.fillGEach === undefined) {
+    return `${head} That leaves ${plain(scaled.netG, 1)} g to fill.`;
+  }
+  const each = `${plain(scaled.fillGEach, 1)} g each`;
+  const fits = wish.count === undefined ? 'That fills' : 'For';
+  return `${head} ${fits} ${scaled.containers} × ${sizeText(wish)}: ${each}, ${plain(scaled.netG, 1)} g net.`;
+};
+
+const strainedText = (scaled: Scaled): Block[] => {
+  if (scaled.strained.length === 0) return [];
+  const decimals = stepDecimals(scaled.stepG);
+  const herbs = scaled.strained.map(
+    (herb) => `${atStep(herb.grams, decimals)} g ${shortName(herb.ingredient)}`,
+  );
+  return [
+    {
+      kind: 'text',
+      text: `Weigh besides, to strain out again: ${herbs.join(', ')}. The herb keeps some oil, so the table's oil is what you need after straining: steep it in more.`,
+    },
+  ];
+};
+
+const measureRegion: Readonly<Record<Region, string>> = {
+  eu: 'metric',
+  uk: 'metric',
+  us: 'US',
+  ca: 'metric',
+  au: 'Australian',
+};
+
+const volumesAssumed = (scaled: Scaled, region: Region): string[] =>
+  scaled.resolved.volumes.map((volume) => {
+    const measure = isKitchenMeasure(volume.unit)
+      ? ` (${measureRegion[region]} measure, ${readable(volume.ml)} ml)`
+      : '';
+    const about = volume.unit === 'drop' ? 'about ' : '';
+    const pressed = volume.unit !== 'drop' && volume.densityGMl > 0.94 ? ', melted or pressed flat' : '';
+    return `${readable(volume.amount)} ${volume.unit} ${shortName(volume.ingredient)}${measure} is ${about}${readable(volume.grams)} g at ${volume.densityGMl} g/ml${pressed}.`;
+  });
+
+const densityAssumed = (scaled: Scaled, wish: ScaleWish): string[] => {
+  const byVolume = wish.size?.unit === 'ml' || wish.totalMl !== undefined;
+  if (!byVolume) return [];
+  const unknown =
+    scaled.densityUnknown.length > 0
+      ? ` No density known for ${scaled.densityUnknown.map(shortName).join(', ')}: taken as dense as the rest.`
+      : '';
+  return [
+    `The set blend weighs ${plain(scaled.densityGMl, 3)} g/ml at 20 °C, reckoned from the lines.${unknown}`,
+  ];
+};
+
+const assumed = (scaled: Scaled, wish: ScaleWish, region: Region): Block[] => {
+  const { percentSum } = scaled.resolved;
+  const lines = [
+    ...densityAssumed(scaled, wish),
+    ...volumesAssumed(scaled, region),
+    ...(percentSum === undefined
+      ? []
+      : [`The percentages come to ${plain(percentSum, 2)} %; I took that as 100 %.`]),
+    ...(scaled.lines.some((line) => line.drops !== undefined)
+      ? ['Drops are rough: 30 to the ml, and bottles give 20 to 40. Trust the grams.']
+      : []),
+  ];
+  return lines.map((text) => ({ kind: 'assumed', text }));
+};
+
+const warnings = (scaled: Scaled): Warning[] => [
+  ...hazardsOf(scaled).map(warningOf),
+  ...potCautions,
+  localRules,
+];
+
+const nextSteps = (wish: ScaleWish, name: string | undefined): NextStep[] => {
+  if (!name || wish.count === undefined || !wish.size) return [];
+  const say = (count: number) => `scale "${name}" to ${count} tins of ${sizeText(wish)}`;
+  const counts = [wish.count * 2, Math.max(1, Math.round(wish.count / 2))];
+  return [
+    ...counts
+      .filter((count) => count !== wish.count)
+      .map((count) => ({ label: `${count} tins`, say: say(count) })),
+    { label: 'Show recipe', say: `show recipe "${name}"` },
+  ];
+};
+
+const figuresOf = (scaled: Scaled): Answer['figures'] => ({
+  lines: scaled.lines.map(({ ingredient, percent, grams, drops, infusedWith }) => ({
+    ingredient,
+    percent,
+    grams,
+    ...(drops === undefined ? {} : { drops }),
+    ...(infusedWith ? { infused_with: infusedWith } : {}),
+  })),
+  ...(scaled.strained.length > 0
+    ? {
+        strained: scaled.strained.map(({ ingredient, grams }) => ({
+          ingredient,
+          grams,
+        })),
+      }
+    : {}),
+  containers: scaled.containers ?? null,
+  fill_g_each: scaled.fillGEach ?? null,
+  net_g: scaled.netG,
+  allowance_g: scaled.allowanceG,
+  total_g: scaled.totalG,
+  density_g_ml: scaled.densityGMl,
+  step_g: scaled.stepG,
+  loss_percent: scaled.lossPercent,
+});
+
+const titleOf = (wish: ScaleWish, scaled: Scaled, name: string | undefined): string => {
+  const what = name ?? 'Your recipe';
+  if (scaled.containers !== undefined && wish.size)
+    return `${what}: ${scaled.containers} × ${sizeText(wish)}`;
+  return `${what}: ${atStep(scaled.totalG, stepDecimals(scaled.stepG))} g`;
+};
+
+/** Answers a scale request: the gram table with its total, what was assumed, and the warnings that matter. */
+export const answerScale = (wish: ScaleWish, tools: Tools): Answer | Trouble => {
+  const { settings } = tools;
+  const recipe = wish.recipe === undefined ? undefined : findRecipe(wish.recipe, tools.book);
+  if (recipe && 'code' in recipe) return recipe;
+  const lines: readonly RecipeLine[] = recipe?.lines ?? wish.lines ?? [];
+  const target = targetOf(wish);
+  if ('code' in target) return target;
+  const lossPercent = wish.lossPercent ?? settings.lossPercent;
+  const scaled = scaleRecipe({
+    lines,
+    target,
+    lossPercent,
+    stepG: wish.stepG ?? settings.stepG,
+    region: settings.region,
+  });
+  if (!scaled.ok) return troubleOf(scaled.problem);
+  return {
+    title: titleOf(wish, scaled.value, recipe?.name),
+    blocks: [
+      table(scaled.value),
+      { kind: 'text', text: summary(scaled.value, wish) },
+      ...strainedText(scaled.value),
+      ...assumed(scaled.value, wish, settings.region),
+    ],
+    figures: figuresOf(scaled.value),
+    warnings: warnings(scaled.value),
+    next: nextSteps(wish, recipe?.name),
+  };
+};

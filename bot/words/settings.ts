@@ -1,0 +1,68 @@
+import { type Settings, settingsSchema } from '../../core/settings.ts';
+import type { Answer } from '../answer.ts';
+import type { Tools } from '../topic.ts';
+import type { SettingsWish } from '../topics/settings.ts';
+import { plain } from './numbers.ts';
+
+const regionText = {
+  eu: 'EU',
+  uk: 'UK',
+  us: 'US',
+  ca: 'Canada',
+  au: 'Australia',
+} as const;
+
+const rows = (settings: Settings): string[][] => [
+  ['region', regionText[settings.region]],
+  ['units', settings.units === 'g' ? 'grams' : 'grams, ounces beside them'],
+  ['currency', settings.currency],
+  ['scale reads', `${settings.stepG} g`],
+  ['loss allowance', `${plain(settings.lossPercent)} %`],
+  ['who writes', settings.writerRole === null ? 'every member' : `role ${settings.writerRole}`],
+];
+
+const figuresOf = (settings: Settings): Answer['figures'] => ({
+  region: settings.region,
+  units: settings.units,
+  currency: settings.currency,
+  step_g: settings.stepG,
+  loss_percent: settings.lossPercent,
+  writer_role: settings.writerRole,
+});
+
+/** Shows the group's settings, changed first if the wish says so. */
+export const answerSettings = async (wish: SettingsWish, tools: Tools): Promise<Answer> => {
+  const changes = settingsSchema.partial().parse(wish);
+  const changed = Object.keys(changes).length > 0;
+  if (changed) {
+    await tools.book.record(
+      { kind: 'settings-changed', settings: changes },
+      { who: tools.member.id, at: tools.at },
+    );
+  }
+  const { settings } = tools.book.state;
+  return {
+    title: changed ? 'Settings changed' : 'Settings',
+    blocks: [
+      {
+        kind: 'table',
+        columns: [
+          { title: '', align: 'left' },
+          { title: '', align: 'left' },
+        ],
+        rows: rows(settings),
+      },
+      ...(changed
+        ? []
+        : [
+            {
+              kind: 'text',
+              text: 'Change one by saying it: "region us", "scale reads 0.01 g", "set loss to 5%".',
+            } as const,
+          ]),
+    ],
+    figures: figuresOf(settings),
+    warnings: [],
+    quiet: !changed,
+  };
+};

@@ -1,0 +1,85 @@
+import type { Hazard } from '../../core/hazards.ts';
+import { ingredientById } from '../../core/ingredients.ts';
+import type { Warning } from '../answer.ts';
+import { plain, readable } from './numbers.ts';
+
+const nameOf = (id: string): string => ingredientById(id)?.name ?? id;
+
+/** Short name without the remark in brackets: "shea butter", not "shea butter (unrefined)". */
+export const shortName = (id: string): string => nameOf(id).replace(/ \([^)]*\)$/, '');
+
+const listed = (ids: readonly string[]): string => ids.map(shortName).join(', ');
+
+/** Answers that lead to making or handing out a product end with this. */
+export const localRules: Warning = {
+  code: 'local-rules',
+  text: 'Follow the cosmetic rules where you live; this is advice, not a safety assessment.',
+};
+
+/** Melting and pouring: said with every weigh-out. */
+export const potCautions: readonly Warning[] = [
+  {
+    code: 'hot-wax',
+    text: 'Hot wax burns: water bath, never unwatched, children and pets out. Burning wax: heat off, lid on, never water.',
+  },
+  {
+    code: 'flame-and-alcohol',
+    text: 'Disinfect first, let the alcohol dry fully and put it away closed before you light a flame or switch on the hob.',
+  },
+];
+
+type Of<C extends Hazard['code']> = Hazard extends infer H
+  ? H extends { readonly code: infer D }
+    ? C extends D
+      ? H
+      : never
+    : never
+  : never;
+
+const sentenceFor: { [C in Hazard['code']]: (hazard: Of<C>) => string } = {
+  'aroma-too-high': (hazard) =>
+    `Scent comes to ${plain(hazard.percent, 2)} %; lip balms usually stay at or under ${hazard.usualPercent} % in all (common practice).`,
+  'aroma-over-usual': (hazard) =>
+    `${shortName(hazard.ingredient)}: ${plain(hazard.percent, 2)} % is over its usual most of ${hazard.usualPercent} % on lips (common practice). Ask the supplier for the lip certificate.`,
+  'not-for-lips': (hazard) =>
+    `${shortName(hazard.ingredient)} does not belong on lips${hazard.note ? `: ${hazard.note}` : ''}.`,
+  'lip-caution': (hazard) => `${shortName(hazard.ingredient)} on lips: ${hazard.note}.`,
+  'light-sensitising': (hazard) =>
+    `${listed(hazard.ingredients)} can make skin burn in the sun; lips see a lot of it.`,
+  'brings-water': (hazard) =>
+    `${listed(hazard.ingredients)} brings water: mould and rancidity follow. Dry it first or leave it out.`,
+  'wrong-species': (hazard) =>
+    `Check the Latin name of the ${shortName(hazard.ingredient)}: look-alikes are ${hazard.lookAlikes}${hazard.note ? ` (${hazard.note})` : ''}.`,
+  'nut-allergen': (hazard) =>
+    `${listed(hazard.ingredients)}: from nuts. Say so to whoever gets a tin.${hazard.ask.length > 0 ? ` ${listed(hazard.ask)}: allergic people should ask their doctor.` : ''}`,
+  'food-allergen': (hazard) =>
+    `${listed(hazard.ingredients)}: a food allergen. Say so to whoever gets a tin.`,
+  'bee-allergen': (hazard) =>
+    `${listed(hazard.ingredients)} comes from bees: people allergic to propolis or bee products avoid it.`,
+  'wool-allergen': (hazard) =>
+    `${listed(hazard.ingredients)} comes from wool: some people's skin reacts to it.`,
+  'daisy-family': (hazard) =>
+    `${listed(hazard.ingredients)}: daisy family. Ask about ragweed and chrysanthemum allergy.`,
+  'too-little-to-weigh': (hazard) => {
+    const lines = hazard.lines.map(
+      (line) =>
+        `${shortName(line.ingredient)} ${readable(line.wantedG)} g (your scale needs ${readable(line.leastG)} g)`,
+    );
+    const raised = hazard.lines.some((line) => line.raised)
+      ? ' Lines under one step were given one step.'
+      : '';
+    return `Too little to weigh well: ${lines.join('; ')}. Make a bigger batch, use a finer scale, or a premix: weigh ten times as much into an oil of the recipe and use a tenth of that.${raised}`;
+  },
+};
+
+const codes: Partial<Record<Hazard['code'], string>> = {
+  'aroma-over-usual': 'aroma-too-high',
+};
+
+/** One line for each hazard. */
+export const warningOf = (hazard: Hazard): Warning => ({
+  code: codes[hazard.code] ?? hazard.code,
+  text: capital((sentenceFor[hazard.code] as (of: Hazard) => string)(hazard)),
+});
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
