@@ -1,0 +1,44 @@
+import { Client, GatewayIntentBits, Options, Partials } from 'discord.js';
+
+/**
+ * A client that hears slash commands, mentions and direct messages. The privileged message-content intent is not
+ * asked for: the platform sends the text of direct messages and of messages that mention the bot without it.
+ *
+ * Caches are kept small so that memory stays flat however many people write: a message is answered from what came
+ * with it. Roles and channels stay (the library needs them); a few members and users per server do, because the
+ * library finds the author of the message at hand among them.
+ *
+ * @param apiUrl - base URL of the HTTP API without a version, e.g. `http://127.0.0.1:8080/api`; the platform's own
+ *   when left out. The gateway's address is what that API answers.
+ */
+export const chatClient = (apiUrl?: string): Client =>
+  new Client({
+    intents: [GatewayIntentBits.Guilds, GatewayIntentBits.GuildMessages, GatewayIntentBits.DirectMessages],
+    // Without it, direct messages in channels not seen since the start would be dropped.
+    partials: [Partials.Channel],
+    allowedMentions: { parse: [], repliedUser: false },
+    failIfNotExists: false,
+    ...(apiUrl ? { rest: { api: apiUrl.replace(/\/+$/, '') } } : {}),
+    makeCache: Options.cacheWithLimits({
+      ApplicationCommandManager: 0,
+      ApplicationEmojiManager: 0,
+      AutoModerationRuleManager: 0,
+      BaseGuildEmojiManager: 0,
+      EntitlementManager: 0,
+      GuildBanManager: 0,
+      GuildEmojiManager: 0,
+      GuildInviteManager: 0,
+      GuildMemberManager: 10,
+      GuildScheduledEventManager: 0,
+      GuildStickerManager: 0,
+      MessageManager: 0,
+      PresenceManager: 0,
+      ReactionManager: 0,
+      ReactionUserManager: 0,
+      StageInstanceManager: 0,
+      ThreadMemberManager: 0,
+      UserManager: 100,
+      VoiceStateManager: 0,
+    }),
+    sweepers: { ...Options.DefaultSweeperSettings },
+  });

@@ -1,0 +1,49 @@
+import { type Message, MessageType } from 'discord.js';
+import { chatReply } from '../render/discord.ts';
+import { guarded } from './faults.ts';
+import type { Front } from './front.ts';
+import { askerOfMessage } from './members.ts';
+import { sendToMessage } from './send.ts';
+
+/** Somebody wrote it themselves: no bot, no webhook, no notice of the platform's. */
+const byPerson = (message: Message): boolean =>
+  !message.author.bot &&
+  message.webhookId === null &&
+  (message.type === MessageType.Default || message.type === MessageType.Reply);
+
+/** In a direct message everything is for the bot; elsewhere what mentions it, or replies to it with a ring. */
+const addressed = (message: Message): boolean =>
+  message.guildId === null || message.mentions.users.has(message.client.user.id);
+
+const withoutMention = (message: Message): string =>
+  message.content.replaceAll(new RegExp(`<@!?${message.client.user.id}>`, 'g'), ' ').trim();
+
+/** Shows the typing sign when the answer takes a while; not being able to is no reason not to answer. */
+const typingSoon = (front: Front, { channel }: Message): NodeJS.Timeout =>
+  setTimeout(() => {
+    if (channel.isSendable()) channel.sendTyping().catch(() => undefined);
+  }, front.pace.typingAfterMs);
+
+const answer = async (front: Front, message: Message, text: string): Promise<void> => {
+  const typing = typingSoon(front, message);
+  try {
+    const reply = await front.pipkin.hear({ text, ...askerOfMessage(message) });
+    await sendToMessage(message, chatReply(reply));
+  } finally {
+    clearTimeout(typing);
+  }
+};
+
+/** A message in a channel or a direct message; those not meant for the bot are passed over. Never rejects. */
+export const onMessage = async (front: Front, message: Message): Promise<void> => {
+  await guarded(
+    front.log,
+    'message',
+    async () => {
+      if (!byPerson(message) || !addressed(message)) return;
+      const text = withoutMention(message);
+      if (text !== '') await answer(front, message, text);
+    },
+    (apology) => sendToMessage(message, apology),
+  );
+};

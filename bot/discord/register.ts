@@ -1,0 +1,64 @@
+import {
+  type APIApplicationCommand,
+  type APIApplicationCommandBasicOption,
+  type APIApplicationCommandOption,
+  type REST,
+  type RESTGetAPIApplicationCommandsResult,
+  Routes,
+} from 'discord.js';
+import type { SlashCommand } from '../slash.ts';
+
+type AnyOption = APIApplicationCommandOption | APIApplicationCommandBasicOption;
+
+/** What we say of an option, with the platform's defaults written out, in a fixed order of keys. */
+const plainOption = (option: AnyOption): readonly unknown[] => {
+  const said: Readonly<Record<string, unknown>> = { ...option };
+  const choices = 'choices' in option ? (option.choices ?? []) : [];
+  return [
+    said.type,
+    said.name,
+    said.description,
+    said.required ?? false,
+    choices.map(({ name, value }) => [name, value]),
+    said.autocomplete ?? false,
+    said.min_value ?? null,
+    said.max_value ?? null,
+    said.min_length ?? null,
+    said.max_length ?? null,
+  ];
+};
+
+type AnyCommand = Pick<
+  SlashCommand | APIApplicationCommand,
+  'name' | 'description' | 'options' | 'contexts' | 'integration_types' | 'type'
+>;
+
+/** A command as text that is equal for equal commands, whichever fields the platform adds of its own. */
+const plainCommand = (command: AnyCommand): string =>
+  JSON.stringify([
+    command.type,
+    command.name,
+    command.description,
+    (command.options ?? []).map(plainOption),
+    (command.contexts ?? []).toSorted(),
+    (command.integration_types ?? []).toSorted(),
+  ]);
+
+const plainList = (commands: readonly AnyCommand[]): string =>
+  commands.map(plainCommand).toSorted().join('\n');
+
+/**
+ * Makes the bot's global commands those of `commands`, writing only when they differ: the platform allows few writes
+ * a day. Returns whether they were written; rejects with the HTTP client's error.
+ */
+export const registerCommands = async (
+  rest: REST,
+  applicationId: string,
+  commands: readonly SlashCommand[],
+): Promise<boolean> => {
+  const route = Routes.applicationCommands(applicationId);
+  const known = (await rest.get(route)) as RESTGetAPIApplicationCommandsResult;
+  if (plainList(known) === plainList(commands)) return false;
+  await rest.put(route, { body: commands });
+  return true;
+};

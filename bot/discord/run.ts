@@ -1,0 +1,112 @@
+import { type Client, Events } from 'discord.js';
+import type { Pipkin } from '../handle.ts';
+import { faultFields } from '../log.ts';
+import { slashCommands } from '../slash.ts';
+import type { Topic } from '../topic.ts';
+import { chatClient } from './client.ts';
+import { guarded } from './faults.ts';
+import { type ChatLog, defaultPace, type Front, type Pace } from './front.ts';
+import { onInteraction } from './interactions.ts';
+import { type Leaver, leaver } from './leaving.ts';
+import { onMessage } from './messages.ts';
+import { registerCommands } from './register.ts';
+
+export interface DiscordOptions {
+  readonly token: string;
+  /** Base URL of the platform's HTTP API without a version; its own when left out. */
+  readonly apiUrl?: string | undefined;
+  readonly pipkin: Pipkin;
+  readonly topics: readonly Topic[];
+  readonly log: ChatLog;
+  readonly pace?: Partial<Pace>;
+}
+
+export interface RunningChat extends Leaver {
+  /** Servers the bot is in. */
+  readonly guilds: number;
+}
+
+/** The chat could not be entered. The message is for the person who starts the bot; it never holds the token. */
+export class ChatStartError extends Error {}
+
+const place = (apiUrl: string | undefined): string =>
+  apiUrl ? `the chat platform at ${new URL(apiUrl).origin}` : 'the chat platform';
+
+const refused = /invalid token|Authentication failed/i;
+
+const startError = (fault: unknown, where: string): ChatStartError => {
+  const message = fault instanceof Error ? fault.message : '';
+  if (refused.test(message)) {
+    return new ChatStartError(
+      'The chat platform refused the token in DISCORD_TOKEN. Please check that it is whole and still valid.',
+    );
+  }
+  const { name, code = 'no code' } = faultFields(fault, 'info');
+  return new ChatStartError(`Could not enter ${where} (${name}, ${code}). Is it reachable from here?`);
+};
+
+const ready = (client: Client): Promise<Client<true>> =>
+  new Promise((resolve) => client.once(Events.ClientReady, resolve));
+
+const listen = (client: Client, front: Front, busy: Set<Promise<void>>): void => {
+  const track = (work: Promise<void>) => {
+    const done = work.finally(() => busy.delete(done));
+    busy.add(done);
+  };
+  client.on(Events.InteractionCreate, (interaction) => track(onInteraction(front, interaction)));
+  client.on(Events.MessageCreate, (message) => track(onMessage(front, message)));
+  client.on(Events.Error, (fault) => front.log.error('chat.error', faultFields(fault, 'info')));
+  client.on(Events.ShardError, (fault, shard) =>
+    front.log.error('chat.gateway-error', {
+      shard,
+      ...faultFields(fault, 'info'),
+    }),
+  );
+  client.on(Events.ShardReconnecting, (shard) => front.log.info('chat.reconnecting', { shard }));
+  client.on(Events.ShardResume, (shard, replayed) => front.log.info('chat.resumed', { shard, replayed }));
+};
+
+const register = (client: Client<true>, { topics, log }: DiscordOptions): Promise<void> =>
+  guarded(log, 'registering commands', async () => {
+    const commands = slashCommands(topics);
+    const written = await registerCommands(client.rest, client.application.id, commands);
+    log.info('chat.commands', { count: commands.length, written });
+  });
+
+/**
+ * Enters the group chat, registers the slash commands where they differ, and answers until stopped. Resolves when
+ * ready. A dropped connection is taken up again by the library; close the store when `stopped` resolves.
+ * @throws {ChatStartError} when the token is refused or the platform cannot be reached
+ */
+export const startDiscord = async (options: DiscordOptions): Promise<RunningChat> => {
+  const { token, apiUrl, pipkin, topics, log } = options;
+  const where = place(apiUrl);
+  const pace = { ...defaultPace, ...options.pace };
+  const client = chatClient(apiUrl);
+  const busy = new Set<Promise<void>>();
+  listen(
+    client,
+    {
+      pipkin,
+      topics: new Map(topics.map((topic) => [topic.name, topic])),
+      log,
+      pace,
+    },
+    busy,
+  );
+  const entered = ready(client);
+  try {
+    await client.login(token);
+  } catch (fault) {
+    throw startError(fault, where);
+  }
+  const { stop, stopped } = leaver(client, log, busy, pace.finishWithinMs);
+  const here = await Promise.race([entered, stopped]);
+  if (typeof here === 'string') throw new ChatStartError(`Stopped before ${where} let me in.`);
+  await register(here, options);
+  log.info('chat.ready', {
+    guilds: here.guilds.cache.size,
+    commands: topics.length,
+  });
+  return { guilds: here.guilds.cache.size, stop, stopped };
+};

@@ -1,0 +1,214 @@
+import {
+  type APIApplicationCommandAutocompleteInteraction,
+  type APIApplicationCommandInteraction,
+  type APIInteractionDataOptionBase,
+  type APIMessageComponentButtonInteraction,
+  ApplicationCommandOptionType,
+  ApplicationCommandType,
+  ApplicationIntegrationType,
+  ChannelType,
+  ComponentType,
+  GatewayDispatchEvents,
+  type GatewayMessageCreateDispatchData,
+  InteractionContextType,
+  InteractionType,
+  Locale,
+  MessageType,
+} from 'discord-api-types/v10';
+import { asMessage } from './exchange.ts';
+import type { Dispatched } from './gateway.ts';
+import {
+  applicationId,
+  botId,
+  botUser,
+  channelId,
+  directChannel,
+  directChannelId,
+  freshId,
+  guildId,
+  hazel,
+  memberOf,
+  type Person,
+  permissionsOf,
+  textChannel,
+  userOf,
+} from './people.ts';
+
+/** Where something is asked, and by whom: by a member in the server's channel unless said otherwise. */
+export interface Place {
+  readonly member?: Person;
+  readonly direct?: boolean;
+  /** In a group conversation outside any server. */
+  readonly privateGroup?: boolean;
+}
+
+/** A slash command's options by name. */
+export type Filled = Readonly<Record<string, string | number | boolean>>;
+
+/** A message written by somebody; fields of the platform's own may be overridden. */
+export interface Written extends Place {
+  readonly text: string;
+  readonly as?: Partial<GatewayMessageCreateDispatchData>;
+}
+
+const surroundings = (
+  id: string,
+  token: string,
+  { member = hazel, direct = false, privateGroup = false }: Place,
+) => {
+  const common = {
+    id,
+    token,
+    application_id: applicationId,
+    version: 1 as const,
+    app_permissions: permissionsOf(member),
+    locale: Locale.EnglishGB,
+    entitlements: [],
+    authorizing_integration_owners: {
+      [ApplicationIntegrationType.GuildInstall]: guildId,
+    },
+    attachment_size_limit: 10 * 1024 * 1024,
+  };
+  if (direct || privateGroup) {
+    return {
+      ...common,
+      user: userOf(member),
+      channel: directChannel(member),
+      channel_id: directChannelId(member),
+      context: privateGroup ? InteractionContextType.PrivateChannel : InteractionContextType.BotDM,
+    };
+  }
+  return {
+    ...common,
+    guild_id: guildId,
+    guild_locale: Locale.EnglishGB,
+    member: {
+      user: userOf(member),
+      ...memberOf(member),
+      permissions: permissionsOf(member),
+    },
+    channel: { ...textChannel, permissions: permissionsOf(member) },
+    channel_id: channelId,
+    context: InteractionContextType.Guild,
+  };
+};
+
+const optionType = (value: string | number | boolean) => {
+  if (typeof value === 'string') return ApplicationCommandOptionType.String as const;
+  if (typeof value === 'boolean') return ApplicationCommandOptionType.Boolean as const;
+  return Number.isInteger(value)
+    ? (ApplicationCommandOptionType.Integer as const)
+    : (ApplicationCommandOptionType.Number as const);
+};
+
+const commandId = '900000000000000900';
+
+export const commandFilledIn = (
+  id: string,
+  token: string,
+  name: string,
+  options: Filled,
+  place: Place,
+): APIApplicationCommandInteraction => ({
+  ...surroundings(id, token, place),
+  type: InteractionType.ApplicationCommand,
+  data: {
+    id: commandId,
+    name,
+    type: ApplicationCommandType.ChatInput,
+    options: Object.entries(options).map(
+      ([option, value]) =>
+        ({
+          name: option,
+          type: optionType(value),
+          value,
+        }) as APIInteractionDataOptionBase<ApplicationCommandOptionType.String, string>,
+    ),
+  },
+});
+
+export const typedSoFar = (
+  id: string,
+  token: string,
+  name: string,
+  { option, typed }: { readonly option: string; readonly typed: string },
+  place: Place,
+): APIApplicationCommandAutocompleteInteraction => ({
+  ...surroundings(id, token, place),
+  type: InteractionType.ApplicationCommandAutocomplete,
+  data: {
+    id: commandId,
+    name,
+    type: ApplicationCommandType.ChatInput,
+    options: [
+      {
+        name: option,
+        type: ApplicationCommandOptionType.String,
+        value: typed,
+        focused: true,
+      },
+    ],
+  },
+});
+
+export const buttonPressed = (
+  id: string,
+  token: string,
+  customId: string,
+  place: Place,
+): APIMessageComponentButtonInteraction => {
+  const around = surroundings(id, token, place);
+  const shown = {
+    id: freshId(),
+    content: '',
+    aside: false,
+    buttons: [],
+    files: [],
+    flags: 0,
+    replyTo: null,
+  };
+  return {
+    ...around,
+    type: InteractionType.MessageComponent,
+    message: asMessage(shown, around.channel_id),
+    data: { component_type: ComponentType.Button, custom_id: customId },
+  };
+};
+
+/**
+ * A message as the gateway tells it. Without the message-content intent its text comes only in direct messages and
+ * where the bot is mentioned, so it is left out elsewhere.
+ */
+export const messageCreated = (id: string, written: Written): Dispatched => {
+  const { text, member = hazel, direct = false, as = {} } = written;
+  const mentioned = text.includes(`<@${botId}>`) || text.includes(`<@!${botId}>`);
+  const { roles, joined_at, deaf, mute, flags } = memberOf(member);
+  return {
+    t: GatewayDispatchEvents.MessageCreate,
+    d: {
+      ...asMessage(
+        {
+          id,
+          content: direct || mentioned ? text : '',
+          aside: false,
+          buttons: [],
+          files: [],
+          flags: 0,
+          replyTo: null,
+        },
+        direct ? directChannelId(member) : channelId,
+      ),
+      author: userOf(member),
+      type: MessageType.Default,
+      channel_type: direct ? ChannelType.DM : ChannelType.GuildText,
+      mentions: mentioned ? [{ ...botUser, member: memberOf({ id: botId, name: 'pipkin' }) }] : [],
+      ...(direct
+        ? {}
+        : {
+            guild_id: guildId,
+            member: { roles, joined_at, deaf, mute, flags },
+          }),
+      ...as,
+    },
+  };
+};

@@ -1,0 +1,166 @@
+import { createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { GatewayDispatchEvents, type GatewayInteractionCreateDispatchData } from 'discord-api-types/v10';
+import { type ApiState, respond } from './api.ts';
+import {
+  buttonPressed,
+  commandFilledIn,
+  type Filled,
+  messageCreated,
+  type Place,
+  typedSoFar,
+  type Written,
+} from './asked.ts';
+import { Exchange } from './exchange.ts';
+import { Gateway } from './gateway.ts';
+import { botId, channelId, directChannelId, freshId, hazel } from './people.ts';
+
+export interface StandInSetup {
+  readonly token?: string;
+  /** Milliseconds an interaction may wait for its acknowledgement; the platform's 3,000 when left out. */
+  readonly acknowledgeWithinMs?: number;
+  readonly heartbeatMs?: number;
+}
+
+/**
+ * The chat platform's HTTP API and gateway on this machine's loopback, as far as its documentation and the client
+ * need them: one bot, one server, one channel, direct messages. It checks what the bot sends; whatever is wrong is in
+ * `problems`, which a test expects to be empty.
+ */
+export class StandIn {
+  readonly problems: string[] = [];
+  readonly token: string;
+  readonly #state: ApiState;
+  readonly #http = createServer();
+  #gateway: Gateway;
+
+  private constructor({ token, acknowledgeWithinMs = 3000, heartbeatMs = 45_000 }: StandInSetup) {
+    this.token = token ?? 'a-token-of-no-worth';
+    const problem = (what: string): void => {
+      this.problems.push(what);
+    };
+    const gateway = (): string => `ws://${this.#host}`;
+    this.#state = {
+      token: this.token,
+      acknowledgeWithinMs,
+      gateway,
+      problem,
+      interactions: new Map(),
+      asked: new Map(),
+      withheld: { replies: false },
+      commands: { list: [], reads: 0, writes: 0 },
+    };
+    this.#gateway = new Gateway({ token: this.token, address: gateway, heartbeatMs, problem }, this.#http);
+    this.#http.on('request', (request, response) => {
+      respond(this.#state, request, response).catch((fault: unknown) => {
+        problem(`stand-in: ${String(fault)}`);
+        response.destroy();
+      });
+    });
+  }
+
+  static async start(setup: StandInSetup = {}): Promise<StandIn> {
+    const standIn = new StandIn(setup);
+    await new Promise<void>((resolve) => standIn.#http.listen(0, '127.0.0.1', resolve));
+    return standIn;
+  }
+
+  get #host(): string {
+    return `127.0.0.1:${(this.#http.address() as AddressInfo).port}`;
+  }
+
+  /** What DISCORD_API_URL would be. */
+  get apiUrl(): string {
+    return `http://${this.#host}/api`;
+  }
+
+  get gateway(): Gateway {
+    return this.#gateway;
+  }
+
+  /** Registered commands, and how often they were read and written. */
+  get commands(): ApiState['commands'] {
+    return this.#state.commands;
+  }
+
+  /** What the bot is not allowed; a test may change it. */
+  get withheld(): ApiState['withheld'] {
+    return this.#state.withheld;
+  }
+
+  /** A filled-in slash command; resolves with the first message of the answer. */
+  slash(name: string, options: Filled = {}, place: Place = {}): Promise<Exchange> {
+    return this.slashSent(name, options, place).until(1);
+  }
+
+  slashSent(name: string, options: Filled = {}, place: Place = {}): Exchange {
+    return this.#interact(place, (exchange, token) =>
+      commandFilledIn(exchange.id, token, name, options, place),
+    );
+  }
+
+  /** Completions for `typed` in the option `option`. */
+  autocomplete(name: string, option: string, typed: string, place: Place = {}): Promise<readonly string[]> {
+    return this.#interact(place, (exchange, token) =>
+      typedSoFar(exchange.id, token, name, { option, typed }, place),
+    ).completed();
+  }
+
+  /** Presses a button of this id, whether such a button was shown or not. */
+  press(customId: string, place: Place = {}): Promise<Exchange> {
+    return this.#interact(place, (exchange, token) =>
+      buttonPressed(exchange.id, token, customId, place),
+    ).until(1);
+  }
+
+  /** A message in the server's channel that mentions the bot. */
+  mention(text: string, place: Place = {}): Promise<Exchange> {
+    return this.write({ text: `<@${botId}> ${text}`, ...place }).until(1);
+  }
+
+  /** A direct message to the bot. */
+  direct(text: string, place: Place = {}): Promise<Exchange> {
+    return this.write({ text, ...place, direct: true }).until(1);
+  }
+
+  /** Any message, without waiting for an answer. */
+  write(written: Written): Exchange {
+    const { member = hazel, direct = false } = written;
+    const exchange = new Exchange(direct ? directChannelId(member) : channelId);
+    this.#state.asked.set(exchange.id, exchange);
+    this.#state.asked.set(exchange.channel, exchange);
+    this.#gateway.dispatch(messageCreated(exchange.id, written));
+    return exchange;
+  }
+
+  /** Breaks the connection (or asks the client to reconnect) and resolves when it is back. */
+  async dropConnection({ resume, ask = false }: { resume: boolean; ask?: boolean }): Promise<void> {
+    this.#gateway.drop({ resumable: resume, ask });
+    await this.#gateway.live();
+  }
+
+  /** Sends the bot an event as it stands, sound or not. */
+  raw(event: { readonly t: string; readonly d: unknown }): void {
+    this.#gateway.dispatch(event as Parameters<Gateway['dispatch']>[0]);
+  }
+
+  async close(): Promise<void> {
+    await this.#gateway.close();
+    this.#http.closeAllConnections();
+    await new Promise((resolve) => this.#http.close(resolve));
+  }
+
+  #interact(
+    { member = hazel, direct = false }: Place,
+    event: (exchange: Exchange, token: string) => GatewayInteractionCreateDispatchData,
+  ): Exchange {
+    const exchange = new Exchange(direct ? directChannelId(member) : channelId);
+    const token = `interaction-${freshId()}`;
+    this.#state.interactions.set(token, exchange);
+    this.#gateway.dispatch({
+      t: GatewayDispatchEvents.InteractionCreate,
+      d: event(exchange, token),
+    });
+    return exchange;
+  }
+}

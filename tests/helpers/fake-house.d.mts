@@ -1,0 +1,3 @@
+import type { House } from '../../bot/house.ts';
+
+export declare const fakeHouse: (storeUrl: string) => Promise<House>;
