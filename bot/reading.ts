@@ -14,6 +14,10 @@ export interface Last {
 export interface Reading {
   /** The message in plain characters, letter case kept. */
   readonly text: string;
+  /** The same with slips in request words put right ("curency"); for topics that read the text itself. */
+  readonly corrected: string;
+  /** Sentences that were passed over as talk and are worth mentioning. */
+  readonly aside: readonly string[];
   readonly tokens: readonly Token[];
   readonly items: readonly Item[];
   /** All words in lower case, chatter included: cues are looked for here. */

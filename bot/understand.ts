@@ -1,9 +1,12 @@
 import type { BookState } from '../core/book.ts';
 import { nameWords, wordKey } from '../core/names.ts';
 import type { Settings } from '../core/settings.ts';
+import { partTalk } from './readers/asides.ts';
+import { cueWords } from './readers/cues.ts';
 import { nameReader } from './readers/ingredient-names.ts';
 import { readItems } from './readers/items.ts';
 import { recipeNames } from './readers/recipe-names.ts';
+import { corrected } from './readers/spelling.ts';
 import { tidy } from './readers/tidy.ts';
 import { type Token, tokens } from './readers/tokens.ts';
 import type { Last, Reading } from './reading.ts';
@@ -27,6 +30,16 @@ const keysOf = (token: Token): readonly string[] => {
   return insideNames.has(token.text) ? noKeys : barrier;
 };
 
+/** The message with slips in its carrying words put right; names are left alone. */
+const correctedText = (text: string, list: readonly Token[]): string => {
+  let plain = text;
+  for (const token of [...list].reverse()) {
+    const word = token.kind === 'word' ? corrected(token.word) : token.word;
+    if (word !== token.word) plain = plain.slice(0, token.from) + word + plain.slice(token.to);
+  }
+  return plain;
+};
+
 /** Reads a message for a group: plain characters, tokens, items, with the group's recipe names known. */
 export const understand = (
   text: string,
@@ -45,14 +58,17 @@ export const understand = (
       places.push(index);
     }
   }
-  const items = readItems(list, nameReader({ list, keys, places, recipes }));
+  const all = readItems(list, nameReader({ list, keys, places, recipes }));
+  const { items, aside } = partTalk(all, cueWords, plain);
   return {
     text: plain,
+    corrected: correctedText(plain, list),
     tokens: list,
     items,
+    aside,
     words: new Set([
       ...list.filter((token) => token.kind === 'word').map((token) => token.word),
-      ...items.map((item) => item.word),
+      ...all.map((item) => item.word),
     ]),
     settings,
     recipes,

@@ -160,7 +160,7 @@ const waterHazards = (
 const speciesHazards = (herbs: readonly { found: Herb }[]): Hazard[] =>
   herbs.flatMap(({ found }): Hazard[] => {
     const { lookAlikes, whyItMatters } = found;
-    if (!lookAlikes || !whyItMatters || /^harmless|^none/.test(whyItMatters)) return [];
+    if (!lookAlikes || !whyItMatters || /harmless|^none|muddle/.test(whyItMatters)) return [];
     return [
       {
         code: 'wrong-species',

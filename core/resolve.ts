@@ -63,10 +63,14 @@ const weighLines = (lines: readonly RecipeLine[], region: Region): Result<Sums, 
   return ok({ lines: weighed, volumes });
 };
 
-const total = (lines: Sums['lines'], unit: 'percent' | 'part'): number =>
-  lines.filter((line) => line.unit === unit).reduce((sum, line) => sum + line.amount, 0);
+/** Sums without floating-point noise: 0.1 + 64.1 + 35.8 is 100, not 99.99999999999999. */
+const tidy = (sum: number): number => Number(sum.toFixed(9));
 
-const gramsTotal = (lines: Sums['lines']): number => lines.reduce((sum, line) => sum + (line.grams ?? 0), 0);
+const total = (lines: Sums['lines'], unit: 'percent' | 'part'): number =>
+  tidy(lines.filter((line) => line.unit === unit).reduce((sum, line) => sum + line.amount, 0));
+
+const gramsTotal = (lines: Sums['lines']): number =>
+  tidy(lines.reduce((sum, line) => sum + (line.grams ?? 0), 0));
 
 /** Grams as written, brought to shares; `whole` is what 100 % comes to in the weights' own unit. */
 interface Frame {
@@ -98,26 +102,24 @@ const amountsFrame = (inTin: Sums['lines'], percent: number, grams: number): Res
   return ok({ whole, perPart: 0, rest: 0, batchG: whole });
 };
 
+const restFrame = (rest: Sums['lines'][number], percent: number): Result<Frame, RecipeProblem> => {
+  if (percent >= 100) return fail({ code: 'nothing-left-for-rest', ingredient: rest.ingredient });
+  // "olive oil to 500 g" beside percentages says how big the batch is.
+  const batch = rest.amount > 0 ? { batchG: rest.amount } : {};
+  return ok({ whole: rest.amount > 0 ? rest.amount : 100, perPart: 0, rest: restShare(rest.amount, percent), ...batch });
+};
+
+const restShare = (batchG: number, percent: number): number => tidy(((batchG > 0 ? batchG : 100) * (100 - percent)) / 100);
+
+/** 99.5 to 100.5 % reads as 100 %; both ends belong to it, floating-point noise or not. */
+const isWhole = (percent: number): boolean => tidy(Math.abs(percent - 100)) <= percentSlack;
+
 const sharesFrame = (inTin: Sums['lines'], percent: number, parts: number): Result<Frame, RecipeProblem> => {
   const rest = inTin.find((line) => line.unit === 'rest');
-  if (rest && parts > 0) return fail({ code: 'rest-without-total' });
+  if (rest) return parts > 0 ? fail({ code: 'rest-without-total' }) : restFrame(rest, percent);
   if (parts > 0 && percent < 100) return ok({ whole: 100, perPart: (100 - percent) / parts, rest: 0 });
-  if (rest) {
-    if (percent >= 100)
-      return fail({
-        code: 'nothing-left-for-rest',
-        ingredient: rest.ingredient,
-      });
-    return ok({ whole: 100, perPart: 0, rest: 100 - percent });
-  }
-  if (parts > 0 || Math.abs(percent - 100) > percentSlack) return fail({ code: 'percent-sum', sum: percent });
-  const exact = Math.abs(percent - 100) < 1e-9;
-  return ok({
-    whole: percent,
-    perPart: 0,
-    rest: 0,
-    ...(exact ? {} : { percentSum: percent }),
-  });
+  if (parts > 0 || !isWhole(percent)) return fail({ code: 'percent-sum', sum: percent });
+  return ok({ whole: percent, perPart: 0, rest: 0, ...(percent === 100 ? {} : { percentSum: percent }) });
 };
 
 const frameOf = (inTin: Sums['lines'], strained: Sums['lines']): Result<Frame, RecipeProblem> => {
@@ -128,7 +130,7 @@ const frameOf = (inTin: Sums['lines'], strained: Sums['lines']): Result<Frame, R
   if (grams > 0 && parts > 0) return fail({ code: 'parts-beside-amounts' });
   if (grams > 0) return amountsFrame(inTin, percent, grams);
   const herbs = total(strained, 'percent');
-  const countsHerbs = herbs > 0 && parts === 0 && Math.abs(percent + herbs - 100) <= percentSlack;
+  const countsHerbs = herbs > 0 && parts === 0 && isWhole(percent + herbs);
   if (countsHerbs && !inTin.some((line) => line.unit === 'rest'))
     return ok({ whole: percent, perPart: 0, rest: 0 });
   return sharesFrame(inTin, percent, parts);
@@ -157,7 +159,10 @@ const resolveStrained = (
   for (const line of strained) {
     const share = strainedShare(line, frame);
     if (!share.ok) return share;
-    resolved.push({
+    const same = resolved.findIndex((other) => other.ingredient === line.ingredient && other.fresh === line.fresh);
+    const before = resolved[same];
+    if (before) resolved[same] = { ...before, perGram: before.perGram + share.value };
+    else resolved.push({
       ingredient: line.ingredient,
       perGram: share.value,
       ...(line.fresh ? { fresh: true } : {}),

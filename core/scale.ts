@@ -52,15 +52,19 @@ export interface Scaled {
   readonly resolved: Resolved;
 }
 
-/** Rounded down, so that total ≥ net / (1 − loss) holds for the printed figures too. */
-const roundedDown = (grams: number): number => Math.floor(grams * 1e4 + 1e-6) / 1e4;
+/** Rounded down, so that total ≥ net / (1 − loss) holds for the printed figures too, floating point and all. */
+const netUnder = (netG: number, totalG: number, loss: number): number => {
+  const down = Math.floor(netG * 1e4 + 1e-6) / 1e4;
+  return down / (1 - loss) > totalG ? Math.round(down * 1e4 - 1) / 1e4 : down;
+};
 
 const rounded = (value: number, decimals: number): number => Number(value.toFixed(decimals));
 
 const drops = (ingredient: string, grams: number): number | undefined => {
   const found = ingredientById(ingredient);
   if (!found || !isAroma(found) || !found.densityGMl) return undefined;
-  return Math.round((grams / found.densityGMl.value) * dropsPerMl(ingredient));
+  // A line that is weighed is at least a drop.
+  return Math.max(1, Math.round((grams / found.densityGMl.value) * dropsPerMl(ingredient)));
 };
 
 const scaledLines = (
@@ -133,7 +137,8 @@ export const scaleRecipe = (request: ScaleRequest): Result<Scaled, ScaleProblem>
       stepG,
     });
   const sum = resolved.lines.reduce((all, line) => all + line.weight, 0);
-  const netG = roundedDown(plan.value.netG ?? totalG * (1 - lossPercent / 100));
+  const loss = lossPercent / 100;
+  const netG = netUnder(plan.value.netG ?? totalG * (1 - loss), totalG, loss);
   return ok({
     lines: scaledLines(resolved, shares.value.steps, sum, stepG),
     strained: resolved.strained.map(({ perGram, ...herb }) => ({

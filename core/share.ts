@@ -21,7 +21,8 @@ const largestWeight = 9e6;
 
 const exactWeights = (weights: readonly number[]): bigint[] => {
   const scale = Math.max(...weights) > largestWeight ? precision / 1e6 : precision;
-  return weights.map((weight) => BigInt(Math.round(weight * scale)));
+  // However small, a weight is something to weigh: it must not round away beside a big one.
+  return weights.map((weight) => (weight > 0 ? BigInt(Math.max(1, Math.round(weight * scale))) : 0n));
 };
 
 /** Indices by falling remainder; equal remainders keep the order of the lines, so the result never wavers. */
@@ -38,7 +39,7 @@ const largestIndex = (steps: readonly number[]): number => steps.indexOf(Math.ma
 /**
  * Shares out `total` whole steps in proportion to `weights` by largest remainder, so that the shares always sum to the
  * total. A line that has a weight is never rounded to nothing: it gets one step, taken from the largest line.
- * Exact for weights up to nine decimals.
+ * Exact for weights up to nine decimals; weights must be finite.
  */
 export const shareOut = (weights: readonly number[], total: number): Result<Shares, ShareProblem> => {
   const exact = exactWeights(weights);

@@ -18,7 +18,7 @@ const slack = 1e-6;
 
 /** Fewest whole steps that hold at least `grams`. */
 export const stepsAtLeast = (grams: number, stepG: ScaleStep): number =>
-  Math.ceil(grams * perGram[stepG] - slack);
+  Math.max(0, Math.ceil(grams * perGram[stepG] - slack));
 
 /** Most whole steps that `grams` suffice for. */
 export const stepsAtMost = (grams: number, stepG: ScaleStep): number =>

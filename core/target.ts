@@ -35,6 +35,8 @@ export type ScaleProblem =
   /** Doubling a recipe in percent or parts: there is no batch to double. */
   | { readonly code: 'no-batch-size' }
   | { readonly code: 'not-in-recipe'; readonly ingredient: string }
+  /** A target of no size at all: nothing per container, or a loss of everything. */
+  | { readonly code: 'not-a-number' }
   | {
       readonly code: 'batch-too-small';
       readonly totalG: number;
@@ -77,12 +79,12 @@ const limitSteps = (
   stepG: ScaleStep,
 ): Result<number, ScaleProblem> => {
   const sum = resolved.lines.reduce((all, line) => all + line.weight, 0);
-  const own = resolved.lines
-    .filter((line) => line.ingredient === target.ingredient)
-    .reduce((all, line) => all + line.weight, 0);
-  const herb = resolved.strained.find((line) => line.ingredient === target.ingredient);
-  if (own <= 0 && !herb) return fail({ code: 'not-in-recipe', ingredient: target.ingredient });
-  const perGram = own > 0 ? own / sum : (herb?.perGram ?? 1);
+  const own = resolved.lines.filter((line) => line.ingredient === target.ingredient);
+  const herbs = resolved.strained.filter((line) => line.ingredient === target.ingredient);
+  // What goes into the tins and what is strained out again both come from the same bag.
+  const perGram =
+    own.reduce((all, line) => all + line.weight / sum, 0) + herbs.reduce((all, herb) => all + herb.perGram, 0);
+  if (perGram <= 0) return fail({ code: 'not-in-recipe', ingredient: target.ingredient });
   return ok(stepsAtMost(target.grams / perGram, stepG));
 };
 
@@ -127,6 +129,7 @@ export const planFor = (
 
 /** Too much for a small batch, or too little to give every line a step of the scale. */
 export const checkSize = (plan: Plan, resolved: Resolved, stepG: ScaleStep): ScaleProblem | undefined => {
+  if (Number.isNaN(plan.totalSteps) || !Number.isFinite(plan.containers ?? 0)) return { code: 'not-a-number' };
   const totalG = gramsOfSteps(plan.totalSteps, stepG);
   if (totalG > mostBatchG) return { code: 'batch-too-big', totalG, mostG: mostBatchG };
   if (plan.totalSteps < resolved.lines.length) {

@@ -13,10 +13,9 @@ const tidy = (value: number): number => Number(value.toPrecision(14));
 
 /**
  * The roots that every other factor is built on, as mathjs gives them; a test compares each with mathjs itself. They
- * stand here as constants because loading mathjs would cost a one-shot command a quarter of its time. mathjs carries
- * the pound and the cubic inch exactly, but its ounce, cup and fluid ounce are rounded, its teaspoon is the 5 ml one
- * and its `C` is the coulomb: so kitchen measures are built from the roots by their definitions (NIST Handbook 44,
- * appendix C; definitions from memory, rounded values read).
+ * stand here as constants because loading mathjs would cost a one-shot command a quarter of its time. Kitchen
+ * measures are built from the roots by their definitions (NIST Handbook 44, appendix C; definitions from memory,
+ * rounded values read), because in mathjs a teaspoon is the 5 ml one and `C` the coulomb.
  */
 export const roots = {
   poundG: 453.59237,
@@ -77,7 +76,7 @@ export const isVolumeUnit = (unit: string): unit is VolumeUnit => includes(volum
 export const isTemperatureUnit = (unit: string): unit is TemperatureUnit => includes(temperatureUnits, unit);
 
 /** True for measures whose size depends on where the maker lives. */
-export const isKitchenMeasure = (unit: string): boolean => unit in usMeasures;
+export const isKitchenMeasure = (unit: string): boolean => Object.hasOwn(usMeasures, unit);
 
 /** Grams in one of `unit`. */
 export const gramsIn = (unit: MassUnit): number => gramsPer[unit];

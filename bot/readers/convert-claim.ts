@@ -14,7 +14,7 @@ import { type Board, boardOf, free, take } from './target.ts';
 const words = new Set(
   `what whats what's which wat wot wut how hot express convert conversion converted converting many much is equals equal weigh weighs weight
   does work out make makes come comes worth into per mean measure measured calculate change turn translate degree degrees temperature volume
-  mass amount number instead other`.split(/\s+/),
+  mass amount number instead other remind someone always only says say said`.split(/\s+/),
 );
 const withMinus = new Set([...words, 'minus']);
 
@@ -105,17 +105,20 @@ const draftOf = (reading: Reading, board: Board): Draft => {
   const name = takeOne(board, 'i');
   const last = lastConvert(reading);
   const continues = last.value !== undefined && (!amount || !unit);
+  // "no, I meant 40": the no takes back the amount before.
+  if (continues && board.items[0]?.letter === 'N') take(board, 0, 1);
   const base = continues ? last : {};
   const from = isUnit(amount?.unit) ? amount.unit : base.from;
   const named = ingredientOf(name, from === 'drop' || unit?.unit === 'drop');
   const ingredient = named.id ?? base.ingredient;
   const weighs = ingredient !== undefined && anyOf(reading, weighing) && isVolumeUnit(from ?? '');
   const to = unitAsked(unit, base, weighs);
-  const value = signed(reading, amount) ?? base.value;
+  const lone = last.value !== undefined && !amount ? takeOne(board, 'n') : undefined;
+  const value = signed(reading, amount ?? lone) ?? base.value;
   return {
     wish: defined({ value, from, to, ingredient }),
     named,
-    ...defined({ amount, unit }),
+    ...defined({ amount: amount ?? lone, unit }),
     continues,
   };
 };
@@ -151,7 +154,8 @@ export const claimConvert = (reading: Reading): Claim | undefined => {
   if (!isAbout(reading, draft)) {
     return !amount && reading.words.has('convert') ? refuse(convertWhat, 0.6) : undefined;
   }
-  const { blocking } = leftover(board, isTemperatureUnit(wish.from ?? '') ? withMinus : words, false);
+  const whole = amount !== undefined && draft.unit !== undefined;
+  const { blocking } = leftover(board, isTemperatureUnit(wish.from ?? '') ? withMinus : words, whole);
   if (blocking.length > 0) return blockedClaim(draft, blocking);
   const weight = anyOf(reading, cues) ? 2.5 : 2;
   const trouble = wishTrouble(draft, reading);

@@ -33,7 +33,7 @@ const aspectWords: Readonly<Record<Aspect, readonly string[]>> = {
 /** Words that make it a question about an ingredient. */
 const asking =
   `what whats what's wat wot wut which tell info about means mean meaning define describe explain information details detail facts
-  fact data sheet profile properties property ingredient look lookup up`.split(/\s+/);
+  bout deal fact data sheet profile properties property ingredient look lookup up`.split(/\s+/);
 
 const words = new Set([
   ...asking,
@@ -41,7 +41,7 @@ const words = new Set([
   ...`point range value number name names life long how much does contain contains containing free of for substance stuff thing made
   from come comes plant based animal product kind short please figures figure specific source sources called proper correct
   same another other next not or designation entry listing spec specs temperature good do cause any include fat wax oil butter herb
-  its official`.split(/\s+/),
+  its official people count counts as`.split(/\s+/),
 ]);
 const followWords = new Set([...words, 'instead']);
 

@@ -4,7 +4,7 @@ import { allNames, ambiguousName, nameKey } from '../../core/names.ts';
 import { clearName, nearNames } from '../../core/near-names.ts';
 import type { NameRead, NameReader } from './items.ts';
 import { isChatter, letterOf, letters } from './lexicon.ts';
-import { nameIndex } from './name-index.ts';
+import { type Found, nameIndex } from './name-index.ts';
 import type { RecipeNames } from './recipe-names.ts';
 import type { Token } from './tokens.ts';
 import { readUnit } from './unit.ts';
@@ -95,11 +95,12 @@ const itemFor = (
   const from = search.list[search.places[at] ?? 0];
   const said = saidBetween(search, at, words + oil) || (from?.word ?? '');
   if (ids.length === 0) return { letter: letters.unknown, part: { word: said }, next: last + 1 };
-  const because = herb ? undefined : ambiguousName(search.keys.slice(at, at + words).join(' '))?.because;
+  const ambiguous = herb ? undefined : ambiguousName(search.keys.slice(at, at + words).join(' '));
   const part = {
     word: said,
     ingredients: herb ? ['infused-oil'] : ids,
-    ...(because ? { because } : {}),
+    ...(ambiguous ? { because: ambiguous.because } : {}),
+    ...(ambiguous?.alone ? { generic: true } : {}),
     ...(herb ? { infusedWith: herb } : {}),
     ...(misspelt ? { misspelt } : {}),
   };
@@ -113,9 +114,24 @@ const positionsOf = (places: readonly number[]): ReadonlyMap<number, number> => 
   return positions;
 };
 
+/** "Beeswax (yellow, pellets)": a name may not end inside a bracket that goes on. */
+const wordsInBalance = (search: NameSearch, at: number, words: number): number => {
+  const first = search.places[at] ?? 0;
+  const last = search.places[at + words - 1] ?? first;
+  const open = search.list.findIndex((token, index) => index > first && index < last && token.text === '(');
+  if (open < 0 || search.list.slice(open, last + 2).some((token) => token.text === ')')) return words;
+  return search.places.findIndex((place) => place > open) - at;
+};
+
+const findIngredient = (search: NameSearch, at: number): Found<readonly string[]> | undefined => {
+  const found = ingredientIndex.find(search.keys, at);
+  const words = found ? wordsInBalance(search, at, found.words) : 0;
+  return found && words < found.words ? ingredientIndex.find(search.keys.slice(0, at + words), at) : found;
+};
+
 const knownName = (search: NameSearch, at: number): NameRead | undefined => {
   const recipe = search.recipes.index.find(search.keys, at);
-  const found = ingredientIndex.find(search.keys, at);
+  const found = findIngredient(search, at);
   if (recipe && recipe.words >= (found?.words ?? 0)) {
     const last = search.places[at + recipe.words - 1] ?? 0;
     return {
@@ -133,7 +149,7 @@ const knownName = (search: NameSearch, at: number): NameRead | undefined => {
 /** A word that is nothing else and long enough to be a slip of a name. */
 const isStray = (search: NameSearch, token: number): boolean => {
   const found = search.list[token];
-  return found?.kind === 'word' && found.word.length >= 3 && !known(search.list, token);
+  return found?.kind === 'word' && found.word.length >= 3 && !found.word.includes("'") && !known(search.list, token);
 };
 
 /**

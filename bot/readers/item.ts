@@ -16,6 +16,8 @@ export interface Item {
   readonly ingredients?: readonly string[];
   /** Why the name has to be asked back about, though it may stand for one ingredient only. */
   readonly because?: string;
+  /** True for a name that is only a kind: "oil", "wax", "butter". Above a list it is a heading. */
+  readonly generic?: boolean;
   /** Set when the name was not quite right: what was typed. */
   readonly misspelt?: string;
   /** Herb of an oil that was named by its herb alone ("calendula oil"). */

@@ -60,10 +60,25 @@ const readWord = (list: readonly Token[], at: number): Read => {
   });
 };
 
+/** "quick one", "each one": a pronoun, unless something to count follows. */
+const isJustOne = (list: readonly Token[], at: number): boolean => {
+  if (list[at]?.word !== 'one') return false;
+  if (pointing.has(list[at - 1]?.word ?? '')) return true;
+  const next = list[at + 1];
+  if (next?.kind === 'number') return false;
+  const counts = next?.kind === 'word' && (isContainer(next) || readUnit(list, at + 1) || countable.has(next.word));
+  return !counts && next?.text !== '-' && next?.text !== ':';
+};
+
+const pointing = new Set(['each', 'quick', 'this', 'that', 'every', 'which', 'another', 'little']);
+
+const countable = new Set(['dozen', 'hundred', 'thousand', 'and', 'batch', 'half', 'third', 'quarter', 'to', 'time', 'part']);
+
 const readAt = (list: readonly Token[], at: number, names: NameReader, before: string): Read => {
   const token = list[at];
   if (token?.kind === 'break') return placed(list, at, at + 1, '\n', {});
   if (isListNumber(list, at)) return { next: at + 2 };
+  if (isJustOne(list, at)) return { next: at + 1 };
   const name = names(at);
   if (name) return placed(list, at, name.next, name.letter, name.part);
   const amount =

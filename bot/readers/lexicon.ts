@@ -34,6 +34,7 @@ export const letters = {
   product: 'B',
   unknown: 'w',
   danger: 'z',
+  past: 'Z',
 } as const;
 
 const wordsOf = (text: string): readonly string[] => text.trim().split(/\s+/);
@@ -46,11 +47,11 @@ const chatter = new Set(
   i'd i'll i'm we'd we'll we're we've i've you're id im ive is are am was be been like just so ok okay oki well um uh uhm hmm er erm kindly
   sorry again also now right quick quickly real really very much appreciated advance help asap lol haha hehe yay great super
   lot lots bit let let's lets get give gimme tell show see know hope hoping trying try wondering wonder wanna want wants wanted need needs needed
-  gonna going go about around approximately approx roughly ca circa say maybe perhaps possible possibly kind
+  oh nope yo yep aha wishes regards bc cos cuz meant mean actually oops rather correction gonna going go about around approximately approx roughly ca circa say maybe perhaps possible possibly kind
   at holding holds hold size sized capacity full containing contain contains takes small little big large metal aluminium aluminum glass plastic round
   there here that this these those them they one's day today tonight tomorrow later soon
   must on r yall y'all abt nah innit bro dude omg wtf tbh btw ur thing
-  but if mind bother any something anything else some do does have has had that's there's what's whats
+  but if mind bother any something anything else some someone somebody do does has had that's there's what's whats
   `),
 );
 
@@ -59,21 +60,28 @@ const danger = new Set(
   wordsOf(`
   not don't dont doesn't doesnt didn't isn't isnt aren't won't can't cant cannot shouldn't wouldn't never nothing
   instead swap swapping swapped replace replaces replacing replacement substitute substitutes substitution switch exchange
-  except excluding exclude minus unless why when where who whom whose which whether because than better best worse worst
-  versus vs or melt melts melting survive survives sweat pocket hot hotter heat heated cool cooling bath harder softer firmer hard soft firm
-  cost costs price prices priced cheap cheaper cheapest expensive pay sell selling sold buy buys buying bought order profit
+  except excluding exclude minus unless why where who whom whose which whether because than better worse worst
+  versus vs or survive survives sweat pocket hotter harder softer firmer
+  cost costs price prices priced cheap cheaper cheapest expensive pay sell selling sold buy buys buying order profit post send
   label labels labelling labeling claim claims heal heals cure cures treat treats expire expires expiry expired rancid shelf
   stock trace recall reaction rash report remind reminder poured gave infuse infusing steep workshop
-  check safe safely safety legal allowed danger dangerous allergic allergy allergies vegan unscented
+  check safe safely safety legal allowed danger dangerous allergic allergy allergies vegan unscented calories
   design invent invented history weather joke poem song story delete remove forget undo import export backup
-  long taste smell smells colour color eat drink cook bake forget ignore previous instructions system prompt
-  ought might
-  yesterday ago last week month already was were did scaled made sale average
+  long eat drink cook bake forget ignore previous instructions system prompt sale average ought
   `),
 );
+
+/** Words that tell of the past or of the pot: fine in talk around a request, but a request with one is a story. */
+const past = new Set(
+  wordsOf(`
+  yesterday ago last week month already was were did scaled made bought saw fell when might melt melts melting heat heated hot cool cooling
+  bath hard soft firm best taste smell smells colour color
+  `),
+);
+
 const kinds: Readonly<Record<string, string>> = {
   c: 'tin tins jar jars pot pots tube tubes stick sticks container containers tub tubs pottle pottles tinlet tinlets vial vials bottle bottles jarlet jarlets ',
-  x: 'x times × * multiplied by',
+  x: 'x times × * multiply multiplied by',
   o: 'of à',
   e: 'each apiece ea every',
   A: 'and n & + plus',
@@ -86,7 +94,7 @@ const kinds: Readonly<Record<string, string>> = {
   Q: 'rest remainder balance remaining qs ad',
   S: 'strained strain straining sieved removed discarded',
   H: 'infused infusion macerated macerate steeped',
-  y: 'my',
+  y: 'my have got',
   b: 'batch batches recipe recipes amount amounts quantity quantities ingredient ingredients formula formulation',
   B: 'lip balm balms salve salves butter-balm ointment',
 };
@@ -111,6 +119,7 @@ for (const [letter, words] of Object.entries(kinds))
   for (const word of wordsOf(words)) byWord.set(word, letter);
 for (const word of Object.keys(multiples)) byWord.set(word, letters.multiple);
 for (const word of danger) if (!byWord.has(word)) byWord.set(word, letters.danger);
+for (const word of past) if (!byWord.has(word)) byWord.set(word, letters.past);
 
 export const multipleOf = (word: string): number | undefined => multiples[word];
 

@@ -11,6 +11,8 @@ export interface LinesRead {
   readonly lines: readonly RecipeLine[];
   readonly assumed: readonly string[];
   readonly trouble?: Trouble;
+  /** What a totals line says: "Total 100 g". */
+  readonly total?: Item;
   /** Items that belong to no line: amounts without a name, names without an amount, other words. */
   readonly loose: readonly Item[];
 }
@@ -23,7 +25,7 @@ const recipeUnit = (item: Item, fallback: RecipeUnit): RecipeUnit => {
 /** Bare numbers take the unit of the other lines; a list of bare numbers is percent when it sums to 100, else parts. */
 const bareUnit = (drafts: readonly Draft[]): { unit: RecipeUnit; said?: string } => {
   const bare = drafts.filter((draft) => draft.amount?.letter === 'n');
-  if (bare.length === 0) return { unit: 'part' };
+  if (bare.length === 0) return { unit: drafts.some((draft) => draft.amount?.letter === '%') ? 'percent' : 'part' };
   const other = drafts.find(
     (draft) => draft.amount && draft.amount.letter !== 'n' && draft.amount.letter !== 'd',
   );
@@ -50,7 +52,7 @@ interface Named {
 /** Settles a name that means several things where the amount tells: drops are of an essential oil. */
 const settle = (draft: Draft): Named => {
   const ids = draft.name.ingredients ?? [];
-  if (ids.length === 1 && !draft.name.because) return { id: ids[0] ?? '' };
+  if (ids.length === 1) return draft.name.because ? { trouble: askWhich(draft.name) } : { id: ids[0] ?? '' };
   const drops = draft.amount?.letter === 'd';
   const aroma = ids.filter((id) => ingredientById(id)?.kind === 'essential-oil');
   const herbs = ids.filter((id) => ingredientById(id)?.kind === 'herb');
@@ -70,6 +72,10 @@ const unitOfDraft = (draft: Draft, bare: RecipeUnit): RecipeUnit => {
   return draft.amount ? recipeUnit(draft.amount, bare) : 'part';
 };
 
+/** "olive oil to 100" among percentages fills up to 100 %, which is no amount. */
+const restAmount = (draft: Draft, bare: RecipeUnit): number | undefined =>
+  draft.rest === 100 && bare === 'percent' ? 0 : draft.rest;
+
 const assumedOf = (draft: Draft, name: string, herb: boolean): string[] => {
   const { misspelt } = draft.name;
   return [
@@ -88,7 +94,7 @@ const lineOf = (draft: Draft, bare: RecipeUnit): LineRead => {
   const steeped = draft.infusedWith?.ingredients?.find((each) => ingredientById(each)?.kind === 'herb');
   const line: RecipeLine = {
     ingredient: id,
-    amount: draft.rest ?? draft.amount?.value ?? 1,
+    amount: restAmount(draft, bare) ?? draft.amount?.value ?? 1,
     unit: unitOfDraft(draft, bare),
     ...defined({
       strained: draft.strained || herb || undefined,
@@ -166,11 +172,15 @@ export const readLines = (items: readonly Item[]): LinesRead => {
   const segments = segmentsOf(items).map(readSegment);
   const drafts = segments.flatMap((segment) => segment.drafts);
   const nameless = drafts.filter((draft) => !draft.amount && draft.rest === undefined);
-  const loose = [...segments.flatMap((segment) => segment.loose), ...nameless.map((draft) => draft.name)];
+  // "Butter, shea 30 %": the kind before the name; it only counts where nothing else was named.
+  const stray = nameless.filter((draft) => !draft.name.generic || nameless.length === drafts.length);
+  const loose = [...segments.flatMap((segment) => segment.loose), ...stray.map((draft) => draft.name)];
+  const total = segments.find((segment) => segment.total)?.total;
   const trouble = segments.find((segment) => segment.trouble)?.trouble;
-  return finish(
+  const read = finish(
     drafts.filter((draft) => !nameless.includes(draft)),
     loose,
     trouble,
   );
+  return { ...read, ...defined({ total }) };
 };

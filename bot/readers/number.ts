@@ -127,6 +127,15 @@ const fractionWord = (list: readonly Token[], at: number): NumberRead | undefine
   return { value, next };
 };
 
+/** "three quarters", "two thirds". */
+const severalths = (list: readonly Token[], read: NumberRead): NumberRead => {
+  const word = list[read.next]?.word ?? '';
+  const part = /s$/.test(word) && read.value < 10 ? fractions[word] : undefined;
+  if (part === undefined) return read;
+  const tail = fractionWord(list, read.next);
+  return { value: read.value * part, next: tail?.next ?? read.next + 1 };
+};
+
 const withHalf = (list: readonly Token[], read: NumberRead): NumberRead => {
   if (list[read.next]?.word !== 'and') return read;
   const tail = fractionWord(list, read.next + 1);
@@ -174,6 +183,6 @@ export const readNumber = (list: readonly Token[], at: number, spaced = true): N
   if (token?.kind !== 'word') return undefined;
   if (token.word === 'dozen') return { value: 12, next: at + 1 };
   const read = wordNumber(list, at);
-  if (read) return multiplied(list, withHalf(list, read));
+  if (read) return multiplied(list, withHalf(list, severalths(list, read)));
   return articleNumber(list, at) ?? fractionNumber(list, at);
 };

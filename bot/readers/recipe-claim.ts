@@ -142,7 +142,8 @@ export const claimRecipe = (reading: Reading): Claim | undefined => {
   if (has(reading, 'rename', 'retitle')) return claimRename(reading);
   const saves = has(reading, ...saving);
   const updates = !saves && has(reading, ...updating);
-  const save = saves || updates || headed.test(reading.text) ? claimSave(reading, updates) : undefined;
+  const heads = headed.test(reading.text) && !reading.items.some((item) => item.letter === 'c');
+  const save = saves || updates || heads ? claimSave(reading, updates) : undefined;
   if (save) return save;
   if (has(reading, 'delete', 'remove', 'discard', 'erase', 'bin')) return onTarget('delete', reading);
   if (has(reading, 'restore', 'revert')) return onTarget('restore', reading);

@@ -21,6 +21,9 @@ export const cleanName = (raw: string): string =>
 
 const lead =
   /\b(?:save|saved|store|record|keep|add|create|new|enter|update|edit|change|revise|amend|replace)\b\s*(?:down\s+)?(?:(?:this|that|the|it|a|my|our|new|following|saved)\s+)*(?:recipe\b\s*)?(?:(?:as|called|named|for|under|name)\b\s*)*/i;
+/** The verb and the word recipe together say it best: "could you keep this for me? save recipe …". */
+const fullLead =
+  /\b(?:save|store|record|add|create|new|update|edit|change|revise|amend)\s+(?:(?:this|the|a|my|our|new|following)\s+)*recipe\b\s*(?:(?:as|called|named|for|name)\b\s*)*/i;
 const bareLead = /^\s*(?:(?:a|the|my|our|new)\s+)*recipe\b\s*(?:(?:for|called|named|name)\b\s*)*[:=]?\s*/i;
 
 const isLineItem = (item: Item): boolean =>
@@ -57,7 +60,7 @@ const nameLast = (reading: Reading, start: number): NamedLines | undefined => {
 
 /** Reads the name and lines of a recipe to be saved. `start` is where the saving words end. */
 export const readNamedLines = (reading: Reading): NamedLines | undefined => {
-  const match = lead.exec(reading.text) ?? bareLead.exec(reading.text);
+  const match = fullLead.exec(reading.text) ?? lead.exec(reading.text) ?? bareLead.exec(reading.text);
   if (!match) return undefined;
   const start = match.index + match[0].length;
   const last = nameLast(reading, start);

@@ -20,16 +20,16 @@ export { scaleExample } from './scale-troubles.ts';
 const verbs = new Set(
   `scale scaling rescale upscale downscale make making prepare prepared preparing produce fill filling pour pouring weigh weighing
   calculate compute work out up down resize adjust yield enough everything all list table total totals blend mix mixture version gram grams
-  how much many should may size sized cover makes factor about only got left using fit fits suit mass weight instruction instructions
-  weights sheet people kits kit max maximum most equals next`.split(/\s+/),
+  what whats what's weigh-out how much many should may size sized cover makes factor about only got left using fit fits suit mass weight instruction instructions
+  weights sheet allow allows target limiting limit phase name reduce increase scaling-up people kits kit max maximum most equals next`.split(/\s+/),
 );
-const followWords = new Set([...verbs, 'instead', 'same', 'but', 'what', 'go']);
+const followWords = new Set([...verbs, 'instead', 'same', 'but', 'go', 'back', 'wait', 'change']);
 
 /** Words that join a message to the one before: "and for …", "same for …", "what about …". */
 const joining = ['and', 'same', 'also', 'about', 'instead', 'now'];
 
 /** Words that ask for a scaling by themselves. */
-const cues = `scale scaling rescale upscale downscale resize weigh make fill pour`.split(' ');
+const cues = `scale scaling rescale upscale downscale resize weigh make making fill pour need want prepare do`.split(' ');
 
 const anyOf = (reading: Reading, words: readonly string[]): boolean =>
   words.some((word) => reading.words.has(word));
@@ -102,7 +102,8 @@ const takeOwnIngredients = (reading: Reading, read: ScaleReading, name: unknown)
 const concerns = (reading: Reading, read: ScaleReading, cue: boolean): boolean => {
   const body = read.recipe !== undefined || read.lines.length > 0;
   const follows = lastScale(reading) !== undefined;
-  const again = follows && body && anyOf(reading, joining);
+  const incomplete = follows && lastScale(reading)?.recipe === undefined && lastScale(reading)?.lines === undefined;
+  const again = follows && body && (incomplete || anyOf(reading, joining));
   if (!changesSomething(read) && !cue && !read.trouble && !again) return false;
   const shown = shownBefore(reading) !== undefined && hasTarget(read);
   return body || cue || follows || shown || read.target.count !== undefined || read.limit !== undefined;
@@ -113,11 +114,19 @@ const settle = (read: ScaleReading, drafted: Draft, reading: Reading, cue: boole
   const rest = leftover(read.board, lastScale(reading) ? followWords : verbs, weight > 1);
   const blocked = rest.blocking.length > 0;
   if (trouble) return refuse(trouble, blocked ? 0.3 : 1, trouble.code === 'missing' ? wish : undefined);
+  // Without a word that asks for a scaling, anything unknown may be the real question.
+  if (!cue && rest.aside.some((words) => !isReason(words, reading))) return refuse(notPlaced(rest.aside), 0.8);
   if (blocked) return refuse(notPlaced(rest.blocking.map((item) => item.word)), 0.8);
   const lacking = targetTrouble(wish);
   if (lacking) return refuse(lacking, cue ? 1.2 : 1, wish);
   const aside = rest.aside.length > 0 ? [`I set aside "${rest.aside.join('", "')}".`] : [];
   return claim(wish, cue ? weight + 0.5 : weight, [...assumed, ...aside]);
+};
+
+/** "for the spring fair": why it is made changes nothing. */
+const isReason = (words: string, reading: Reading): boolean => {
+  const at = reading.items.findIndex((item) => item.word === words.split(' ')[0]);
+  return /[FWyI]/.test(reading.items[at - 1]?.letter ?? '');
 };
 
 /** What a message would mean as a scale request. */

@@ -1,4 +1,5 @@
 import { weighVolume } from '../../core/grams.ts';
+import { defined } from '../../core/defined.ts';
 import { ingredientById } from '../../core/ingredients.ts';
 import type { RecipeLine } from '../../core/recipe.ts';
 import { gramsIn, isMassUnit, isVolumeUnit } from '../../core/units.ts';
@@ -10,6 +11,7 @@ import { readLines } from './lines.ts';
 import {
   asTotal,
   quantityTrouble,
+  type TargetAndTrouble,
   type TargetRead,
   takeCountOrMultiple,
   takeInlineTotal,
@@ -17,7 +19,7 @@ import {
   takeLoneCount,
   takeTotal,
 } from './scale-target.ts';
-import { type Board, boardOf, free, takeLoss, takeStep } from './target.ts';
+import { type Board, boardOf, free, type Size, shapeOf, sizeOf, take, takeLoss, takeStep } from './target.ts';
 
 /** What a message says to the scale topic, before it is decided whether that is enough. */
 export interface ScaleReading {
@@ -74,45 +76,40 @@ interface Body {
   readonly trouble?: Trouble;
 }
 
+/** A recipe's written grams, as far as all lines have them. */
+const gramsWritten = (lines: readonly RecipeLine[]): number =>
+  lines.reduce((sum, line) => sum + (isMassUnit(line.unit) ? line.amount * gramsIn(line.unit) : Number.NaN), 0);
+
+/** "Total 100 g" under lines of 100 g is their sum; "200 g total" under other lines is what to make. */
+const wantedTotal = (total: Item | undefined, lines: readonly RecipeLine[], reading: Reading): Size | undefined => {
+  if (total?.letter !== 'g') return undefined;
+  const size = sizeOf(total, reading.settings.region);
+  const written = gramsWritten(lines);
+  return size && Math.abs(size.amount - written) <= written * 0.02 ? undefined : size;
+};
+
 /** A written-out recipe: everything not yet taken, read as lines; what fits no line is put back on the board. */
-const takeLines = (board: Board, reading: Reading): Body => {
+const takeLines = (board: Board, reading: Reading, counted: boolean): Body => {
   const outside = takeInlineTotal(board, reading.settings);
-  const items = free(board);
-  const read = readLines(items);
+  const read = readLines(free(board));
   if (read.lines.length === 0 && !read.trouble) return { lines: [], total: asTotal(outside), assumed: [] };
   for (const [index, item] of board.items.entries()) {
     if (!read.loose.includes(item)) board.taken[index] = true;
   }
   const late = outside ?? takeTotal(board, reading.settings);
-  return {
-    lines: read.lines,
-    total: asTotal(late),
-    assumed: read.assumed,
-    ...(read.trouble ? { trouble: read.trouble } : {}),
-  };
+  const total = late ?? (counted ? undefined : wantedTotal(read.total, read.lines, reading));
+  return { lines: read.lines, total: asTotal(total), assumed: read.assumed, ...defined({ trouble: read.trouble }) };
 };
 
 const hasInlineRecipe = (board: Board): boolean => {
   const letters = free(board).map((item) => item.letter);
-  return (
-    (letters.includes('i') && letters.some((letter) => /[gvd%pnrQ]/.test(letter))) ||
-    letters.filter((letter) => letter === 'i').length > 1
-  );
+  const names = letters.filter((letter) => letter === 'i').length;
+  return names > 1 || (names === 1 && letters.some((letter) => /[gvd%pnrQ]/.test(letter)));
 };
 
-const takeBody = (board: Board, reading: Reading, named: boolean): Body => {
-  if (named)
-    return {
-      lines: [],
-      total: asTotal(takeTotal(board, reading.settings)),
-      assumed: [],
-    };
-  if (hasInlineRecipe(board)) return takeLines(board, reading);
-  return {
-    lines: [],
-    total: asTotal(takeTotal(board, reading.settings)),
-    assumed: [],
-  };
+const takeBody = (board: Board, reading: Reading, named: boolean, counted: boolean): Body => {
+  if (!named && hasInlineRecipe(board)) return takeLines(board, reading, counted);
+  return { lines: [], total: asTotal(takeTotal(board, reading.settings)), assumed: [] };
 };
 
 const followsScale = (reading: Reading): boolean => reading.last?.topic === 'scale';
@@ -125,32 +122,60 @@ const settled = (target: TargetRead, total: TargetRead): TargetRead => {
   return target;
 };
 
+/** "no, I meant 40", "20 g tins, not 15 ml": a correction takes the old value back and gives the new one. */
+const takeCorrection = (board: Board): void => {
+  const shape = shapeOf(board);
+  if (/^N(?!L)/.test(shape)) take(board, 0, 1);
+  for (let at = shape.search(/z[gvn]/); at >= 0; at = shapeOf(board).search(/z[gvn]/)) {
+    if (board.items[at]?.word !== 'not') return;
+    take(board, at, at + 2);
+  }
+};
+
+/** "… scaled to thirty tins" is a request; "I scaled it last week" is a story. */
+const takeParticiple = (board: Board): void => {
+  const at = board.items.findIndex((item, index) => item.word === 'scaled' && board.items[index + 1]?.letter === 'T');
+  if (at >= 0) take(board, at, at + 1);
+};
+
+/** The number of containers on its own, after a scaling: "and 40?", "back to 24 but in 30 ml". */
+const loneCount = (board: Board, target: TargetRead, hasBody: boolean): TargetAndTrouble => {
+  const open = target.count === undefined && target.totalG === undefined && target.factor === undefined;
+  return open && !hasBody ? takeLoneCount(board) : { target: {} };
+};
+
 /** Reads a message as a scale request. */
 export const readScale = (reading: Reading): ScaleReading => {
   const board = boardOf(reading.items);
-  const quantity = quantityTrouble(reading.items);
+  const follows = followsScale(reading);
+  if (follows) takeCorrection(board);
+  const quantity = quantityTrouble(free(board));
+  takeParticiple(board);
   const stepG = takeStep(board);
   const lossPercent = takeLoss(board);
   const counted = takeCountOrMultiple(board, reading.settings);
   const recipe = takeRecipe(board);
   const limited = limitOf(takeLimit(board, recipe !== undefined), reading);
-  const body = takeBody(board, reading, recipe !== undefined);
+  const body = takeBody(board, reading, recipe !== undefined, Object.keys(counted.target).length > 0);
   const target = settled(counted.target, body.total);
-  const empty = Object.keys(target).length === 0 && recipe === undefined && body.lines.length === 0;
-  const lone = followsScale(reading) && empty ? takeLoneCount(board) : { target: {} };
+  const hasBody = recipe !== undefined || body.lines.length > 0;
+  const lone = follows ? loneCount(board, target, hasBody) : { target: {} };
   const trouble = quantity ?? counted.trouble ?? lone.trouble ?? limited.trouble ?? body.trouble;
   return {
     board,
-    ...(recipe === undefined ? {} : { recipe }),
     lines: body.lines,
-    target: { ...target, ...lone.target },
-    ...(limited.limit ? { limit: limited.limit } : {}),
-    ...(lossPercent === undefined ? {} : { lossPercent }),
-    ...(stepG === undefined ? {} : { stepG }),
+    target: lone.target.count !== undefined && target.totalMl !== undefined ? fillOf(target, lone.target) : { ...target, ...lone.target },
     assumed: body.assumed,
-    ...(trouble ? { trouble } : {}),
+    ...defined({ recipe, limit: limited.limit, lossPercent, stepG, trouble }),
   };
 };
+
+/** A count and a lone volume together are containers: "24, but in 30 ml". */
+const fillOf = ({ totalMl = 0, ...rest }: TargetRead, lone: TargetRead): TargetRead => ({
+  ...rest,
+  ...lone,
+  size: { amount: totalMl, unit: 'ml' },
+});
 
 /** The words that could be the name of a recipe nobody saved, or a saved one half remembered. */
 export const looseWords = (board: Board, skip: ReadonlySet<string>): string => {

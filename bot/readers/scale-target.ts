@@ -3,6 +3,7 @@ import type { Trouble } from '../answer.ts';
 import type { Item } from './item.ts';
 import {
   type Board,
+  findShape,
   free,
   type Size,
   shapeOf,
@@ -10,7 +11,6 @@ import {
   take,
   takeContainers,
   takeMultiple,
-  takeShape,
 } from './target.ts';
 
 /** Everything a message says about how much to make. Kept apart so that a follow-up can replace one part of it. */
@@ -50,13 +50,20 @@ export const quantityTrouble = (items: readonly Item[]): Trouble | undefined => 
 export const takeLimit = (board: Board, hasRecipe: boolean): { item: Item; amount: Item } | undefined => {
   const shapes = hasRecipe ? [/y?[gvd]o?y?i/, /iy?[gvd]/] : [/y[gvd]o?i/];
   for (const shape of shapes) {
-    const items = takeShape(board, shape);
-    const item = items?.find((each) => each.letter === 'i');
-    const amount = items?.find((each) => each.value !== undefined);
-    if (item && amount) return { item, amount };
+    const found = findShape(board, shape);
+    const items = found ? board.items.slice(found.from, found.to) : [];
+    const item = items.find((each) => each.letter === 'i');
+    const amount = items.find((each) => each.value !== undefined);
+    if (!found || !item || !amount || !(hasRecipe || standsTwice(board, item))) continue;
+    take(board, found.from, found.to);
+    return { item, amount };
   }
   return undefined;
 };
+
+/** In a written-out recipe the ingredient one has so much of is named a second time, in its own line. */
+const standsTwice = (board: Board, item: Item): boolean =>
+  free(board).filter((other) => other.letter === 'i' && other.ingredients?.[0] === item.ingredients?.[0]).length > 1;
 
 const takeItem = (board: Board, item: Item): void => {
   const at = board.items.indexOf(item);

@@ -34,14 +34,23 @@ const times = (wish: Wish, factor: number): Wish => {
   return { ...wish, factor };
 };
 
-/** A lone mass or volume after "24 tins" is what each holds; otherwise it is the new total. */
+const sizeUnder = (last: Wish): { amount: number; unit: 'g' | 'ml' } | undefined =>
+  last.size as { amount: number; unit: 'g' | 'ml' } | undefined;
+
+/** How many times the last fill a lone amount may be and still be a fill: "actually 30 ml" after 15 ml tins. */
+const mostTimesTheFill = 8;
+
+/** A lone mass or volume after containers is what each holds, unless it is far more: "make it 500 g". */
+const isFill = (last: Wish, size: { amount: number; unit: 'g' | 'ml' }): boolean => {
+  if (last.count === undefined) return false;
+  const before = sizeUnder(last);
+  return before === undefined || (before.unit === size.unit && size.amount <= before.amount * mostTimesTheFill);
+};
+
 const withTotal = (last: Wish, base: Wish, { totalG, totalMl }: ScaleReading['target']): Wish => {
-  const asked = last.count !== undefined && last.size === undefined;
-  if (!asked) return { ...without(base, amounts), ...defined({ totalG, totalMl }) };
-  return {
-    ...base,
-    size: totalG === undefined ? { amount: totalMl, unit: 'ml' } : { amount: totalG, unit: 'g' },
-  };
+  const size =
+    totalG === undefined ? ({ amount: totalMl ?? 0, unit: 'ml' } as const) : ({ amount: totalG, unit: 'g' } as const);
+  return isFill(last, size) ? { ...base, size } : { ...without(base, amounts), ...defined({ totalG, totalMl }) };
 };
 
 /** The last request with what this message says put in its place. */

@@ -19,6 +19,8 @@ export interface Segment {
   readonly drafts: readonly Draft[];
   readonly loose: readonly Item[];
   readonly trouble?: Trouble;
+  /** What a totals line says: "Total 100 g". */
+  readonly total?: Item;
 }
 
 const separators = new Set([',', ';', '\n', 'A', '.']);
@@ -30,7 +32,7 @@ const qualities = new Set(
   `organic refined unrefined raw virgin extra pure natural white yellow grated pellets pellet pastilles beads granules chopped chips flakes
   cold pressed food cosmetic grade dried dry fresh powder powdered ground crushed quality local homemade solid liquid
   deodorised deodorized unbleached bleached filtered golden whole petals petal flowers flower heads buds leaf leaves herb infused
-  each level heaped packed rounded scant drop drops worth`.split(/\s+/),
+  out off each level heaped packed rounded scant drop drops worth`.split(/\s+/),
 );
 const totalWords = new Set([
   'total',
@@ -47,11 +49,12 @@ const totalWords = new Set([
 
 /** "… 25 % rest castor oil": the rest is a line of its own, comma or not. */
 const startsRest = (segment: readonly Item[], item: Item): boolean =>
-  item.letter === 'Q' && segment.some((each) => each.letter === 'i') && segment.some(isAmount);
+  item.letter === 'Q' && segment.some(isName) && segment.some(isAmount);
+
+const isName = (item: Item): boolean => item.letter === 'i';
 
 const isNameOnly = (segment: readonly Item[]): boolean =>
-  segment.some((item) => item.letter === 'i') &&
-  !segment.some((item) => isAmount(item) || item.letter === 'Q');
+  segment.some(isName) && !segment.some((item) => isAmount(item) || item.letter === 'Q');
 const isAmountOnly = (segment: readonly Item[]): boolean => segment.every(isAmount);
 
 /** "Beeswax, 20 g" on a line: the comma stands between a name and its amount, not between two lines. */
@@ -67,15 +70,55 @@ const rejoined = (segments: readonly Item[][]): Item[][] => {
   return list;
 };
 
-/** Cuts items at commas, line breaks and "and"s. */
-export const segmentsOf = (items: readonly Item[]): Item[][] => {
+/** Inside brackets commas separate nothing and unknown words are remarks: "Beeswax (yellow, pellets)". */
+const withoutRemarks = (items: readonly Item[]): { items: Item[]; bracketed: ReadonlySet<Item> } => {
+  const kept: Item[] = [];
+  const bracketed = new Set<Item>();
+  let depth = 0;
+  for (const item of items) {
+    if (item.letter === '(') depth += 1;
+    else if (item.letter === ')') depth = Math.max(0, depth - 1);
+    else if (depth === 0) kept.push(item);
+    else if (!separators.has(item.letter) && !/[wZ]/.test(item.letter)) {
+      kept.push(item);
+      bracketed.add(item);
+    }
+  }
+  return { items: kept, bracketed };
+};
+
+const isHeadless = (name: Item, names: readonly Item[], bracketed: ReadonlySet<Item>): boolean => {
+  const better = names.some((other) => other !== name && !other.generic && !bracketed.has(other));
+  return better && (name.generic === true || bracketed.has(name));
+};
+
+/** "Beeswax (Cera Flava)", "Wax: beeswax", a label name beside the common one: one thing named twice. */
+const namesOnce = (segment: readonly Item[], bracketed: ReadonlySet<Item>): Item[] => {
+  const names = segment.filter(isName);
+  const seen = new Set<string>();
+  return segment.filter((item) => {
+    if (!isName(item)) return true;
+    const id = item.ingredients?.length === 1 ? (item.ingredients[0] ?? '') : '';
+    const again = id !== '' && seen.has(id);
+    seen.add(id);
+    return !again && !isHeadless(item, names, bracketed);
+  });
+};
+
+/** Cuts items at commas, line breaks and "and"s; remarks in brackets and names said twice are left out. */
+export const segmentsOf = (all: readonly Item[]): Item[][] => {
+  const { items, bracketed } = withoutRemarks(all);
   const list: Item[][] = [[]];
   for (const item of items) {
     if (separators.has(item.letter)) list.push([]);
     else if (startsRest(list.at(-1) ?? [], item)) list.push([item]);
     else list.at(-1)?.push(item);
   }
-  return rejoined(list.filter((segment) => segment.length > 0));
+  const segments = rejoined(list.filter((segment) => segment.length > 0)).map((segment) => namesOnce(segment, bracketed));
+  // "Balm (100 g):" and "(makes about 100 g)" give no line an amount.
+  return segments.map((segment) =>
+    segment.some(isName) ? segment : segment.filter((item) => !bracketed.has(item) || !isAmount(item)),
+  );
 };
 
 /** "20 g (20 %) beeswax": one thing said twice; the mass counts. */
@@ -87,11 +130,16 @@ const isHerb = (item: Item): boolean =>
 
 /** "calendula infused olive oil", "olive oil infused with calendula": the oil is the line, the herb its note. */
 const splitInfused = (segment: readonly Item[]): { names: Item[]; infusedWith?: Item } => {
-  const names = segment.filter((item) => item.letter === 'i');
+  const names = segment.filter(isName);
   if (names.length !== 2 || !segment.some((item) => item.letter === 'H')) return { names };
   const herb = names.find(isHerb);
   const oil = names.find((item) => item !== herb);
   return herb && oil ? { names: [oil], infusedWith: herb } : { names };
+};
+
+const isTopUp = (segment: readonly Item[]): boolean => {
+  const words = segment.map((item) => item.word);
+  return words.includes('up') && (words.includes('top') || words.includes('fill') || words.includes('make'));
 };
 
 /** What "olive oil to 100", "… q.s.", "the rest …" fills up to: 0 when no figure was given. */
@@ -100,15 +148,10 @@ const restOf = (segment: readonly Item[], amounts: readonly Item[]): { total: nu
   const before = target && segment[segment.indexOf(target) - 1];
   const toTarget = before?.letter === 'T' || before?.letter === 'Q' || before?.word === 'up';
   if (target && toTarget && 'gn%'.includes(target.letter)) {
-    return { total: target.value ?? 0 };
+    return { total: target.letter === '%' ? 0 : (target.value ?? 0) };
   }
   if (amounts.length > 0) return undefined;
   return segment.some((item) => item.letter === 'Q') || isTopUp(segment) ? { total: 0 } : undefined;
-};
-
-const isTopUp = (segment: readonly Item[]): boolean => {
-  const words = segment.map((item) => item.word);
-  return words.includes('up') && (words.includes('top') || words.includes('fill') || words.includes('make'));
 };
 
 export const draftOf = (
@@ -125,54 +168,58 @@ export const draftOf = (
 
 const quietWords = new Set([...qualities, ...totalWords, 'up', 'top', 'fill', 'make']);
 
-const isQuiet = (item: Item): boolean => !/[wzg%vdpntirR]/.test(item.letter) || quietWords.has(item.word);
+/** A word before a colon is a label ("Target:"), a single letter a column of a table. */
+const isLabel = (segment: readonly Item[], item: Item): boolean =>
+  item.letter === 'w' && (item.word.length === 1 || segment[segment.indexOf(item) + 1]?.letter === ':');
+
+const isQuiet = (segment: readonly Item[], item: Item): boolean =>
+  !/[wzZg%vdpntirR]/.test(item.letter) || quietWords.has(item.word) || isLabel(segment, item);
 
 /** Amounts of a kind that the line has already: "80 g olive oil 500 g" says something else with its second one. */
 const spare = (amounts: readonly Item[], best: Item | undefined): Item[] =>
   amounts.filter((item) => item !== best && item.letter === best?.letter);
 
-const oneName = (
-  segment: readonly Item[],
-  name: Item,
-  amounts: readonly Item[],
-  infusedWith?: Item,
-): Segment => {
+const oneName = (segment: readonly Item[], name: Item, amounts: readonly Item[], infusedWith?: Item): Segment => {
   const rest = restOf(segment, amounts);
   const best = rest ? undefined : bestAmount(amounts);
   const draft = draftOf(segment, name, best, infusedWith);
-  return {
-    drafts: [rest ? { ...draft, rest: rest.total } : draft],
-    loose: rest ? [] : spare(amounts, best),
-  };
+  return { drafts: [rest ? { ...draft, rest: rest.total } : draft], loose: rest ? [] : spare(amounts, best) };
+};
+
+/** Names and amounts in a row without commas: each name with the nearest amount on the side where they stand. */
+const inARow = (segment: readonly Item[], names: readonly Item[], amounts: readonly Item[]): Segment => {
+  const first = segment.find((item) => isName(item) || isAmount(item));
+  const before = first !== undefined && isAmount(first);
+  const used = new Set<Item>();
+  const drafts = names.map((name) => {
+    const sides = amounts.filter((item) => !used.has(item) && (before ? item.from < name.from : item.from > name.from));
+    const amount = before ? sides.at(-1) : sides[0];
+    if (amount) used.add(amount);
+    return draftOf(segment, name, amount);
+  });
+  return { drafts, loose: amounts.filter((item) => !used.has(item)) };
 };
 
 /** Reads one segment: a name and its amount in either order, or several pairs in a row. */
 export const readSegment = (segment: readonly Item[]): Segment => {
   const amounts = segment.filter(isAmount);
   const { names, infusedWith } = splitInfused(segment);
-  const loose = segment.filter((item) => !isAmount(item) && item.letter !== 'i' && !isQuiet(item));
+  const loose = segment.filter((item) => !isAmount(item) && !isName(item) && !isQuiet(segment, item));
   const [name, second] = names;
   if (!name) return withoutName(segment, amounts, loose);
-  if (!second) {
-    const one = oneName(segment, name, amounts, infusedWith);
-    return { ...one, loose: [...loose, ...one.loose] };
-  }
-  if (amounts.length !== names.length && amounts.length > 0) {
-    return { drafts: [], loose: segment.filter((item) => !isQuiet(item)) };
-  }
-  return {
-    drafts: names.map((each, index) => draftOf(segment, each, amounts[index])),
-    loose,
-  };
+  const read = second ? inARow(segment, names, amounts) : oneName(segment, name, amounts, infusedWith);
+  return { ...read, loose: [...loose, ...read.loose] };
 };
 
+/** 100 % alone on a line is the sum of the ones above it. */
+const isWhole = (amounts: readonly Item[]): boolean =>
+  amounts.length === 1 && amounts[0]?.letter === '%' && Math.abs((amounts[0].value ?? 0) - 100) < 1;
+
 const withoutName = (segment: readonly Item[], amounts: readonly Item[], loose: readonly Item[]): Segment => {
-  if (segment.some((item) => totalWords.has(item.word) || item.letter === '=')) return { drafts: [], loose };
+  const sums = segment.some((item) => totalWords.has(item.word) || item.letter === '=') || isWhole(amounts);
+  if (sums) return { drafts: [], loose, ...defined({ total: bestAmount(amounts) }) };
   const unknown = loose.filter((item) => item.letter === 'w');
   const left = { drafts: [], loose: [...amounts, ...loose] };
   if (amounts.length === 0 || unknown.length === 0) return left;
-  return {
-    ...left,
-    trouble: unknownIngredient(unknown.map((item) => item.word).join(' ')),
-  };
+  return { ...left, trouble: unknownIngredient(unknown.map((item) => item.word).join(' ')) };
 };

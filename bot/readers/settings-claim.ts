@@ -43,7 +43,7 @@ const strangers = (reading: Reading, wish: SettingsWish): boolean => {
 const namesSomething = (reading: Reading): boolean => reading.items.some((item) => /[Ric]/.test(item.letter));
 
 const changes = (reading: Reading): Claim | undefined => {
-  const { text } = reading;
+  const text = reading.corrected;
   const found: readonly Found[] = [
     readRole(text),
     readStep(reading),
@@ -62,7 +62,7 @@ const changes = (reading: Reading): Claim | undefined => {
 
 /** What a message would mean to the group's settings: to show them, or to change some. */
 export const claimSettings = (reading: Reading): Claim | undefined => {
-  const { text } = reading;
+  const text = reading.corrected;
   if (text.length > longest) return undefined;
   if (showing.test(text) || asking.test(text)) return claim({}, 2.6);
   return refusing.test(text) || elsewhere.test(text) ? undefined : changes(reading);

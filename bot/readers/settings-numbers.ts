@@ -20,7 +20,7 @@ const isWeight = (item: Item): boolean =>
 
 /** "our scale reads 0.01 g", "scale goes down to a gram". */
 export const readStep = (reading: Reading): Found => {
-  if (!stepCue.test(reading.text)) return none;
+  if (!stepCue.test(reading.corrected)) return none;
   const item = reading.items.find(isWeight);
   if (!item || item.upTo !== undefined) return none;
   const unit = item.unit !== undefined && isMassUnit(item.unit) ? item.unit : 'g';
@@ -36,10 +36,10 @@ const forGood = /\b(?:set|default|always|usual)\b/i;
 
 /** "set loss to 5 %"; a bare "loss 5 %" right after a scaling is about that scaling, not about the group. */
 export const readLoss = (reading: Reading): Found => {
-  if (!lossCue.test(reading.text)) return none;
-  if (reading.last?.topic === 'scale' && !forGood.test(reading.text)) return none;
+  if (!lossCue.test(reading.corrected)) return none;
+  if (reading.last?.topic === 'scale' && !forGood.test(reading.corrected)) return none;
   if (reading.items.some((each) => /[Rigvc]/.test(each.letter))) return none;
   const item = reading.items.find((each) => each.letter === '%' || each.letter === 'n');
   if (item?.value !== undefined) return { wish: { lossPercent: item.value } };
-  return /\bno\b/i.test(reading.text) ? { wish: { lossPercent: 0 } } : none;
+  return /\bno\b/i.test(reading.corrected) ? { wish: { lossPercent: 0 } } : none;
 };

@@ -5,7 +5,7 @@ import { isKnownWord } from './lexicon.ts';
 const carrying =
   `scale rescale scaling convert conversion density ingredient ingredients recipe recipes settings region currency
   tins jars pots tubes sticks containers bottles double triple halve times without nearest grams gram ounces ounce millilitres teaspoon teaspoons
-  tablespoon tablespoons drops percent parts celsius fahrenheit versions version rename delete update remainder infused strained
+  tablespoon tablespoons drops percent currency region units parts celsius fahrenheit versions version rename delete update remainder infused strained
   melting iodine allergen allergens vegan total weigh waste what which each please thanks
   swap replace substitute label price stock`.split(/\s+/);
 
@@ -29,7 +29,8 @@ const isSwap = (a: string, b: string): boolean =>
 const near = (word: string, candidate: string): boolean => {
   const most = mostSlips(word.length);
   if (Math.abs(word.length - candidate.length) > most || slips(word, candidate, most) > most) return false;
-  return candidate.length > shortest || isSwap(word, candidate);
+  if (candidate.length > shortest || isSwap(word, candidate)) return true;
+  return word.length > shortest && word.startsWith(candidate.slice(0, 3));
 };
 
 /** The word itself, or the request-carrying word it is a slip of. Words known as themselves stay as they are. */

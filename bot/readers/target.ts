@@ -73,12 +73,13 @@ const containerShapes: readonly RegExp[] = [
   /n[x*][gv](?!o?i)e?/, // 24x15ml
   /[gv]-?B*c[,;:(]?[x*]?nB*\)?(?![gv%dpti])/, // 15 ml tins x 24
   /[gv][x*]n(?![gv%dpti])/, // 15 ml x 24
-  /c[:=-]n[,;\nA]*w?[:=-]?[gv](?!o?i)e?/, // tins: 24, size: 15 ml
+  /c[:=-]nx?[,;\nA]*w?[:=-]?[gv](?!o?i)e?/, // tins: 24, size: 15 ml
 ];
 
 const splitShapes: readonly RegExp[] = [
   /nx?B*c(?=[oIFW]*R?[,;(@IWoF-]*[gv]e?c?)/, // 24 tins of NAME, 15 ml each
   /nB*c/,
+  /n(?=RB*c)/, // 80 NAME tubes
   /n(?=R[,;(@IWoF-]*[gv](?:B*c|e))/, // 24 NAME in 15 ml tins
 ];
 
@@ -131,7 +132,7 @@ export const takeLoss = (board: Board): number | undefined => {
 };
 
 const stepWords = new Set(
-  'nearest reads read step steps accuracy accurate precise precision resolution rounded round rounding readable increments weighs'.split(
+  'nearest whole reads read step steps accuracy accurate precise precision resolution rounded round rounding readable increments weighs'.split(
     ' ',
   ),
 );

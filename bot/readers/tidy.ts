@@ -28,6 +28,8 @@ const folded = (text: string): string =>
     .replace(/[•·▪◦●‣]/g, '*')
     .replace(/[→⇒➜➔]/g, ' > ')
     .replace(/\p{Extended_Pictographic}[\u{1F3FB}-\u{1F3FF}]?|\uFE0F|\u200D|[\u{1F1E6}-\u{1F1FF}]/gu, ' ')
+    // Boxes to tick, dingbats and the like; the degree sign is of their kind but has a meaning here.
+    .replace(/[^\P{So}°]/gu, ' ')
     // Control, zero-width and direction-changing characters say nothing and can hide something.
     .replace(/[^\P{C}\n\t]/gu, '');
 
@@ -36,7 +38,9 @@ const folded = (text: string): string =>
  * Letter case stays, because a recipe's name keeps it.
  */
 export const tidy = (text: string): string => {
-  const bare = text.includes('<') ? text.replace(/<(?:[@#][!&]?|a?:\w+:)\d+>/g, ' ') : text;
+  const bare = text.includes('<')
+    ? text.replace(/<(?:[@#][!&]?|a?:\w+:)\d+>/g, ' ').replace(/<\/?(?:li|ul|ol|p|br|div|tr|table)\b[^<>]{0,80}>/gi, '\n')
+    : text;
   const signs = plain.test(bare) ? bare : folded(bare);
   const short =
     signs.includes('q') || signs.includes('Q') ? signs.replace(/\bq\.?\s?s\.?(?=[\s,;)]|$)/gi, 'qs') : signs;

@@ -48,6 +48,8 @@ const scaleWords: Words<Exclude<ScaleProblem, RecipeProblem>> = {
     missing(
       'This recipe is written in shares, so there is no batch to multiply. Say how much to make, for example "to 500 g" or "to 24 tins of 15 ml".',
     ),
+  'not-a-number': () =>
+    badQuantity('That comes to no amount I can weigh. Try for example "to 24 tins of 15 ml" or "to 500 g".'),
   'not-in-recipe': ({ ingredient }) => ({
     code: 'not-found',
     text: `${shortName(ingredient)} is not in this recipe. Name something that is, for example "with my 80 g of beeswax".`,

@@ -17,14 +17,15 @@ import { localRules } from './warnings.ts';
 const mostRecipes = 10_000;
 
 const amounts = /[gvdpt%r]/;
-const tellingLetters = /[wzBcMSHQ]/;
+const tellingLetters = /[wzZBcMSHQ]/;
 
 /** True for a name with a word of its own: "Winter balm", "Quick stick", but not "recipes", "24 tins" or "500 g". */
 const isTelling = (name: string): boolean => {
   const list = tokens(name);
   if (readItems(list, () => undefined).some((item) => amounts.test(item.letter))) return false;
   const words = list.filter((token) => token.kind === 'word').map((token) => token.word);
-  const letterSet = words.length === 1 ? /[wz]/ : tellingLetters;
+  const alone = words.length === 1 && list.length === 1;
+  const letterSet = alone ? /[wzZ]/ : tellingLetters;
   return words.some((word) => word.length > 2 && letterSet.test(letterOf(word) ?? ''));
 };
 

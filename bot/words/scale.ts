@@ -136,8 +136,14 @@ const assumed = (scaled: Scaled, wish: ScaleWish, region: Region): Block[] => {
   return lines.map((text) => ({ kind: 'assumed', text }));
 };
 
+const roughDrops: Warning = {
+  code: 'rough-estimate',
+  text: 'The recipe counts drops, which differ from bottle to bottle. Weigh them once and save the grams.',
+};
+
 const warnings = (scaled: Scaled): Warning[] => [
   ...hazardsOf(scaled).map(warningOf),
+  ...(scaled.resolved.volumes.some((volume) => volume.unit === 'drop') ? [roughDrops] : []),
   ...potCautions,
   localRules,
 ];

@@ -1,13 +1,12 @@
 import { fc, it } from '@fast-check/vitest';
 import { describe, expect } from 'vitest';
 import type { RecipeLine } from '../../core/recipe.ts';
-import { type RecipeProblem, type Resolved, resolveRecipe } from '../../core/resolve.ts';
+import { type Resolved, resolveRecipe } from '../../core/resolve.ts';
 import type { Region } from '../../core/settings.ts';
-import { grams, line, parts, percent, problemOf, rest, strained, worked } from '../helpers/lines.ts';
+import { grams, line, parts, percent, rest, strained, worked } from '../helpers/lines.ts';
 
 const resolved = (lines: readonly RecipeLine[], region: Region = 'eu'): Resolved =>
   worked(resolveRecipe(lines, region));
-const problem = (...lines: readonly RecipeLine[]): RecipeProblem => problemOf(resolveRecipe(lines, 'eu'));
 
 /** Shares of the whole, in percent, in the order of the lines. */
 const shares = ({ lines }: Resolved): readonly number[] => {
@@ -160,49 +159,6 @@ describe('herbs that are strained out', () => {
     ]);
     expect(herbs.map((herb) => herb.ingredient)).toEqual(['calendula']);
     expect(herbs[0]?.perGram).toBeCloseTo(0.15, 12);
-  });
-});
-
-describe('recipes that do not work out', () => {
-  it.each([
-    { lines: [], code: 'no-lines' },
-    { lines: [grams('calendula', 10, strained)], code: 'no-lines' },
-    { lines: [percent('beeswax', 0), percent('olive-oil', 100)], code: 'zero-line' },
-    { lines: [grams('olive-oil', 100), grams('calendula', 0, strained)], code: 'zero-line' },
-    { lines: [percent('beeswax', 20), percent('olive-oil', 79)], code: 'percent-sum' },
-    { lines: [percent('beeswax', 20), percent('olive-oil', 81)], code: 'percent-sum' },
-    { lines: [percent('beeswax', 100), grams('olive-oil', 10)], code: 'percent-sum' },
-    { lines: [percent('beeswax', 100), parts('olive-oil', 1)], code: 'percent-sum' },
-    { lines: [rest('beeswax'), rest('olive-oil')], code: 'two-rests' },
-    { lines: [grams('beeswax', 10), rest('olive-oil')], code: 'rest-without-total' },
-    {
-      lines: [grams('beeswax', 10), percent('shea-butter', 10), rest('olive-oil', 100)],
-      code: 'rest-without-total',
-    },
-    { lines: [parts('beeswax', 1), rest('olive-oil')], code: 'rest-without-total' },
-    { lines: [percent('beeswax', 100), rest('olive-oil')], code: 'nothing-left-for-rest' },
-    { lines: [grams('beeswax', 100), rest('olive-oil', 100)], code: 'nothing-left-for-rest' },
-    { lines: [parts('beeswax', 1), grams('olive-oil', 10)], code: 'parts-beside-amounts' },
-    { lines: [parts('beeswax', 1), line('olive-oil', 10, 'drop')], code: 'parts-beside-amounts' },
-    { lines: [percent('olive-oil', 100), grams('calendula', 10, strained)], code: 'parts-beside-amounts' },
-    { lines: [percent('olive-oil', 100), parts('calendula', 1, strained)], code: 'parts-beside-amounts' },
-    { lines: [line('moon-dust', 1, 'tsp'), grams('olive-oil', 10)], code: 'unknown-ingredient' },
-    { lines: [line('vitamin-e', 1, 'tsp'), grams('olive-oil', 10)], code: 'no-density' },
-  ])('should be $code: $lines', ({ lines, code }) => {
-    expect(problem(...lines).code).toBe(code);
-  });
-
-  it('should carry the facts that the answer needs', () => {
-    expect(problem(percent('beeswax', 20), percent('olive-oil', 70))).toEqual({
-      code: 'percent-sum',
-      sum: 90,
-    });
-    expect(problem(line('vitamin-e', 5, 'drop'))).toEqual({
-      code: 'no-density',
-      ingredient: 'vitamin-e',
-      unit: 'drop',
-    });
-    expect(problem(grams('beeswax', 0))).toEqual({ code: 'zero-line', ingredient: 'beeswax' });
   });
 });
 

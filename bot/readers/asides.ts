@@ -1,0 +1,74 @@
+import type { Item } from './item.ts';
+import { letters } from './lexicon.ts';
+
+/** A sentence or line of a message. */
+interface Sentence {
+  readonly items: readonly Item[];
+  readonly question: boolean;
+}
+
+const ends = new Set(['.', '!', '?', '\n']);
+
+const sentencesOf = (items: readonly Item[]): Sentence[] => {
+  const list: Sentence[] = [];
+  let current: Item[] = [];
+  for (const item of items) {
+    current.push(item);
+    // "When you have a mo, could you …": a lead-in is talk of its own; later clauses belong to the request.
+    const leadIn = item.letter === ',' && current.some((each) => each.letter === 'Z') && current.every((each) => /[wZ,yAFTI]/.test(each.letter));
+    if (!ends.has(item.letter) && !leadIn) continue;
+    list.push({ items: current, question: item.letter === '?' });
+    current = [];
+  }
+  if (current.length > 0) list.push({ items: current, question: false });
+  return list;
+};
+
+/** Names, amounts, containers and the like: what requests are made of. A bare number alone is not. */
+const substance = /[RigvdptrcMLQHSN%]/;
+
+/** "Oils:" over a list names no ingredient. */
+const isHeading = (item: Item): boolean => item.generic === true;
+
+/** "In grams please." asks for a unit; the "C" of "Phase C" and a column called "Percent" do not. */
+const asksUnit = (items: readonly Item[]): boolean =>
+  items.every((item) => item.letter === 'u') ||
+  items.some((item, at) => item.letter === 'u' && /[TI]/.test(items[at - 1]?.letter ?? ''));
+
+const carries = ({ items }: Sentence): boolean =>
+  asksUnit(items) || items.some((item) => substance.test(item.letter) && !isHeading(item));
+
+/** Talk may tell of the past and of the pot; it may not ask for anything else, and no question is passed over. */
+const isTalk = (sentence: Sentence, expected: ReadonlySet<string>): boolean => {
+  if (carries(sentence)) return false;
+  return sentence.items.every(
+    (item) =>
+      item.letter !== letters.danger && !expected.has(item.word) && !(sentence.question && item.letter === letters.past),
+  );
+};
+
+export interface Parted {
+  readonly items: readonly Item[];
+  /** Sentences with a number or a question in them that were passed over: worth saying so. */
+  readonly aside: readonly string[];
+}
+
+const isNotable = ({ items, question }: Sentence): boolean =>
+  items.some((item) => item.letter === 'n') || (question && items.filter((item) => item.letter === 'w').length > 1);
+
+/**
+ * Parts the request from the talk around it: whole sentences and heading lines without a name, an amount or a
+ * container, in a message that has such things elsewhere.
+ * @param cues words that ask for something by themselves; a sentence with one of them is no talk.
+ */
+export const partTalk = (items: readonly Item[], cues: ReadonlySet<string>, text: string): Parted => {
+  const sentences = sentencesOf(items);
+  if (sentences.length < 2 || !sentences.some(carries)) return { items, aside: [] };
+  const talk = sentences.filter((sentence) => isTalk(sentence, cues));
+  if (talk.length === 0) return { items, aside: [] };
+  const kept = sentences.filter((sentence) => !talk.includes(sentence)).flatMap((sentence) => sentence.items);
+  const aside = talk
+    .filter(isNotable)
+    .map((sentence) => text.slice(sentence.items[0]?.from ?? 0, sentence.items.at(-1)?.to ?? 0).trim());
+  return { items: kept, aside };
+};

@@ -1,0 +1,6 @@
+/** Words that ask for something by themselves: a sentence with one of them is never passed over as talk. */
+export const cueWords: ReadonlySet<string> = new Set(
+  `scale scaling rescale upscale downscale resize weigh make fill pour convert conversion translate nearest whole
+  save store record show list rename delete remove restore revert versions history recipes update edit change
+  settings region units currency help commands`.split(/\s+/),
+);
