@@ -1,10 +1,11 @@
 import type { Answer, Reply, Trouble } from './answer.ts';
 import type { Book, Keeper } from './book/keeper.ts';
-import { NotRecorded } from './book/trouble.ts';
+import { NotRecorded, StoreTrouble } from './book/trouble.ts';
 import { choose, notUnderstood } from './choose.ts';
 import { complete } from './complete.ts';
 import type { Heard } from './heard.ts';
 import { memory } from './memory.ts';
+import { echo } from './readers/ask-back.ts';
 import { maxMessageLength } from './readers/tidy.ts';
 import type { Claim, Last } from './reading.ts';
 import type { Completion, Tools, Topic } from './topic.ts';
@@ -49,6 +50,17 @@ const notRecorded = (fault: NotRecorded): Trouble => {
   };
 };
 
+/** A book that cannot be read. The details are for whoever runs the bot, and are in the log under this id. */
+const storeTrouble = (id: string): Trouble => ({
+  code: 'not-allowed',
+  text: `This group's book cannot be read at the moment (fault ${id}); nothing was recorded and nothing was changed. Tell whoever runs me.`,
+});
+
+const programFault = (id: string): Trouble => ({
+  code: 'not-understood',
+  text: `Something went wrong on my side (fault ${id}). Try it once more, or another way: "help".`,
+});
+
 const toolsFor = (heard: Heard, book: Book): Tools => ({
   at: heard.at,
   book,
@@ -79,8 +91,7 @@ export const pipkin = ({ keeper, onFault }: Wiring): Pipkin => {
     if (heard.text.length > maxMessageLength) return { topic: null, error: tooLong };
     const book = await keeper.open(heard.group);
     const tools = toolsFor(heard, book);
-    const last = conversations.recall(heard);
-    const reading = understand(heard.text, book.state, tools.settings, last);
+    const reading = understand(heard.text, book.state, tools.settings, conversations.recall(heard));
     const chosen = choose(reading, topics);
     if (!chosen) return { topic: null, error: notUnderstood(reading) };
     const { topic, claim } = chosen;
@@ -89,22 +100,22 @@ export const pipkin = ({ keeper, onFault }: Wiring): Pipkin => {
     if (claim.kind === 'trouble') return { topic: topic.name, error: claim.trouble };
     const answer = await topic.run(claim.request, tools);
     if ('code' in answer) return { topic: topic.name, error: answer };
-    return {
-      topic: topic.name,
-      request: claim.request,
-      answer: withAssumed(answer, claim.assumed),
-    };
+    const said = [...claim.assumed, ...reading.aside.map((words) => `I set aside "${echo(words)}".`)];
+    return { topic: topic.name, request: claim.request, answer: withAssumed(answer, said) };
+  };
+
+  const afterFault = (heard: Heard, fault: unknown): Trouble => {
+    if (fault instanceof NotRecorded) return notRecorded(fault);
+    const id = nextId(heard.at);
+    onFault(id, fault);
+    return fault instanceof StoreTrouble ? storeTrouble(id) : programFault(id);
   };
 
   const hear = async (heard: Heard): Promise<Reply> => {
     try {
       return await answered(heard);
     } catch (fault) {
-      if (fault instanceof NotRecorded) return { topic: null, error: notRecorded(fault) };
-      const id = nextId(heard.at);
-      onFault(id, fault);
-      const text = `Something went wrong on my side (fault ${id}); nothing was recorded. Try it once more, or another way: "help".`;
-      return { topic: null, error: { code: 'not-understood', text } };
+      return { topic: null, error: afterFault(heard, fault) };
     }
   };
 

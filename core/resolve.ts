@@ -106,10 +106,16 @@ const restFrame = (rest: Sums['lines'][number], percent: number): Result<Frame, 
   if (percent >= 100) return fail({ code: 'nothing-left-for-rest', ingredient: rest.ingredient });
   // "olive oil to 500 g" beside percentages says how big the batch is.
   const batch = rest.amount > 0 ? { batchG: rest.amount } : {};
-  return ok({ whole: rest.amount > 0 ? rest.amount : 100, perPart: 0, rest: restShare(rest.amount, percent), ...batch });
+  return ok({
+    whole: rest.amount > 0 ? rest.amount : 100,
+    perPart: 0,
+    rest: restShare(rest.amount, percent),
+    ...batch,
+  });
 };
 
-const restShare = (batchG: number, percent: number): number => tidy(((batchG > 0 ? batchG : 100) * (100 - percent)) / 100);
+const restShare = (batchG: number, percent: number): number =>
+  tidy(((batchG > 0 ? batchG : 100) * (100 - percent)) / 100);
 
 /** 99.5 to 100.5 % reads as 100 %; both ends belong to it, floating-point noise or not. */
 const isWhole = (percent: number): boolean => tidy(Math.abs(percent - 100)) <= percentSlack;
@@ -159,14 +165,17 @@ const resolveStrained = (
   for (const line of strained) {
     const share = strainedShare(line, frame);
     if (!share.ok) return share;
-    const same = resolved.findIndex((other) => other.ingredient === line.ingredient && other.fresh === line.fresh);
+    const same = resolved.findIndex(
+      (other) => other.ingredient === line.ingredient && other.fresh === line.fresh,
+    );
     const before = resolved[same];
     if (before) resolved[same] = { ...before, perGram: before.perGram + share.value };
-    else resolved.push({
-      ingredient: line.ingredient,
-      perGram: share.value,
-      ...(line.fresh ? { fresh: true } : {}),
-    });
+    else
+      resolved.push({
+        ingredient: line.ingredient,
+        perGram: share.value,
+        ...(line.fresh ? { fresh: true } : {}),
+      });
   }
   return ok(resolved);
 };

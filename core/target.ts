@@ -83,7 +83,8 @@ const limitSteps = (
   const herbs = resolved.strained.filter((line) => line.ingredient === target.ingredient);
   // What goes into the tins and what is strained out again both come from the same bag.
   const perGram =
-    own.reduce((all, line) => all + line.weight / sum, 0) + herbs.reduce((all, herb) => all + herb.perGram, 0);
+    own.reduce((all, line) => all + line.weight / sum, 0) +
+    herbs.reduce((all, herb) => all + herb.perGram, 0);
   if (perGram <= 0) return fail({ code: 'not-in-recipe', ingredient: target.ingredient });
   return ok(stepsAtMost(target.grams / perGram, stepG));
 };
@@ -129,7 +130,8 @@ export const planFor = (
 
 /** Too much for a small batch, or too little to give every line a step of the scale. */
 export const checkSize = (plan: Plan, resolved: Resolved, stepG: ScaleStep): ScaleProblem | undefined => {
-  if (Number.isNaN(plan.totalSteps) || !Number.isFinite(plan.containers ?? 0)) return { code: 'not-a-number' };
+  if (Number.isNaN(plan.totalSteps) || !Number.isFinite(plan.containers ?? 0))
+    return { code: 'not-a-number' };
   const totalG = gramsOfSteps(plan.totalSteps, stepG);
   if (totalG > mostBatchG) return { code: 'batch-too-big', totalG, mostG: mostBatchG };
   if (plan.totalSteps < resolved.lines.length) {

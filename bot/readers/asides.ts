@@ -15,7 +15,10 @@ const sentencesOf = (items: readonly Item[]): Sentence[] => {
   for (const item of items) {
     current.push(item);
     // "When you have a mo, could you …": a lead-in is talk of its own; later clauses belong to the request.
-    const leadIn = item.letter === ',' && current.some((each) => each.letter === 'Z') && current.every((each) => /[wZ,yAFTI]/.test(each.letter));
+    const leadIn =
+      item.letter === ',' &&
+      current.some((each) => each.letter === 'Z') &&
+      current.every((each) => /[wZ,yAFTI]/.test(each.letter));
     if (!ends.has(item.letter) && !leadIn) continue;
     list.push({ items: current, question: item.letter === '?' });
     current = [];
@@ -43,7 +46,9 @@ const isTalk = (sentence: Sentence, expected: ReadonlySet<string>): boolean => {
   if (carries(sentence)) return false;
   return sentence.items.every(
     (item) =>
-      item.letter !== letters.danger && !expected.has(item.word) && !(sentence.question && item.letter === letters.past),
+      item.letter !== letters.danger &&
+      !expected.has(item.word) &&
+      !(sentence.question && item.letter === letters.past),
   );
 };
 
@@ -54,7 +59,8 @@ export interface Parted {
 }
 
 const isNotable = ({ items, question }: Sentence): boolean =>
-  items.some((item) => item.letter === 'n') || (question && items.filter((item) => item.letter === 'w').length > 1);
+  items.some((item) => item.letter === 'n') ||
+  (question && items.filter((item) => item.letter === 'w').length > 1);
 
 /**
  * Parts the request from the talk around it: whole sentences and heading lines without a name, an amount or a

@@ -11,12 +11,12 @@ import { quantityTrouble } from './scale-target.ts';
 import { type Board, boardOf, free, take } from './target.ts';
 
 /** Words around a conversion that ask for nothing more. */
-const words = new Set(
+export const convertWords = new Set(
   `what whats what's which wat wot wut how hot express convert conversion converted converting many much is equals equal weigh weighs weight
   does work out make makes come comes worth into per mean measure measured calculate change turn translate degree degrees temperature volume
   mass amount number instead other remind someone always only says say said`.split(/\s+/),
 );
-const withMinus = new Set([...words, 'minus']);
+const withMinus = new Set([...convertWords, 'minus']);
 
 const cues = ['convert', 'conversion', 'converted', 'many', 'weigh', 'weighs', 'turn', 'translate'];
 const weighing = ['weigh', 'weighs', 'weight', 'heavy'];
@@ -99,27 +99,31 @@ const unitAsked = (unit: Item | undefined, base: LastConvert, weighs: boolean): 
   return base.to ?? (weighs ? 'g' : undefined);
 };
 
-const draftOf = (reading: Reading, board: Board): Draft => {
-  const amount = takeOne(board, 'gvdt');
-  const unit = takeOne(board, 'u');
-  const name = takeOne(board, 'i');
+/** The conversion before, as far as this message leaves something of it standing. */
+const baseOf = (reading: Reading, board: Board, complete: boolean): LastConvert | undefined => {
   const last = lastConvert(reading);
-  const continues = last.value !== undefined && (!amount || !unit);
+  if (last.value === undefined || complete) return undefined;
   // "no, I meant 40": the no takes back the amount before.
-  if (continues && board.items[0]?.letter === 'N') take(board, 0, 1);
-  const base = continues ? last : {};
-  const from = isUnit(amount?.unit) ? amount.unit : base.from;
-  const named = ingredientOf(name, from === 'drop' || unit?.unit === 'drop');
-  const ingredient = named.id ?? base.ingredient;
+  if (board.items[0]?.letter === 'N') take(board, 0, 1);
+  return last;
+};
+
+const draftOf = (reading: Reading, board: Board): Draft => {
+  const measured = takeOne(board, 'gvdt');
+  const unit = takeOne(board, 'u');
+  const base = baseOf(reading, board, measured !== undefined && unit !== undefined);
+  const amount = measured ?? (base ? takeOne(board, 'n') : undefined);
+  const from = isUnit(amount?.unit) ? amount.unit : base?.from;
+  const named = ingredientOf(takeOne(board, 'i'), from === 'drop' || unit?.unit === 'drop');
+  const ingredient = named.id ?? base?.ingredient;
   const weighs = ingredient !== undefined && anyOf(reading, weighing) && isVolumeUnit(from ?? '');
-  const to = unitAsked(unit, base, weighs);
-  const lone = last.value !== undefined && !amount ? takeOne(board, 'n') : undefined;
-  const value = signed(reading, amount ?? lone) ?? base.value;
+  const to = unitAsked(unit, base ?? {}, weighs);
+  const value = signed(reading, amount) ?? base?.value;
   return {
     wish: defined({ value, from, to, ingredient }),
     named,
-    ...defined({ amount: amount ?? lone, unit }),
-    continues,
+    ...defined({ amount, unit }),
+    continues: base !== undefined,
   };
 };
 
@@ -155,7 +159,7 @@ export const claimConvert = (reading: Reading): Claim | undefined => {
     return !amount && reading.words.has('convert') ? refuse(convertWhat, 0.6) : undefined;
   }
   const whole = amount !== undefined && draft.unit !== undefined;
-  const { blocking } = leftover(board, isTemperatureUnit(wish.from ?? '') ? withMinus : words, whole);
+  const { blocking } = leftover(board, isTemperatureUnit(wish.from ?? '') ? withMinus : convertWords, whole);
   if (blocking.length > 0) return blockedClaim(draft, blocking);
   const weight = anyOf(reading, cues) ? 2.5 : 2;
   const trouble = wishTrouble(draft, reading);

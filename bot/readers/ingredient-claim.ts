@@ -35,7 +35,7 @@ const asking =
   `what whats what's wat wot wut which tell info about means mean meaning define describe explain information details detail facts
   bout deal fact data sheet profile properties property ingredient look lookup up`.split(/\s+/);
 
-const words = new Set([
+export const ingredientWords = new Set([
   ...asking,
   ...Object.values(aspectWords).flat(),
   ...`point range value number name names life long how much does contain contains containing free of for substance stuff thing made
@@ -43,7 +43,7 @@ const words = new Set([
   same another other next not or designation entry listing spec specs temperature good do cause any include fat wax oil butter herb
   its official people count counts as`.split(/\s+/),
 ]);
-const followWords = new Set([...words, 'instead']);
+const followWords = new Set([...ingredientWords, 'instead']);
 
 const aspectOf = (reading: Reading): Aspect | undefined =>
   aspects.find((aspect) => aspectWords[aspect].some((word) => reading.words.has(word)));
@@ -62,7 +62,7 @@ const isUnsuited = (reading: Reading, about: Aspect | undefined): boolean =>
 
 /** No known name in the message: "and its density?", or a name nobody knows. */
 const nameless = (reading: Reading, asks: boolean, about: Aspect | undefined): Claim | undefined => {
-  const { blocking } = leftover(boardOf(reading.items), words, false);
+  const { blocking } = leftover(boardOf(reading.items), ingredientWords, false);
   const before = lastAsked(reading)?.ingredient;
   if (blocking.length === 0) return about && before ? claim({ ingredient: before, about }, 2) : undefined;
   const unknown = blocking.every((item) => item.letter === 'w') && blocking.length <= 4;
@@ -90,8 +90,8 @@ const isPlain = (board: Board, name: Item, reading: Reading, about: Aspect | und
   const at = board.items.indexOf(name);
   take(board, at, at + 1);
   if (about === 'density') takeRoomTemperature(board);
-  const expected = lastAsked(reading) ? followWords : words;
-  if (reading.words.has('instead') && expected === words) return false;
+  const expected = lastAsked(reading) ? followWords : ingredientWords;
+  if (reading.words.has('instead') && expected === ingredientWords) return false;
   return leftover(board, expected, false).blocking.length === 0;
 };
 

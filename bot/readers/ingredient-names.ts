@@ -1,10 +1,13 @@
 import { otherThings } from '../../core/data/other-things.ts';
+import { defined } from '../../core/defined.ts';
 import { ingredientById } from '../../core/ingredients.ts';
 import { allNames, ambiguousName, nameKey } from '../../core/names.ts';
 import { clearName, nearNames } from '../../core/near-names.ts';
+import type { Item } from './item.ts';
 import type { NameRead, NameReader } from './items.ts';
 import { isChatter, letterOf, letters } from './lexicon.ts';
 import { type Found, nameIndex } from './name-index.ts';
+import { ownWords } from './own-words.ts';
 import type { RecipeNames } from './recipe-names.ts';
 import type { Token } from './tokens.ts';
 import { readUnit } from './unit.ts';
@@ -40,7 +43,12 @@ const infusionWords = (keys: readonly string[], at: number): number => {
 
 const known = (list: readonly Token[], at: number): boolean => {
   const word = list[at]?.word ?? '';
-  return isChatter(word) || letterOf(word) !== letters.unknown || readUnit(list, at) !== undefined;
+  return (
+    ownWords.has(word) ||
+    isChatter(word) ||
+    letterOf(word) !== letters.unknown ||
+    readUnit(list, at) !== undefined
+  );
 };
 
 interface Near {
@@ -76,10 +84,21 @@ const nearName = (search: NameSearch, at: number): Near | undefined => {
 /** "shea buter": a known name whose second word is misspelt. */
 const extended = (search: NameSearch, at: number, words: number, ids: readonly string[]): number => {
   const next = search.places[at + words];
-  if (next === undefined || search.keys[at + words] === '' || known(search.list, next)) return 0;
+  const last = search.places[at + words - 1] ?? 0;
+  if (next === undefined || next !== last + 1 || search.keys[at + words] === '' || known(search.list, next))
+    return 0;
   if (search.list[next]?.kind !== 'word' || (search.list[next]?.word.length ?? 0) < 3) return 0;
   const near = nearIds(saidBetween(search, at, words + 1));
   return near.length === 1 && ids.includes(near[0] ?? '') ? 1 : 0;
+};
+
+const herbIn = (ids: readonly string[]): string | undefined =>
+  ids.find((id) => ingredientById(id)?.kind === 'herb');
+
+/** What has to be asked back about a name, given the key it was found by. */
+const questionFor = (search: NameSearch, at: number, words: number): Partial<Item> => {
+  const ambiguous = ambiguousName(search.keys.slice(at, at + words).join(' '));
+  return defined({ because: ambiguous?.because, generic: ambiguous?.alone });
 };
 
 const itemFor = (
@@ -88,23 +107,16 @@ const itemFor = (
   words: number,
   ids: readonly string[],
   misspelt?: string,
-) => {
+): NameRead => {
   const oil = isHerb(ids) ? infusionWords(search.keys, at + words) : 0;
-  const herb = oil ? ids.find((id) => ingredientById(id)?.kind === 'herb') : undefined;
-  const last = search.places[at + words + oil - 1] ?? 0;
-  const from = search.list[search.places[at] ?? 0];
-  const said = saidBetween(search, at, words + oil) || (from?.word ?? '');
-  if (ids.length === 0) return { letter: letters.unknown, part: { word: said }, next: last + 1 };
-  const ambiguous = herb ? undefined : ambiguousName(search.keys.slice(at, at + words).join(' '));
-  const part = {
-    word: said,
-    ingredients: herb ? ['infused-oil'] : ids,
-    ...(ambiguous ? { because: ambiguous.because } : {}),
-    ...(ambiguous?.alone ? { generic: true } : {}),
-    ...(herb ? { infusedWith: herb } : {}),
-    ...(misspelt ? { misspelt } : {}),
-  };
-  return { letter: letters.ingredient, part, next: last + 1 };
+  const infusedWith = oil ? herbIn(ids) : undefined;
+  const next = (search.places[at + words + oil - 1] ?? 0) + 1;
+  const word = saidBetween(search, at, words + oil);
+  if (ids.length === 0) return { letter: letters.unknown, part: { word }, next };
+  const part = infusedWith
+    ? { word, ingredients: ['infused-oil'], infusedWith }
+    : { word, ingredients: ids, ...questionFor(search, at, words) };
+  return { letter: letters.ingredient, part: { ...part, ...defined({ misspelt }) }, next };
 };
 
 /** Where each token's first key stands. */
@@ -149,7 +161,12 @@ const knownName = (search: NameSearch, at: number): NameRead | undefined => {
 /** A word that is nothing else and long enough to be a slip of a name. */
 const isStray = (search: NameSearch, token: number): boolean => {
   const found = search.list[token];
-  return found?.kind === 'word' && found.word.length >= 3 && !found.word.includes("'") && !known(search.list, token);
+  return (
+    found?.kind === 'word' &&
+    found.word.length >= 3 &&
+    !found.word.includes("'") &&
+    !known(search.list, token)
+  );
 };
 
 /**

@@ -66,13 +66,26 @@ const isJustOne = (list: readonly Token[], at: number): boolean => {
   if (pointing.has(list[at - 1]?.word ?? '')) return true;
   const next = list[at + 1];
   if (next?.kind === 'number') return false;
-  const counts = next?.kind === 'word' && (isContainer(next) || readUnit(list, at + 1) || countable.has(next.word));
+  const counts =
+    next?.kind === 'word' && (isContainer(next) || readUnit(list, at + 1) || countable.has(next.word));
   return !counts && next?.text !== '-' && next?.text !== ':';
 };
 
 const pointing = new Set(['each', 'quick', 'this', 'that', 'every', 'which', 'another', 'little']);
 
-const countable = new Set(['dozen', 'hundred', 'thousand', 'and', 'batch', 'half', 'third', 'quarter', 'to', 'time', 'part']);
+const countable = new Set([
+  'dozen',
+  'hundred',
+  'thousand',
+  'and',
+  'batch',
+  'half',
+  'third',
+  'quarter',
+  'to',
+  'time',
+  'part',
+]);
 
 const readAt = (list: readonly Token[], at: number, names: NameReader, before: string): Read => {
   const token = list[at];

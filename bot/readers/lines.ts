@@ -3,8 +3,9 @@ import { ingredientById } from '../../core/ingredients.ts';
 import type { RecipeLine, RecipeUnit } from '../../core/recipe.ts';
 import type { Trouble } from '../answer.ts';
 import { askWhich } from './ask-back.ts';
+import { segmentsOf } from './cut.ts';
 import type { Item } from './item.ts';
-import { type Draft, draftOf, readSegment, segmentsOf } from './segments.ts';
+import { type Draft, draftOf, readSegment } from './segments.ts';
 
 /** Recipe lines read from a stretch of a message, with what had to be assumed and what was left over. */
 export interface LinesRead {
@@ -25,7 +26,8 @@ const recipeUnit = (item: Item, fallback: RecipeUnit): RecipeUnit => {
 /** Bare numbers take the unit of the other lines; a list of bare numbers is percent when it sums to 100, else parts. */
 const bareUnit = (drafts: readonly Draft[]): { unit: RecipeUnit; said?: string } => {
   const bare = drafts.filter((draft) => draft.amount?.letter === 'n');
-  if (bare.length === 0) return { unit: drafts.some((draft) => draft.amount?.letter === '%') ? 'percent' : 'part' };
+  if (bare.length === 0)
+    return { unit: drafts.some((draft) => draft.amount?.letter === '%') ? 'percent' : 'part' };
   const other = drafts.find(
     (draft) => draft.amount && draft.amount.letter !== 'n' && draft.amount.letter !== 'd',
   );

@@ -1,6 +1,6 @@
 import type { Trouble } from '../answer.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
-import { leftover } from './leftover.ts';
+import { type Leftover, leftover } from './leftover.ts';
 import { looseWords, readScale, type ScaleReading } from './scale-reading.ts';
 import { noRecipe, notPlaced, targetTrouble, unknownRecipe, whichRecipe } from './scale-troubles.ts';
 import {
@@ -17,19 +17,24 @@ import {
 export { scaleExample } from './scale-troubles.ts';
 
 /** Words around a scale request that ask for nothing more. */
-const verbs = new Set(
+export const scaleWords = new Set(
   `scale scaling rescale upscale downscale make making prepare prepared preparing produce fill filling pour pouring weigh weighing
   calculate compute work out up down resize adjust yield enough everything all list table total totals blend mix mixture version gram grams
   what whats what's weigh-out how much many should may size sized cover makes factor about only got left using fit fits suit mass weight instruction instructions
-  weights sheet allow allows target limiting limit phase name reduce increase scaling-up people kits kit max maximum most equals next`.split(/\s+/),
+  weights sheet allow allows target limiting limit phase name reduce increase scaling-up people kits kit max maximum most equals next`.split(
+    /\s+/,
+  ),
 );
-const followWords = new Set([...verbs, 'instead', 'same', 'but', 'go', 'back', 'wait', 'change']);
+const followWords = new Set([...scaleWords, 'instead', 'same', 'but', 'go', 'back', 'wait', 'change']);
 
 /** Words that join a message to the one before: "and for …", "same for …", "what about …". */
 const joining = ['and', 'same', 'also', 'about', 'instead', 'now'];
 
 /** Words that ask for a scaling by themselves. */
-const cues = `scale scaling rescale upscale downscale resize weigh make making fill pour need want prepare do`.split(' ');
+const cues =
+  `scale scaling rescale upscale downscale resize weigh make making fill pour need want prepare do`.split(
+    ' ',
+  );
 
 const anyOf = (reading: Reading, words: readonly string[]): boolean =>
   words.some((word) => reading.words.has(word));
@@ -50,7 +55,7 @@ const takeWords = (read: ScaleReading, words: string): void => {
 /** No recipe in the message: one half remembered, the one spoken of before, or none. */
 const bodyless = (reading: Reading, read: ScaleReading): Draft => {
   const wish = said(read);
-  const words = looseWords(read.board, verbs);
+  const words = looseWords(read.board, scaleWords);
   const [near, second, ...more] = words ? reading.recipes.near(words) : [];
   if (near && second) {
     const names = [near, second, ...more].slice(0, 4).map((recipe) => recipe.name);
@@ -99,24 +104,38 @@ const takeOwnIngredients = (reading: Reading, read: ScaleReading, name: unknown)
 };
 
 /** Whether the message could be about scaling at all; most messages to other topics end here. */
+const hasBody = (read: ScaleReading): boolean => read.recipe !== undefined || read.lines.length > 0;
+
+/** A recipe after a scaling: the one that was missing, or another one for the same amounts. */
+const takesUp = (reading: Reading, read: ScaleReading): boolean => {
+  const last = lastScale(reading);
+  if (!last || !hasBody(read)) return false;
+  return (last.recipe ?? last.lines) === undefined || anyOf(reading, joining);
+};
+
 const concerns = (reading: Reading, read: ScaleReading, cue: boolean): boolean => {
-  const body = read.recipe !== undefined || read.lines.length > 0;
   const follows = lastScale(reading) !== undefined;
-  const incomplete = follows && lastScale(reading)?.recipe === undefined && lastScale(reading)?.lines === undefined;
-  const again = follows && body && (incomplete || anyOf(reading, joining));
+  const again = takesUp(reading, read);
   if (!changesSomething(read) && !cue && !read.trouble && !again) return false;
   const shown = shownBefore(reading) !== undefined && hasTarget(read);
-  return body || cue || follows || shown || read.target.count !== undefined || read.limit !== undefined;
+  return (
+    hasBody(read) || cue || follows || shown || read.target.count !== undefined || read.limit !== undefined
+  );
+};
+
+/** Words that may be the real question: without a word that asks for a scaling, anything unknown may be. */
+const blockingWords = (rest: Leftover, reading: Reading, cue: boolean): readonly string[] => {
+  const hard = rest.blocking.map((item) => item.word);
+  return cue || rest.aside.every((words) => isReason(words, reading)) ? hard : [...hard, ...rest.aside];
 };
 
 const settle = (read: ScaleReading, drafted: Draft, reading: Reading, cue: boolean): Claim => {
   const { wish, assumed, weight, trouble } = drafted;
-  const rest = leftover(read.board, lastScale(reading) ? followWords : verbs, weight > 1);
-  const blocked = rest.blocking.length > 0;
-  if (trouble) return refuse(trouble, blocked ? 0.3 : 1, trouble.code === 'missing' ? wish : undefined);
-  // Without a word that asks for a scaling, anything unknown may be the real question.
-  if (!cue && rest.aside.some((words) => !isReason(words, reading))) return refuse(notPlaced(rest.aside), 0.8);
-  if (blocked) return refuse(notPlaced(rest.blocking.map((item) => item.word)), 0.8);
+  const rest = leftover(read.board, lastScale(reading) ? followWords : scaleWords, weight > 1);
+  const missing = trouble?.code === 'missing' ? wish : undefined;
+  if (trouble) return refuse(trouble, rest.blocking.length > 0 ? 0.3 : 1, missing);
+  const blocking = blockingWords(rest, reading, cue);
+  if (blocking.length > 0) return refuse(notPlaced(blocking), 0.8);
   const lacking = targetTrouble(wish);
   if (lacking) return refuse(lacking, cue ? 1.2 : 1, wish);
   const aside = rest.aside.length > 0 ? [`I set aside "${rest.aside.join('", "')}".`] : [];
@@ -134,10 +153,7 @@ export const claimScale = (reading: Reading): Claim | undefined => {
   const cue = anyOf(reading, cues);
   const read = readScale(reading);
   if (!concerns(reading, read, cue)) return undefined;
-  if (read.trouble) {
-    const body = read.recipe !== undefined || read.lines.length > 0;
-    return refuse(read.trouble, body || cue ? 2 : 0.5);
-  }
+  if (read.trouble) return refuse(read.trouble, hasBody(read) || cue ? 2 : 0.5);
   const drafted = draft(reading, read);
   takeOwnIngredients(reading, read, drafted.wish.recipe);
   return settle(read, drafted, reading, cue);

@@ -1,5 +1,5 @@
-import { weighVolume } from '../../core/grams.ts';
 import { defined } from '../../core/defined.ts';
+import { weighVolume } from '../../core/grams.ts';
 import { ingredientById } from '../../core/ingredients.ts';
 import type { RecipeLine } from '../../core/recipe.ts';
 import { gramsIn, isMassUnit, isVolumeUnit } from '../../core/units.ts';
@@ -7,19 +7,16 @@ import type { Trouble } from '../answer.ts';
 import type { Reading } from '../reading.ts';
 import { askWhich } from './ask-back.ts';
 import type { Item } from './item.ts';
-import { readLines } from './lines.ts';
+import { takeBody } from './scale-body.ts';
 import {
-  asTotal,
   quantityTrouble,
   type TargetAndTrouble,
   type TargetRead,
   takeCountOrMultiple,
-  takeInlineTotal,
   takeLimit,
   takeLoneCount,
-  takeTotal,
 } from './scale-target.ts';
-import { type Board, boardOf, free, type Size, shapeOf, sizeOf, take, takeLoss, takeStep } from './target.ts';
+import { type Board, boardOf, free, shapeOf, take, takeLoss, takeStep } from './target.ts';
 
 /** What a message says to the scale topic, before it is decided whether that is enough. */
 export interface ScaleReading {
@@ -69,49 +66,6 @@ const limitOf = (
   };
 };
 
-interface Body {
-  readonly lines: readonly RecipeLine[];
-  readonly total: TargetRead;
-  readonly assumed: readonly string[];
-  readonly trouble?: Trouble;
-}
-
-/** A recipe's written grams, as far as all lines have them. */
-const gramsWritten = (lines: readonly RecipeLine[]): number =>
-  lines.reduce((sum, line) => sum + (isMassUnit(line.unit) ? line.amount * gramsIn(line.unit) : Number.NaN), 0);
-
-/** "Total 100 g" under lines of 100 g is their sum; "200 g total" under other lines is what to make. */
-const wantedTotal = (total: Item | undefined, lines: readonly RecipeLine[], reading: Reading): Size | undefined => {
-  if (total?.letter !== 'g') return undefined;
-  const size = sizeOf(total, reading.settings.region);
-  const written = gramsWritten(lines);
-  return size && Math.abs(size.amount - written) <= written * 0.02 ? undefined : size;
-};
-
-/** A written-out recipe: everything not yet taken, read as lines; what fits no line is put back on the board. */
-const takeLines = (board: Board, reading: Reading, counted: boolean): Body => {
-  const outside = takeInlineTotal(board, reading.settings);
-  const read = readLines(free(board));
-  if (read.lines.length === 0 && !read.trouble) return { lines: [], total: asTotal(outside), assumed: [] };
-  for (const [index, item] of board.items.entries()) {
-    if (!read.loose.includes(item)) board.taken[index] = true;
-  }
-  const late = outside ?? takeTotal(board, reading.settings);
-  const total = late ?? (counted ? undefined : wantedTotal(read.total, read.lines, reading));
-  return { lines: read.lines, total: asTotal(total), assumed: read.assumed, ...defined({ trouble: read.trouble }) };
-};
-
-const hasInlineRecipe = (board: Board): boolean => {
-  const letters = free(board).map((item) => item.letter);
-  const names = letters.filter((letter) => letter === 'i').length;
-  return names > 1 || (names === 1 && letters.some((letter) => /[gvd%pnrQ]/.test(letter)));
-};
-
-const takeBody = (board: Board, reading: Reading, named: boolean, counted: boolean): Body => {
-  if (!named && hasInlineRecipe(board)) return takeLines(board, reading, counted);
-  return { lines: [], total: asTotal(takeTotal(board, reading.settings)), assumed: [] };
-};
-
 const followsScale = (reading: Reading): boolean => reading.last?.topic === 'scale';
 
 /** "24 tins … 15 g" said apart: a lone mass is the fill when a count has none. */
@@ -134,7 +88,9 @@ const takeCorrection = (board: Board): void => {
 
 /** "… scaled to thirty tins" is a request; "I scaled it last week" is a story. */
 const takeParticiple = (board: Board): void => {
-  const at = board.items.findIndex((item, index) => item.word === 'scaled' && board.items[index + 1]?.letter === 'T');
+  const at = board.items.findIndex(
+    (item, index) => item.word === 'scaled' && board.items[index + 1]?.letter === 'T',
+  );
   if (at >= 0) take(board, at, at + 1);
 };
 
@@ -164,7 +120,10 @@ export const readScale = (reading: Reading): ScaleReading => {
   return {
     board,
     lines: body.lines,
-    target: lone.target.count !== undefined && target.totalMl !== undefined ? fillOf(target, lone.target) : { ...target, ...lone.target },
+    target:
+      lone.target.count !== undefined && target.totalMl !== undefined
+        ? fillOf(target, lone.target)
+        : { ...target, ...lone.target },
     assumed: body.assumed,
     ...defined({ recipe, limit: limited.limit, lossPercent, stepG, trouble }),
   };

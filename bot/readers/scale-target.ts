@@ -63,7 +63,8 @@ export const takeLimit = (board: Board, hasRecipe: boolean): { item: Item; amoun
 
 /** In a written-out recipe the ingredient one has so much of is named a second time, in its own line. */
 const standsTwice = (board: Board, item: Item): boolean =>
-  free(board).filter((other) => other.letter === 'i' && other.ingredients?.[0] === item.ingredients?.[0]).length > 1;
+  free(board).filter((other) => other.letter === 'i' && other.ingredients?.[0] === item.ingredients?.[0])
+    .length > 1;
 
 const takeItem = (board: Board, item: Item): void => {
   const at = board.items.indexOf(item);

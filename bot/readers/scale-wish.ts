@@ -44,13 +44,19 @@ const mostTimesTheFill = 8;
 const isFill = (last: Wish, size: { amount: number; unit: 'g' | 'ml' }): boolean => {
   if (last.count === undefined) return false;
   const before = sizeUnder(last);
-  return before === undefined || (before.unit === size.unit && size.amount <= before.amount * mostTimesTheFill);
+  return (
+    before === undefined || (before.unit === size.unit && size.amount <= before.amount * mostTimesTheFill)
+  );
 };
 
 const withTotal = (last: Wish, base: Wish, { totalG, totalMl }: ScaleReading['target']): Wish => {
   const size =
-    totalG === undefined ? ({ amount: totalMl ?? 0, unit: 'ml' } as const) : ({ amount: totalG, unit: 'g' } as const);
-  return isFill(last, size) ? { ...base, size } : { ...without(base, amounts), ...defined({ totalG, totalMl }) };
+    totalG === undefined
+      ? ({ amount: totalMl ?? 0, unit: 'ml' } as const)
+      : ({ amount: totalG, unit: 'g' } as const);
+  return isFill(last, size)
+    ? { ...base, size }
+    : { ...without(base, amounts), ...defined({ totalG, totalMl }) };
 };
 
 /** The last request with what this message says put in its place. */

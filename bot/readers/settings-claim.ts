@@ -17,7 +17,7 @@ const elsewhere = /\b(?:recipe|workshop|label|swap|melt|cost|stock|batch|expire|
 const longest = 300;
 
 /** Words that belong to changing settings. Anything else at the heart of the message makes it another request. */
-const words = new Set(
+export const settingsWords = new Set(
   `region country rules set setting settings change switch update units unit use prefer work weigh weights weight metric imperial currency money
   prices scale scales balance reads reading read goes go weighs step steps accurate accuracy precise precision resolution shows measures down
   only nearest loss losses waste wastage allowance default usual usually always normal from now allow everyone everybody anyone anybody all
@@ -37,7 +37,7 @@ const strangers = (reading: Reading, wish: SettingsWish): boolean => {
   for (const [index, item] of board.items.entries())
     if (value.test(item.letter)) take(board, index, index + 1);
   const own = `${wish.writerRole ?? ''} ${wish.currency ?? ''}`.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? [];
-  return leftover(board, new Set([...words, ...own]), true).blocking.length > 0;
+  return leftover(board, new Set([...settingsWords, ...own]), true).blocking.length > 0;
 };
 
 const namesSomething = (reading: Reading): boolean => reading.items.some((item) => /[Ric]/.test(item.letter));

@@ -39,7 +39,9 @@ const folded = (text: string): string =>
  */
 export const tidy = (text: string): string => {
   const bare = text.includes('<')
-    ? text.replace(/<(?:[@#][!&]?|a?:\w+:)\d+>/g, ' ').replace(/<\/?(?:li|ul|ol|p|br|div|tr|table)\b[^<>]{0,80}>/gi, '\n')
+    ? text
+        .replace(/<(?:[@#][!&]?|a?:\w+:)\d+>/g, ' ')
+        .replace(/<\/?(?:li|ul|ol|p|br|div|tr|table)\b[^<>]{0,80}>/gi, '\n')
     : text;
   const signs = plain.test(bare) ? bare : folded(bare);
   const short =

@@ -1,0 +1,17 @@
+import { convertWords } from './convert-claim.ts';
+import { ingredientWords } from './ingredient-claim.ts';
+import { recipeWords } from './recipe-target.ts';
+import { scaleWords } from './scale-claim.ts';
+import { settingsWords } from './settings-claim.ts';
+
+/**
+ * Words that requests are made of. They are never taken for misspelt ingredients, and looking for one is the dearest
+ * thing the reader does.
+ */
+export const ownWords: ReadonlySet<string> = new Set([
+  ...convertWords,
+  ...ingredientWords,
+  ...recipeWords,
+  ...scaleWords,
+  ...settingsWords,
+]);
