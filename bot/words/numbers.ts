@@ -14,4 +14,8 @@ export const readable = (value: number): string => {
   return plain(value, Math.min(8, Math.max(0, 3 - size)));
 };
 
+/** Three telling digits, for remarks: 0.589, 14.8, 371. */
+export const brief = (value: number): string =>
+  value === 0 ? '0' : plain(value, Math.min(6, Math.max(0, 2 - Math.floor(Math.log10(Math.abs(value))))));
+
 export const percentText = (percent: number): string => `${plain(percent, percent < 1 ? 2 : 1)} %`;

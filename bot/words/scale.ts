@@ -1,17 +1,18 @@
 import { defined } from '../../core/defined.ts';
 import { hazardsOf } from '../../core/hazards.ts';
 import type { RecipeLine } from '../../core/recipe.ts';
-import { type Scaled, type ScaledLine, scaleRecipe } from '../../core/scale.ts';
+import { type Scaled, scaleRecipe } from '../../core/scale.ts';
 import type { Region } from '../../core/settings.ts';
 import { stepDecimals } from '../../core/steps.ts';
 import type { Fill, Target } from '../../core/target.ts';
 import { isKitchenMeasure } from '../../core/units.ts';
-import type { Answer, Block, Column, NextStep, Trouble, Warning } from '../answer.ts';
+import type { Answer, Block, NextStep, Trouble, Warning } from '../answer.ts';
 import type { Tools } from '../topic.ts';
 import type { ScaleWish } from '../topics/scale.ts';
 import { findRecipe } from './find-recipe.ts';
-import { atStep, plain, readable } from './numbers.ts';
+import { atStep, brief, plain, readable } from './numbers.ts';
 import { troubleOf } from './problems.ts';
+import { scaleTable } from './scale-table.ts';
 import { localRules, potCautions, shortName, warningOf } from './warnings.ts';
 
 const fillOf = (size: ScaleWish['size']): Fill | undefined => {
@@ -32,34 +33,6 @@ const targetOf = (wish: ScaleWish): Target | Trouble => {
   if (wish.totalG !== undefined) return { kind: 'mass', grams: wish.totalG, ...fill };
   if (wish.totalMl !== undefined) return { kind: 'volume', ml: wish.totalMl, ...fill };
   return wish.factor === undefined ? noTarget : { kind: 'multiple', factor: wish.factor, ...fill };
-};
-
-const lineName = (line: ScaledLine): string => {
-  const infused = line.infusedWith ? `${shortName(line.infusedWith)}-infused ` : '';
-  return `${infused}${line.ingredient === 'infused-oil' && infused ? 'oil' : shortName(line.ingredient)}`;
-};
-
-const table = (scaled: Scaled): Block => {
-  const decimals = stepDecimals(scaled.stepG);
-  const hasDrops = scaled.lines.some((line) => line.drops !== undefined);
-  const columns: Column[] = [
-    { title: 'ingredient', align: 'left' },
-    { title: '%', align: 'right' },
-    { title: 'g', align: 'right' },
-    ...(hasDrops ? [{ title: 'drops', align: 'right' } as const] : []),
-  ];
-  const rows = scaled.lines.map((line) => [
-    lineName(line),
-    plain(line.percent, line.percent < 1 ? 2 : 1),
-    atStep(line.grams, decimals),
-    ...(hasDrops ? [line.drops === undefined ? '' : `~${line.drops}`] : []),
-  ]);
-  return {
-    kind: 'table',
-    columns,
-    rows,
-    total: ['total', '100', atStep(scaled.totalG, decimals), ...(hasDrops ? [''] : [])],
-  };
 };
 
 const sizeText = (wish: ScaleWish): string =>
@@ -106,7 +79,8 @@ const volumesAssumed = (scaled: Scaled, region: Region): string[] =>
       : '';
     const about = volume.unit === 'drop' ? 'about ' : '';
     const pressed = volume.unit !== 'drop' && volume.densityGMl > 0.94 ? ', melted or pressed flat' : '';
-    return `${readable(volume.amount)} ${volume.unit} ${shortName(volume.ingredient)}${measure} is ${about}${readable(volume.grams)} g at ${volume.densityGMl} g/ml${pressed}.`;
+    const unit = volume.unit === 'drop' && volume.amount !== 1 ? 'drops' : volume.unit;
+    return `${readable(volume.amount)} ${unit} ${shortName(volume.ingredient)}${measure} is ${about}${brief(volume.grams)} g at ${volume.densityGMl} g/ml${pressed}.`;
   });
 
 const densityAssumed = (scaled: Scaled, wish: ScaleWish): string[] => {
@@ -213,7 +187,7 @@ export const answerScale = (wish: ScaleWish, tools: Tools): Answer | Trouble => 
   return {
     title: titleOf(wish, scaled.value, recipe?.name),
     blocks: [
-      table(scaled.value),
+      scaleTable(scaled.value, settings.units),
       { kind: 'text', text: summary(scaled.value, wish) },
       ...strainedText(scaled.value),
       ...assumed(scaled.value, wish, settings.region),

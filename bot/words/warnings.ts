@@ -1,7 +1,7 @@
 import type { Hazard } from '../../core/hazards.ts';
 import { ingredientById } from '../../core/ingredients.ts';
 import type { Warning } from '../answer.ts';
-import { plain, readable } from './numbers.ts';
+import { brief, plain } from './numbers.ts';
 
 const nameOf = (id: string): string => ingredientById(id)?.name ?? id;
 
@@ -20,11 +20,11 @@ export const localRules: Warning = {
 export const potCautions: readonly Warning[] = [
   {
     code: 'hot-wax',
-    text: 'Hot wax burns: water bath, never unwatched, children and pets out. Burning wax: heat off, lid on, never water.',
+    text: 'Hot wax burns: water bath, never unwatched. Burning wax: heat off, lid on, never water.',
   },
   {
     code: 'flame-and-alcohol',
-    text: 'Disinfect first, let the alcohol dry fully and put it away closed before you light a flame or switch on the hob.',
+    text: 'Alcohol and flame never together: let it dry fully and close the bottle before the hob goes on.',
   },
 ];
 
@@ -51,11 +51,11 @@ const sentenceFor: { [C in Hazard['code']]: (hazard: Of<C>) => string } = {
   'wrong-species': (hazard) =>
     `Check the Latin name of the ${shortName(hazard.ingredient)}: look-alikes are ${hazard.lookAlikes}${hazard.note ? ` (${hazard.note})` : ''}.`,
   'nut-allergen': (hazard) =>
-    `${listed(hazard.ingredients)}: from nuts. Say so to whoever gets a tin.${hazard.ask.length > 0 ? ` ${listed(hazard.ask)}: allergic people should ask their doctor.` : ''}`,
+    `${listed(hazard.ingredients)}: from nuts. Say so to whoever gets a tin.${hazard.ask.length > 0 ? ` Allergic people should ask about ${listed(hazard.ask)} too.` : ''}`,
   'food-allergen': (hazard) =>
     `${listed(hazard.ingredients)}: a food allergen. Say so to whoever gets a tin.`,
   'bee-allergen': (hazard) =>
-    `${listed(hazard.ingredients)} comes from bees: people allergic to propolis or bee products avoid it.`,
+    `${listed(hazard.ingredients)}: not for people allergic to propolis or bee products.`,
   'wool-allergen': (hazard) =>
     `${listed(hazard.ingredients)} comes from wool: some people's skin reacts to it.`,
   'daisy-family': (hazard) =>
@@ -63,12 +63,12 @@ const sentenceFor: { [C in Hazard['code']]: (hazard: Of<C>) => string } = {
   'too-little-to-weigh': (hazard) => {
     const lines = hazard.lines.map(
       (line) =>
-        `${shortName(line.ingredient)} ${readable(line.wantedG)} g (your scale needs ${readable(line.leastG)} g)`,
+        `${shortName(line.ingredient)} ${brief(line.wantedG)} g (your scale needs ${brief(line.leastG)} g)`,
     );
     const raised = hazard.lines.some((line) => line.raised)
       ? ' Lines under one step were given one step.'
       : '';
-    return `Too little to weigh well: ${lines.join('; ')}. Make a bigger batch, use a finer scale, or a premix: weigh ten times as much into an oil of the recipe and use a tenth of that.${raised}`;
+    return `Too little to weigh well: ${lines.join('; ')}. Make more, use a finer scale, or a premix: ten times as much stirred into an oil of the recipe, and a tenth of that.${raised}`;
   },
 };
 
