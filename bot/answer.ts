@@ -34,6 +34,8 @@ export type Block =
       readonly rows: readonly (readonly string[])[];
       readonly total?: readonly string[];
     }
+  /** A drawing in characters, at most 40 columns wide, shown in a fixed-width font. */
+  | { readonly kind: 'chart'; readonly lines: readonly string[] }
   | { readonly kind: 'list'; readonly items: readonly string[] }
   | { readonly kind: 'assumed'; readonly text: string }
   | { readonly kind: 'source'; readonly text: string };

@@ -77,6 +77,8 @@ const written = (block: Block): Piece => {
           running(item).map((line, at) => (at === 0 ? `- ${line}` : `  ${line}`)),
         ),
       );
+    case 'chart':
+      return { open: '```\n', lines: block.lines.map(codeText), close: '\n```' };
     case 'table':
       return tablePiece(block);
     case 'assumed':

@@ -27,6 +27,8 @@ const written = (block: Block, width: number, style: Style): Paragraph => {
       return wrap(clean(block.text).trim(), width);
     case 'table':
       return tableLines(block, width, style);
+    case 'chart':
+      return block.lines.map((line) => clean(line));
     case 'list':
       return block.items.flatMap((item) => wrap(`- ${cleanLine(item)}`, width, '  '));
     case 'assumed':

@@ -1,7 +1,7 @@
 import { ok, type Result } from '../result.ts';
 import { type Blend, type BlendLine, type BlendProblem, blendOf, type LeftOut } from './blend.ts';
 import { componentIndex } from './composition.ts';
-import { bandOf, type FirmnessBand, firmness, type Holding, holdsAt, setsAtRoom } from './firmness.ts';
+import { bandOf, type FirmnessBand, type Holding, holdingOf, indexAt, setsAtRoom } from './firmness.ts';
 import { type HeatPlan, heatPlan } from './heat.ts';
 import { type MeltingStep, meltingOrder } from './order.ts';
 import { solidsAt } from './solve.ts';
@@ -86,16 +86,16 @@ const sharePercent = (blend: Blend, like: string): number =>
   blend.parts.filter((part) => part.like === like).reduce((sum, { share }) => sum + 100 * share, 0);
 
 const firmnessFigures = (blend: Blend): FirmnessFigures => {
-  const at20 = firmness(blend, roomC);
-  const at25 = firmness(blend, bandC);
-  const freshAt20 = firmness(blend, roomC, 'fresh');
+  const at20 = indexAt(blend, roomC);
+  const at25 = indexAt(blend, bandC);
+  const freshAt20 = indexAt(blend, roomC, 'fresh');
   const warm = bandOf(at25);
   const sets = setsAtRoom(blend);
   const setBand = warm === 'does-not-set' ? 'ointment' : warm;
   return {
     at20,
     at25,
-    at37: firmness(blend, pocketC),
+    at37: indexAt(blend, pocketC),
     freshAt20,
     band: sets ? setBand : 'does-not-set',
     softerAtFirstPercent: at20 > 0 ? 100 * (1 - freshAt20 / at20) : 0,
@@ -179,8 +179,8 @@ export const forecastOf = (blend: Blend): MeltForecast => {
     order: meltingOrder(blend),
     ...(heat === undefined ? {} : { heat }),
     survives: {
-      pocket: holdsAt(blend, pocketC),
-      parkedCar: holdsAt(blend, parkedCarC) === 'slumps' ? 'slumps' : 'soft',
+      pocket: holdingOf(index.at37),
+      parkedCar: holdingOf(indexAt(blend, parkedCarC)) === 'slumps' ? 'slumps' : 'soft',
     },
     mayGrain,
     uncertainty: uncertaintyOf(blend, bandC),

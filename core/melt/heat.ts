@@ -49,9 +49,13 @@ const temperatureOf = (
 ): { readonly maxC: number; readonly addBelowC?: number | undefined } | undefined =>
   'additive' in ingredient ? ingredient.additive?.temperature : undefined;
 
-/** Temperature in °C below which an ingredient should go in; nothing when heat does it no harm. */
-const wishOf = (ingredient: Ingredient): number | undefined =>
-  temperatureOf(ingredient)?.addBelowC ?? (isAroma(ingredient) ? aromaBelowC : undefined);
+/** Temperature in °C below which an ingredient should go in; nothing when a water bath does it no harm. */
+const wishOf = (ingredient: Ingredient): number | undefined => {
+  const temperature = temperatureOf(ingredient);
+  if (temperature && temperature.maxC <= hottestBathC && temperature.addBelowC !== undefined)
+    return temperature.addBelowC;
+  return isAroma(ingredient) ? aromaBelowC : undefined;
+};
 
 const isPowder = (ingredient: Ingredient): boolean =>
   isAdditive(ingredient) &&

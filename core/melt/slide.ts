@@ -1,4 +1,5 @@
 import { strengths } from '../data/melt/strengths.ts';
+import { firmnessPower } from '../data/melt/yardsticks.ts';
 import { ingredientById } from '../ingredients.ts';
 import { type Mixture, type MixturePart, middleStrength, mixtureOf } from './composition.ts';
 import type { Exchange, SlidingLine } from './exchange.ts';
@@ -128,8 +129,7 @@ export const percentForBoth = (
     const clear = lastToMelt(freezing);
     const structure = structureAt(freezing, celsius);
     if (!clear || structure <= 0) return Number.POSITIVE_INFINITY;
-    // The index grows with the square of the structure.
-    const firmnessOff = (2 * Math.log(structure / wanted.structure)) / firmnessStep;
+    const firmnessOff = (firmnessPower.value * Math.log(structure / wanted.structure)) / firmnessStep;
     return firmnessOff ** 2 + ((clear.celsius - wanted.clearC) / clearStepC) ** 2;
   };
   const width = most / (scanPoints - 1);

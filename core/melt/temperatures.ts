@@ -18,6 +18,13 @@ export interface TemperatureProblem {
 
 const badTemperature = (celsius: number): boolean => !(celsius >= coldestC && celsius <= hottestC);
 
+/** A figure at a temperature that came from outside: one the sums cannot take is a problem. */
+export const atCelsius = <T>(
+  celsius: number,
+  figure: (celsius: number) => T,
+): Result<T, TemperatureProblem> =>
+  badTemperature(celsius) ? fail({ code: 'bad-temperature', celsius }) : ok(figure(celsius));
+
 /** A percentage as printed figures need it: rounding noise may not leave 0-100. */
 const percentOf = (solids: Solids): number => Math.min(100, 100 * solids.solid);
 
@@ -27,9 +34,7 @@ export const solidPercent = (
   celsius: number,
   state: CrystalState = 'aged',
 ): Result<number, TemperatureProblem> =>
-  badTemperature(celsius)
-    ? fail({ code: 'bad-temperature', celsius })
-    : ok(percentOf(solidsAt(blend.freezing[state], celsius)));
+  atCelsius(celsius, (at) => percentOf(solidsAt(blend.freezing[state], at)));
 
 /** The same for many temperatures, as `[celsius, percent]`; 100 points cost well under a millisecond. */
 export const solidCurve = (

@@ -1,5 +1,6 @@
 import { meltComponents } from '../data/melt/components.ts';
 import { type StrengthId, strengths } from '../data/melt/strengths.ts';
+import { firmnessPower } from '../data/melt/yardsticks.ts';
 import type { Blend } from './blend.ts';
 import { type Mixture, type MixturePart, middleStrength, mixtureOf } from './composition.ts';
 import { indexOfStructure, structureAt } from './firmness.ts';
@@ -115,7 +116,8 @@ const firmnessInterval = (
 ): Interval => {
   if (structure <= 0) return [0, 0];
   // A variation that leaves no crystals at all would be minus infinity: it is held at a hundredth.
-  const log = (other: number): number => 2 * Math.log(Math.max(other, structure / 100) / structure);
+  const log = (other: number): number =>
+    firmnessPower.value * Math.log(Math.max(other, structure / 100) / structure);
   const width = combined([...varied.map((figures) => log(figures.structure)), ...strengthened.map(log)]);
   const [low, high] = interval(0, width, Math.log(leastFirmnessFactor));
   const index = indexOfStructure(structure);

@@ -145,9 +145,19 @@ export const meltSources = [
     readHow: 'read: abstract',
   },
   {
-    id: 'S-EO',
-    what: 'J. Am. Oil Chem. Soc. 100 (2023) 993, essential oil oleogels with sunflower wax and beeswax',
-    readHow: 'read: abstract',
+    id: 'S-OLEOMEM',
+    what: 'wax oleogel papers of 2009-2021 as remembered',
+    readHow: 'memory, confidence low',
+  },
+  {
+    id: 'S-POCKET',
+    what: 'maker forum recipe: a 31.5 % beeswax stick that does not melt in a pocket',
+    readHow: 'read, common practice',
+  },
+  {
+    id: 'S-TEXAS',
+    what: 'maker forum thread: a 20 % beeswax balm that fails in a hot climate',
+    readHow: 'read, common practice',
   },
   {
     id: 'S-FORUM',

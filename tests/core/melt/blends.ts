@@ -2,17 +2,14 @@ import { type MakeUpId, makeUps } from '../../../core/data/melt/make-ups.ts';
 import { type Blend, type BlendLine, blendOf } from '../../../core/melt/blend.ts';
 import { type CrystalState, compositionOf, mixtureOf } from '../../../core/melt/composition.ts';
 import { type Freezing, freezingOf } from '../../../core/melt/freezing.ts';
+import type { Result } from '../../../core/result.ts';
 
 export type Recipe = Readonly<Record<string, number>>;
 
 export const linesOf = (recipe: Recipe): readonly BlendLine[] =>
   Object.entries(recipe).map(([ingredient, weight]) => ({ ingredient, weight }));
 
-export const blended = (recipe: Recipe): Blend => {
-  const blend = blendOf(linesOf(recipe));
-  if (!blend.ok) throw new Error(`no blend: ${blend.problem.code}`);
-  return blend.value;
-};
+export const blended = (recipe: Recipe): Blend => worked(blendOf(linesOf(recipe)));
 
 /** Make-ups without a library ingredient (other origins of cocoa butter, hydrogenated fat) go straight to the solver. */
 export const freezingOfMakeUps = (
@@ -27,4 +24,10 @@ export const freezingOfMakeUps = (
     ),
     state,
   );
+};
+
+/** The value of something that is known to work out here. */
+export const worked = <T>(result: Result<T, { readonly code: string }>): T => {
+  if (!result.ok) throw new Error(result.problem.code);
+  return result.value;
 };

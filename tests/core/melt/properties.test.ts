@@ -7,6 +7,7 @@ import { forecast } from '../../../core/melt/forecast.ts';
 import { meltingOrder } from '../../../core/melt/order.ts';
 import { fullyMeltedC, softensC, solidCurve } from '../../../core/melt/temperatures.ts';
 import { treatmentOf } from '../../../core/melt/treatment.ts';
+import { worked } from './blends.ts';
 
 const idsThat = (kind: ReturnType<typeof treatmentOf>['kind']): readonly string[] =>
   ingredients.filter((ingredient) => treatmentOf(ingredient).kind === kind).map(({ id }) => id);
@@ -16,19 +17,12 @@ const weight = fc.double({ min: 0.05, max: 100, noNaN: true });
 const line = fc.record({ ingredient: fc.constantFrom(...melting), weight });
 const recipe = fc.array(line, { minLength: 1, maxLength: 9 });
 
-const blend = (lines: readonly BlendLine[]): Blend => {
-  const made = blendOf(lines);
-  if (!made.ok) throw new Error(made.problem.code);
-  return made.value;
-};
+const blend = (lines: readonly BlendLine[]): Blend => worked(blendOf(lines));
 
 const celsius = Array.from({ length: 29 }, (_, place) => -20 + 4 * place);
 
-const curve = (one: Blend, at: readonly number[] = celsius): readonly number[] => {
-  const made = solidCurve(one, at);
-  if (!made.ok) throw new Error(made.problem.code);
-  return made.value.map(([, percent]) => percent);
-};
+const curve = (one: Blend, at: readonly number[] = celsius): readonly number[] =>
+  worked(solidCurve(one, at)).map(([, percent]) => percent);
 
 /** Everything the model says about a recipe, to compare two ways of writing it. */
 const figures = (lines: readonly BlendLine[]): readonly number[] => {
@@ -37,8 +31,8 @@ const figures = (lines: readonly BlendLine[]): readonly number[] => {
     ...curve(one),
     fullyMeltedC(one) ?? -999,
     softensC(one) ?? -999,
-    firmness(one, 25),
-    firmness(one, 20, 'fresh'),
+    worked(firmness(one, 25)),
+    worked(firmness(one, 20, 'fresh')),
   ];
 };
 

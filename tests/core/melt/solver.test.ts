@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { firmness, holdsAt } from '../../../core/melt/firmness.ts';
 import { solidsAt } from '../../../core/melt/solve.ts';
 import { fullyMeltedC, solidCurve, solidPercent } from '../../../core/melt/temperatures.ts';
 import { blended } from './blends.ts';
@@ -29,6 +30,8 @@ describe('temperatures', () => {
       const problem = { ok: false, problem: { code: 'bad-temperature', celsius } };
       expect(solidPercent(blend, celsius)).toEqual(problem);
       expect(solidCurve(blend, [20, celsius])).toEqual(problem);
+      expect(firmness(blend, celsius)).toEqual(problem);
+      expect(holdsAt(blend, celsius)).toEqual(problem);
     },
   );
 
@@ -41,8 +44,9 @@ describe('temperatures', () => {
   });
 
   it('should be all solid when everything in it can freeze and it is cold', () => {
-    expect(solidPercent(blended({ 'cetyl-alcohol': 1 }), 20)).toEqual({ ok: true, value: 100 });
-    expect(solidPercent(blended({ 'cetyl-alcohol': 1 }), 49.4)).toEqual({ ok: true, value: 100 });
-    expect(solidPercent(blended({ 'cetyl-alcohol': 1 }), 49.6)).toEqual({ ok: true, value: 0 });
+    const { freezing } = blended({ 'cetyl-alcohol': 1 });
+    expect(solidsAt(freezing.aged, 20).solid).toBeCloseTo(1, 12);
+    expect(solidsAt(freezing.aged, 49.4).solid).toBeCloseTo(1, 12);
+    expect(solidsAt(freezing.aged, 49.6).solid).toBe(0);
   });
 });

@@ -1,0 +1,85 @@
+import { defined } from '../../core/defined.ts';
+import type { RecipeLine } from '../../core/recipe.ts';
+import type { Trouble } from '../answer.ts';
+import type { Reading } from '../reading.ts';
+import type { Item } from './item.ts';
+import { readLines } from './lines.ts';
+import { type Board, free, take } from './target.ts';
+
+/** What a question is about: a saved recipe, a written-out one, or a single ingredient. */
+export interface Subject {
+  readonly recipe?: string;
+  readonly lines?: readonly RecipeLine[];
+  readonly ingredient?: Item;
+  readonly assumed: readonly string[];
+  readonly trouble?: Trouble;
+}
+
+/** The saved recipe a message names, taken off the board; nothing when it names two different ones. */
+export const takeRecipe = (board: Board): string | undefined => {
+  let recipe: string | undefined;
+  for (const [index, item] of board.items.entries()) {
+    if (item.letter !== 'R' || board.taken[index]) continue;
+    if (recipe !== undefined && recipe !== item.recipe) return undefined;
+    recipe = item.recipe;
+    board.taken[index] = true;
+  }
+  return recipe;
+};
+
+export const takeItem = (board: Board, item: Item): Item => {
+  const at = board.items.indexOf(item);
+  take(board, at, at + 1);
+  return item;
+};
+
+/** Reads recipe lines off the board; what fits no line stays on it. */
+export const takeWrittenOut = (board: Board): Subject | undefined => {
+  const read = readLines(free(board));
+  if (read.lines.length === 0 && !read.trouble) return undefined;
+  for (const [index, item] of board.items.entries()) {
+    if (!read.loose.includes(item)) board.taken[index] = true;
+  }
+  return { lines: read.lines, assumed: read.assumed, ...defined({ trouble: read.trouble }) };
+};
+
+const isWrittenOut = (board: Board): boolean => {
+  const letters = free(board).map((item) => item.letter);
+  return letters.includes('i') && letters.some((letter) => /[gvd%pnrQ]/.test(letter) || letter === 'u');
+};
+
+/** The subject of a question: recipe, lines, or one ingredient without an amount. */
+export const takeSubject = (board: Board): Subject => {
+  const recipe = takeRecipe(board);
+  if (recipe !== undefined) return { recipe, assumed: [] };
+  const names = free(board).filter((item) => item.letter === 'i');
+  const [ingredient, second] = names;
+  if (ingredient && !second && !isWrittenOut(board)) {
+    return { ingredient: takeItem(board, ingredient), assumed: [] };
+  }
+  return (names.length > 0 ? takeWrittenOut(board) : undefined) ?? { assumed: [] };
+};
+
+/** The recipe the member spoke of before: scaled, melted, swapped, shown or saved. */
+export const subjectBefore = (reading: Reading): Pick<Subject, 'recipe' | 'lines'> | undefined => {
+  const request = reading.last?.request;
+  if (!request || reading.last?.topic === 'ingredient' || request.action === 'delete') return undefined;
+  const name = request.recipe ?? request.newName ?? request.name;
+  if (typeof name === 'string') return { recipe: name };
+  const lines = request.lines;
+  return Array.isArray(lines) && lines.length > 0 ? { lines: lines as readonly RecipeLine[] } : undefined;
+};
+
+/** A saved recipe half remembered in the words left on the board: exactly one has them in its name. */
+export const takeRemembered = (
+  board: Board,
+  reading: Reading,
+  known: ReadonlySet<string>,
+): Subject | undefined => {
+  const loose = free(board).filter((item) => /[wBZ]/.test(item.letter) && !known.has(item.word));
+  const said = loose.map((item) => item.word).join(' ');
+  const [only, second] = said ? reading.recipes.near(said) : [];
+  if (!only || second) return undefined;
+  for (const item of loose) takeItem(board, item);
+  return { recipe: only.name, assumed: [`I took "${said}" as ${only.name}.`] };
+};

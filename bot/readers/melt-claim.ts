@@ -1,0 +1,114 @@
+import { defined } from '../../core/defined.ts';
+import { convertTemperature } from '../../core/units.ts';
+import type { Trouble } from '../answer.ts';
+import { type Claim, claim, type Reading, refuse } from '../reading.ts';
+import { askWhich } from './ask-back.ts';
+import { type Subject, subjectBefore, takeItem, takeRemembered, takeSubject } from './body.ts';
+import type { Item } from './item.ts';
+import { leftover } from './leftover.ts';
+import { type Board, boardOf, free } from './target.ts';
+
+/** Words that ask what heat does. */
+const cues =
+  `melt melts melting melted survive survives surviving pocket soften softens softening softer firm firmness firmer hardness hard heat
+  bath pour pouring solid solids slump slumps sweat sun car forecast chart hot warm summer set sets stiff runny liquid`.split(
+    /\s+/,
+  );
+const strongCues =
+  `melt melts melting survive survives surviving soften softens softening firmness slump slumps forecast chart`.split(
+    /\s+/,
+  );
+
+/** Words around such a question that ask for nothing more. */
+export const meltWords = new Set([
+  ...cues,
+  ...`what whats what's when how which point temperature temperatures range degree degrees will would does stay stays staying fully completely
+  all plan for guide jacket trouser coat bag handbag at up down out to in of holiday heatwave day hold holds keep keeps its shape stand stands
+  withstand take parked left inside dashboard beach room show curve graph picture diagram print see give tell happens happen it's should
+  water jug need needs start starts begin begins long-time percent texture body can climate weather still enough and too over under above below
+  before after goes go first last order come comes into if is are be get gets around c hard`.split(/\s+/),
+]);
+
+const missing = (text: string): Trouble => ({ code: 'missing', text });
+const ofWhat = missing(
+  'Of what? Name a recipe, write one out, or name one ingredient: "when does Fernlea hand balm melt", "melting point of beeswax".',
+);
+
+const hottestC = 200;
+const coldestC = -50;
+const outside: Trouble = {
+  code: 'out-of-range',
+  text: 'I can tell what a balm does between -50 and 200 °C. For example "will Fernlea hand balm survive 35 C".',
+};
+
+const celsiusOf = (item: Item | undefined): number | undefined => {
+  if (item?.value === undefined) return undefined;
+  return item.unit === 'F' ? convertTemperature(item.value, 'F', 'C') : item.value;
+};
+
+const takeTemperature = (board: Board): number | undefined => {
+  const [item, second] = free(board).filter((each) => each.letter === 't');
+  return item && !second ? celsiusOf(takeItem(board, item)) : undefined;
+};
+
+/** "will it survive 35" – a bare number where heat is asked about is in °C. */
+const takeBareTemperature = (board: Board, reading: Reading): number | undefined => {
+  if (!['survive', 'survives', 'stand', 'withstand', 'hold', 'at'].some((word) => reading.words.has(word)))
+    return undefined;
+  const [item, second] = free(board).filter((each) => each.letter === 'n');
+  return item && !second ? takeItem(board, item).value : undefined;
+};
+
+const anyOf = (reading: Reading, list: readonly string[]): boolean =>
+  list.some((word) => reading.words.has(word));
+
+const wantsHeatPlan = (reading: Reading): boolean =>
+  reading.words.has('heat') || reading.words.has('bath') || anyOf(reading, ['pour', 'pouring']);
+
+const subjectOf = (board: Board, reading: Reading): Subject => {
+  const own = takeSubject(board);
+  if (own.recipe !== undefined || own.lines || own.ingredient || own.trouble) return own;
+  const near = takeRemembered(board, reading, meltWords);
+  if (near) return near;
+  const before = subjectBefore(reading);
+  return before ? { ...before, assumed: [] } : own;
+};
+
+const requestOf = (subject: Subject, reading: Reading, survivesC: number | undefined) => ({
+  ...defined({
+    recipe: subject.recipe,
+    lines: subject.recipe === undefined ? subject.lines : undefined,
+    ingredient: subject.ingredient?.ingredients?.[0],
+    survivesC,
+    ask: wantsHeatPlan(reading) ? ('heat' as const) : undefined,
+  }),
+});
+
+const settle = (subject: Subject, reading: Reading, survivesC: number | undefined, weight: number): Claim => {
+  const { ingredient, trouble, assumed } = subject;
+  if (trouble) return refuse(trouble, weight);
+  if (ingredient && ((ingredient.ingredients?.length ?? 0) !== 1 || ingredient.because)) {
+    return refuse(askWhich(ingredient), weight);
+  }
+  if (subject.recipe === undefined && !subject.lines && !ingredient) return refuse(ofWhat, 0.9);
+  if (survivesC !== undefined && (survivesC > hottestC || survivesC < coldestC))
+    return refuse(outside, weight);
+  const misspelt = ingredient?.misspelt
+    ? [`I read "${ingredient.misspelt}" as ${ingredient.ingredients?.[0]}.`]
+    : [];
+  return claim(requestOf(subject, reading, survivesC), weight, [...assumed, ...misspelt]);
+};
+
+/** What a message would mean as a question about heat. */
+export const claimMelt = (reading: Reading): Claim | undefined => {
+  const follows = reading.last?.topic === 'melt' && reading.items.some((item) => item.letter === 't');
+  if (!anyOf(reading, cues) && !follows) return undefined;
+  const strong = anyOf(reading, strongCues) || follows;
+  const board = boardOf(reading.items);
+  const survivesC = takeTemperature(board);
+  const subject = subjectOf(board, reading);
+  const bare = survivesC ?? takeBareTemperature(board, reading);
+  const { blocking } = leftover(board, meltWords, false);
+  if (blocking.length > 0) return undefined;
+  return settle(subject, reading, bare, strong ? 2.6 : 1.9);
+};
