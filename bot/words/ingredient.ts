@@ -1,5 +1,4 @@
-import type { Figure, How, Ingredient } from '../../core/data/ingredient.ts';
-import { sources } from '../../core/data/sources.ts';
+import type { Figure, Ingredient } from '../../core/data/ingredient.ts';
 import { ingredientById } from '../../core/ingredients.ts';
 import type { Answer, Block, Trouble } from '../answer.ts';
 import type { FigureValue } from '../figures.ts';
@@ -7,24 +6,7 @@ import type { Aspect } from '../readers/ingredient-claim.ts';
 import type { Tools } from '../topic.ts';
 import type { IngredientWish } from '../topics/ingredient.ts';
 import { plain } from './numbers.ts';
-
-interface Sourced {
-  readonly source: readonly string[];
-  readonly how: How;
-}
-
-const howText: Readonly<Record<How, string>> = {
-  read: 'read',
-  'read-secondary': 'read second-hand',
-  memory: 'from memory',
-  derived: 'calculated',
-  'common-practice': 'common practice, no source',
-};
-
-const whatOf = (id: string): string => sources.find((source) => source.id === id)?.what ?? id;
-
-/** Figures from memory are "about"; only those read may stand as they are. */
-const about = ({ how }: Sourced): string => (how === 'read' || how === 'read-secondary' ? '' : 'about ');
+import { about, type Provenance, sourceText } from './sources.ts';
 
 const rangeText = (figure: Figure, unit: string, decimals: number): string => {
   const { low, high, value } = figure;
@@ -37,7 +19,7 @@ interface Line {
   readonly aspect: Aspect;
   readonly title: string;
   readonly text: string;
-  readonly from?: Sourced;
+  readonly from?: Provenance;
 }
 
 const veganText = {
@@ -110,10 +92,7 @@ const sourceBlocks = (lines: readonly Line[]): Block[] => {
   const bySource = new Map<string, string[]>();
   for (const { title, from } of lines) {
     if (!from) continue;
-    const what =
-      from.how === 'common-practice'
-        ? howText['common-practice']
-        : `${from.source.map(whatOf).join('; ')} (${howText[from.how]})`;
+    const what = sourceText(from);
     bySource.set(what, [...(bySource.get(what) ?? []), title]);
   }
   return [...bySource].map(([what, titles]) => ({
@@ -138,7 +117,7 @@ const notes = (found: Ingredient): Block[] => {
 const ranged = (figure: Figure | undefined): FigureValue =>
   figure ? [figure.low ?? figure.value, figure.high ?? figure.value] : null;
 
-const sourceFigure = (from: Sourced | undefined): FigureValue =>
+const sourceFigure = (from: Provenance | undefined): FigureValue =>
   from ? { source: from.source, how: from.how } : null;
 
 /** Days in an average month, for the shelf life in days. */

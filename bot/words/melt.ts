@@ -1,5 +1,3 @@
-import type { Range } from '../../core/data/ingredient.ts';
-import { sources } from '../../core/data/sources.ts';
 import { ingredientById } from '../../core/ingredients.ts';
 import { blendOf } from '../../core/melt/blend.ts';
 import { holdsAt } from '../../core/melt/firmness.ts';
@@ -25,6 +23,7 @@ import {
 } from './forecast.ts';
 import { meltCharts } from './melt-charts.ts';
 import { troubleOf } from './problems.ts';
+import { about, sourceText } from './sources.ts';
 import { localRules, potCautions, shortName } from './warnings.ts';
 
 const stageWords: Readonly<Record<HeatStage, string>> = {
@@ -159,13 +158,6 @@ const answerRecipeMelt = async (wish: MeltWish, tools: Tools): Promise<Answer | 
   };
 };
 
-const sourceText = (ids: readonly string[], how: Range['how']): string => {
-  const what = ids.map((id) => sources.find((source) => source.id === id)?.what ?? id).join('; ');
-  return how === 'common-practice'
-    ? 'common practice, no source'
-    : `${what} (${how === 'memory' ? 'from memory' : how})`;
-};
-
 const answerOne = (id: string): Answer | Trouble => {
   const found = ingredientById(id);
   if (!found)
@@ -182,13 +174,12 @@ const answerOne = (id: string): Answer | Trouble => {
   }
   const low = range.low ?? range.value;
   const high = range.high ?? range.value;
-  const about = range.how === 'read' || range.how === 'read-secondary' ? '' : 'about ';
   const between = low === high ? both(low) : `${both(low)} to ${both(high)}`;
   return {
-    title: `${found.name} melts at ${about}${between}`,
+    title: `${found.name} melts at ${about(range)}${between}`,
     blocks: [
       ...(range.basis ? [{ kind: 'text', text: `Measured as: ${range.basis}.` } as const] : []),
-      { kind: 'source', text: sourceText(range.source, range.how) },
+      { kind: 'source', text: sourceText(range) },
     ],
     figures: { ingredient: found.id, melt_c: [low, high], how: range.how, source: [...range.source] },
     warnings: [],

@@ -1,7 +1,5 @@
 import { defined } from '../../core/defined.ts';
 import { hazardsOf } from '../../core/hazards.ts';
-import { blendOf } from '../../core/melt/blend.ts';
-import { firstPour, jugFor } from '../../core/melt/volume.ts';
 import type { RecipeLine } from '../../core/recipe.ts';
 import { type Scaled, scaleRecipe } from '../../core/scale.ts';
 import type { Region } from '../../core/settings.ts';
@@ -14,6 +12,7 @@ import type { ScaleWish } from '../topics/scale.ts';
 import { findRecipe } from './find-recipe.ts';
 import { atStep, brief, plain, readable } from './numbers.ts';
 import { troubleOf } from './problems.ts';
+import { pourFigures, pourOf, pourText } from './scale-pour.ts';
 import { scaleTable } from './scale-table.ts';
 import { localRules, potCautions, shortName, warningOf } from './warnings.ts';
 
@@ -124,22 +123,6 @@ const warnings = (scaled: Scaled): Warning[] => [
   localRules,
 ];
 
-/** Hot liquid to the fill line, and what fills the dent that setting leaves. Undefined where the model has no figures. */
-const pourOf = (scaled: Scaled): PourFigures | undefined => {
-  const { fillGEach, containers } = scaled;
-  if (fillGEach === undefined || containers === undefined) return undefined;
-  const blend = blendOf(scaled.resolved.lines);
-  const pour = blend.ok ? firstPour(blend.value, { grams: fillGEach }) : undefined;
-  const jug = blend.ok ? jugFor(blend.value, scaled.totalG) : undefined;
-  if (!pour?.ok || !jug?.ok) return undefined;
-  return {
-    eachG: pour.value.firstPourG,
-    topUpEachG: pour.value.topUpG,
-    pourC: pour.value.pourC,
-    jugMl: jug.value.leastJugMl,
-  };
-};
-
 const nextSteps = (wish: ScaleWish, name: string | undefined): NextStep[] => {
   if (!name || wish.count === undefined || !wish.size) return [];
   const say = (count: number) => `scale "${name}" to ${count} tins of ${sizeText(wish)}`;
@@ -184,33 +167,6 @@ const titleOf = (wish: ScaleWish, scaled: Scaled, name: string | undefined): str
     return `${what}: ${scaled.containers} × ${sizeText(wish)}`;
   return `${what}: ${atStep(scaled.totalG, stepDecimals(scaled.stepG))} g`;
 };
-
-interface PourFigures {
-  readonly eachG: number;
-  readonly topUpEachG: number;
-  readonly pourC: number;
-  readonly jugMl: number;
-}
-
-/** Jugs are bought in steps; a figure to the millilitre would claim too much. */
-const jugStepMl = 50;
-
-const pourText = (pour: PourFigures | undefined): Block[] =>
-  pour
-    ? [
-        {
-          kind: 'text',
-          text: `Poured at about ${Math.round(pour.pourC)} °C, about ${plain(pour.eachG, 1)} g fills each to the line; about ${plain(pour.topUpEachG, 1)} g more tops up the dent once it has set. Jug: at least ${Math.ceil(pour.jugMl / jugStepMl) * jugStepMl} ml, so that it is two thirds full at most.`,
-        },
-      ]
-    : [];
-
-const pourFigures = (pour: PourFigures | undefined, containers: number | undefined): Answer['figures'] => ({
-  first_pour_g_each: pour ? Number(pour.eachG.toFixed(3)) : null,
-  top_up_g_each: pour ? Number(pour.topUpEachG.toFixed(3)) : null,
-  top_up_g: pour && containers !== undefined ? Number((pour.topUpEachG * containers).toFixed(2)) : null,
-  jug_ml: pour ? Math.ceil(pour.jugMl) : null,
-});
 
 /** Answers a scale request: the gram table with its total, what was assumed, and the warnings that matter. */
 export const answerScale = (wish: ScaleWish, tools: Tools): Answer | Trouble => {
