@@ -45,7 +45,8 @@ export const takeWrittenOut = (board: Board): Subject | undefined => {
 
 const isWrittenOut = (board: Board): boolean => {
   const letters = free(board).map((item) => item.letter);
-  return letters.includes('i') && letters.some((letter) => /[gvd%pnrQ]/.test(letter) || letter === 'u');
+  const parts = free(board).some((item) => item.unit === 'part');
+  return letters.includes('i') && (parts || letters.some((letter) => /[gvd%pnrQH]/.test(letter)));
 };
 
 /** The subject of a question: recipe, lines, or one ingredient without an amount. */
@@ -82,4 +83,13 @@ export const takeRemembered = (
   if (!only || second) return undefined;
   for (const item of loose) takeItem(board, item);
   return { recipe: only.name, assumed: [`I took "${said}" as ${only.name}.`] };
+};
+
+/** "How much beeswax, shea and oil do I need for …": names of the recipe's own lines ask for nothing more. */
+export const takeOwnIngredients = (board: Board, reading: Reading, recipe: unknown): void => {
+  if (typeof recipe !== 'string') return;
+  const own = new Set(reading.recipes.exact(recipe)?.lines.map((line) => line.ingredient));
+  for (const [index, item] of board.items.entries()) {
+    if (item.letter === 'i' && item.ingredients?.some((id) => own.has(id))) board.taken[index] = true;
+  }
 };

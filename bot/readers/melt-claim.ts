@@ -3,27 +3,35 @@ import { convertTemperature } from '../../core/units.ts';
 import type { Trouble } from '../answer.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { askWhich } from './ask-back.ts';
-import { type Subject, subjectBefore, takeItem, takeRemembered, takeSubject } from './body.ts';
+import {
+  type Subject,
+  subjectBefore,
+  takeItem,
+  takeOwnIngredients,
+  takeRemembered,
+  takeSubject,
+} from './body.ts';
 import type { Item } from './item.ts';
 import { leftover } from './leftover.ts';
 import { type Board, boardOf, free } from './target.ts';
 
 /** Words that ask what heat does. */
-const cues =
-  `melt melts melting melted survive survives surviving pocket soften softens softening softer firm firmness firmer hardness hard heat
-  bath pour pouring solid solids slump slumps sweat sun car forecast chart hot warm summer set sets stiff runny liquid`.split(
-    /\s+/,
-  );
 const strongCues =
-  `melt melts melting survive survives surviving soften softens softening firmness slump slumps forecast chart`.split(
+  `melt melts melting melted melty survive survives surviving soft soften softens softening firm firmness slump slumps
+  forecast chart pour pouring poured hold holds liquid runny`.split(/\s+/);
+const cues = [
+  ...strongCues,
+  ...`add take takes pocket softer firmer hardness hard heat bath solid solids sweat sun car hot warm summer set sets stiff`.split(
     /\s+/,
-  );
+  ),
+];
 
 /** Words around such a question that ask for nothing more. */
 export const meltWords = new Set([
   ...cues,
   ...`what whats what's when how which point temperature temperatures range degree degrees will would does stay stays staying fully completely
-  all plan for guide jacket trouser coat bag handbag at up down out to in of holiday heatwave day hold holds keep keeps its shape stand stands
+  many temp temps becomes become turns turn reach clear liquid purse state behaviour behavior wont won't doesn't mustn't should may even add go
+  all plan purse for guide jacket trouser coat bag handbag at up down out to in of holiday heatwave day hold holds keep keeps its shape stand stands
   withstand take parked left inside dashboard beach room show curve graph picture diagram print see give tell happens happen it's should
   water jug need needs start starts begin begins long-time percent texture body can climate weather still enough and too over under above below
   before after goes go first last order come comes into if is are be get gets around c hard`.split(/\s+/),
@@ -47,16 +55,26 @@ const celsiusOf = (item: Item | undefined): number | undefined => {
 };
 
 const takeTemperature = (board: Board): number | undefined => {
-  const [item, second] = free(board).filter((each) => each.letter === 't');
-  return item && !second ? celsiusOf(takeItem(board, item)) : undefined;
+  const items = free(board).filter((each) => each.letter === 't');
+  const [item] = items;
+  // "It may reach 35 C. Will it survive 35 C?" says one temperature twice.
+  if (!item || items.some((other) => celsiusOf(other) !== celsiusOf(item))) return undefined;
+  for (const each of items) takeItem(board, each);
+  return celsiusOf(item);
 };
 
-/** "will it survive 35" – a bare number where heat is asked about is in °C. */
+/** "will it survive 35", "35 degrees": a bare number where heat is asked about is in °C, in the US in °F. */
 const takeBareTemperature = (board: Board, reading: Reading): number | undefined => {
-  if (!['survive', 'survives', 'stand', 'withstand', 'hold', 'at'].some((word) => reading.words.has(word)))
+  if (
+    !['survive', 'survives', 'surviving', 'stand', 'withstand', 'hold', 'at', 'degree', 'degrees'].some(
+      (word) => reading.words.has(word),
+    )
+  )
     return undefined;
   const [item, second] = free(board).filter((each) => each.letter === 'n');
-  return item && !second ? takeItem(board, item).value : undefined;
+  if (!item || second) return undefined;
+  const unit = reading.settings.region === 'us' ? 'F' : 'C';
+  return celsiusOf({ ...takeItem(board, item), unit });
 };
 
 const anyOf = (reading: Reading, list: readonly string[]): boolean =>
@@ -99,16 +117,21 @@ const settle = (subject: Subject, reading: Reading, survivesC: number | undefine
   return claim(requestOf(subject, reading, survivesC), weight, [...assumed, ...misspelt]);
 };
 
+/** Talk at the edges is fine once it is clear what melts. */
+const isClear = (subject: Subject): boolean =>
+  subject.recipe !== undefined || subject.lines !== undefined || subject.ingredient !== undefined;
+
 /** What a message would mean as a question about heat. */
 export const claimMelt = (reading: Reading): Claim | undefined => {
-  const follows = reading.last?.topic === 'melt' && reading.items.some((item) => item.letter === 't');
+  const follows = reading.last?.topic === 'melt' && reading.items.some((item) => /[tRi]/.test(item.letter));
   if (!anyOf(reading, cues) && !follows) return undefined;
   const strong = anyOf(reading, strongCues) || follows;
   const board = boardOf(reading.items);
   const survivesC = takeTemperature(board);
   const subject = subjectOf(board, reading);
   const bare = survivesC ?? takeBareTemperature(board, reading);
-  const { blocking } = leftover(board, meltWords, false);
+  takeOwnIngredients(board, reading, subject.recipe);
+  const { blocking } = leftover(board, meltWords, strong && isClear(subject));
   if (blocking.length > 0) return undefined;
   return settle(subject, reading, bare, strong ? 2.6 : 1.9);
 };

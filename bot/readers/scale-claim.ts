@@ -1,5 +1,6 @@
 import type { Trouble } from '../answer.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
+import { takeOwnIngredients } from './body.ts';
 import { type Leftover, leftover } from './leftover.ts';
 import { looseWords, readScale, type ScaleReading } from './scale-reading.ts';
 import { noRecipe, notPlaced, targetTrouble, unknownRecipe, whichRecipe } from './scale-troubles.ts';
@@ -94,16 +95,6 @@ const draft = (reading: Reading, read: ScaleReading): Draft => {
   return { wish: { ...body, ...said(read) }, assumed: read.assumed, weight: 2 };
 };
 
-/** "How much beeswax, shea and oil do I need for …": names of the recipe's own lines ask for nothing more. */
-const takeOwnIngredients = (reading: Reading, read: ScaleReading, name: unknown): void => {
-  if (typeof name !== 'string') return;
-  const own = new Set(reading.recipes.exact(name)?.lines.map((line) => line.ingredient));
-  for (const [index, item] of read.board.items.entries()) {
-    if (item.letter === 'i' && item.ingredients?.some((id) => own.has(id))) read.board.taken[index] = true;
-  }
-};
-
-/** Whether the message could be about scaling at all; most messages to other topics end here. */
 const hasBody = (read: ScaleReading): boolean => read.recipe !== undefined || read.lines.length > 0;
 
 /** A recipe after a scaling: the one that was missing, or another one for the same amounts. */
@@ -155,6 +146,6 @@ export const claimScale = (reading: Reading): Claim | undefined => {
   if (!concerns(reading, read, cue)) return undefined;
   if (read.trouble) return refuse(read.trouble, hasBody(read) || cue ? 2 : 0.5);
   const drafted = draft(reading, read);
-  takeOwnIngredients(reading, read, drafted.wish.recipe);
+  takeOwnIngredients(read.board, reading, drafted.wish.recipe);
   return settle(read, drafted, reading, cue);
 };

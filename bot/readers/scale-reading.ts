@@ -6,6 +6,7 @@ import { gramsIn, isMassUnit, isVolumeUnit } from '../../core/units.ts';
 import type { Trouble } from '../answer.ts';
 import type { Reading } from '../reading.ts';
 import { askWhich } from './ask-back.ts';
+import { takeRecipe } from './body.ts';
 import type { Item } from './item.ts';
 import { takeBody } from './scale-body.ts';
 import {
@@ -30,17 +31,6 @@ export interface ScaleReading {
   readonly assumed: readonly string[];
   readonly trouble?: Trouble;
 }
-
-const takeRecipe = (board: Board): string | undefined => {
-  let recipe: string | undefined;
-  for (const [index, item] of board.items.entries()) {
-    if (item.letter !== 'R' || board.taken[index]) continue;
-    if (recipe !== undefined && recipe !== item.recipe) return undefined;
-    recipe = item.recipe;
-    board.taken[index] = true;
-  }
-  return recipe;
-};
 
 type Limit = { readonly ingredient: string; readonly grams: number };
 

@@ -5,7 +5,7 @@ import { isKnownWord } from './lexicon.ts';
 const carrying =
   `scale rescale scaling convert conversion density ingredient ingredients recipe recipes settings region currency
   tins jars pots tubes sticks containers bottles double triple halve times without nearest grams gram ounces ounce millilitres teaspoon teaspoons
-  tablespoon tablespoons drops percent currency region units parts celsius fahrenheit versions version rename delete update remainder infused strained
+  tablespoon tablespoons drops percent currency region units point degrees temperature survive parts celsius fahrenheit versions version rename delete update remainder infused strained
   melting iodine allergen allergens vegan total weigh waste what which each please thanks
   swap replace substitute label price stock`.split(/\s+/);
 
