@@ -58,3 +58,7 @@ export const refuse = (
   weight: number,
   soFar?: Readonly<Record<string, unknown>>,
 ): Claim => ({ kind: 'trouble', trouble, weight, ...(soFar ? { soFar } : {}) });
+
+/** True when one of the words stands in the message, chatter and talk included. */
+export const anyWord = (reading: Reading, words: readonly string[]): boolean =>
+  words.some((word) => reading.words.has(word));

@@ -2,7 +2,7 @@ import { defined } from '../../core/defined.ts';
 import { ingredientById } from '../../core/ingredients.ts';
 import { isMassUnit, isTemperatureUnit, isVolumeUnit, type Unit } from '../../core/units.ts';
 import type { Trouble } from '../answer.ts';
-import { type Claim, claim, type Reading, refuse } from '../reading.ts';
+import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
 import type { ConvertWish } from '../topics/convert.ts';
 import { askWhich, echo } from './ask-back.ts';
 import type { Item } from './item.ts';
@@ -77,9 +77,6 @@ const signed = (reading: Reading, amount: Item | undefined): number | undefined 
   return amount.bulletOrMinus || before?.word === 'minus' ? -amount.value : amount.value;
 };
 
-const anyOf = (reading: Reading, list: readonly string[]): boolean =>
-  list.some((word) => reading.words.has(word));
-
 interface Draft {
   readonly wish: Partial<ConvertWish>;
   readonly named: Named;
@@ -116,7 +113,7 @@ const draftOf = (reading: Reading, board: Board): Draft => {
   const from = isUnit(amount?.unit) ? amount.unit : base?.from;
   const named = ingredientOf(takeOne(board, 'i'), from === 'drop' || unit?.unit === 'drop');
   const ingredient = named.id ?? base?.ingredient;
-  const weighs = ingredient !== undefined && anyOf(reading, weighing) && isVolumeUnit(from ?? '');
+  const weighs = ingredient !== undefined && anyWord(reading, weighing) && isVolumeUnit(from ?? '');
   const to = unitAsked(unit, base ?? {}, weighs);
   const value = signed(reading, amount) ?? base?.value;
   return {
@@ -142,7 +139,7 @@ const blockedClaim = ({ amount, unit }: Draft, blocking: readonly Item[]): Claim
 };
 
 const isAsked = (reading: Reading, { unit, continues }: Draft): boolean =>
-  anyOf(reading, cues) || anyOf(reading, asking) || unit !== undefined || continues;
+  anyWord(reading, cues) || anyWord(reading, asking) || unit !== undefined || continues;
 
 const isAbout = (reading: Reading, draft: Draft): boolean => {
   const { amount, unit, named, continues } = draft;
@@ -161,7 +158,7 @@ export const claimConvert = (reading: Reading): Claim | undefined => {
   const whole = amount !== undefined && draft.unit !== undefined;
   const { blocking } = leftover(board, isTemperatureUnit(wish.from ?? '') ? withMinus : convertWords, whole);
   if (blocking.length > 0) return blockedClaim(draft, blocking);
-  const weight = anyOf(reading, cues) ? 2.5 : 2;
+  const weight = anyWord(reading, cues) ? 2.5 : 2;
   const trouble = wishTrouble(draft, reading);
   if (trouble) return refuse(trouble, weight);
   return wish.to === undefined ? refuse(intoWhat, 0.9, wish) : claim(wish, weight, named.assumed);

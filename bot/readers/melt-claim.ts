@@ -1,7 +1,7 @@
 import { defined } from '../../core/defined.ts';
 import { convertTemperature } from '../../core/units.ts';
 import type { Trouble } from '../answer.ts';
-import { type Claim, claim, type Reading, refuse } from '../reading.ts';
+import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { askWhich } from './ask-back.ts';
 import {
   type Subject,
@@ -77,11 +77,8 @@ const takeBareTemperature = (board: Board, reading: Reading): number | undefined
   return celsiusOf({ ...takeItem(board, item), unit });
 };
 
-const anyOf = (reading: Reading, list: readonly string[]): boolean =>
-  list.some((word) => reading.words.has(word));
-
 const wantsHeatPlan = (reading: Reading): boolean =>
-  reading.words.has('heat') || reading.words.has('bath') || anyOf(reading, ['pour', 'pouring']);
+  reading.words.has('heat') || reading.words.has('bath') || anyWord(reading, ['pour', 'pouring']);
 
 const subjectOf = (board: Board, reading: Reading): Subject => {
   const own = takeSubject(board);
@@ -124,8 +121,8 @@ const isClear = (subject: Subject): boolean =>
 /** What a message would mean as a question about heat. */
 export const claimMelt = (reading: Reading): Claim | undefined => {
   const follows = reading.last?.topic === 'melt' && reading.items.some((item) => /[tRi]/.test(item.letter));
-  if (!anyOf(reading, cues) && !follows) return undefined;
-  const strong = anyOf(reading, strongCues) || follows;
+  if (!anyWord(reading, cues) && !follows) return undefined;
+  const strong = anyWord(reading, strongCues) || follows;
   const board = boardOf(reading.items);
   const survivesC = takeTemperature(board);
   const subject = subjectOf(board, reading);

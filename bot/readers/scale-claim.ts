@@ -1,5 +1,5 @@
 import type { Trouble } from '../answer.ts';
-import { type Claim, claim, type Reading, refuse } from '../reading.ts';
+import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { takeOwnIngredients } from './body.ts';
 import { type Leftover, leftover } from './leftover.ts';
 import { looseWords, readScale, type ScaleReading } from './scale-reading.ts';
@@ -36,9 +36,6 @@ const cues =
   `scale scaling rescale upscale downscale resize weigh make making fill pour need want prepare do`.split(
     ' ',
   );
-
-const anyOf = (reading: Reading, words: readonly string[]): boolean =>
-  words.some((word) => reading.words.has(word));
 
 interface Draft {
   readonly wish: Wish;
@@ -101,7 +98,7 @@ const hasBody = (read: ScaleReading): boolean => read.recipe !== undefined || re
 const takesUp = (reading: Reading, read: ScaleReading): boolean => {
   const last = lastScale(reading);
   if (!last || !hasBody(read)) return false;
-  return (last.recipe ?? last.lines) === undefined || anyOf(reading, joining);
+  return (last.recipe ?? last.lines) === undefined || anyWord(reading, joining);
 };
 
 const concerns = (reading: Reading, read: ScaleReading, cue: boolean): boolean => {
@@ -141,7 +138,7 @@ const isReason = (words: string, reading: Reading): boolean => {
 
 /** What a message would mean as a scale request. */
 export const claimScale = (reading: Reading): Claim | undefined => {
-  const cue = anyOf(reading, cues);
+  const cue = anyWord(reading, cues);
   const read = readScale(reading);
   if (!concerns(reading, read, cue)) return undefined;
   if (read.trouble) return refuse(read.trouble, hasBody(read) || cue ? 2 : 0.5);
