@@ -2,6 +2,7 @@ import { type Config, loadEnvFile, readConfig } from './config.ts';
 import { filesFolder, historyFile } from './console/local.ts';
 import { type House, openHouse, openHouseHere } from './house.ts';
 import { type Log, logTo } from './log.ts';
+import { warmPictures } from './pictures/warm.ts';
 
 /** Aborts at the first SIGINT, SIGTERM or SIGHUP; a second one ends the process as ever. */
 const untilSignal = (): AbortSignal => {
@@ -41,6 +42,7 @@ const inGroupChat = async (token: string, { apiUrl }: Config, house: House, log:
 };
 
 const start = async (config: Config): Promise<void> => {
+  warmPictures();
   const level = config.logLevel ?? (config.token ? 'info' : 'error');
   const log = logTo((line) => process.stderr.write(line), level, Date.now);
   const house = await (config.token ? openHouse : openHouseHere)(config.storeUrl, log, level);

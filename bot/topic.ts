@@ -18,6 +18,8 @@ export interface Tools {
 export interface Example {
   readonly say: string;
   readonly means: Readonly<Record<string, unknown>>;
+  /** True when saying it changes the book, so that it is not offered as a button to try. */
+  readonly changes?: true;
   /** Needs this recipe of the demo book, so it is shown only where the recipe exists. */
   readonly demo?: string;
 }
@@ -88,10 +90,11 @@ const barrier = <R extends z.ZodObject>(
 const faultOf = (error: z.ZodError): Trouble => {
   const [issue] = error.issues;
   const outside = issue?.code === 'too_big' || issue?.code === 'too_small';
-  return {
-    code: outside ? 'out-of-range' : 'bad-quantity',
-    text: issue?.message ?? 'That request has a fault.',
-  };
+  const own = issue && !/^(?:Invalid|Too |Unrecognized|Expected)/.test(issue.message);
+  const text = own
+    ? issue.message
+    : 'One of the figures in that request cannot be meant. Ask "help" for examples that work.';
+  return { code: outside ? 'out-of-range' : 'bad-quantity', text };
 };
 
 /** Hides a topic's request type behind `run`, so that the list of topics is simply a list. */

@@ -1,14 +1,26 @@
 import type { Topic } from './topic.ts';
 import { convert } from './topics/convert.ts';
+import { design } from './topics/design.ts';
 import { help } from './topics/help.ts';
 import { ingredient } from './topics/ingredient.ts';
 import { melt } from './topics/melt.ts';
 import { recipe } from './topics/recipe.ts';
 import { scale } from './topics/scale.ts';
 import { settings } from './topics/settings.ts';
+import { substitute } from './topics/substitute.ts';
 import { helpAbout } from './words/help.ts';
 
 /** Everything that can be asked. Slash commands, help, the reader and the documentation follow this list. */
-export const topics: readonly Topic[] = [scale, melt, convert, ingredient, recipe, settings, help];
+export const topics: readonly Topic[] = [
+  scale,
+  melt,
+  substitute,
+  design,
+  convert,
+  ingredient,
+  recipe,
+  settings,
+  help,
+];
 
 helpAbout(topics);

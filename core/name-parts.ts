@@ -113,7 +113,7 @@ const listed = <K, V>(pairs: Iterable<readonly [K, V]>): ReadonlyMap<K, readonly
 };
 
 let all: readonly Entry[] | undefined;
-let byTail: ReadonlyMap<string, readonly Entry[]> | undefined;
+let byTailAndEnd: ReadonlyMap<string, readonly Entry[]> | undefined;
 let byTailAndSound: ReadonlyMap<string, readonly Entry[]> | undefined;
 let byStart: ReadonlyMap<string, readonly Run[]> | undefined;
 
@@ -122,10 +122,13 @@ const allEntries = (): readonly Entry[] => {
   return all;
 };
 
-/** Names that end in these shared words. */
-export const entriesWithTail = (tail: string): readonly Entry[] => {
-  byTail ??= listed(allEntries().map((entry) => [entry.tail, entry] as const));
-  return byTail.get(tail) ?? [];
+/** Names with these shared words whose letters, but for the first two, are how a typed run of letters ends. */
+export const entriesEnding = (tail: string, run: string): readonly Entry[] => {
+  byTailAndEnd ??= listed(
+    allEntries().map((entry) => [`${entry.run.slice(2)} ${entry.tail}`, entry] as const),
+  );
+  const ends = byTailAndEnd;
+  return Array.from({ length: run.length }, (_, at) => ends.get(`${run.slice(at)} ${tail}`) ?? []).flat();
 };
 
 /** Those among them that begin with the same sound as a typed run of letters. */

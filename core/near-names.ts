@@ -5,7 +5,7 @@ import { nameWords, wordKey } from './name-key.ts';
 import {
   type Entry,
   entriesAlike,
-  entriesWithTail,
+  entriesEnding,
   ownRun,
   runsFrom,
   type Split,
@@ -123,9 +123,7 @@ const byWords = (typed: Typed, entries: readonly Entry[], most: number): NearNam
 const otherStart = (typed: Typed): readonly Entry[] =>
   typed.run.length < longWord
     ? []
-    : entriesWithTail(typed.tail).filter(
-        ({ words, run }) => words.length === typed.words.length && typed.run.endsWith(run.slice(2)),
-      );
+    : entriesEnding(typed.tail, typed.run).filter(({ words }) => words.length === typed.words.length);
 
 const byRun = (typed: Typed): NearName[] => {
   const found: NearName[] = [];

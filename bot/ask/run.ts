@@ -4,6 +4,7 @@ import { type Line, linesOf } from '../console/lines.ts';
 import { filesFolder, heardHere, mostBytes } from '../console/local.ts';
 import { type Sink, sinkOf } from '../console/sink.ts';
 import type { House } from '../house.ts';
+import { warmPictures } from '../pictures/warm.ts';
 import { jsonLine } from '../render/json.ts';
 import { styleFor } from '../render/style.ts';
 import { textOf } from '../render/text.ts';
@@ -61,6 +62,7 @@ const toLine = (work: Work, line: Line): Promise<Delivered> | Delivered => {
 /** One answer is written before the next line is taken up, so memory stays the same however many lines come. */
 const many = async (work: Work): Promise<void> => {
   const { stdin } = work.parts;
+  warmPictures();
   work.out.onGone(() => stdin.destroy());
   try {
     for await (const line of linesOf(stdin, mostBytes)) {

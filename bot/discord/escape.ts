@@ -9,7 +9,12 @@ const zeroWidthSpace = '\u200B';
 const lineStart = /^([ \t]*)([#>+-]|\d+(?=[.)][ \t]))/gm;
 const inline = /[\\`*_~|<[\]]/g;
 
-const escapeMarks = (text: string): string =>
+/** Most lines have nothing to escape, and one look is cheaper than three. */
+const marked = /[\\`*_~|<[\]@#>+-]|\d[.)]/;
+
+const escapeMarks = (text: string): string => (marked.test(text) ? escaped(text) : text);
+
+const escaped = (text: string): string =>
   text
     .replace(inline, String.raw`\$&`)
     .replace(lineStart, (_, space: string, mark: string) =>

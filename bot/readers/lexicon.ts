@@ -121,7 +121,8 @@ for (const word of Object.keys(multiples)) byWord.set(word, letters.multiple);
 for (const word of danger) if (!byWord.has(word)) byWord.set(word, letters.danger);
 for (const word of past) if (!byWord.has(word)) byWord.set(word, letters.past);
 
-export const multipleOf = (word: string): number | undefined => multiples[word];
+export const multipleOf = (word: string): number | undefined =>
+  Object.hasOwn(multiples, word) ? multiples[word] : undefined;
 
 /** The letter of a word that is no name, number or unit; undefined for chatter, which is left out altogether. */
 export const letterOf = (word: string): string | undefined => {

@@ -85,7 +85,8 @@ const subjectOf = (board: Board, reading: Reading): Subject => {
   if (own.recipe !== undefined || own.lines || own.ingredient || own.trouble) return own;
   const near = takeRemembered(board, reading, meltWords);
   if (near) return near;
-  const before = subjectBefore(reading);
+  // After a swap the recipe in hand is the changed one, which nobody has saved: better to ask than to take the old one.
+  const before = reading.last?.topic === 'substitute' ? undefined : subjectBefore(reading);
   return before ? { ...before, assumed: [] } : own;
 };
 

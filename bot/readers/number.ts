@@ -6,7 +6,12 @@ export interface NumberRead {
   readonly next: number;
 }
 
-const small: Readonly<Record<string, number>> = {
+type Numbers = Readonly<Record<string, number>>;
+
+/** Looked up with members' own words, so nothing is inherited: "constructor" is no number. */
+const numbers = (rows: Numbers): Numbers => Object.assign(Object.create(null), rows);
+
+const small = numbers({
   one: 1,
   two: 2,
   three: 3,
@@ -26,8 +31,8 @@ const small: Readonly<Record<string, number>> = {
   seventeen: 17,
   eighteen: 18,
   nineteen: 19,
-};
-const tens: Readonly<Record<string, number>> = {
+});
+const tens = numbers({
   twenty: 20,
   thirty: 30,
   forty: 40,
@@ -37,14 +42,14 @@ const tens: Readonly<Record<string, number>> = {
   seventy: 70,
   eighty: 80,
   ninety: 90,
-};
-const fractions: Readonly<Record<string, number>> = {
+});
+const fractions = numbers({
   half: 1 / 2,
   third: 1 / 3,
   thirds: 1 / 3,
   quarter: 1 / 4,
   quarters: 1 / 4,
-};
+});
 
 /**
  * Reads a digit token. A comma or point is a thousands mark when groups of exactly three follow and the other mark (or
@@ -111,7 +116,8 @@ const digitNumber = (list: readonly Token[], at: number): NumberRead | undefined
         next: mixed.next,
       };
   }
-  return { value: digits(token.text), next: at + 1 };
+  const value = digits(token.text);
+  return Number.isFinite(value) ? { value, next: at + 1 } : undefined;
 };
 
 const articles = new Set(['a', 'an']);

@@ -1,8 +1,10 @@
 import { convertWords } from './convert-claim.ts';
+import { designWords } from './design-words.ts';
 import { ingredientWords } from './ingredient-claim.ts';
 import { recipeWords } from './recipe-target.ts';
 import { scaleWords } from './scale-claim.ts';
 import { settingsWords } from './settings-claim.ts';
+import { substituteWords } from './substitute-words.ts';
 
 /**
  * Words that requests are made of. They are never taken for misspelt ingredients, and looking for one is the dearest
@@ -10,8 +12,10 @@ import { settingsWords } from './settings-claim.ts';
  */
 export const ownWords: ReadonlySet<string> = new Set([
   ...convertWords,
+  ...designWords,
   ...ingredientWords,
   ...recipeWords,
   ...scaleWords,
   ...settingsWords,
+  ...substituteWords,
 ]);

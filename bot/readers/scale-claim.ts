@@ -37,6 +37,9 @@ const cues =
     ' ',
   );
 
+/** Verbs that come with the name of what they are about. */
+const namingCues = ['scale', 'scaling', 'rescale', 'resize', 'upscale', 'downscale'];
+
 interface Draft {
   readonly wish: Wish;
   readonly assumed: readonly string[];
@@ -68,7 +71,10 @@ const bodyless = (reading: Reading, read: ScaleReading): Draft => {
     };
   }
   const last = lastScale(reading);
-  if (last && changesSomething(read)) return { wish: continued(last, read), assumed: [], weight: 2 };
+  // "scale Winter balm to …" names a recipe, known or not: that ends what was spoken of before.
+  const names = words !== '' && anyWord(reading, namingCues);
+  if (last && changesSomething(read) && !names)
+    return { wish: continued(last, read), assumed: [], weight: 2 };
   const shown = words === '' && hasTarget(read) ? shownBefore(reading) : undefined;
   if (shown) return { wish: { ...shown, ...wish }, assumed: [], weight: 2 };
   return {

@@ -4,6 +4,7 @@ import type { Trouble } from '../answer.ts';
 import { unknownIngredient } from './ask-back.ts';
 import { amountRank, isAmount, isName } from './cut.ts';
 import type { Item } from './item.ts';
+import { isCarrying } from './spelling.ts';
 
 /** One line in the making: a name with its amount, not yet settled. */
 export interface Draft {
@@ -148,7 +149,7 @@ const isWhole = (amounts: readonly Item[]): boolean =>
 const withoutName = (segment: readonly Item[], amounts: readonly Item[], loose: readonly Item[]): Segment => {
   const sums = segment.some((item) => totalWords.has(item.word) || item.letter === '=') || isWhole(amounts);
   if (sums) return { drafts: [], loose, ...defined({ total: bestAmount(amounts) }) };
-  const unknown = loose.filter((item) => item.letter === 'w');
+  const unknown = loose.filter((item) => item.letter === 'w' && !isCarrying(item.word));
   const left = { drafts: [], loose: [...amounts, ...loose] };
   if (amounts.length === 0 || unknown.length === 0) return left;
   return { ...left, trouble: unknownIngredient(unknown.map((item) => item.word).join(' ')) };

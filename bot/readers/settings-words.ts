@@ -83,7 +83,7 @@ export const readCurrency = (text: string): Found => {
   const match = currencyPattern.exec(text);
   const said = match?.[1]?.toLowerCase();
   if (!match || said === undefined || said === 'please') return none;
-  const code = currencyNames[said] ?? said.toUpperCase();
+  const code = (Object.hasOwn(currencyNames, said) ? currencyNames[said] : undefined) ?? said.toUpperCase();
   if (known.has(code)) return { wish: { currency: code } };
   return {
     ...none,

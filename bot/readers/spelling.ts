@@ -11,6 +11,9 @@ const carrying =
 
 const known = new Set(carrying);
 
+/** True for the words requests are made of: "scale", "convert", "recipe" … */
+export const isCarrying = (word: string): boolean => known.has(word);
+
 const byFirst = new Map<string, string[]>();
 for (const word of carrying) {
   for (const letter of new Set([word.charAt(0), word.charAt(1)])) {

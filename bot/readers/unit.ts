@@ -76,7 +76,8 @@ const spoons: Readonly<Record<string, ReadUnit>> = {
 
 /** "table spoon", "tea-spoons" in two words. */
 const spoonUnit = (list: readonly Token[], at: number): UnitRead | undefined => {
-  const unit = spoons[list[at]?.word ?? ''];
+  const word = list[at]?.word ?? '';
+  const unit = Object.hasOwn(spoons, word) ? spoons[word] : undefined;
   const hyphen = list[at + 1]?.text === '-' ? 1 : 0;
   return unit && /^spoon(?:s|ful|fuls)?$/.test(list[at + 1 + hyphen]?.word ?? '')
     ? { unit, next: at + 2 + hyphen }

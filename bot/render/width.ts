@@ -2,8 +2,10 @@
  * Latin, Greek and Cyrillic letters, punctuation, currency and fractions: one column for each UTF-16 unit. Nearly all
  * text is of this kind, and it spares the loading of the segmenter's data at start.
  */
-const narrow =
-  /^[\x20-\x7E\xA0-\xAC\xAE-\u02FF\u0370-\u0482\u048A-\u052F\u2010-\u2027\u2030-\u203B\u20A0-\u20BF\u2150-\u218B\u2500-\u257F]*$/;
+const narrowSigns = String.raw`\x20-\x7E\xA0-\xAC\xAE-\u02FF\u0370-\u0482\u048A-\u052F\u2010-\u2027\u2030-\u203B\u20A0-\u20BF\u2150-\u218B\u2500-\u257F`;
+const narrow = new RegExp(`^[${narrowSigns}]*$`);
+/** Everything else, with the one sign before it that an accent or a joiner may belong to. */
+const others = new RegExp(`[${narrowSigns}]?[^${narrowSigns}]+`, 'g');
 
 /** Wide and full-width ranges of Unicode's annex 11 (East Asian Width W and F), written from its table by block. */
 const wide =
@@ -27,11 +29,18 @@ const graphemeWidth = (grapheme: string): number => {
   return emoji.test(grapheme) || wide.test(grapheme) ? 2 : 1;
 };
 
-/** Columns a text takes in a fixed-width font; for several lines, those of the widest. */
+/**
+ * Columns a text takes in a fixed-width font; for several lines, those of the widest. Only what needs it is cut into
+ * the characters a person sees: for a whole line with one emoji in it that took longer than everything else about it.
+ */
 export const widthOf = (text: string): number => {
   if (narrow.test(text)) return text.length;
   if (text.includes('\n')) return Math.max(...text.split('\n').map(widthOf));
-  return graphemes(text).reduce((columns, grapheme) => columns + graphemeWidth(grapheme), 0);
+  return [...text.matchAll(others)].reduce(
+    (columns, [part]) =>
+      graphemes(part).reduce((so, grapheme) => so + graphemeWidth(grapheme), columns - part.length),
+    text.length,
+  );
 };
 
 /** Filled with blanks to `columns`, on the right or (`right` aligned) on the left. A wider text stays as it is. */

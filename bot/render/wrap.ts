@@ -20,7 +20,8 @@ const chopped = (word: string, room: number): string[] => {
 };
 
 const wrapLine = (line: string, width: number, hang: string): string[] => {
-  if (widthOf(line) <= width) return [line.trimEnd()];
+  // No character takes more than two columns, so a short line need not be measured.
+  if (line.length * 2 <= width || widthOf(line) <= width) return [line.trimEnd()];
   const indent = line.slice(0, Math.min(line.search(/[^ ]|$/), Math.floor(width / 2)));
   const start = indent + hang;
   const words = line.trim().split(/ +/);

@@ -36,7 +36,7 @@ export const recipe = topic({
   summary: 'Save, show, list, rename or delete recipes; every edit keeps the old version readable.',
   request,
   examples: [
-    { say: saveExample, means: { action: 'save', name: 'Winter balm' } },
+    { say: saveExample, means: { action: 'save', name: 'Winter balm' }, changes: true },
     { say: 'list recipes', means: { action: 'list' } },
     {
       say: 'show Fernlea hand balm',
@@ -51,6 +51,7 @@ export const recipe = topic({
         newName: 'Fernlea winter hands',
       },
       demo: 'Fernlea hand balm',
+      changes: true,
     },
     {
       say: 'versions of Fernlea mint lip balm',

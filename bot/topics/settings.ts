@@ -41,11 +41,11 @@ export const settings = topic({
   request,
   examples: [
     { say: 'settings', means: {} },
-    { say: 'region us', means: { region: 'us' } },
-    { say: 'scale reads 0.01 g', means: { stepG: 0.01 } },
-    { say: 'set loss to 5%', means: { lossPercent: 5 } },
-    { say: 'units oz, currency EUR', means: { units: 'oz', currency: 'EUR' } },
-    { say: 'only role Bench may write', means: { writerRole: 'Bench' } },
+    { say: 'region us', means: { region: 'us' }, changes: true },
+    { say: 'scale reads 0.01 g', means: { stepG: 0.01 }, changes: true },
+    { say: 'set loss to 5%', means: { lossPercent: 5 }, changes: true },
+    { say: 'units oz, currency EUR', means: { units: 'oz', currency: 'EUR' }, changes: true },
+    { say: 'only role Bench may write', means: { writerRole: 'Bench' }, changes: true },
   ],
   slash: {
     options: z.object({

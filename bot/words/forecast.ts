@@ -34,15 +34,15 @@ export const bandWords: Readonly<Record<FirmnessBand, string>> = {
 };
 
 export const holdingWords: Readonly<Record<Holding, string>> = {
-  'stays-firm': 'stays firm',
-  soft: 'goes soft; keep it upright and cool',
+  'stays-firm': 'keeps its shape',
+  soft: 'dents easily: keep it upright and cool',
   slumps: 'slumps',
 };
 
 const warningTexts: Readonly<Record<MeltWarning, string>> = {
   'does-not-set': 'This does not set at room temperature. It needs more wax or hard butter.',
   'liquid-on-a-warm-day': 'It sets in a cool room only; on a warm day it is liquid.',
-  'melts-in-a-pocket': 'It goes soft or slumps in a warm pocket (37 °C).',
+  'melts-in-a-pocket': 'It dents or slumps in a warm pocket (37 °C).',
   'softer-at-first': 'Softer in its first days: the butter takes time to settle into its hard crystals.',
   'may-grain':
     'Cocoa butter and shea can turn grainy. Cool it fast and evenly; a grainy balm is safe and can be melted again.',

@@ -54,9 +54,10 @@ const one = (topic: Topic, tools: Tools): Answer => ({
     ],
   },
   warnings: [],
-  next: examplesOf(topic, tools)
+  next: topic.examples
+    .filter((example) => !example.changes && suits(example, tools))
     .slice(0, 1)
-    .map((say) => ({ label: 'Try the first', say })),
+    .map(({ say }) => ({ label: 'Try one', say })),
 });
 
 /** Answers with examples that work when pasted, those of a missing recipe left out. */

@@ -101,6 +101,11 @@ const sourceBlocks = (lines: readonly Line[]): Block[] => {
   }));
 };
 
+const sentence = (text: string): string => {
+  const said = text.trim();
+  return `${said.charAt(0).toUpperCase()}${said.slice(1)}${/[.!?]$/.test(said) ? '' : '.'}`;
+};
+
 const notes = (found: Ingredient): Block[] => {
   const lips =
     found.lips === 'ok'
@@ -108,7 +113,7 @@ const notes = (found: Ingredient): Block[] => {
       : [
           `On lips: ${found.lips === 'avoid' ? 'leave it out' : 'with care'}${found.lipNote ? `; ${found.lipNote}` : ''}.`,
         ];
-  return [...lips, ...(found.comment ? [found.comment] : [])].map((text) => ({
+  return [...lips, ...(found.comment ? [sentence(found.comment)] : [])].map((text) => ({
     kind: 'text',
     text,
   }));
@@ -157,9 +162,9 @@ export const answerIngredient = (wish: IngredientWish, _tools: Tools): Answer | 
     };
   const lines = ordered(linesOf(found), wish.about);
   return {
-    title: found.name,
+    title: sentence(found.name).slice(0, -1),
     blocks: [
-      { kind: 'text', text: found.purpose },
+      { kind: 'text', text: sentence(found.purpose) },
       {
         kind: 'table',
         columns: [

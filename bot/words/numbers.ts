@@ -11,7 +11,7 @@ export const plain = (value: number, decimals = 2): string => {
 export const readable = (value: number): string => {
   if (value === 0) return '0';
   const size = Math.floor(Math.log10(Math.abs(value)));
-  return plain(value, Math.min(8, Math.max(0, 3 - size)));
+  return plain(value, Math.min(8, Math.max(0, (size < 0 ? 2 : 3) - size)));
 };
 
 /** Three telling digits, for remarks: 0.589, 14.8, 371. */

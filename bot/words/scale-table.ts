@@ -16,7 +16,10 @@ interface TableColumn extends Column {
   readonly total: string;
 }
 
-const drops = (line: ScaledLine): string => (line.drops === undefined ? '' : `~${line.drops}`);
+/** Nobody counts sixty-three drops: above twenty they are told to the nearest five. */
+const roughDrops = (count: number): number => (count > 20 ? Math.round(count / 5) * 5 : count);
+
+const drops = (line: ScaledLine): string => (line.drops === undefined ? '' : `~${roughDrops(line.drops)}`);
 const ounces = (grams: number): string => (grams / gramsIn('oz')).toFixed(2);
 
 /** The weigh-out's columns: drops only where there is scent, ounces only for groups that want them. */

@@ -39,16 +39,33 @@ const targetOf = (wish: ScaleWish): Target | Trouble => {
 const sizeText = (wish: ScaleWish): string =>
   wish.size ? `${readable(wish.size.amount)} ${wish.size.unit}` : '';
 
+/** Small batches are told finer, so that the parts add up to the whole as shown. */
+const smallBatchG = 50;
+
+const gramsFor = (scaled: Scaled) => {
+  const decimals = scaled.totalG < smallBatchG ? 2 : 1;
+  return (grams: number): string => plain(grams, decimals);
+};
+
+const filledText = (scaled: Scaled, wish: ScaleWish, containers: number, fillGEach: number): string => {
+  const grams = gramsFor(scaled);
+  const each = `${grams(fillGEach)} g each`;
+  if (wish.count !== undefined)
+    return `For ${containers} × ${sizeText(wish)}: ${each}, ${grams(scaled.netG)} g net.`;
+  const over = scaled.netG - containers * fillGEach;
+  return `That fills ${containers} × ${sizeText(wish)}: ${each}, ${grams(over)} g over.`;
+};
+
 const summary = (scaled: Scaled, wish: ScaleWish): string => {
-  const allowance = `${plain(scaled.allowanceG, 1)} g (${plain(scaled.lossPercent)} %)`;
+  const grams = gramsFor(scaled);
+  const allowance = `${grams(scaled.allowanceG)} g (${plain(scaled.lossPercent)} %)`;
   const loss = scaled.lossPercent > 0 ? `, ${allowance} of it for jug and spoon` : ', no loss counted';
   const head = `Weigh out ${atStep(scaled.totalG, stepDecimals(scaled.stepG))} g in all${loss}.`;
-  if (scaled.containers === undefined || scaled.fillGEach === undefined) {
-    return `${head} That leaves ${plain(scaled.netG, 1)} g to fill.`;
+  const { containers, fillGEach } = scaled;
+  if (containers === undefined || fillGEach === undefined) {
+    return `${head} That leaves ${grams(scaled.netG)} g to fill.`;
   }
-  const each = `${plain(scaled.fillGEach, 1)} g each`;
-  const fits = wish.count === undefined ? 'That fills' : 'For';
-  return `${head} ${fits} ${scaled.containers} × ${sizeText(wish)}: ${each}, ${plain(scaled.netG, 1)} g net.`;
+  return `${head} ${filledText(scaled, wish, containers, fillGEach)}`;
 };
 
 const strainedText = (scaled: Scaled): Block[] => {
@@ -113,7 +130,7 @@ const assumed = (scaled: Scaled, wish: ScaleWish, region: Region): Block[] => {
 
 const roughDrops: Warning = {
   code: 'rough-estimate',
-  text: 'The recipe counts drops, which differ from bottle to bottle. Weigh them once and save the grams.',
+  text: 'The recipe counts drops: weigh them once and save the grams.',
 };
 
 const warnings = (scaled: Scaled): Warning[] => [
@@ -130,7 +147,7 @@ const nextSteps = (wish: ScaleWish, name: string | undefined): NextStep[] => {
   return [
     ...counts
       .filter((count) => count !== wish.count)
-      .map((count) => ({ label: `${count} tins`, say: say(count) })),
+      .map((count) => ({ label: count === 1 ? '1 tin' : `${count} tins`, say: say(count) })),
     { label: 'Show recipe', say: `show recipe "${name}"` },
   ];
 };
@@ -185,17 +202,18 @@ export const answerScale = (wish: ScaleWish, tools: Tools): Answer | Trouble => 
     region: settings.region,
   });
   if (!scaled.ok) return troubleOf(scaled.problem);
-  const pour = pourOf(scaled.value);
+  const byVolume = wish.size?.unit === 'ml';
+  const pour = pourOf(scaled.value, lines, settings.region);
   return {
     title: titleOf(wish, scaled.value, recipe?.name),
     blocks: [
       scaleTable(scaled.value, settings.units),
       { kind: 'text', text: summary(scaled.value, wish) },
-      ...pourText(pour),
+      ...pourText(pour, byVolume),
       ...strainedText(scaled.value),
       ...assumed(scaled.value, wish, settings.region),
     ],
-    figures: { ...figuresOf(scaled.value), ...pourFigures(pour, scaled.value.containers) },
+    figures: { ...figuresOf(scaled.value), ...pourFigures(pour, scaled.value.containers, byVolume) },
     warnings: warnings(scaled.value),
     next: nextSteps(wish, recipe?.name),
   };

@@ -21,6 +21,21 @@ const rows = (settings: Settings): string[][] => [
   ['who writes', settings.writerRole === null ? 'every member' : `role ${settings.writerRole}`],
 ];
 
+const rowOf: Readonly<Record<keyof SettingsWish, number>> = {
+  region: 0,
+  units: 1,
+  currency: 2,
+  stepG: 3,
+  lossPercent: 4,
+  writerRole: 5,
+};
+
+/** What was changed, as it stands now: "region US, scale reads 0.01 g". */
+const changedRows = (wish: SettingsWish, settings: Settings): string[] => {
+  const all = rows(settings);
+  return (Object.keys(wish) as (keyof SettingsWish)[]).map((key) => (all[rowOf[key]] ?? []).join(' '));
+};
+
 const figuresOf = (settings: Settings): Answer['figures'] => ({
   region: settings.region,
   units: settings.units,
@@ -42,7 +57,7 @@ export const answerSettings = async (wish: SettingsWish, tools: Tools): Promise<
   }
   const { settings } = tools.book.state;
   return {
-    title: changed ? 'Settings changed' : 'Settings',
+    title: changed ? `Now: ${changedRows(wish, settings).join(', ')}` : 'Settings',
     blocks: [
       {
         kind: 'table',

@@ -1,5 +1,5 @@
 import type { Hazard } from '../../core/hazards.ts';
-import { ingredientById } from '../../core/ingredients.ts';
+import { ingredientById, isSmallDose } from '../../core/ingredients.ts';
 import type { Warning } from '../answer.ts';
 import { brief, plain } from './numbers.ts';
 
@@ -24,9 +24,17 @@ export const potCautions: readonly Warning[] = [
   },
   {
     code: 'flame-and-alcohol',
-    text: 'Alcohol and flame never together: let it dry fully and close the bottle before the hob goes on.',
+    text: 'If you wiped tools with alcohol: let it dry fully and close the bottle before the hob goes on.',
   },
 ];
+
+/** Latin name without the part used: "Calendula officinalis". */
+const originOf = (id: string): string => ingredientById(id)?.origin ?? nameOf(id);
+
+const isDose = (id: string): boolean => {
+  const found = ingredientById(id);
+  return found !== undefined && isSmallDose(found);
+};
 
 type Of<C extends Hazard['code']> = Hazard extends infer H
   ? H extends { readonly code: infer D }
@@ -40,7 +48,7 @@ const sentenceFor: { [C in Hazard['code']]: (hazard: Of<C>) => string } = {
   'aroma-too-high': (hazard) =>
     `Scent comes to ${plain(hazard.percent, 2)} %; lip balms usually stay at or under ${hazard.usualPercent} % in all (common practice).`,
   'aroma-over-usual': (hazard) =>
-    `${shortName(hazard.ingredient)}: ${plain(hazard.percent, 2)} % is over its usual most of ${hazard.usualPercent} % on lips (common practice). Ask the supplier for the lip certificate.`,
+    `${shortName(hazard.ingredient)}: ${plain(hazard.percent, 2)} % is over the usual maximum of ${hazard.usualPercent} % on lips (common practice). Ask the supplier for the lip certificate.`,
   'not-for-lips': (hazard) =>
     `${shortName(hazard.ingredient)} does not belong on lips${hazard.note ? `: ${hazard.note}` : ''}.`,
   'lip-caution': (hazard) => `${shortName(hazard.ingredient)} on lips: ${hazard.note}.`,
@@ -49,7 +57,7 @@ const sentenceFor: { [C in Hazard['code']]: (hazard: Of<C>) => string } = {
   'brings-water': (hazard) =>
     `${listed(hazard.ingredients)} brings water: mould and rancidity follow. Dry it first or leave it out.`,
   'wrong-species': (hazard) =>
-    `Check the Latin name of the ${shortName(hazard.ingredient)}: look-alikes are ${hazard.lookAlikes}${hazard.note ? ` (${hazard.note})` : ''}.`,
+    `Buy ${shortName(hazard.ingredient)} by its Latin name (${originOf(hazard.ingredient)}). It is confused with ${hazard.lookAlikes}.`,
   'nut-allergen': (hazard) =>
     `${listed(hazard.ingredients)}: from nuts. Say so to whoever gets a tin.${hazard.ask.length > 0 ? ` Allergic people should ask about ${listed(hazard.ask)} too.` : ''}`,
   'food-allergen': (hazard) =>
@@ -61,14 +69,13 @@ const sentenceFor: { [C in Hazard['code']]: (hazard: Of<C>) => string } = {
   'daisy-family': (hazard) =>
     `${listed(hazard.ingredients)}: daisy family. Ask about ragweed and chrysanthemum allergy.`,
   'too-little-to-weigh': (hazard) => {
-    const lines = hazard.lines.map(
-      (line) =>
-        `${shortName(line.ingredient)} ${brief(line.wantedG)} g (your scale needs ${brief(line.leastG)} g)`,
-    );
-    const raised = hazard.lines.some((line) => line.raised)
-      ? ' Lines under one step were given one step.'
+    const lines = hazard.lines.map((line) => `${shortName(line.ingredient)} ${brief(line.wantedG)} g`);
+    const least = [...new Set(hazard.lines.map((line) => brief(line.leastG)))].join(' or ');
+    const raised = hazard.lines.some((line) => line.raised) ? ' Lines under one step got one step.' : '';
+    const premix = hazard.lines.every((line) => isDose(line.ingredient))
+      ? ', or stir ten times as much into an oil of the recipe and weigh a tenth of that'
       : '';
-    return `Too little to weigh well: ${lines.join('; ')}. Make more, use a finer scale, or a premix: ten times as much stirred into an oil of the recipe, and a tenth of that.${raised}`;
+    return `Under what your scale tells well (${least} g): ${lines.join(', ')}. Make more, use a finer scale${premix}.${raised}`;
   },
 };
 

@@ -21,7 +21,7 @@ export const ambiguousNames: readonly AmbiguousName[] = [
     names: ['marigold', 'marigold flower', 'marigold petal'],
     ids: ['calendula'],
     because:
-      'taken as pot marigold (Calendula officinalis); French and African marigold (Tagetes) is another plant and sensitises to light: check the Latin name',
+      'it can be pot marigold (Calendula officinalis) or French and African marigold (Tagetes), which sensitises to light: check the Latin name on the bag',
   },
   herbOrOil('lavender', 'lavender-essential-oil', [
     'lavender',

@@ -18,23 +18,31 @@ export type Phrase = z.output<typeof phrase>;
 
 const folder = new URL('../phrases/', import.meta.url);
 
-/** The phrase tables, by file name. */
-export const phraseTables = (): readonly {
+/** The phrase tables in `from`, by file name. */
+export const phraseTables = (
+  from = folder,
+): readonly {
   readonly file: string;
   readonly phrases: readonly Phrase[];
 }[] =>
-  readdirSync(folder)
+  readdirSync(from)
     .filter((file) => file.endsWith('.json'))
     .toSorted()
     .map((file) => ({
       file,
-      phrases: z.array(phrase).parse(JSON.parse(readFileSync(new URL(file, folder), 'utf8'))),
+      phrases: z.array(phrase).parse(JSON.parse(readFileSync(new URL(file, from), 'utf8'))),
     }));
 
 const at = (value: unknown, path: string): unknown =>
   path
     .split('.')
     .reduce<unknown>((inner, key) => (inner as Record<string, unknown> | undefined)?.[key], value);
+
+/** Grams may differ by a step of the scale, temperatures of the model by a degree. */
+const slackOf = (path: string, step: number): number => {
+  if (/_g$|grams/.test(path)) return step + 1e-6;
+  return /_c(?:\.\d)?$/.test(path) ? 1 : 0;
+};
 
 const exact = /containers|count|version|step|loss/;
 
@@ -51,7 +59,7 @@ export const figureFaults = (
     const step = typeof figures.step_g === 'number' ? figures.step_g : 0;
     const slack = exact.test(path)
       ? 1e-9
-      : Math.max(Math.abs(Number(wanted)) * 0.006, /_g$|grams/.test(path) ? step + 1e-6 : 0);
+      : Math.max(Math.abs(Number(wanted)) * 0.006, slackOf(path, step));
     const same =
       typeof wanted === 'number'
         ? typeof got === 'number' && Math.abs(got - wanted) <= slack

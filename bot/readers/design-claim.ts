@@ -1,0 +1,188 @@
+import { defined } from '../../core/defined.ts';
+import type { Form, WantedIngredient } from '../../core/design/wishes.ts';
+import type { Trouble } from '../answer.ts';
+import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
+import { takeForm, takeHottest, takePrice, takeShelfLife } from './design-figures.ts';
+import { takeWith } from './design-with.ts';
+import { takeWithout } from './design-without.ts';
+import {
+  bodyWords,
+  designWords,
+  followWords,
+  groupOf,
+  inventingWords,
+  otherRequests,
+  suggestingWords,
+  veganWords,
+  wantingWords,
+} from './design-words.ts';
+import type { Item } from './item.ts';
+import { leftover } from './leftover.ts';
+import { type Board, boardOf } from './target.ts';
+
+export const designExample = 'vegan stick that survives 38 C, no nuts, with shea and mango';
+
+/** The wishes as a request carries them; what was not said is missing. */
+export interface DesignRequest {
+  readonly form?: Form;
+  readonly survivesC?: number;
+  readonly vegan?: boolean;
+  readonly without?: readonly string[];
+  readonly with?: readonly WantedIngredient[];
+  readonly shelfLifeMonths?: number;
+  readonly price?: boolean;
+}
+
+interface WishesRead {
+  readonly wishes: DesignRequest;
+  readonly assumed: readonly string[];
+  readonly trouble?: Trouble;
+}
+
+const unlessEmpty = <T>(list: readonly T[]): readonly T[] | undefined => (list.length > 0 ? list : undefined);
+
+const readWishes = (board: Board, reading: Reading, veganBefore: boolean): WishesRead => {
+  const hottest = takeHottest(board, reading);
+  const shelfLifeMonths = takeShelfLife(board);
+  const price = takePrice(board, reading);
+  const form = takeForm(board, reading);
+  const out = takeWithout(board);
+  const animal = out.without.includes('animal');
+  const vegan = anyWord(reading, veganWords) || animal;
+  const wanted = takeWith(board, vegan || veganBefore);
+  const trouble = out.trouble ?? wanted.trouble;
+  return {
+    wishes: defined({
+      form,
+      survivesC: hottest.value,
+      vegan: vegan || undefined,
+      without: unlessEmpty(out.without.filter((word) => word !== 'animal')),
+      with: unlessEmpty(wanted.with),
+      shelfLifeMonths,
+      price: price || undefined,
+    }),
+    assumed: [...(hottest.assumed ? [hottest.assumed] : []), ...wanted.assumed],
+    ...(trouble ? { trouble } : {}),
+  };
+};
+
+const comesUpWith = (reading: Reading): boolean =>
+  /\b(?:come|coming|came|dream|think|make) up\b/.test(reading.text.toLowerCase());
+
+const isOtherRequest = (reading: Reading): boolean =>
+  anyWord(reading, otherRequests) ||
+  reading.items.some((item) => item.letter === 'R' || item.letter === 'r' || item.letter === 'M');
+
+/** Lines with grams, or shares that already make a whole, are a recipe and no wish. */
+const isWrittenOut = (items: readonly Item[]): boolean => {
+  const percent = items.reduce((sum, item) => sum + (item.letter === '%' ? (item.value ?? 0) : 0), 0);
+  const names = items.filter((item) => item.letter === 'i').length;
+  return items.some((item) => /[gvd]/.test(item.letter)) || (percent >= 99 && names > 1);
+};
+
+/** Kinds of wishes besides the form. A wish that was not understood is one too. */
+const kindsOf = ({ wishes, trouble }: WishesRead): number =>
+  Object.keys(wishes).filter((key) => key !== 'form').length + (trouble ? 1 : 0);
+
+/** A word that asks for something to be made up; "recommend" and the like need to say that it is a balm. */
+const asksForDesign = (reading: Reading, read: WishesRead, kinds: number): boolean => {
+  const makes = anyWord(reading, inventingWords) || comesUpWith(reading);
+  if (!makes && !anyWord(reading, suggestingWords)) return false;
+  const body = anyWord(reading, bodyWords);
+  return kinds > 0 || body || (makes && read.wishes.form !== undefined);
+};
+
+/** How surely it asks for a design: a word for it, a wanted product with a wish, or a product with two wishes. */
+const sureness = (reading: Reading, read: WishesRead): number => {
+  const { wishes } = read;
+  const kinds = kindsOf(read);
+  if (asksForDesign(reading, read, kinds)) return 2.8;
+  const body = anyWord(reading, bodyWords);
+  if (kinds === 0 || (!body && wishes.form === undefined)) return 0;
+  if (anyWord(reading, wantingWords)) return 2.7;
+  const hard = wishes.vegan || wishes.without !== undefined || wishes.survivesC !== undefined;
+  return body && hard && kinds + (wishes.form ? 1 : 0) > 1 ? 2.4 : 0;
+};
+
+const before = (reading: Reading): DesignRequest | undefined =>
+  reading.last?.topic === 'design' ? (reading.last.request as DesignRequest) : undefined;
+
+const order: readonly Form[] = ['tube', 'tin', 'stick'];
+
+/** "make it softer" is the next softer form: what a balm is for decides how firm it is. */
+const shifted = (reading: Reading, form: Form): Form => {
+  const up = anyWord(reading, ['firmer', 'harder', 'stiffer']) ? 1 : 0;
+  const down = anyWord(reading, ['softer', 'creamier']) ? 1 : 0;
+  const at = order.indexOf(form) + up - down;
+  return order[Math.min(order.length - 1, Math.max(0, at))] ?? form;
+};
+
+const joined = (old: DesignRequest, more: DesignRequest): DesignRequest => {
+  const named = new Set(more.with?.map(({ ingredient }) => ingredient));
+  const without = [...new Set([...(old.without ?? []), ...(more.without ?? [])])];
+  const kept = (old.with ?? []).filter(
+    ({ ingredient }) => !named.has(ingredient) && !more.without?.includes(ingredient),
+  );
+  const wanted = [...kept, ...(more.with ?? [])];
+  return defined({
+    ...old,
+    ...more,
+    without: unlessEmpty(without.filter((word) => !named.has(word))),
+    with: unlessEmpty(wanted),
+  });
+};
+
+const continued = (reading: Reading, old: DesignRequest, read: WishesRead): Claim | undefined => {
+  const shape = shifted(reading, old.form ?? 'stick');
+  const form = read.wishes.form ?? (shape === (old.form ?? 'stick') ? old.form : shape);
+  const wishes = { ...joined(old, read.wishes), ...defined({ form }) };
+  const changed = Object.keys(read.wishes).length > 0 || form !== old.form;
+  return changed ? claim(wishes, 2.75, read.assumed) : undefined;
+};
+
+const nothingWished: Trouble = {
+  code: 'missing',
+  text: `What should it be like? Say at least one wish: stick, tin or soft, the hottest day, vegan, what to leave out or put in. For example "${designExample}".`,
+};
+
+const defaultForm = (reading: Reading, wishes: DesignRequest): { form: Form; assumed: readonly string[] } => {
+  if (wishes.form) return { form: wishes.form, assumed: [] };
+  const stick = reading.words.has('lip') || reading.words.has('lips') || wishes.survivesC !== undefined;
+  return stick
+    ? { form: 'stick', assumed: ['I took it as a stick; say "in a tin" for a softer one.'] }
+    : { form: 'tin', assumed: ['I took it as a balm for a tin; say "a stick" for a firmer one.'] };
+};
+
+const isPlaced = (
+  board: Board,
+  words: ReadonlySet<string>,
+): { blocked: boolean; aside: readonly string[] } => {
+  const { blocking, aside } = leftover(board, words, true);
+  const hard = blocking.filter((item) => groupOf(item.word) === undefined);
+  return { blocked: hard.length > 0, aside };
+};
+
+const fresh = (reading: Reading, board: Board, read: WishesRead): Claim | undefined => {
+  const weight = sureness(reading, read);
+  if (weight === 0) return undefined;
+  if (read.trouble) return refuse(read.trouble, weight);
+  const { blocked, aside } = isPlaced(board, designWords);
+  if (blocked) return undefined;
+  if (Object.keys(read.wishes).length === 0)
+    return refuse(nothingWished, 1.4, read.wishes as Readonly<Record<string, unknown>>);
+  const { form, assumed } = defaultForm(reading, read.wishes);
+  const said = aside.length > 0 ? [`I set aside "${aside.join('", "')}".`] : [];
+  return claim({ ...read.wishes, form }, weight, [...assumed, ...read.assumed, ...said]);
+};
+
+/** What a message would mean as wishes for a new recipe. */
+export const claimDesign = (reading: Reading): Claim | undefined => {
+  if (isOtherRequest(reading) || isWrittenOut(reading.items)) return undefined;
+  const board = boardOf(reading.items);
+  const old = before(reading);
+  const read = readWishes(board, reading, old?.vegan === true);
+  const anew = fresh(reading, board, read);
+  if (anew || !old) return anew;
+  if (isPlaced(board, followWords).blocked) return undefined;
+  return read.trouble ? refuse(read.trouble, 2) : continued(reading, old, read);
+};

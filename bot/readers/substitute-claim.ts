@@ -1,0 +1,174 @@
+import type { Trouble } from '../answer.ts';
+import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
+import { echo } from './ask-back.ts';
+import { cueWords } from './cues.ts';
+import { leftover } from './leftover.ts';
+import { scaleWords } from './scale-claim.ts';
+import { looseWords, readScale } from './scale-reading.ts';
+import { targetTrouble } from './scale-troubles.ts';
+import { changesSomething, continued, type Wish } from './scale-wish.ts';
+import { type ChangeBody, takeChangeBody } from './substitute-body.ts';
+import {
+  bodyOf,
+  type Draft,
+  linesOf,
+  phraseDraft,
+  type Said,
+  swapsBefore,
+  withFurther,
+  withoutDraft,
+} from './substitute-draft.ts';
+import { lastChange } from './substitute-last.ts';
+import { idsOf } from './substitute-names.ts';
+import { type Phrase, takeFurther, takePhrase } from './substitute-phrases.ts';
+import { inWhat, noRecipeCalled, notBuilt, notPlaced } from './substitute-troubles.ts';
+import { takeWithouts, type Withouts } from './substitute-without.ts';
+import { substituteWords } from './substitute-words.ts';
+import { type Board, boardOf } from './target.ts';
+
+const known: ReadonlySet<string> = new Set([...substituteWords, ...scaleWords]);
+
+const wantsOut = ({ kinds, names }: Withouts): boolean => kinds.length + names.length > 0;
+
+const hasBody = ({ recipe, lines }: ChangeBody): boolean => recipe !== undefined || lines !== undefined;
+
+/** Asked in general, candidates are judged in a plain salve; everything else needs its recipe. */
+const needsBody = ({ request }: Draft): boolean => request.replaces === undefined;
+
+const isHalfMake = (make: unknown): Trouble | undefined => {
+  if (!make || typeof make !== 'object') return undefined;
+  const { stepG: _s, lossPercent: _l, ...amounts } = make as Wish;
+  return Object.keys(amounts).length > 0 ? targetTrouble(amounts) : undefined;
+};
+
+/** "My niece is allergic": why something is left out asks for nothing more. */
+const reasons = ['allergic', 'allergy', 'allergies', 'vegan'];
+
+const knownHere = ({ withouts }: Said): ReadonlySet<string> =>
+  wantsOut(withouts) ? new Set([...known, ...reasons]) : known;
+
+/** "Save recipe Vegan Stick: …" asks for something of its own; that is no talk. */
+const asksElse = (words: string): boolean => words.split(' ').some((word) => cueWords.has(word));
+
+const settle = (board: Board, said: Said, draft: Draft, sure: boolean): Claim => {
+  const weight = sure ? 3 : 2.4;
+  const named = hasBody(said.body) && !said.body.before;
+  const rest = leftover(board, knownHere(said), named);
+  const aside = rest.aside.length > 0 ? [`I set aside "${echo(rest.aside.join('", "'))}".`] : [];
+  const words = [...rest.blocking.map((item) => item.word), ...rest.aside.filter(asksElse)];
+  if (draft.trouble) return refuse(draft.trouble, words.length > 0 ? 1.2 : weight);
+  if (needsBody(draft) && !hasBody(said.body)) {
+    const loose = looseWords(board, known);
+    return loose ? refuse(noRecipeCalled(loose), 0.9) : refuse(inWhat, 0.9, draft.request);
+  }
+  if (words.length > 0) return refuse(notPlaced(words), 1.2);
+  const half = isHalfMake(draft.request.make);
+  if (half) return refuse(half, weight, draft.request);
+  return claim(draft.request, weight, [...said.body.assumed, ...draft.assumed, ...aside]);
+};
+
+/** "Is it vegan?", "does it contain nuts?", "I swapped …": told or asked about, not asked for. */
+const isOnlyAsked = ({ text }: Reading): boolean =>
+  /^\W*(?:is|are|does|do|has|did|was|were|isn't|doesn't)\b/i.test(text)
+    ? !/\b(?:swap|replace|substitut|instead|in place|rather|version|alternative|replacement)/i.test(text)
+    : /\b(?:i|we|they|she|he) (?:have |had )?(?:swapped|replaced|substituted|exchanged)\b/i.test(text);
+
+/** An amount to make after a change: "and make 30 tins of 15 ml". */
+const continuedMake = (reading: Reading): Claim | undefined => {
+  const last = lastChange(reading);
+  if (!last || last.replaces !== undefined || (last.recipe ?? last.lines) === undefined) return undefined;
+  const make = (last.make ?? {}) as Wish;
+  const read = readScale({ ...reading, last: { topic: 'scale', request: make } });
+  if (!changesSomething(read) || read.recipe !== undefined || read.lines.length > 0) return undefined;
+  if (read.trouble) return refuse(read.trouble, 2.7);
+  const blocking = leftover(read.board, known, false).blocking.map((item) => item.word);
+  if (blocking.length > 0) return refuse(notPlaced(blocking), 0.8);
+  const request = { ...last, make: continued(make, read) };
+  const half = isHalfMake(request.make);
+  return half ? refuse(half, 2.7, request) : claim(request, 2.7);
+};
+
+/** A name on its own after a change, or with "instead": "what about rice bran wax?", "and with sunflower wax?". */
+const loneName = (board: Board, reading: Reading): Phrase | undefined => {
+  const names = board.items.filter((item) => item.letter === 'i');
+  const [to, second] = names;
+  const follows = lastChange(reading) !== undefined;
+  if (!to || second || !follows || board.items.some((item) => /[gvd%pnrR]/.test(item.letter)))
+    return undefined;
+  board.taken[board.items.indexOf(to)] = true;
+  return { kind: 'lone', to };
+};
+
+/** The recipe that was missing: "In which recipe?" – "Fernlea hand balm". */
+const suppliedBody = (board: Board, reading: Reading): Claim | undefined => {
+  const last = lastChange(reading);
+  if (!last || (last.recipe ?? last.lines) !== undefined || last.replaces !== undefined) return undefined;
+  const body = takeChangeBody(board, reading, known);
+  if (!hasBody(body) || body.before || body.trouble) return undefined;
+  if (leftover(board, known, false).blocking.length > 0) return undefined;
+  return claim({ ...last, ...bodyOf(body) }, 2.6, body.assumed);
+};
+
+const asksForStock = (reading: Reading): boolean =>
+  anyWord(reading, ['cheapest', 'cheaper', 'cheap']) ||
+  (reading.words.has('stock') && reading.words.has('in'));
+
+/** Stock and prices: told kindly that they are not here, where a recipe or an ingredient to replace is meant. */
+const stockClaim = (board: Board, reading: Reading, phrase: Phrase | undefined): Claim | undefined => {
+  const recipe = board.items.some((item) => item.letter === 'R') && reading.words.has('version');
+  const only = reading.words.has('only') && reading.words.has('stock');
+  return phrase || recipe || only ? refuse(notBuilt, 1.5) : undefined;
+};
+
+const isSure = (phrase: Phrase | undefined, body: ChangeBody): boolean =>
+  (phrase !== undefined && phrase.kind !== 'gone') || hasBody(body);
+
+/** Everything the message says, with the recipe's own ingredients and those that swaps before brought in. */
+const saidIn = (reading: Reading, withouts: Withouts, body: ChangeBody): Said => {
+  const lines = linesOf(reading, body);
+  const bare: Said = { reading, withouts, body, own: undefined };
+  if (!lines) return bare;
+  return { ...bare, own: [...new Set([...idsOf(lines), ...swapsBefore(bare).map(({ to }) => to)])] };
+};
+
+const changeClaim = (
+  board: Board,
+  reading: Reading,
+  phrase: Phrase | undefined,
+  withouts: Withouts,
+): Claim | undefined => {
+  const further = phrase?.kind === 'swap' ? takeFurther(board) : [];
+  const body = takeChangeBody(board, reading, known);
+  if (body.trouble) return refuse(body.trouble, hasBody(body) ? 2.7 : 1);
+  // "And without coconut?" after a design belongs to the design.
+  if (!phrase && body.before && reading.last?.topic === 'design') return undefined;
+  const said = saidIn(reading, withouts, body);
+  const draft = phrase ? phraseDraft(said, phrase) : withoutDraft(said);
+  if (!draft) return undefined;
+  return settle(board, said, withFurther(said, draft, further), isSure(phrase, body));
+};
+
+const leavingOut = new Set(['nut', 'nuts', 'free', 'palm', 'scent', 'fragrance']);
+
+/**
+ * "24 tins of 15 ml" of something, and no word that takes anything out of it: nothing to change. Looked at first, because
+ * most messages are of this kind and finding out the long way costs more than answering them.
+ */
+const isPlainBatch = ({ items, last }: Reading): boolean =>
+  last?.topic !== 'substitute' &&
+  items.some((item) => item.letter === 'c') &&
+  !items.some((item) => /[zNiZ]/.test(item.letter) || leavingOut.has(item.word));
+
+/** What a message would mean as a wish to replace something or to do without it. */
+export const claimSubstitute = (reading: Reading): Claim | undefined => {
+  if (isPlainBatch(reading)) return undefined;
+  if (isOnlyAsked(reading)) return undefined;
+  const board = boardOf(reading.items);
+  const taken = takePhrase(board, anyWord(reading, ['what', 'whats', "what's", 'which']));
+  if (asksForStock(reading)) return stockClaim(board, reading, taken);
+  const withouts = takeWithouts(board);
+  const wants = wantsOut(withouts);
+  const phrase = taken ?? (wants ? undefined : loneName(board, reading));
+  if (!phrase && !wants) return suppliedBody(board, reading) ?? continuedMake(reading);
+  return changeClaim(board, reading, phrase, withouts);
+};

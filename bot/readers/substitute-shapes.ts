@@ -1,0 +1,55 @@
+/**
+ * Shapes of what is said about replacing something, over the signs of a message: `i` a name, `R` a recipe, `s` swap,
+ * `r` replace, `u` substitute, `a` alternative, `d` instead of, `D` instead, `L` take or leave, `M` remove, `P` put or
+ * use, `O` out, `N` no, `X` without, `f` for, `b` by, `T` to, `W` with or from, `I` in, `o` of, `A` and, `#` an amount,
+ * `w` a word nobody knows. The groups say what each name is.
+ */
+
+/** "… in Fernlea hand balm …" between the two names. */
+const place = '(?:[Io]R)?';
+
+/** No amount before it: it is no line of a written-out recipe. */
+const bare = '(?<!#o?)';
+
+/**
+ * Which goes out and which comes in, most telling shapes first. "Swap A for B" and "replace A with B" take A out;
+ * "substitute B for A", "B instead of A" and "swap in B for A" take A out as well.
+ */
+export const shapes: readonly RegExp[] = [
+  /[sru]O?#o?(?<part>i)/d, // swap half the beeswax
+  /sI(?<to>i)f(?<from>i)/d, // swap in B for A
+  /sT(?<to>i)W(?<from>i)/d, // switch to B from A
+  new RegExp(`sO?W?(?<from>i)O?${place}[fWTb>]+I?(?<to>i)`, 'd'), // swap A for B, switch from A to B
+  new RegExp(`rO?(?<from>i)${place}[WbfI>]+(?<to>i)`, 'd'), // replace A with B
+  new RegExp(`u(?<from>i)${place}[Wb](?<to>i)`, 'd'), // substitute A with B
+  new RegExp(`u(?<to2>i)${place}f(?<from2>i)`, 'd'), // substitute B for A
+  /(?<from>i)(?:s[fWbT]|u[Wb])(?<to>i)/d, // with A swapped for B
+  /(?<from>i)r[Wb](?<to>i)/d, // A replaced with B
+  new RegExp(`${bare}(?<to>i)[IT]{0,2}r(?<from>i)`, 'd'), // can B replace A
+  new RegExp(`${bare}(?<to>i)I?[ua]I?[fTo](?<from>i)`, 'd'), // B as a substitute for A
+  new RegExp(`${bare}(?<to>i)[^i#,]{0,6}d(?<from>i)`, 'd'), // B instead of A
+  /d(?<from>i),?[PW]{0,2}(?<to>i)/d, // instead of A use B
+  new RegExp(`${bare}(?<from>i)>(?<to>i)`, 'd'), // A -> B
+  /[LM]O?(?<from>i)O?[^i#]{0,4}[PW]I?(?<to>i)/d, // take out A and put in B
+  /P(?<to>i)I?f(?<from>i)/d, // put B in for A
+  /[sr]O?i[fWTb]+(?<strange>w+i?)/d,
+  /ui[Wb](?<strange>w+i?)/d,
+  /(?<strange>w+i?)d(?:i|$)/d,
+  /[ua]I?[fTo]+(?<what>i)/d, // alternatives to A, a substitute for A
+  /sf(?<open>i)/d, // what can I swap for A; swap it for B
+  /[sr][WTb](?<lone>i)/d, // replace it with B
+  /[ru]O?(?<what>i)/d, // what can replace A
+  /sO?(?<what>i)/d, // what can I swap A for
+  /(?<what>i)[rau]/d, // what can A be replaced with; a beeswax alternative
+  /d(?<what>i)/d, // what can I use instead of A
+  /Oo(?<out>i)/d, // we are out of A
+  /N(?<lack>i)/d, // no A left, what else works
+  /[ru](?<strange>w+i?)/d,
+  /[ua]I?[fTo](?<strange>w+i?)/d,
+  /d(?<strange>w+i?)/d,
+  /M(?<gone>i)|LO(?<gone2>i)|L(?<gone3>i)O/d, // leave out A
+  new RegExp(`${bare}(?<lone>i)D|D[PW]?(?<lone2>i)`, 'd'), // B instead
+];
+
+/** "… and shea for mango": a second swap after a first one. */
+export const furtherShapes: readonly RegExp[] = [/[A,]+(?<from>i)[fWTb>](?<to>i)/d, ...shapes];

@@ -1,0 +1,192 @@
+import { hazardsOf } from '../../core/hazards.ts';
+import { forecastOf } from '../../core/melt/forecast.ts';
+import { resolveRecipe } from '../../core/resolve.ts';
+import { type Comparison, compare } from '../../core/substitute/compare.ts';
+import { type DoneWithout, doWithout } from '../../core/substitute/do-without.ts';
+import { linesOfMix, type Mix, mixOf } from '../../core/substitute/mix.ts';
+import { replace } from '../../core/substitute/replace.ts';
+import type { Replaced } from '../../core/substitute/replaced.ts';
+import type { Answer, Block, Trouble, Warning } from '../answer.ts';
+import type { Tools } from '../topic.ts';
+import { scale } from '../topics/scale.ts';
+import type { SubstituteWish } from '../topics/substitute.ts';
+import { findRecipe } from './find-recipe.ts';
+import { meltCharts } from './melt-charts.ts';
+import { troubleOf } from './problems.ts';
+import { answerCandidates } from './substitute-candidates.ts';
+import { changeLines } from './substitute-changes.ts';
+import { type Changed, figuresOf, replacedIn } from './substitute-figures.ts';
+import { nextSteps } from './substitute-next.ts';
+import { doneLine, noteLines, withoutLines } from './substitute-notes.ts';
+import { changeTable } from './substitute-table.ts';
+import { swapTrouble } from './swap-problems.ts';
+import { localRules, potCautions, shortName, warningOf } from './warnings.ts';
+import { withoutName, withoutWords } from './without.ts';
+
+interface Subject {
+  readonly name?: string;
+  readonly mix: Mix;
+}
+
+const isTrouble = (thing: object): thing is Trouble => 'code' in thing;
+
+const subjectOf = (wish: SubstituteWish, tools: Tools): Subject | Trouble | undefined => {
+  const saved = wish.recipe === undefined ? undefined : findRecipe(wish.recipe, tools.book);
+  if (saved && isTrouble(saved)) return saved;
+  const lines = saved?.lines ?? wish.lines;
+  if (!lines) return undefined;
+  const resolved = resolveRecipe(lines, tools.settings.region);
+  if (!resolved.ok) return troubleOf(resolved.problem);
+  return { mix: mixOf(resolved.value), ...(saved ? { name: saved.name } : {}) };
+};
+
+const cannotReplace = (done: DoneWithout, withouts: readonly string[]): Trouble => ({
+  code: 'not-found',
+  text: `I found nothing that could stand in for ${done.cannot.map(shortName).join(', ')}${withoutWords(withouts)}, so I leave the recipe as it is. Ask "what can replace ${shortName(done.cannot[0] ?? '')}" to see what is near.`,
+});
+
+const swapsOf = ({ earlier = [], from, to }: SubstituteWish) =>
+  from === undefined || to === undefined ? earlier : [...earlier, { from, to }];
+
+const swapAll = (before: Mix, wish: SubstituteWish): Changed | Trouble => {
+  const swaps: Replaced[] = [];
+  let mix = before;
+  for (const { from, to } of swapsOf(wish)) {
+    const made = replace(mix, from, to);
+    if (!made.ok) return swapTrouble(made.problem, { from, to, portions: mix.portions });
+    swaps.push(made.value);
+    mix = made.value.mix;
+  }
+  return { before, after: mix, swaps };
+};
+
+const change = (before: Mix, wish: SubstituteWish): Changed | Trouble => {
+  const swapped = swapAll(before, wish);
+  const withouts = wish.without ?? [];
+  if (isTrouble(swapped) || withouts.length === 0) return swapped;
+  const done = doWithout(swapped.after, withouts);
+  return done.cannot.length > 0 ? cannotReplace(done, withouts) : { ...swapped, after: done.mix, done };
+};
+
+const trialTin: Warning = {
+  code: 'rough-estimate',
+  text: 'Waxes differ by lot and maker: make a trial tin before the batch.',
+};
+
+const pocketIndex = 60;
+
+const pocket = ({ before, after }: Comparison): Warning[] => {
+  const [was, is] = [before.heat?.firmnessAt37, after.heat?.firmnessAt37];
+  if (was === undefined || is === undefined || is >= pocketIndex || was < pocketIndex) return [];
+  return [{ code: 'melts-in-a-pocket', text: 'Softer in a warm pocket than before: carry it upright.' }];
+};
+
+const hazards = ({ portions, strained }: Mix): Warning[] =>
+  hazardsOf({ lines: portions, strained, tooSmall: [] }).map(warningOf);
+
+/** Codes said once; the weigh-out brings its own. */
+const onceEach = (warnings: readonly Warning[]): Warning[] => [
+  ...new Map(warnings.map((warning) => [`${warning.code} ${warning.text}`, warning])).values(),
+];
+
+const titleOf = (wish: SubstituteWish, { swaps }: Changed, name: string | undefined): string => {
+  const what = name ?? 'Your recipe';
+  const swapped = swaps.map(({ from, to }) => `${shortName(to)} for ${shortName(from)}`).join(', ');
+  const none = (wish.without ?? []).map(withoutName).join(', ');
+  return `${what}: ${[swapped, none ? `without ${none}` : ''].filter(Boolean).join('; ')}`;
+};
+
+/** Before and after in one chart, where a wax or butter changed and the model knows both. */
+const chartsFor = async (title: string, changed: Changed, { before, after }: Comparison) => {
+  const firm = replacedIn(changed).some(({ way }) => way !== 'gram-for-gram' && way !== 'herb');
+  if (!firm || !before.blend || !after.blend) return undefined;
+  return meltCharts(
+    title,
+    { name: 'before', forecast: forecastOf(before.blend) },
+    { name: 'after', forecast: forecastOf(after.blend) },
+  );
+};
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+const bodyBlocks = (wish: SubstituteWish, changed: Changed, comparison: Comparison): Block[] => {
+  const said = [
+    ...changed.swaps.map(doneLine),
+    ...(changed.done ? withoutLines(changed.done, wish.without ?? []) : []),
+  ];
+  const unknown =
+    comparison.firmnessPercent === undefined && replacedIn(changed).length > 0
+      ? ['No forecast: something in it has no melting figures, or it does not set.']
+      : [];
+  return [
+    { kind: 'list', items: said.map(capital) },
+    changeTable(changed.before, changed.after),
+    {
+      kind: 'list',
+      items: [...changeLines(comparison), ...replacedIn(changed).flatMap(noteLines), ...unknown].map(capital),
+    },
+  ];
+};
+
+/** The new lines weighed out, by the topic that does it for every recipe. */
+const weighedOut = async (wish: SubstituteWish, mix: Mix, tools: Tools) => {
+  const { make } = wish;
+  if (!make || Object.keys(make).length === 0) return undefined;
+  return scale.run({ lines: linesOfMix(mix), ...make }, tools);
+};
+
+const answerChange = async (wish: SubstituteWish, subject: Subject, tools: Tools) => {
+  const changed = change(subject.mix, wish);
+  if (isTrouble(changed)) return changed;
+  const weighed = await weighedOut(wish, changed.after, tools);
+  if (weighed && isTrouble(weighed)) return weighed;
+  const comparison = compare(changed.before, changed.after);
+  const title = titleOf(wish, changed, subject.name);
+  const charts = await chartsFor(title, changed, comparison);
+  const waxy = replacedIn(changed).some(({ notes }) => notes.includes('make-a-trial-tin'));
+  const answer: Answer = {
+    title,
+    blocks: [
+      ...(weighed?.blocks ?? []),
+      ...bodyBlocks(wish, changed, comparison),
+      ...(charts && charts.text.length > 0 ? [{ kind: 'chart', lines: charts.text } as const] : []),
+    ],
+    figures: {
+      ...figuresOf(wish, changed, comparison),
+      ...(weighed?.figures ?? {}),
+      chart: charts?.files[0]?.name ?? null,
+    },
+    warnings: onceEach([
+      ...(waxy ? [trialTin] : []),
+      ...pocket(comparison),
+      ...(weighed?.warnings ?? [...hazards(changed.after), ...potCautions, localRules]),
+    ]),
+    next: nextSteps(subject.name, changed.after, replacedIn(changed).at(-1), weighed ? undefined : wish),
+    ...(charts ? { files: charts.files } : {}),
+  };
+  return answer;
+};
+
+const noRecipe: Trouble = {
+  code: 'missing',
+  text: 'In which recipe? Name a saved one or write it out: "swap beeswax for candelilla in 20% beeswax, 80% olive oil".',
+};
+
+/** Answers what can replace something, a swap, or a recipe done without something. */
+export const answerSubstitute = async (wish: SubstituteWish, tools: Tools): Promise<Answer | Trouble> => {
+  const subject = subjectOf(wish, tools);
+  if (subject && isTrouble(subject)) return subject;
+  if (wish.replaces !== undefined)
+    return answerCandidates({
+      old: wish.replaces,
+      withouts: wish.without ?? [],
+      ...(subject ? { portions: subject.mix.portions } : {}),
+      ...(subject?.name === undefined ? {} : { name: subject.name }),
+    });
+  if (!subject) return noRecipe;
+  const asks = swapsOf(wish).length > 0 || (wish.without ?? []).length > 0;
+  return asks ? answerChange(wish, subject, tools) : { ...noRecipe, text: nothingAsked };
+};
+
+const nothingAsked =
+  'What shall I change? For example "swap beeswax for candelilla in Fernlea hand balm" or "nut-free Fernlea mint lip balm".';

@@ -1,0 +1,193 @@
+import { ingredientById, ingredients } from '../ingredients.ts';
+import { type Clash, type ClashReason, wantedKeepsMonths } from './clashes.ts';
+import { hottestPromiseC } from './rules.ts';
+import { hottestFor, type Search, search } from './search.ts';
+import { stepPercent } from './sketch.ts';
+import type { Form, Wishes } from './wishes.ts';
+
+/** A wish that cannot be kept beside the others, and what it would have to be. */
+export type Relaxed =
+  | { readonly wish: 'survives_c'; readonly to: number; readonly why: 'promise' | 'firmness' }
+  | { readonly wish: 'shelf_life_months'; readonly to: number }
+  | { readonly wish: 'form'; readonly to: Form }
+  /** Share in percent that the ingredient may have instead; 0 leaves it out. */
+  | {
+      readonly wish: 'with';
+      readonly ingredient: string;
+      readonly to: number;
+      readonly why: ClashReason | 'firmness';
+    }
+  /** What may still be excluded. Nothing is proposed with what a maker excluded. */
+  | { readonly wish: 'without'; readonly drop: string; readonly to: readonly string[] };
+
+export interface Settled {
+  readonly wishes: Wishes;
+  readonly found: Search;
+  readonly relaxed: readonly Relaxed[];
+}
+
+type Attempt = (wishes: Wishes, found: Search) => Settled | undefined;
+
+const works = (wishes: Wishes, relaxed: Relaxed): Settled | undefined => {
+  const found = search(wishes);
+  return found.candidates.length > 0 ? { wishes, found, relaxed: [relaxed] } : undefined;
+};
+
+const withoutHeat = ({ survivesC: _, ...rest }: Wishes): Wishes => rest;
+const withoutShelfLife = ({ shelfLifeMonths: _, ...rest }: Wishes): Wishes => rest;
+
+const lessHeat: Attempt = (wishes, found) => {
+  if (wishes.survivesC === undefined) return undefined;
+  const to = hottestFor(wishes, found);
+  if (to === undefined || to >= wishes.survivesC) return undefined;
+  const why = to >= hottestPromiseC ? 'promise' : 'firmness';
+  return works({ ...wishes, survivesC: to }, { wish: 'survives_c', to, why });
+};
+
+/** Months that any ingredient of the library keeps, below what was wished, shortest first. */
+const shelfLives = (below: number): readonly number[] =>
+  [...new Set(ingredients.flatMap(({ shelfLifeMonths }) => shelfLifeMonths?.low ?? []))]
+    .filter((months) => months < below)
+    .toSorted((a, b) => a - b);
+
+/** The longest shelf life below the wished one that works: the shorter it is, the more may go in. */
+const shorterLife: Attempt = (wishes) => {
+  if (wishes.shelfLifeMonths === undefined) return undefined;
+  const lives = shelfLives(Math.min(wishes.shelfLifeMonths, wantedKeepsMonths(wishes) + 1));
+  let settled: Settled | undefined;
+  let low = 0;
+  let high = lives.length - 1;
+  while (low <= high) {
+    const middle = Math.ceil((low + high) / 2);
+    const to = lives[middle] ?? 0;
+    const tried = works({ ...wishes, shelfLifeMonths: to }, { wish: 'shelf_life_months', to });
+    settled = tried ?? settled;
+    if (tried) low = middle + 1;
+    else high = middle - 1;
+  }
+  return settled;
+};
+
+const otherForms: Readonly<Record<Form, readonly Form[]>> = {
+  stick: ['tin', 'tube'],
+  tin: ['stick', 'tube'],
+  tube: ['tin', 'stick'],
+};
+
+const otherForm: Attempt = (wishes) => {
+  for (const form of otherForms[wishes.form]) {
+    const settled = works({ ...wishes, form }, { wish: 'form', to: form });
+    if (settled) return settled;
+  }
+  return undefined;
+};
+
+const withShare = (wishes: Wishes, ingredient: string, percent: number | undefined): Wishes => ({
+  ...wishes,
+  with: wishes.with.map((each) =>
+    each.ingredient === ingredient ? { ingredient, ...(percent === undefined ? {} : { percent }) } : each,
+  ),
+});
+
+/** The share closest to the wished one that works, in half percents: halved down between one that does and the wish. */
+const nearestShare = (
+  wishes: Wishes,
+  ingredient: string,
+  working: number,
+  wished: number,
+): Settled | undefined => {
+  let good = Math.round(working / stepPercent);
+  let bad = Math.round(wished / stepPercent);
+  let settled: Settled | undefined;
+  while (Math.abs(good - bad) > 1) {
+    const middle = Math.round((good + bad) / 2);
+    const to = middle * stepPercent;
+    const tried = works(withShare(wishes, ingredient, to), { wish: 'with', ingredient, to, why: 'firmness' });
+    if (tried) good = middle;
+    else bad = middle;
+    settled = tried ?? settled;
+  }
+  return settled;
+};
+
+/** Another share for one ingredient that has one. */
+const otherShare: Attempt = (wishes) => {
+  for (const { ingredient, percent } of wishes.with) {
+    if (percent === undefined) continue;
+    const open = { wish: 'with', ingredient, to: 0, why: 'firmness' } as const;
+    const free = works(withShare(wishes, ingredient, undefined), open);
+    const to = free?.found.candidates[0]?.lines.find((line) => line.ingredient === ingredient)?.percent;
+    if (!free || to === undefined) continue;
+    return nearestShare(wishes, ingredient, to, percent) ?? { ...free, relaxed: [{ ...open, to }] };
+  }
+  return undefined;
+};
+
+/** One ingredient left out. */
+const leftOut: Attempt = (wishes) => {
+  for (const { ingredient } of wishes.with) {
+    const others = wishes.with.filter((each) => each.ingredient !== ingredient);
+    const settled = works({ ...wishes, with: others }, { wish: 'with', ingredient, to: 0, why: 'firmness' });
+    if (settled) return settled;
+  }
+  return undefined;
+};
+
+/** Says which exclusion stands in the way. What it excludes is not proposed. */
+const lessExcluded: Attempt = (wishes, found) => {
+  for (const drop of wishes.without) {
+    const to = wishes.without.filter((word) => word !== drop);
+    if (works({ ...wishes, without: to }, { wish: 'without', drop, to }))
+      return { wishes, found, relaxed: [{ wish: 'without', drop, to }] };
+  }
+  return undefined;
+};
+
+const attempts: readonly Attempt[] = [lessHeat, shorterLife, otherShare, otherForm, leftOut, lessExcluded];
+
+const oneRelaxed: Attempt = (wishes, found) => {
+  for (const attempt of attempts) {
+    const settled = attempt(wishes, found);
+    if (settled) return settled;
+  }
+  return undefined;
+};
+
+/** Puts a wish that was dropped back: as it was if that works now, else as far as it works. */
+const putBack = (settled: Settled, dropped: Partial<Wishes>, less: Attempt): Settled => {
+  const wishes = { ...settled.wishes, ...dropped };
+  const found = search(wishes);
+  if (found.candidates.length > 0) return { ...settled, wishes, found };
+  const lessened = less(wishes, found);
+  return lessened ? { ...lessened, relaxed: [...settled.relaxed, ...lessened.relaxed] } : settled;
+};
+
+const heatOf = ({ survivesC }: Wishes): Partial<Wishes> => (survivesC === undefined ? {} : { survivesC });
+const lifeOf = ({ shelfLifeMonths }: Wishes): Partial<Wishes> =>
+  shelfLifeMonths === undefined ? {} : { shelfLifeMonths };
+
+/** When no one wish helps: heat and shelf life are put aside, one more is relaxed, and the two put back as far as they go. */
+const severalRelaxed: Attempt = (wishes) => {
+  const milder = withoutHeat(withoutShelfLife(wishes));
+  const found = search(milder);
+  const settled =
+    found.candidates.length > 0 ? { wishes: milder, found, relaxed: [] } : oneRelaxed(milder, found);
+  if (!settled || settled.found.candidates.length === 0) return settled;
+  return putBack(putBack(settled, lifeOf(wishes), shorterLife), heatOf(wishes), lessHeat);
+};
+
+/** What asks for opposite things is relaxed before anything is searched. */
+export const relaxedBy = (clashes: readonly Clash[]): readonly Relaxed[] =>
+  clashes.map(({ ingredient, reason, percent }) => ({
+    wish: 'with',
+    ingredient: ingredientById(ingredient)?.id ?? ingredient,
+    to: percent,
+    why: reason,
+  }));
+
+/** The wishes as they are if something fits them, or with as few of them relaxed as it takes. */
+export const settle = (wishes: Wishes): Settled => {
+  const found = search(wishes);
+  if (found.candidates.length > 0) return { wishes, found, relaxed: [] };
+  return oneRelaxed(wishes, found) ?? severalRelaxed(wishes, found) ?? { wishes, found, relaxed: [] };
+};

@@ -1,0 +1,83 @@
+import { ingredientById } from '../ingredients.ts';
+import { type Pan, pan } from './firmness-of.ts';
+import { formRules } from './rules.ts';
+import { type DesignLine, linesAt, placeOf, type Sketch } from './sketch.ts';
+import { sketchesFor } from './sketches.ts';
+import { hottestOf, type Solved, solveSketch } from './solve-sketch.ts';
+import type { Wishes } from './wishes.ts';
+
+/** Proposals that are shown at most. */
+export const mostProposals = 3;
+
+/** What a second proposal with the same butters, or another with the same wax, costs: they are to differ. */
+const sameButterCost = 0.6;
+const sameMainCost = 3;
+
+const mainOf = ({ sketch }: Solved): string => sketch.main.ingredient;
+
+const repeats = (solved: Solved, chosen: readonly Solved[]): number =>
+  (chosen.some((other) => other.sketch.butters === solved.sketch.butters) ? sameButterCost : 0) +
+  (chosen.some((other) => mainOf(other) === mainOf(solved)) ? sameMainCost : 0);
+
+/** What carries a proposal, in any order: cocoa with shea is the same as shea with cocoa. */
+const kindOf = ({ sketch }: Solved): string =>
+  [...new Set(`${sketch.backbone}+${sketch.butters}`.split('+'))].toSorted().join('+');
+
+/** Two proposals differ when another wax carries them, or other butters go with it. */
+const differs = (solved: Solved, chosen: readonly Solved[]): boolean =>
+  chosen.every((other) => kindOf(other) !== kindOf(solved));
+
+/** The cheapest ones that differ from each other; the earlier sketch where two cost the same. */
+const choose = (all: readonly Solved[]): readonly Solved[] => {
+  const chosen: Solved[] = [];
+  while (chosen.length < mostProposals) {
+    let best: { solved: Solved; cost: number } | undefined;
+    for (const solved of all) {
+      if (!differs(solved, chosen)) continue;
+      const cost = solved.cost + repeats(solved, chosen);
+      if (!best || cost < best.cost) best = { solved, cost };
+    }
+    if (!best) break;
+    chosen.push(best.solved);
+  }
+  return chosen;
+};
+
+const written = ({ sketch, percent }: Solved): readonly DesignLine[] => {
+  const lines = linesAt(sketch, percent);
+  const place = ({ ingredient }: DesignLine): number => placeOf(ingredientById(ingredient));
+  return lines.toSorted((a, b) => place(a) - place(b) || b.percent - a.percent);
+};
+
+/** A recipe that fits the wishes, before its forecast. */
+export interface Candidate {
+  readonly lines: readonly DesignLine[];
+  readonly main: string;
+  readonly forHeat: boolean;
+}
+
+export interface Search {
+  readonly candidates: readonly Candidate[];
+  readonly sketches: readonly Sketch[];
+  readonly pan: Pan;
+}
+
+/** Looks through every sketch: bounded by their number, about thirty prepared blends each. */
+export const search = (wishes: Wishes): Search => {
+  const rule = formRules[wishes.form];
+  const sketches = sketchesFor(wishes);
+  const one = pan();
+  const solved = sketches.flatMap((sketch) => solveSketch(sketch, rule, wishes.survivesC, one) ?? []);
+  const candidates = choose(solved).map((each) => ({
+    lines: written(each),
+    main: each.sketch.main.ingredient,
+    forHeat: each.forHeat,
+  }));
+  return { candidates, sketches, pan: one };
+};
+
+/** Hottest day in whole °C that the form can be made to survive with everything else as wished. */
+export const hottestFor = (wishes: Wishes, { sketches, pan: one }: Search): number | undefined => {
+  const found = sketches.flatMap((sketch) => hottestOf(sketch, formRules[wishes.form], one) ?? []);
+  return found.length > 0 ? Math.max(...found) : undefined;
+};

@@ -1,0 +1,105 @@
+import { type ChildProcess, fork } from 'node:child_process';
+import { once } from 'node:events';
+import { join } from 'node:path';
+import { openKeeper } from '../../bot/book/keeper-open.ts';
+import { openStore } from '../../bot/book/store.ts';
+import { seedDemo } from '../../bot/demo.ts';
+import { type Pipkin, pipkin } from '../../bot/handle.ts';
+import { logTo } from '../../bot/log.ts';
+import { topics } from '../../bot/topics.ts';
+import { guildId } from '../helpers/chat-stand-in/people.ts';
+import type { StandIn } from '../helpers/chat-stand-in/stand-in.ts';
+
+// The bot in a process of its own, with the real client, so that the stand-in's work is not counted as its.
+
+/** What the bot's process says about itself when asked. */
+export interface Usage {
+  readonly cpuMs: number;
+  readonly rss: number;
+  readonly faults: number;
+}
+
+const ready = 'a ready answer';
+
+/** What is asked for in the chat: by the command, as words. */
+export const asked = { recipe: 'Fernlea hand balm', tins: 24, size: '15 ml' } as const;
+
+/** Gives "ready" the same answer as the scale command, made beforehand: what is left is rendering and the client. */
+const withReady = async (house: Pipkin): Promise<Pipkin> => {
+  const text = `scale ${asked.recipe} to ${asked.tins} tins of ${asked.size}`;
+  const member = { id: 'm1', name: 'a member', roles: [], manages: false };
+  const made = await house.hear({ text, group: `guild:${guildId}`, channel: 'hall', member, at: Date.now() });
+  return {
+    ...house,
+    hear: async (heard) => (heard.text === ready ? made : house.hear(heard)),
+  };
+};
+
+/** Runs the bot until told to stop. The chat library is loaded only here, as `npm start` does. */
+export const runBot = async (folder: string, apiUrl: string, token: string): Promise<void> => {
+  const [{ startDiscord }, { echoTopic, withEcho }] = await Promise.all([
+    import('../../bot/discord/run.ts'),
+    import('../helpers/chat-stand-in/samples.ts'),
+  ]);
+  const keeper = openKeeper(await openStore(join(folder, 'store')));
+  await seedDemo(await keeper.open(`guild:${guildId}`), Date.now());
+  let faults = 0;
+  const house = pipkin({ keeper, onFault: () => faults++ });
+  const log = logTo((line) => process.stderr.write(line), 'error', Date.now);
+  const running = await startDiscord({
+    token,
+    apiUrl,
+    pipkin: await withReady(withEcho(house)),
+    topics: [
+      ...topics,
+      echoTopic,
+      { ...echoTopic, name: 'ready', slash: { ...echoTopic.slash, say: () => ready } },
+    ],
+    log,
+  });
+  process.on('message', async (groups: readonly string[] | 'stop' | 'usage') => {
+    if (groups === 'stop') {
+      await running.stop();
+      await keeper.close();
+      process.disconnect();
+      return;
+    }
+    if (groups !== 'usage') for (const group of groups) await keeper.open(group);
+    const { user, system } = process.cpuUsage();
+    process.send?.({ cpuMs: (user + system) / 1000, rss: process.memoryUsage.rss(), faults } satisfies Usage);
+  });
+  process.send?.('ready');
+};
+
+export interface BotProcess {
+  /** Opens these groups' books, if any, and says what the process has used so far. */
+  usage(groups?: readonly string[]): Promise<Usage>;
+  stop(): Promise<void>;
+}
+
+const next = (child: ChildProcess): Promise<unknown> =>
+  new Promise((resolve, reject) => {
+    const gone = () => reject(new Error('the bot ended'));
+    child.once('exit', gone);
+    child.once('message', (message) => {
+      child.off('exit', gone);
+      resolve(message);
+    });
+  });
+
+/** Starts the bot against `standIn`; resolves when it is ready. */
+export const startBot = async (folder: string, standIn: StandIn): Promise<BotProcess> => {
+  const child = fork(process.argv[1] ?? '', ['bot', folder, standIn.apiUrl, standIn.token]);
+  await next(child);
+  return {
+    usage: async (groups) => {
+      child.send(groups ?? 'usage');
+      return (await next(child)) as Usage;
+    },
+    stop: async () => {
+      const ended = once(child, 'exit');
+      child.send('stop');
+      await ended;
+    },
+  };
+};
