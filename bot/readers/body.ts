@@ -79,7 +79,9 @@ export const takeRemembered = (
 ): Subject | undefined => {
   const loose = free(board).filter((item) => /[wBZ]/.test(item.letter) && !known.has(item.word));
   const said = loose.map((item) => item.word).join(' ');
-  const [only, second] = said ? reading.recipes.near(said) : [];
+  // "lips" alone is in the name of many a recipe and means none of them.
+  const telling = loose.some((item) => item.letter !== 'B' && item.word !== 'lips');
+  const [only, second] = telling ? reading.recipes.near(said) : [];
   if (!only || second) return undefined;
   for (const item of loose) takeItem(board, item);
   return { recipe: only.name, assumed: [`I took "${said}" as ${only.name}.`] };

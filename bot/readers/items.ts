@@ -19,6 +19,7 @@ const signLetters: Readonly<Record<string, string>> = {
   '&': 'A',
   '+': 'A',
   '×': 'x',
+  '>': 'T',
   '*': '*',
   '€': 'z',
   $: 'z',

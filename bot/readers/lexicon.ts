@@ -49,6 +49,7 @@ const chatter = new Set(
   lot lots bit let let's lets get give gimme tell show see know hope hoping trying try wondering wonder wanna want wants wanted need needs needed
   oh nope yo yep aha wishes regards bc cos cuz meant mean actually oops rather correction gonna going go about around approximately approx roughly ca circa say maybe perhaps possible possibly kind
   at holding holds hold size sized capacity full containing contain contains takes small little big large metal aluminium aluminum glass plastic round
+  he she they his her him them
   there here that this these those them they one's day today tonight tomorrow later soon
   must on r yall y'all abt nah innit bro dude omg wtf tbh btw ur thing
   but if mind bother any something anything else some someone somebody do does has had that's there's what's whats

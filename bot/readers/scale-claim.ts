@@ -19,7 +19,7 @@ export { scaleExample } from './scale-troubles.ts';
 
 /** Words around a scale request that ask for nothing more. */
 export const scaleWords = new Set(
-  `scale scaling rescale upscale downscale make making prepare prepared preparing produce fill filling pour pouring weigh weighing
+  `scale scaling rescale upscale downscale make making prepare prepared preparing produce fill fills filling use used pour pouring weigh weighing
   calculate compute work out up down resize adjust yield enough everything all list table total totals blend mix mixture version gram grams
   what whats what's weigh-out how much many should may size sized cover makes factor about only got left using fit fits suit mass weight instruction instructions
   weights sheet allow allows target limiting limit phase name reduce increase scaling-up people kits kit max maximum most equals next`.split(

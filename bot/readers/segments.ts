@@ -131,14 +131,34 @@ const inARow = (segment: readonly Item[], names: readonly Item[], amounts: reado
   return { drafts, loose: amounts.filter((item) => !used.has(item)) };
 };
 
+/** "80 g olive oil infused with 20 g calendula": the oil is one line, the herb, weighed and strained out, another. */
+const steeped = (
+  segment: readonly Item[],
+  names: readonly Item[],
+  amounts: readonly Item[],
+): Segment | undefined => {
+  const herb = names.find(isHerb);
+  if (names.length !== 2 || amounts.length !== 2 || !herb || !segment.some((item) => item.letter === 'H'))
+    return undefined;
+  const { drafts, loose } = inARow(segment, names, amounts);
+  return {
+    drafts: drafts.map((draft) =>
+      draft.name === herb ? { ...draft, strained: true } : { ...draft, strained: false, infusedWith: herb },
+    ),
+    loose,
+  };
+};
+
 /** Reads one segment: a name and its amount in either order, or several pairs in a row. */
 export const readSegment = (segment: readonly Item[]): Segment => {
   const amounts = segment.filter(isAmount);
+  const both = steeped(segment, segment.filter(isName), amounts);
   const { names, infusedWith } = splitInfused(segment);
   const loose = segment.filter((item) => !isAmount(item) && !isName(item) && !isQuiet(segment, item));
   const [name, second] = names;
   if (!name) return withoutName(segment, amounts, loose);
-  const read = second ? inARow(segment, names, amounts) : oneName(segment, name, amounts, infusedWith);
+  const read =
+    both ?? (second ? inARow(segment, names, amounts) : oneName(segment, name, amounts, infusedWith));
   return { ...read, loose: [...loose, ...read.loose] };
 };
 

@@ -7,6 +7,7 @@ const carrying =
   tins jars pots tubes sticks containers bottles double triple halve times without nearest grams gram ounces ounce millilitres teaspoon teaspoons
   tablespoon tablespoons drops percent currency region units point degrees temperature survive parts celsius fahrenheit versions version rename delete update remainder infused strained
   melting iodine allergen allergens vegan total weigh waste what which each please thanks
+  show list save help rename delete
   swap replace substitute label price stock`.split(/\s+/);
 
 const known = new Set(carrying);

@@ -162,6 +162,10 @@ export const takeStep = (board: Board): ScaleStep | undefined => {
 export const takeMultiple = (board: Board): number | undefined => {
   const word = takeShape(board, /M/);
   if (word) return word[0]?.value;
+  const times = board.items.findIndex(
+    (item, at) => item.word === 'times' && board.items[at - 1]?.letter === 'n',
+  );
+  if (times > 0) return take(board, times - 1, times + 1)[0]?.value;
   const items =
     takeShape(board, /[x*]n(?![gv%dpti])/) ??
     takeShape(board, /n[x*](?![gvi])/) ??

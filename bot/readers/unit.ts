@@ -1,4 +1,4 @@
-import { distance } from 'fastest-levenshtein';
+import { slips } from '../../core/edit-distance.ts';
 import type { Unit } from '../../core/units.ts';
 import type { Token } from './tokens.ts';
 
@@ -47,7 +47,7 @@ const longWords = [...byWord.keys()].filter((word) => word.length >= 5);
 /** A unit word with one letter wrong: only long ones, and only where a number stands before it. */
 export const nearUnit = (word: string): ReadUnit | undefined => {
   if (word.length < 5) return undefined;
-  const near = longWords.find((candidate) => distance(candidate, word) === 1);
+  const near = longWords.find((candidate) => slips(candidate, word, 1) === 1);
   return near === undefined ? undefined : byWord.get(near);
 };
 

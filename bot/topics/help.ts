@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { type Claim, claim, type Reading } from '../reading.ts';
 import { topic } from '../topic.ts';
-import { answerHelp } from '../words/help.ts';
+import { answerHelp, isTopicName } from '../words/help.ts';
 
 const request = z.strictObject({ topic: z.string().max(40).optional() });
 export type HelpWish = z.output<typeof request>;
@@ -44,7 +44,10 @@ const topicWords: Readonly<Record<string, RegExp>> = {
 const about =
   /^\W*(?:(?:hi|hello|hey|pipkin|please|can|could|you|i|we|need|want|some|me|us|get|give)\b[\s,!]*)*(?:help(?:\s+me)?:?(?:\s+(?:with|on|about|for|to|understand|topic))?|examples?\s+(?:of|for)|how (?:do|can|to)(?:\s+(?:i|we|you))?)\s+(?:the\s+|a\s+|an\s+|my\s+|with\s+)?(.+?)(?:\s+(?:command|topic|please|pls|thanks|a recipe|recipes|an ingredient|things|something|units))*\W*$/i;
 
+const nameIn = (said: string): string | undefined => (isTopicName(said) ? said : undefined);
+
 const topicOf = (said: string): string | undefined =>
+  nameIn(said.trim().toLowerCase()) ??
   Object.entries(topicWords).find(([, pattern]) => pattern.test(said.trim()))?.[0];
 
 const read = (reading: Reading): Claim | undefined => {

@@ -10,6 +10,9 @@ export const helpAbout = (topics: readonly Topic[]): void => {
   listed = topics;
 };
 
+/** True for the name of a topic that can be asked. */
+export const isTopicName = (name: string): boolean => listed.some((topic) => topic.name === name);
+
 const suits = (example: Example, tools: Tools): boolean =>
   example.demo === undefined || recipeNames(tools.book.state).exact(example.demo) !== undefined;
 

@@ -103,9 +103,10 @@ const blocksOf = (
   chart: readonly string[],
 ): Block[] => {
   const { heat } = forecast;
-  const plan: Block[] = heat
-    ? [{ kind: 'list', items: [...heatLines(heat), ...coolingLines(forecast)] }]
-    : [];
+  // Who asks whether it survives a day does not ask how to make it.
+  const wanted = wish.survivesC === undefined || wish.ask === 'heat';
+  const plan: Block[] =
+    heat && wanted ? [{ kind: 'list', items: [...heatLines(heat), ...coolingLines(forecast)] }] : [];
   const forecastBlocks: Block[] = [
     { kind: 'text', text: meltLine(forecast) },
     { kind: 'text', text: firmnessLine(forecast) },
