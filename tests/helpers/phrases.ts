@@ -57,9 +57,7 @@ export const figureFaults = (
   Object.entries(expected ?? {}).flatMap(([path, wanted]) => {
     const got = at(figures, path);
     const step = typeof figures.step_g === 'number' ? figures.step_g : 0;
-    const slack = exact.test(path)
-      ? 1e-9
-      : Math.max(Math.abs(Number(wanted)) * 0.006, slackOf(path, step));
+    const slack = exact.test(path) ? 1e-9 : Math.max(Math.abs(Number(wanted)) * 0.006, slackOf(path, step));
     const same =
       typeof wanted === 'number'
         ? typeof got === 'number' && Math.abs(got - wanted) <= slack
