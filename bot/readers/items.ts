@@ -19,7 +19,6 @@ const signLetters: Readonly<Record<string, string>> = {
   '&': 'A',
   '+': 'A',
   '×': 'x',
-  '>': 'T',
   '*': '*',
   '€': 'z',
   $: 'z',

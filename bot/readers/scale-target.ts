@@ -82,7 +82,7 @@ export const takeTotal = (board: Board, settings: Settings): Size | undefined =>
 
 /** Where a total may stand around a written-out recipe. */
 const inlineTotals: readonly RegExp[] = [
-  /[TF]y?[gv](?!o?i)/, // 50 g olive oil to 500 g
+  /[TF>]y?[gv](?!o?i)/, // 50 g olive oil to 500 g, … -> 500 g
   /b[oFW]?[gv](?!o?i)/, // a batch of 500 g
   /[gv](?=b)/, // a 500 g batch
   /[gv](?=[oW:\n]+[%pnrgv])/, // 500 g of 20 % beeswax …

@@ -218,8 +218,6 @@ export const ambiguousNames: readonly AmbiguousName[] = [
 export const ordinaryNames: Readonly<Record<string, string>> = {
   E901: 'beeswax',
   beeswax: 'beeswax',
-  // The label name of bleached wax is used for both in the trade.
-  'cera alba': 'beeswax',
   'helianthus annuus seed oil': 'sunflower-oil',
   'helianthus annuus sunflower seed oil': 'sunflower-oil',
   'carthamus tinctorius seed oil': 'safflower-oil',
