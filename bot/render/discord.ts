@@ -116,9 +116,13 @@ const closing = (answer: Answer): Piece[] => {
   ];
 };
 
+/** Where the chart is attached as a picture, its drawing in characters would only say it twice. */
+const shownBlocks = ({ blocks, files = [] }: Answer): readonly Block[] =>
+  files.some(({ type }) => type === 'image/png') ? blocks.filter(({ kind }) => kind !== 'chart') : blocks;
+
 const pieces = (answer: Answer): Piece[] => [
   paragraph(running(answer.title.replaceAll('\n', ' ')).map((line) => `**${line}**`)),
-  ...answer.blocks.map(written),
+  ...shownBlocks(answer).map(written),
   ...closing(answer),
 ];
 
