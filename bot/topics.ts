@@ -1,7 +1,9 @@
 import type { Topic } from './topic.ts';
 import { convert } from './topics/convert.ts';
+import { cost } from './topics/cost.ts';
 import { design } from './topics/design.ts';
 import { help } from './topics/help.ts';
+import { infuse } from './topics/infuse.ts';
 import { ingredient } from './topics/ingredient.ts';
 import { melt } from './topics/melt.ts';
 import { recipe } from './topics/recipe.ts';
@@ -16,6 +18,8 @@ export const topics: readonly Topic[] = [
   melt,
   substitute,
   design,
+  infuse,
+  cost,
   convert,
   ingredient,
   recipe,

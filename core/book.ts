@@ -1,4 +1,16 @@
 import { z } from 'zod';
+import {
+  afterPrice,
+  type Labour,
+  labourSchema,
+  labourSet,
+  type Prices,
+  priceNoted,
+  priceRemoved,
+  pricesSchema,
+} from './cost/prices.ts';
+import { defined } from './defined.ts';
+import { afterYield, type Yields, yieldNoted, yieldsSchema } from './infuse/yields.ts';
 import { recipeLines, recipeName } from './recipe.ts';
 import { defaultSettings, type Settings, settingsSchema } from './settings.ts';
 
@@ -30,6 +42,10 @@ export const bookEvent = z.discriminatedUnion('kind', [
     kind: z.literal('settings-changed'),
     settings: settingsSchema.partial(),
   }),
+  priceNoted,
+  priceRemoved,
+  labourSet,
+  yieldNoted,
 ]);
 export type BookEvent = z.output<typeof bookEvent>;
 
@@ -61,6 +77,11 @@ export const bookState = z.strictObject({
   seq: z.int().min(0),
   settings: settingsSchema,
   recipes: z.record(recipeId, savedRecipe),
+  /** What the group pays, by ingredient or container. Missing, like the two below, until something is noted. */
+  prices: pricesSchema.optional(),
+  labour: labourSchema.optional(),
+  /** Weighed yields of infusions, by herb. */
+  yields: yieldsSchema.optional(),
 });
 export type BookState = z.output<typeof bookState>;
 
@@ -75,6 +96,9 @@ export const emptyBook: BookState = {
 interface Draft {
   settings: Settings;
   readonly recipes: Record<string, SavedRecipe>;
+  prices: Prices | undefined;
+  labour: Labour | undefined;
+  yields: Yields | undefined;
   /** Version lists made during this fold; any other list may belong to an older state and is copied first. */
   readonly owned: Set<number[]>;
 }
@@ -90,14 +114,9 @@ const ownVersions = (draft: Draft, recipe: SavedRecipe | undefined): number[] =>
 const recipeOf = (draft: Draft, id: string): SavedRecipe | undefined =>
   Object.hasOwn(draft.recipes, id) ? draft.recipes[id] : undefined;
 
-const apply = (draft: Draft, { seq, event }: BookEntry): void => {
-  if (event.kind === 'settings-changed') {
-    draft.settings = settingsSchema.parse({
-      ...draft.settings,
-      ...event.settings,
-    });
-    return;
-  }
+type RecipeEvent = Extract<BookEvent, { readonly recipe: string }>;
+
+const applyRecipe = (draft: Draft, seq: number, event: RecipeEvent): void => {
   const id = event.recipe;
   const recipe = recipeOf(draft, id);
   if (event.kind === 'recipe-saved') {
@@ -107,6 +126,28 @@ const apply = (draft: Draft, { seq, event }: BookEntry): void => {
   } else if (event.kind === 'recipe-renamed') {
     if (recipe) draft.recipes[id] = { ...recipe, name: event.name };
   } else delete draft.recipes[id];
+};
+
+const apply = (draft: Draft, { seq, at, event }: BookEntry): void => {
+  switch (event.kind) {
+    case 'settings-changed':
+      draft.settings = settingsSchema.parse({ ...draft.settings, ...event.settings });
+      return;
+    case 'price-noted':
+    case 'price-removed':
+      draft.prices = afterPrice(draft.prices ?? {}, event, at);
+      return;
+    case 'labour-set': {
+      const { kind: _kind, ...labour } = event;
+      draft.labour = labour;
+      return;
+    }
+    case 'yield-noted':
+      draft.yields = afterYield(draft.yields ?? {}, event);
+      return;
+    default:
+      applyRecipe(draft, seq, event);
+  }
 };
 
 /**
@@ -119,15 +160,14 @@ export const afterEntries = (state: BookState, entries: readonly BookEntry[]): B
   const draft: Draft = {
     settings: state.settings,
     recipes: { ...state.recipes },
+    prices: state.prices,
+    labour: state.labour,
+    yields: state.yields,
     owned: new Set(),
   };
   for (const entry of entries) apply(draft, entry);
-  return {
-    v: 1,
-    seq: last.seq,
-    settings: draft.settings,
-    recipes: draft.recipes,
-  };
+  const { settings, recipes, prices, labour, yields } = draft;
+  return { v: 1, seq: last.seq, settings, recipes, ...defined({ prices, labour, yields }) };
 };
 
 /** The book after one more entry. Pure; entries must come in order of `seq`. */

@@ -1,5 +1,7 @@
 import { z } from 'zod';
 import type { BookState, SavedRecipe } from '../../core/book.ts';
+import { labourSchema, pricesSchema } from '../../core/cost/prices.ts';
+import { yieldsSchema } from '../../core/infuse/yields.ts';
 import { settingsSchema } from '../../core/settings.ts';
 
 const isRecipe = (id: string, recipe: Partial<SavedRecipe> | null): boolean =>
@@ -29,6 +31,9 @@ export const bookSnapshot = z.strictObject({
     seq: z.int().min(1),
     settings: settingsSchema,
     recipes: z.custom<BookState['recipes']>(isRecipes),
+    prices: pricesSchema.optional(),
+    labour: labourSchema.optional(),
+    yields: yieldsSchema.optional(),
   }),
 });
 export type BookSnapshot = z.output<typeof bookSnapshot>;

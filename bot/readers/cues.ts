@@ -2,6 +2,6 @@
 export const cueWords: ReadonlySet<string> = new Set(
   `scale scaling rescale upscale downscale resize weigh make fill pour convert conversion translate nearest whole
   save store record show list rename delete remove restore revert versions history recipes update edit change
-  design invent suggest formulate recommend propose swap replace substitute melt survive
+  infuse steep macerate cost costs price prices labour margin design invent suggest formulate recommend propose swap replace substitute melt survive
   nut nuts free vegan settings region units currency help commands`.split(/\s+/),
 );

@@ -177,6 +177,8 @@ const fresh = (reading: Reading, board: Board, read: WishesRead): Claim | undefi
 
 /** What a message would mean as wishes for a new recipe. */
 export const claimDesign = (reading: Reading): Claim | undefined => {
+  // "what do people use castor oil for" asks about the oil, not for a balm with it.
+  if (reading.words.has('what') && reading.words.has('use') && reading.words.has('for')) return undefined;
   if (isOtherRequest(reading) || isWrittenOut(reading.items)) return undefined;
   const board = boardOf(reading.items);
   const old = before(reading);

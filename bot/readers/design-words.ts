@@ -141,7 +141,9 @@ export const designWords = new Set([
   couple different homemade home-made diy put goes into go people friend everyone who user per each only just
   solve able could can may might glide glides glossy gloss smooth creamy rich light shine shiny try trying
   slump slumps soften softens go goes runny weatherproof heatproof heat-proof heat-resistant resistant proof resists resist because so if when even during while
-  free friendly safe`.split(/\s+/),
+  free friendly safe fair market stable anhydrous water-free waterless doesnt doesn't wouldnt stays-firm recipe`.split(
+    /\s+/,
+  ),
 ]);
 
 /** Words of a follow-up that change a wish. */

@@ -13,15 +13,15 @@ import {
 } from './body.ts';
 import type { Item } from './item.ts';
 import { leftover } from './leftover.ts';
-import { type Board, boardOf, free } from './target.ts';
+import { type Board, boardOf, free, takeShape } from './target.ts';
 
 /** Words that ask what heat does. */
 const strongCues =
-  `melt melts melting melted melty survive survives surviving soft soften softens softening firm firmness slump slumps
-  forecast chart pour pouring poured hold holds liquid runny`.split(/\s+/);
+  `melt melts melting melted melty molten survive survives surviving soft soften softens softening firm firmness slump slumps
+  forecast chart pour pouring hold holds liquid runny`.split(/\s+/);
 const cues = [
   ...strongCues,
-  ...`add take takes pocket softer firmer hardness hard heat bath solid solids sweat sun car hot warm summer set sets stiff`.split(
+  ...`temperature temperatures temp add take takes pocket softer firmer hardness hard heat bath solid solids sweat sun car hot warm summer set sets stiff`.split(
     /\s+/,
   ),
 ];
@@ -31,7 +31,7 @@ export const meltWords = new Set([
   ...cues,
   ...`what whats what's when how which point temperature temperatures range degree degrees will would does stay stays staying fully completely
   many temp temps becomes become turns turn reach clear liquid purse state behaviour behavior wont won't doesn't mustn't should may even add go
-  all plan purse for guide jacket trouser coat bag handbag at up down out to in of holiday heatwave day hold holds keep keeps its shape stand stands
+  poured all plan purse for guide jacket trouser coat bag handbag at up down out to in of holiday heatwave day hold holds keep keeps its shape stand stands
   withstand take parked left inside dashboard beach room show curve graph picture diagram print see give tell happens happen it's should
   water jug need needs start starts begin begins long-time percent texture body can climate weather still enough and too over under above below
   before after goes go first last order come comes into if is are be get gets around c hard`.split(/\s+/),
@@ -126,6 +126,7 @@ export const claimMelt = (reading: Reading): Claim | undefined => {
   const strong = anyWord(reading, strongCues) || follows;
   const board = boardOf(reading.items);
   const survivesC = takeTemperature(board);
+  takeShape(board, /nc/); // "firm enough for a stick"
   const subject = subjectOf(board, reading);
   const bare = survivesC ?? takeBareTemperature(board, reading);
   takeOwnIngredients(board, reading, subject.recipe);

@@ -1,5 +1,7 @@
 import { convertWords } from './convert-claim.ts';
+import { batchCostWords, priceWords } from './cost-words.ts';
 import { designWords } from './design-words.ts';
+import { infuseWords } from './infuse-words.ts';
 import { ingredientWords } from './ingredient-claim.ts';
 import { recipeWords } from './recipe-target.ts';
 import { scaleWords } from './scale-claim.ts';
@@ -11,9 +13,12 @@ import { substituteWords } from './substitute-words.ts';
  * thing the reader does.
  */
 export const ownWords: ReadonlySet<string> = new Set([
+  ...batchCostWords,
   ...convertWords,
   ...designWords,
+  ...infuseWords,
   ...ingredientWords,
+  ...priceWords,
   ...recipeWords,
   ...scaleWords,
   ...settingsWords,

@@ -16,6 +16,9 @@ const phrase = z.strictObject({
 });
 export type Phrase = z.output<typeof phrase>;
 
+/** Checks the shape of phrases read from a file. */
+export const phrasesIn = (value: unknown): readonly Phrase[] => z.array(phrase).parse(value);
+
 const folder = new URL('../phrases/', import.meta.url);
 
 /** The phrase tables in `from`, by file name. */

@@ -25,6 +25,7 @@ const settings = fc.record(
   },
   { requiredKeys: [] },
 );
+const thing = fc.constantFrom('shea-butter', 'tin', 'constructor');
 const event: fc.Arbitrary<BookEvent> = fc.oneof(
   fc.record({
     kind: fc.constant('recipe-saved' as const),
@@ -35,6 +36,26 @@ const event: fc.Arbitrary<BookEvent> = fc.oneof(
   fc.record({ kind: fc.constant('recipe-renamed' as const), recipe: id, name }),
   fc.record({ kind: fc.constant('recipe-deleted' as const), recipe: id }),
   fc.record({ kind: fc.constant('settings-changed' as const), settings }),
+  fc.record({
+    kind: fc.constant('price-noted' as const),
+    thing,
+    price: fc.constantFrom('18', '14.50', '0.35'),
+    currency: fc.constant('EUR'),
+    pack: fc.constantFrom({ amount: 500, unit: 'g' as const }, { amount: 1, unit: 'each' as const }),
+  }),
+  fc.record({ kind: fc.constant('price-removed' as const), thing }),
+  fc.record({
+    kind: fc.constant('labour-set' as const),
+    ratePerHour: fc.constantFrom('15', null),
+    currency: fc.constant('EUR'),
+  }),
+  fc.record({
+    kind: fc.constant('yield-noted' as const),
+    herb: fc.constantFrom('calendula', 'plantain'),
+    herbG: fc.constant(40),
+    oilInG: fc.constant(320),
+    oilOutG: fc.integer({ min: 200, max: 320 }),
+  }),
 );
 
 /** The book kept in the simplest way there is: a list, searched from the start each time. */
@@ -43,8 +64,25 @@ class Model {
   settings: object = defaultSettings;
   recipes: { id: string; name: string; lines: unknown; versions: number[] }[] = [];
 
+  readonly prices: [string, object][] = [];
+  readonly yields: [string, { herbG: number; keptG: number }][] = [];
+  labour: object | undefined;
+  pricesSeen = false;
+
   take(event: BookEvent): void {
     this.seq += 1;
+    if (event.kind === 'price-noted' || event.kind === 'price-removed') {
+      this.takePrice(event);
+      return;
+    }
+    if (event.kind === 'labour-set') {
+      this.labour = { ratePerHour: event.ratePerHour, currency: event.currency };
+      return;
+    }
+    if (event.kind === 'yield-noted') {
+      this.yields.push([event.herb, { herbG: event.herbG, keptG: event.oilInG - event.oilOutG }]);
+      return;
+    }
     if (event.kind === 'settings-changed') {
       this.settings = { ...this.settings, ...event.settings };
       return;
@@ -65,9 +103,32 @@ class Model {
     }
   }
 
+  takePrice(event: Extract<BookEvent, { kind: 'price-noted' | 'price-removed' }>): void {
+    this.pricesSeen = true;
+    const at = this.prices.findIndex(([name]) => name === event.thing);
+    if (at >= 0) this.prices.splice(at, 1);
+    if (event.kind === 'price-removed') return;
+    const { price, currency, pack } = event;
+    this.prices.push([event.thing, { price, currency, pack, at: '2026-11-25' }]);
+  }
+
+  yieldsByHerb(): object {
+    const names = new Set(this.yields.map(([name]) => name));
+    const last = (name: string) => this.yields.filter((each) => each[0] === name).slice(-5);
+    return Object.fromEntries([...names].map((name) => [name, last(name).map((each) => each[1])]));
+  }
+
   book(): object {
     const recipes = Object.fromEntries(this.recipes.map((each) => [each.id, each]));
-    return { v: 1, seq: this.seq, settings: this.settings, recipes };
+    return {
+      v: 1,
+      seq: this.seq,
+      settings: this.settings,
+      recipes,
+      ...(this.pricesSeen ? { prices: Object.fromEntries(this.prices) } : {}),
+      ...(this.labour ? { labour: this.labour } : {}),
+      ...(this.yields.length > 0 ? { yields: this.yieldsByHerb() } : {}),
+    };
   }
 }
 

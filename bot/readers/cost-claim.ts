@@ -1,0 +1,125 @@
+import { defined } from '../../core/defined.ts';
+import type { Trouble } from '../answer.ts';
+import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
+import { askWhich } from './ask-back.ts';
+import { readCostBatch } from './cost-batch.ts';
+import { claimLabour, hasWork, takeHours } from './cost-labour.ts';
+import { currencyTrouble } from './cost-money.ts';
+import { containerWord, readPrices } from './cost-prices.ts';
+import { asksMargin, claimSelling, sellingIn } from './cost-selling.ts';
+import { readCostSwap } from './cost-swap.ts';
+import { aroundMoney, costCues, lastCost, payCues, sellCues } from './cost-words.ts';
+import { leftover } from './leftover.ts';
+import { boardOf } from './target.ts';
+
+/** Purchases with a lot, a date or a shop belong to the stock; a price here is only a price. */
+const elsewhere =
+  /\b(?:lots?|bought|best before|bbe|expir\w+|stock|batch (?:list|note)|workshop|label|labels|claim)\b/i;
+/** "prices", "price list", "show our prices". */
+const listing =
+  /^\W*(?:(?:please|pls|hi|hello|hey|pipkin|show|list|see|what|what's|whats|are|is|our|the|my|all|me|us|current|can|could|you|i|we|get|give|do|have|noted|saved|price)\b[\s,'!]*)*(?:prices|price list|pricelist)\W*(?:please|pls|thanks|do we have|have we|noted|so far|we have|list|thank you|\W)*$/i;
+
+const removing = /\b(?:delete|remove|drop|clear|forget)\b.*\bprices?\b|\bno (?:more )?price\b/i;
+
+const oneThing = (reading: Reading): { readonly thing?: string; readonly trouble?: Trouble } => {
+  const [item, second] = reading.items.filter((each) => /[ic]/.test(each.letter));
+  if (!item || second) return {};
+  if (item.letter === 'c') return { thing: containerWord(item.word) };
+  const [id, ...more] = item.ingredients ?? [];
+  return id === undefined || more.length > 0 || item.because ? { trouble: askWhich(item) } : { thing: id };
+};
+
+/** Only names and words of the trade are left: nothing that would make it another request. */
+const isPlain = (reading: Reading): boolean => {
+  const rest = reading.items.filter((item) => !/[ic]/.test(item.letter));
+  return leftover(boardOf(rest), aroundMoney, false).blocking.length === 0;
+};
+
+const claimList = (reading: Reading): Claim | undefined => {
+  if (listing.test(reading.corrected)) return claim({ action: 'prices' }, 2.8);
+  const amount = reading.items.some((item) => /[ngvdt%pR]/.test(item.letter));
+  if (amount || !anyWord(reading, [...costCues, ...payCues]) || !isPlain(reading)) return undefined;
+  const { thing, trouble } = oneThing(reading);
+  if (trouble) return refuse(trouble, 2.5);
+  if (thing === undefined) return undefined;
+  return claim({ action: removing.test(reading.text) ? 'remove' : 'prices', thing }, 2.6);
+};
+
+/** A name with a pack and a number with pence, and nothing else: "beeswax 500 g 14.50". */
+const looksPriced = (reading: Reading): boolean => {
+  if (anyWord(reading, [...costCues, 'paid', 'pay', 'pays']) || /[€£$]/.test(reading.text)) return true;
+  if (
+    /\b(?:per|a|an)\s+(?:kg|kilo|litre|liter|100|l|lb|oz|pound|tin|jar|pot|tube)\b|\d\s*\/\s*(?:kg|l|kilo|litre)\b/i.test(
+      reading.text,
+    )
+  )
+    return true;
+  const money =
+    /\d[.,]\d{2}(?!\d)/.test(reading.text) ||
+    /\b(?:each|apiece|cents?|pence|eur|euros?|gbp|usd)\b|\d\s?(?:p|c|ct)\b/i.test(reading.text);
+  return money && reading.items.some((item) => /[ic]/.test(item.letter));
+};
+
+const asksCost = (reading: Reading): boolean =>
+  /\bhow much\b|\bwhat\b|\bcost of\b|\bcosting\b|\bprice of\s+\d|\?/i.test(reading.text) ||
+  reading.items.some((item) => item.letter === 'R');
+
+const claimPrices = (reading: Reading): Claim | undefined => {
+  if (!looksPriced(reading) || asksCost(reading)) return undefined;
+  const read = readPrices(reading);
+  if (!read) return undefined;
+  const trouble = read.trouble ?? currencyTrouble(reading);
+  if (trouble) return refuse(trouble, read.prices.length > 0 || anyWord(reading, costCues) ? 2.7 : 1.6);
+  // "New price: shea 19/kg" is no recipe to be saved.
+  const weight = anyWord(reading, costCues) ? 3.1 : 2.7;
+  return claim({ action: 'price', prices: read.prices }, weight, read.assumed);
+};
+
+const hoursOf = (reading: Reading, said: number | undefined): unknown => said ?? lastCost(reading)?.hours;
+
+const claimCost = (reading: Reading, weight: number): Claim | undefined => {
+  const { hours, items } = takeHours(reading.items);
+  const exchange = readCostSwap(reading.items.filter((item) => !items.includes(item)));
+  const used = [...items, ...exchange.items];
+  const asked = readCostBatch(
+    reading,
+    reading.items.filter((item) => !used.includes(item)),
+  );
+  if (asked.blocking.length > 0) return undefined;
+  const { batch, container, one } = asked;
+  const perOne = reading.items.some((item) => item.letter === 'e');
+  const says = asked.own || perOne || hours !== undefined || exchange.items.length > 0;
+  if (weight < 2.5 && !says) return undefined;
+  const fields = {
+    action: 'cost',
+    ...defined({ batch, container, one, hours: hoursOf(reading, hours), swap: exchange.swap }),
+  };
+  const sure = exchange.swap ? 3.1 : weight;
+  const trouble = exchange.trouble ?? asked.trouble;
+  if (trouble) return refuse(trouble, Math.min(sure, 2.6), batch ? fields : undefined);
+  return claim(fields, sure, asked.assumed);
+};
+
+const claimMargin = (reading: Reading): Claim | undefined => {
+  if (!anyWord(reading, sellCues)) return undefined;
+  const selling = sellingIn(reading);
+  return asksMargin(reading, selling) ? claimSelling(reading, selling) : undefined;
+};
+
+const namesThings = (reading: Reading): boolean => reading.items.some((item) => /[Ri]/.test(item.letter));
+
+/** Words that join a message to the cost before: "and …", "same for …". */
+const joining = /\b(?:and|same|also|about|instead|now)\b/i;
+
+/** What a message would mean about money: a price, the price list, labour, the cost of a batch, a margin. */
+export const claimMoney = (reading: Reading): Claim | undefined => {
+  if (elsewhere.test(reading.text)) return undefined;
+  if (hasWork(reading) && !namesThings(reading)) return claimLabour(reading);
+  const margin = claimMargin(reading);
+  if (margin) return margin;
+  const simple = claimList(reading) ?? claimPrices(reading);
+  if (simple) return simple;
+  if (anyWord(reading, costCues)) return claimCost(reading, 2.8);
+  if (!lastCost(reading)?.batch) return undefined;
+  return claimCost(reading, namesThings(reading) && joining.test(reading.text) ? 2.45 : 1.95);
+};

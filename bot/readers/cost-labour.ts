@@ -1,0 +1,67 @@
+import { defined } from '../../core/defined.ts';
+import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
+import { currencyTrouble, type MoneyRead, moneyAt } from './cost-money.ts';
+import { aroundMoney, labourCues, labourHow, lastCost } from './cost-words.ts';
+import type { Item } from './item.ts';
+import { leftover } from './leftover.ts';
+import { boardOf } from './target.ts';
+
+/** Working hours for one batch, with the items that say so. */
+export interface Hours {
+  readonly hours?: number;
+  readonly items: readonly Item[];
+}
+
+/** "15 an hour" is a rate: the article stands in the text between the two. */
+const isRate = (number: Item, hour: Item): boolean => hour.from - number.to > 2;
+
+export const takeHours = (items: readonly Item[]): Hours => {
+  for (const [at, item] of items.entries()) {
+    const next = items[at + 1];
+    if (item.letter !== 'n' || !next || !/^(?:h|hrs?|hours?)$/.test(next.word) || isRate(item, next))
+      continue;
+    return { ...defined({ hours: item.value }), items: [item, next] };
+  }
+  return { items: [] };
+};
+
+/** True for a message about work: its rate or its hours. */
+export const hasWork = (reading: Reading): boolean =>
+  anyWord(reading, labourCues) || /\b(?:an|per) hour\b|\/\s*h(?:r|our)?\b/i.test(reading.text);
+
+const rateIn = (items: readonly Item[], currency: string, taken: readonly Item[]): MoneyRead | undefined =>
+  items.flatMap((item, at) => (taken.includes(item) ? [] : (moneyAt(items, at, currency) ?? [])))[0];
+
+const noLabour =
+  /\b(?:no|without|zero|stop|drop|clear)\b.*\blabou?r\b|\blabou?r\b.*\b(?:none|off|nothing|free)\b/i;
+
+const isPlain = (reading: Reading, used: readonly Item[]): boolean => {
+  const rest = reading.items.filter(
+    (item) => !used.includes(item) && item.letter !== 'N' && !/^[€$£/]$/.test(item.word),
+  );
+  return leftover(boardOf(rest), aroundMoney, false).blocking.length === 0;
+};
+
+/** Hours alone: counted for the batch that was asked about, at the rate that is set. */
+const hoursOnly = (reading: Reading, hours: number | undefined): Claim => {
+  const before = lastCost(reading);
+  const counted = hours !== undefined && before?.batch !== undefined;
+  return counted ? claim({ ...before, action: 'cost', hours }, 2.6) : refuse(labourHow, 1.8);
+};
+
+/** "labour 15 an hour, 2 hours": the rate is kept, the hours too; after a cost it is counted at once. */
+export const claimLabour = (reading: Reading): Claim | undefined => {
+  const before = lastCost(reading);
+  const batch =
+    before?.batch === undefined ? {} : defined({ batch: before.batch, container: before.container });
+  if (noLabour.test(reading.text)) {
+    return isPlain(reading, []) ? claim({ action: 'labour', rate: null, ...batch }, 2.8) : undefined;
+  }
+  const { hours, items } = takeHours(reading.items);
+  const money = rateIn(reading.items, reading.settings.currency, items);
+  if (!isPlain(reading, [...items, ...(money?.items ?? [])])) return undefined;
+  const trouble = currencyTrouble(reading) ?? money?.trouble;
+  if (trouble) return refuse(trouble, 2.7);
+  if (money?.price === undefined) return hoursOnly(reading, hours);
+  return claim({ action: 'labour', rate: money.price, ...defined({ hours }), ...batch }, 2.8);
+};

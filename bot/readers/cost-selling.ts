@@ -1,0 +1,80 @@
+import { defined } from '../../core/defined.ts';
+import { type Claim, claim, type Reading, refuse } from '../reading.ts';
+import { type BatchAsked, readCostBatch } from './cost-batch.ts';
+import { currencyTrouble, type MoneyRead, moneyAt } from './cost-money.ts';
+import { badMoney, isCurrencySign, lastCost, noSellBatch, sellCues } from './cost-words.ts';
+import type { Item } from './item.ts';
+
+/** A selling price, or the margin one should leave. */
+export interface Selling {
+  readonly sellAt?: string;
+  readonly marginPercent?: number;
+  readonly items: readonly Item[];
+  readonly trouble?: MoneyRead['trouble'];
+}
+
+const marginWords = /^(?:margin|margins|profit|markup)$/;
+
+/** True for a number that counts containers or stands in a size: no money. */
+const counts = (next: Item | undefined): boolean => /[cxoB]/.test(next?.letter ?? '');
+
+const priceIn = (reading: Reading): Selling => {
+  const { items } = reading;
+  const cue = items.findIndex((item) => sellCues.includes(item.word));
+  for (const [at, item] of items.entries()) {
+    if (at < cue || item.letter === 'g' || counts(items[at + 1])) continue;
+    const read = moneyAt(items, at, reading.settings.currency);
+    if (read) return { ...defined({ sellAt: read.price, trouble: read.trouble }), items: read.items };
+  }
+  return { items: [] };
+};
+
+/** "sell at 6.50", "a margin of 40 %". */
+export const sellingIn = (reading: Reading): Selling => {
+  const percent = reading.items.find((item) => item.letter === '%' && item.value !== undefined);
+  const margin = reading.items.some((item) => marginWords.test(item.word));
+  return percent && margin
+    ? { ...defined({ marginPercent: percent.value }), items: [percent] }
+    : priceIn(reading);
+};
+
+export const asksMargin = (reading: Reading, selling: Selling): boolean =>
+  selling.items.length > 0 || reading.items.some((item) => marginWords.test(item.word));
+
+const troubleOf = (reading: Reading, selling: Selling, asked: BatchAsked): Claim | undefined => {
+  const own = asked.batch && asked.own ? asked.trouble : undefined;
+  const trouble = selling.trouble ?? currencyTrouble(reading) ?? own;
+  if (trouble) return refuse(trouble, 2.6);
+  if (!asked.batch || asked.trouble) return refuse(noSellBatch, 2.4);
+  const nothing = selling.sellAt === undefined && selling.marginPercent === undefined;
+  return nothing ? refuse(badMoney, 1.8) : undefined;
+};
+
+/** "4.50 a tin" says what one is sold at, not that one is made. */
+const withoutArticle = (items: readonly Item[]): readonly Item[] =>
+  items.filter((item, at) => {
+    const article = (each: Item | undefined): boolean => each?.letter === 'n' && /^an?$/.test(each.word);
+    return !article(item) && !(item.letter === 'c' && article(items[at - 1]));
+  });
+
+/** "What margin if I sell at 6.50" says all of it: it is no wording for a label and no scaling. */
+const surest = 3.2;
+
+/** What a price leaves, or which price leaves so much, for the batch in the message or the one before. */
+export const claimSelling = (reading: Reading, selling: Selling): Claim | undefined => {
+  const rest = withoutArticle(reading.items).filter(
+    (item) => !selling.items.includes(item) && !isCurrencySign(item),
+  );
+  const asked = readCostBatch(reading, rest);
+  if (asked.blocking.length > 0) return undefined;
+  const trouble = troubleOf(reading, selling, asked);
+  if (trouble) return trouble;
+  const { sellAt, marginPercent } = selling;
+  const hours = lastCost(reading)?.hours;
+  const { batch, container } = asked;
+  return claim(
+    { action: 'cost', ...defined({ batch, container, hours, sellAt, marginPercent }) },
+    surest,
+    asked.assumed,
+  );
+};

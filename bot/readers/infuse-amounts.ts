@@ -1,0 +1,180 @@
+import { ingredientById, isFat } from '../../core/ingredients.ts';
+import type { Reading } from '../reading.ts';
+import type { Item } from './item.ts';
+
+/** What an amount of an infusion is of: the herb, the oil that goes in, or the oil that is left after straining. */
+export type Role = 'herb' | 'oilIn' | 'oilOut';
+
+/** The several herbs a name may stand for: "mint leaves". */
+export const herbsOf = (item: Item): readonly string[] =>
+  (item.ingredients ?? []).filter((id) => ingredientById(id)?.kind === 'herb');
+
+/** The herb a name stands for here: "lavender" beside oil is the flower, not the essential oil. */
+export const herbOf = (item: Item): string | undefined => {
+  const herbs = herbsOf(item);
+  return herbs.length === 1 ? herbs[0] : undefined;
+};
+
+const isInfusedOil = (item: Item): boolean => item.ingredients?.[0] === 'infused-oil';
+
+export const isOil = (item: Item): boolean =>
+  !isInfusedOil(item) &&
+  (item.ingredients ?? []).some((id) => {
+    const found = ingredientById(id);
+    return found !== undefined && isFat(found);
+  });
+
+export const isAmountItem = (item: Item): boolean => item.letter === 'g' || item.letter === 'v';
+
+/** Letters that may stand between an amount and the name it belongs to. */
+const between = /^[oy(:=@"-]$/;
+const qualities = new Set(
+  'dried dry organic fresh freshly whole crushed chopped crumbled finished strained final carrier base picked wilted'.split(
+    ' ',
+  ),
+);
+
+const passes = (item: Item): boolean => between.test(item.letter) || qualities.has(item.word);
+
+/** "100 g of herb": any herb, told by its kind. */
+export const isHerbWord = (item: Item | undefined): boolean =>
+  item?.letter === 'w' && /^(?:herbs?|flowers?|petals?|plants?|leaves|blossoms?)$/.test(item.word);
+
+/** The name, and its place, that stands next to an amount on one side. */
+const neighbour = (items: readonly Item[], from: number, step: 1 | -1): number | undefined => {
+  for (let at = from + step; at >= 0 && at < items.length; at += step) {
+    const item = items[at];
+    if (!item) return undefined;
+    if (item.letter === 'i' || isHerbWord(item)) return at;
+    // "300 g infused sunflower oil": the participle belongs to the name after it.
+    if (item.letter === 'H' && step === 1) continue;
+    if (!passes(item)) return undefined;
+  }
+  return undefined;
+};
+
+const isH = (item: Item | undefined): boolean => item?.letter === 'H' || item?.letter === 'S';
+
+/** True for "calendula-infused olive oil", "infused olive oil", "olive oil infused with calendula". */
+const saysInfused = (items: readonly Item[], at: number): boolean => {
+  const skip = items[at + 1]?.letter === '-' ? 2 : 1;
+  return isH(items[at - 1]) || isH(items[at + skip]);
+};
+
+const roleAt = (items: readonly Item[], at: number | undefined): Role | undefined => {
+  const item = at === undefined ? undefined : items[at];
+  if (!item || at === undefined) return undefined;
+  if (isHerbWord(item)) return 'herb';
+  if (isInfusedOil(item)) return 'oilOut';
+  const oilFollows = items.slice(at + 1, at + 4).some((each) => each.letter === 'i' && isOil(each));
+  if (herbOf(item) && !isOil(item)) return isH(items[at + 2]) && oilFollows ? 'oilOut' : 'herb';
+  if (!isOil(item)) return undefined;
+  return saysInfused(items, at) ? 'oilOut' : 'oilIn';
+};
+
+const outBefore =
+  /\b(?:get|getting|got|gave|left(?: with)?|end(?:ed|ing)? up with|yield(?:s|ed|ing)?|obtain|make|making|produce|came to|comes to|finish(?:ed)? with|straining(?:\W+\w+){0,2}|out)\b(?:\W+\w+){0,2}\W*$/i;
+const outAfter =
+  /^[^,;\n]{0,30}?\b(?:out\b|came out|after strain|when strained|strained|finished|at the end|left over|left\b)/i;
+
+/** True for an amount that is told as what comes out: "to end up with 300 g", "260 g out of …". */
+export const comesOut = (reading: Reading, item: Item): boolean =>
+  outBefore.test(reading.text.slice(Math.max(0, item.from - 40), item.from)) ||
+  outAfter.test(reading.text.slice(item.to, item.to + 50));
+
+const namesFirst = (items: readonly Item[]): boolean => {
+  const first = items.find((item) => item.letter === 'i' || isHerbWord(item) || isAmountItem(item));
+  const asked = items.some((item) => item.word === 'how');
+  return first !== undefined && !isAmountItem(first) && !asked;
+};
+
+/** What the question asks for: "how much oil …". */
+export const askedRole = (items: readonly Item[]): Role | undefined => {
+  const how = items.findIndex((item) => item.word === 'how');
+  if (how < 0) return undefined;
+  const at = items.findIndex((item, index) => index > how && (item.letter === 'i' || isHerbWord(item)));
+  return at >= 0 && at <= how + 3 ? roleAt(items, at) : undefined;
+};
+
+/** A lone amount is of whatever is not asked for. */
+const loneRole = (asked: Role | undefined): Role => {
+  if (asked === 'herb') return 'oilIn';
+  return asked === 'oilIn' ? 'herb' : 'oilOut';
+};
+
+export interface RoleRead {
+  readonly role: Role;
+  /** False when the name beside the amount says it; true when it was inferred and has to be said. */
+  readonly inferred: boolean;
+}
+
+/** What an amount is of, by the name beside it, by what is said about it, or by what is asked for. */
+export const roleOf = (reading: Reading, items: readonly Item[], at: number): RoleRead => {
+  const item = items[at];
+  const sides = namesFirst(items) ? ([-1, 1] as const) : ([1, -1] as const);
+  const found = sides
+    .map((step) => roleAt(items, neighbour(items, at, step)))
+    .find((role) => role !== undefined);
+  const out = item !== undefined && comesOut(reading, item);
+  if (found === 'herb' && !(out && /\bout of\b/i.test(reading.text.slice(item.to, item.to + 12)))) {
+    return { role: 'herb', inferred: false };
+  }
+  if (out) return { role: 'oilOut', inferred: false };
+  if (found) return { role: found, inferred: false };
+  return { role: loneRole(askedRole(items)), inferred: true };
+};
+
+export interface RatioRead {
+  readonly ratio?: number;
+  readonly items: readonly Item[];
+  readonly bad?: true;
+  readonly said?: string;
+}
+
+const twoParts = (a: number, b: number): Pick<RatioRead, 'ratio' | 'said'> => {
+  const ratio = Math.max(a, b) / Math.min(a, b);
+  return a > b ? { ratio, said: `I took ${a}:${b} as ${a} parts of oil to ${b} of herb.` } : { ratio };
+};
+
+const partsRatio = (items: readonly Item[]): RatioRead | undefined => {
+  const parts = items.filter((item) => item.letter === 'p' && item.value);
+  const [a, b, c] = parts;
+  if (!a?.value || !b?.value || c) return undefined;
+  return { ...twoParts(a.value, b.value), items: parts };
+};
+
+const plainNumber = (item: Item | undefined): item is Item =>
+  item?.letter === 'n' && item.value !== undefined;
+
+/** "1 to 8", "one in eight". */
+const spokenRatio = (items: readonly Item[]): RatioRead | undefined => {
+  for (const [at, item] of items.entries()) {
+    if (!plainNumber(item) || !item.value || item.value > 3) continue;
+    if (item.upTo !== undefined) return { ...twoParts(item.value, item.upTo), items: [item] };
+    const joint = items[at + 1];
+    const second = items[at + 2];
+    if ((joint?.letter === 'T' || joint?.letter === 'I') && plainNumber(second) && second.value) {
+      return { ...twoParts(item.value, second.value), items: [item, joint, second] };
+    }
+  }
+  return undefined;
+};
+
+/** Herb to oil by weight, as the message says it: "1:8", "1 to 8", "1 part … 8 parts", "10 %". */
+export const readRatio = (items: readonly Item[]): RatioRead => {
+  const said = items.find((item) => item.letter === 'r');
+  if (said) {
+    const [a, b, ...more] = said.ratio ?? [];
+    if (!a || !b || more.length > 0) return { items: [said], bad: true };
+    return { ...twoParts(a, b), items: [said] };
+  }
+  const spoken = partsRatio(items) ?? spokenRatio(items);
+  if (spoken) return spoken;
+  const [percent, second] = items.filter((item) => item.letter === '%');
+  if (!percent?.value || second) return { items: [] };
+  return {
+    ratio: 100 / percent.value,
+    items: [percent],
+    said: `I took ${percent.value} % as that much herb to the weight of the oil.`,
+  };
+};

@@ -1,0 +1,188 @@
+import { defined } from '../../core/defined.ts';
+import { ingredientById } from '../../core/ingredients.ts';
+import type { Trouble } from '../answer.ts';
+import { type Claim, claim, type Reading, refuse } from '../reading.ts';
+import { echo } from './ask-back.ts';
+import { takeItem } from './body.ts';
+import { isAmountItem, type RatioRead, readRatio } from './infuse-amounts.ts';
+import { readBatch } from './infuse-batch.ts';
+import { concerns, elsewhere } from './infuse-concerns.ts';
+import { amountsOf, type Fields, lastInfuse } from './infuse-fields.ts';
+import { idOfHerb, idOfOil, type Names, namesOf } from './infuse-names.ts';
+import {
+  foodWords,
+  forFood,
+  infuseExample,
+  infuseWords,
+  noAmount,
+  notInOil,
+  otherLiquids,
+  ratioOfTwo,
+} from './infuse-words.ts';
+import { claimYield, tellsYield } from './infuse-yield.ts';
+import type { Item } from './item.ts';
+import { leftover } from './leftover.ts';
+import { quantityTrouble } from './scale-target.ts';
+import { type Board, boardOf, free } from './target.ts';
+
+/** How and how long was said; the answer keeps to the usual time and heat. */
+const takeTimes = (board: Board): boolean => {
+  let said = false;
+  for (const [at, item] of board.items.entries()) {
+    const next = board.items[at + 1]?.word ?? '';
+    const time = item.letter === 'n' && /^(?:h|hrs?|hours?|days?|weeks?|months?|minutes?|mins?)$/.test(next);
+    if (item.letter !== 't' && !time) continue;
+    takeItem(board, item);
+    said = true;
+  }
+  return said;
+};
+
+const wayOf = (reading: Reading): 'cold' | 'melt' | undefined => {
+  if (
+    /\b(?:straight|direct(?:ly)?|right)\b.*\b(?:melt(?:ed)?|mass|balm|wax|pot|salve)\b|\bin(?:to)? the (?:melt(?:ed)?|molten)\b/i.test(
+      reading.text,
+    )
+  ) {
+    return 'melt';
+  }
+  return /\b(?:cold|slow|solar|windowsill|cupboard)\b/i.test(reading.text) ? 'cold' : undefined;
+};
+
+const isFresh = (reading: Reading): boolean =>
+  /\bfresh(?:ly)?\b|\bfrom (?:the|my|our) garden\b|\bundried\b/i.test(reading.text) &&
+  !/\bdried\b/i.test(reading.text);
+
+const batchClaim = (reading: Reading): Claim | undefined => {
+  const read = readBatch(reading);
+  if (!read || read.blocking.length > 0) return undefined;
+  const herb = idOfHerb(read.herb);
+  const oil = read.oil?.generic ? {} : idOfOil(read.oil);
+  const trouble = herb.trouble ?? oil.trouble ?? read.trouble;
+  const fields = { batch: read.batch, ...defined({ herb: herb.id, oil: oil.id, ratio: read.ratio }) };
+  if (trouble) return refuse(trouble, 2.6, fields);
+  return claim(fields, 2.8, read.assumed);
+};
+
+const joining = /\b(?:and|about|instead|with|in|using|same|at|for)\b/i;
+
+const follows = (reading: Reading, before: Fields | undefined, fields: Fields): boolean => {
+  if (!before || Object.keys(fields).length === 0) return false;
+  const amount = Object.keys(fields).some((key) => /^(?:herbG|oilIn|oilOut|ratio|way|fresh)$/.test(key));
+  return amount || (joining.test(reading.text) && !/\bwhat(?:'s|s| is| are)\b/i.test(reading.text));
+};
+
+const merged = (before: Fields, fields: Fields): Fields => {
+  const amounts = ['herbG', 'oilIn', 'oilOut'];
+  const replaced = amounts.some((key) => key in fields);
+  const kept = Object.fromEntries(
+    Object.entries(before).filter(([key]) => key !== 'got' && !(replaced && amounts.includes(key))),
+  );
+  return { ...kept, ...fields };
+};
+
+const notPlaced = (blocking: readonly Item[]): Trouble => ({
+  code: 'not-understood',
+  text: `I see an infusion, but not what to do about "${echo(
+    blocking
+      .map((item) => item.word)
+      .slice(0, 4)
+      .join(' '),
+  )}". Ask for example "${infuseExample}".`,
+});
+
+const notHerb = (item: Item): Trouble => ({
+  code: 'bad-quantity',
+  text: `${ingredientById(item.ingredients?.[0] ?? '')?.name ?? item.word} is no herb to steep in oil. For example "${infuseExample}".`,
+});
+
+interface Draft {
+  readonly fields: Fields;
+  readonly assumed: readonly string[];
+  readonly trouble?: Trouble;
+}
+
+const draftOf = (reading: Reading, items: readonly Item[], ratio: RatioRead, names: Names): Draft => {
+  const herb = idOfHerb(names.herb);
+  const oil = idOfOil(names.oil);
+  const amounts = amountsOf(reading, items, lastInfuse(reading));
+  const [other] = names.others;
+  const misspelt = [names.herb, names.oil].flatMap((item) =>
+    item?.misspelt && !/^(?:fresh|dried|dry)\b/.test(item.misspelt)
+      ? [`I read "${item.misspelt}" as ${ingredientById(item.ingredients?.[0] ?? '')?.name ?? ''}.`]
+      : [],
+  );
+  return {
+    fields: {
+      ...amounts.fields,
+      ...defined({
+        herb: herb.id,
+        oil: oil.id,
+        ratio: ratio.ratio,
+        way: wayOf(reading),
+        fresh: isFresh(reading) || undefined,
+      }),
+    },
+    assumed: [...misspelt, ...amounts.assumed, ...(ratio.said ? [ratio.said] : [])],
+    ...defined({
+      trouble:
+        names.trouble ??
+        herb.trouble ??
+        oil.trouble ??
+        (ratio.bad ? ratioOfTwo : undefined) ??
+        (other ? notHerb(other) : undefined) ??
+        amounts.trouble,
+    }),
+  };
+};
+
+const settle = (reading: Reading, draft: Draft, weight: number, timed: boolean): Claim | undefined => {
+  const before = lastInfuse(reading);
+  const joins = follows(reading, before, draft.fields);
+  if (weight === 0 && !joins) return undefined;
+  const sure = weight || 2.3;
+  const trouble = quantityTrouble(reading.items.filter(isAmountItem)) ?? draft.trouble;
+  if (trouble) return refuse(trouble, sure);
+  // A request that has its own herb and amount stands for itself; anything less continues the one before.
+  const whole = weight > 0 && draft.fields.herb !== undefined;
+  const fields = before && joins && !whole ? merged(before, draft.fields) : draft.fields;
+  if (Object.keys(fields).every((key) => key === 'way' || key === 'fresh' || key === 'oil')) {
+    return refuse(noAmount, Math.min(sure, 1.4), fields);
+  }
+  const times = timed ? ['I keep to the usual time and heat below.'] : [];
+  return claim(fields, sure, [...draft.assumed, ...times]);
+};
+
+/** Requests that look like an infusion and cannot be one: food, and anything but oil. */
+const otherUse = (reading: Reading, weight: number): Trouble | undefined => {
+  if (weight > 0 && foodWords.test(reading.text)) return forFood;
+  return weight > 2.7 && otherLiquids.test(reading.text) ? notInOil : undefined;
+};
+
+const plainClaim = (reading: Reading, ratio: RatioRead, names: Names, weight: number): Claim | undefined => {
+  const board = boardOf(reading.items);
+  const timed = takeTimes(board);
+  const items = free(board).filter((item) => !ratio.items.includes(item));
+  const draft = draftOf(reading, items, ratio, names);
+  for (const item of board.items) {
+    if (/[gviH]/.test(item.letter) || ratio.items.includes(item)) takeItem(board, item);
+  }
+  const { blocking } = leftover(board, infuseWords, weight > 0);
+  if (blocking.length > 0) return weight > 2.7 ? refuse(notPlaced(blocking), 1.1) : undefined;
+  return settle(reading, draft, weight, timed);
+};
+
+/** What a message would mean as a question about steeping a herb in oil. */
+export const claimInfuse = (reading: Reading): Claim | undefined => {
+  if (elsewhere.test(reading.text)) return undefined;
+  if (tellsYield(reading)) return claimYield(reading);
+  const ratio = readRatio(reading.items);
+  const names = namesOf(reading.items);
+  const weight = concerns(reading, ratio, names);
+  const named = ratio.ratio !== undefined && reading.items.some((item) => item.infusedWith !== undefined);
+  if (weight === 0 && !named && !lastInfuse(reading)) return undefined;
+  const other = otherUse(reading, weight);
+  if (other) return refuse(other, 2.8);
+  const batch = weight > 0 || named ? batchClaim(reading) : undefined;
+  return batch ?? plainClaim(reading, ratio, names, weight);
+};

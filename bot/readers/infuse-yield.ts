@@ -1,0 +1,69 @@
+import { defined } from '../../core/defined.ts';
+import { type Claim, claim, type Reading, refuse } from '../reading.ts';
+import { takeItem } from './body.ts';
+import { comesOut, isAmountItem } from './infuse-amounts.ts';
+import { type Amounts, amountsOf, type Fields, lastInfuse } from './infuse-fields.ts';
+import { idOfHerb, idOfOil, namesOf } from './infuse-names.ts';
+import { infuseWords, noHerbKnown, yieldOf } from './infuse-words.ts';
+import type { Item } from './item.ts';
+import { leftover } from './leftover.ts';
+import { boardOf, type Size, sizeOf } from './target.ts';
+
+const gotWords =
+  /\b(?:got|came|gave|yielded|yield was|ended up|was left|were left|after straining|strained (?:it|out)?)(?=\W|$)/i;
+/** True for a message that tells of a weighed yield and asks nothing. */
+export const tellsYield = (reading: Reading): boolean =>
+  gotWords.test(reading.text) && !/\bhow\b|\bif\b|\bwould\b/i.test(reading.text);
+
+/** "260 g out of the calendula" is no calendula that has run out: a weight that came out says so. */
+const surest = 3.2;
+
+const gotItem = (reading: Reading, amounts: readonly Item[]): Item | undefined =>
+  amounts.find((item) => comesOut(reading, item)) ?? (amounts.length === 1 ? amounts[0] : undefined);
+
+/** What went in: said with the yield, or in the request before if that was about the same herb. */
+const baseOf = (own: Fields, before: Fields | undefined, herb: string | undefined): Fields => {
+  const other = herb !== undefined && before?.herb !== undefined && before.herb !== herb;
+  return Object.keys(own).length > 0 || other || !before ? own : before;
+};
+
+const isTold = (fields: Fields): boolean =>
+  ['batch', 'herbG', 'oilIn', 'oilOut'].some((key) => key in fields);
+
+/** "from 40 g in 320 g": of two bare amounts the smaller one is the herb. */
+const bareAmounts = (reading: Reading, others: readonly Item[]): Amounts => {
+  const read = amountsOf(reading, others);
+  const [a, b, ...more] = others
+    .filter(isAmountItem)
+    .map((item) => sizeOf(item, reading.settings.region))
+    .toSorted((x, y) => (x?.amount ?? 0) - (y?.amount ?? 0));
+  if (!read.trouble || !a || !b || more.length > 0 || a.unit !== 'g') return read;
+  return { fields: { herbG: a.amount, oilIn: b }, assumed: [`I took ${a.amount} g as the herb.`] };
+};
+
+const settle = (reading: Reading, got: Item, size: Size, before: Fields | undefined): Claim | undefined => {
+  const names = namesOf(reading.items);
+  if (!before && !names.herb) return undefined;
+  const others = reading.items.filter((item) => item !== got);
+  const rest = bareAmounts(reading, others);
+  const herb = idOfHerb(names.herb);
+  const oil = idOfOil(names.oil);
+  const trouble = names.trouble ?? herb.trouble ?? oil.trouble ?? rest.trouble;
+  if (trouble) return refuse(trouble, surest);
+  const base = baseOf(rest.fields, before, herb.id);
+  const fields: Fields = { ...base, ...defined({ herb: herb.id, oil: oil.id }), got: size };
+  if (fields.herb === undefined) return refuse(noHerbKnown, surest);
+  return isTold(base) ? claim(fields, surest, rest.assumed) : refuse(yieldOf, surest);
+};
+
+/** "I got 260 g out of the calendula": the strained oil was weighed. */
+export const claimYield = (reading: Reading): Claim | undefined => {
+  const board = boardOf(reading.items);
+  const amounts = reading.items.filter(isAmountItem);
+  const got = gotItem(reading, amounts);
+  const size = got && sizeOf(got, reading.settings.region);
+  if (!got || !size) return undefined;
+  for (const item of reading.items) if (isAmountItem(item) || item.letter === 'i') takeItem(board, item);
+  if (leftover(board, infuseWords, true).blocking.length > 0) return undefined;
+  return settle(reading, got, size, lastInfuse(reading));
+};

@@ -1,0 +1,139 @@
+import { minorDigits } from '../../core/cost/money.ts';
+import { type KeptPrice, priceOf } from '../../core/cost/prices.ts';
+import { defined } from '../../core/defined.ts';
+import type { Answer, Block, Trouble } from '../answer.ts';
+import type { Tools } from '../topic.ts';
+import type { CostWish } from '../topics/cost.ts';
+import { priceText, thingName, typedText } from './cost-money.ts';
+import { by } from './recipe-table.ts';
+
+const figuresOf = (entries: readonly (readonly [string, KeptPrice])[]): Answer['figures'] => ({
+  prices: entries.map(([thing, { price, currency, pack, vat, at }]) => ({
+    thing,
+    price,
+    currency,
+    pack: { amount: pack.amount, unit: pack.unit },
+    vat: vat ?? null,
+    noted_on: at,
+  })),
+});
+
+const noPrices =
+  'No prices yet. Note some: "shea costs 18 per kg", "beeswax 500 g 14.50", "tins are 0.35 each".';
+
+const table = (entries: readonly (readonly [string, KeptPrice])[]): Block => ({
+  kind: 'table',
+  columns: [
+    { title: 'of', align: 'left' },
+    { title: 'price', align: 'left' },
+    { title: 'noted', align: 'left' },
+  ],
+  rows: entries.map(([thing, price]) => [
+    thingName(thing),
+    priceText(price, minorDigits(price.currency)),
+    price.at,
+  ]),
+});
+
+const labourText = (tools: Tools): Block[] => {
+  const { labour } = tools.book.state;
+  if (!labour || labour.ratePerHour === null) return [];
+  const hours = labour.hours === undefined ? '' : `, ${labour.hours} hours a batch`;
+  const rate = typedText(labour.ratePerHour, minorDigits(labour.currency));
+  return [{ kind: 'text', text: `Labour: ${rate} ${labour.currency} an hour${hours}.` }];
+};
+
+/** Most prices told in one answer. */
+const mostListed = 60;
+
+/** The group's price list, or one price of it. */
+export const listPrices = (wish: CostWish, tools: Tools): Answer | Trouble => {
+  const all = Object.entries(tools.book.state.prices ?? {}).toSorted(([a], [b]) => a.localeCompare(b, 'en'));
+  const { thing } = wish;
+  const entries =
+    thing === undefined ? all : all.filter(([key]) => key === thing || key.startsWith(`${thing}-`));
+  if (thing !== undefined && entries.length === 0) {
+    return {
+      code: 'not-found',
+      text: `No price of ${thingName(thing)} is noted yet. Say it like "shea costs 18 per kg" or "tins are 0.35 each".`,
+    };
+  }
+  return {
+    title: thing === undefined ? 'Prices' : `Price of ${thingName(thing)}`,
+    blocks: [
+      ...(entries.length === 0
+        ? [{ kind: 'text', text: noPrices } as const]
+        : [table(entries.slice(0, mostListed))]),
+      ...(thing === undefined ? labourText(tools) : []),
+    ],
+    figures: { ...figuresOf(entries.slice(0, mostListed)), currency: tools.settings.currency },
+    warnings: [],
+    quiet: true,
+  };
+};
+
+/** Most prices one book holds: far more than a group buys. */
+const mostPrices = 2000;
+
+/** Writes prices into the book, each as an event of its own. */
+export const notePrices = async (wish: CostWish, tools: Tools): Promise<Answer | Trouble> => {
+  const { prices = [] } = wish;
+  if (prices.length === 0)
+    return { code: 'missing', text: 'Which price? For example "shea costs 18 per kg".' };
+  const before = tools.book.state.prices ?? {};
+  if (Object.keys(before).length + prices.length > mostPrices) {
+    return { code: 'out-of-range', text: `This book holds ${mostPrices} prices already.` };
+  }
+  const { currency } = tools.settings;
+  for (const { thing, price, pack, vat } of prices) {
+    await tools.book.record(
+      { kind: 'price-noted', thing, price, currency, pack, ...defined({ vat }) },
+      by(tools),
+    );
+  }
+  const now = tools.book.state.prices;
+  const entries = prices.flatMap(({ thing }) => {
+    const kept = priceOf(now, thing);
+    return kept ? [[thing, kept] as const] : [];
+  });
+  const changed = entries.flatMap(([thing, kept]) => {
+    const old = priceOf(before, thing);
+    const digits = minorDigits(kept.currency);
+    return old ? [`${thingName(thing)} was ${priceText(old, digits)} (${old.at}).`] : [];
+  });
+  const digits = minorDigits(currency);
+  return {
+    title: entries.length === 1 ? 'Price noted' : `${entries.length} prices noted`,
+    blocks: [
+      {
+        kind: 'list',
+        items: entries.map(([thing, kept]) => `${thingName(thing)}: ${priceText(kept, digits)}`),
+      },
+      ...changed.map((text) => ({ kind: 'text', text }) as const),
+    ],
+    figures: { ...figuresOf(entries), currency },
+    warnings: [],
+    next: [{ label: 'Prices', say: 'prices' }],
+    quiet: true,
+  };
+};
+
+/** Takes a price off the list; the events keep what it was. */
+export const removePrice = async (wish: CostWish, tools: Tools): Promise<Answer | Trouble> => {
+  const { thing = '' } = wish;
+  const old = priceOf(tools.book.state.prices, thing);
+  if (!old) {
+    return {
+      code: 'not-found',
+      text: `No price of ${thingName(thing)} is noted. Ask "prices" to see the list.`,
+    };
+  }
+  await tools.book.record({ kind: 'price-removed', thing }, by(tools));
+  return {
+    title: `Price removed: ${thingName(thing)}`,
+    blocks: [{ kind: 'text', text: `It was ${priceText(old, minorDigits(old.currency))}, noted ${old.at}.` }],
+    figures: { removed: thing },
+    warnings: [],
+    quiet: true,
+  };
+};
