@@ -63,20 +63,18 @@ describe('pictures', () => {
     expect(fontFiles()).toHaveLength(2);
   });
 
-  it('should not keep the program waiting while it draws', async () => {
-    await pngOf(square);
-    let longest = 0;
-    let last = performance.now();
+  it('should leave the program running while it draws', async () => {
+    const thread = new DrawingThread({ ...usualLimits, milliseconds: 60_000 });
+    await thread.draw(square);
+    let beats = 0;
     const beat = setInterval(() => {
-      longest = Math.max(longest, performance.now() - last);
-      last = performance.now();
+      beats += 1;
     }, 1);
-    const started = performance.now();
-    await pngOf(slow);
-    const took = performance.now() - started;
+    await thread.draw(slow);
     clearInterval(beat);
-    expect(took).toBeGreaterThan(100);
-    expect(longest).toBeLessThan(50);
+    await thread.close();
+    // Drawn on this thread, the picture would have held back every one of them.
+    expect(beats).toBeGreaterThan(5);
   });
 });
 
