@@ -1,4 +1,6 @@
 import type { Topic } from './topic.ts';
+import { check } from './topics/check.ts';
+import { claim } from './topics/claim.ts';
 import { convert } from './topics/convert.ts';
 import { cost } from './topics/cost.ts';
 import { design } from './topics/design.ts';
@@ -20,6 +22,8 @@ export const topics: readonly Topic[] = [
   design,
   infuse,
   cost,
+  check,
+  claim,
   convert,
   ingredient,
   recipe,

@@ -1,0 +1,194 @@
+import { watchedThing } from '../../core/check/composition.ts';
+import { isScent } from '../../core/check/other-findings.ts';
+import { defined } from '../../core/defined.ts';
+import { ingredientById, isAdditive } from '../../core/ingredients.ts';
+import type { RecipeLine } from '../../core/recipe.ts';
+import { gramsIn, isMassUnit } from '../../core/units.ts';
+import type { Trouble } from '../answer.ts';
+import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
+import { askWhich } from './ask-back.ts';
+import { type Subject, subjectBefore, takeOwnIngredients, takeRemembered, takeSubject } from './body.ts';
+import {
+  doubtfulNames,
+  freshHerbs,
+  takeAnalyses,
+  takeDay,
+  takeRegion,
+  takeWearer,
+  withoutDoubts,
+  withWatched,
+} from './check-parts.ts';
+import { leftover } from './leftover.ts';
+import { type Board, boardOf, findShape, take } from './target.ts';
+
+/** Words that ask whether something may be in a balm. */
+const strongCues =
+  `check checks checking chek chekc cehck safe safely safety allowed legal permitted prohibited banned forbidden restricted limit limits
+  phototoxic photosensitising light-sensitising sensitising compliant comply complies dangerous harmful irritating faults fault max maximum`.split(
+    /\s+/,
+  );
+const mildCues =
+  `ok okay fine alright acceptable suitable good use allergens allergen declare problem problems wrong worry worried most
+  much many strong put add contain look`.split(/\s+/);
+
+/** Words around such a question that ask for nothing more. */
+export const checkWords = new Set([
+  ...strongCues,
+  ...mildCues,
+  ...`is are be it this that my our the a an recipe recipes balm lip lips on in for against rules rule law laws everything anything all of
+  whether if what whats which how too high strong enough can could may might should would put add adding using used go goes please full look over
+  make makes making made sold supplied given out placed poured tint gloss leave-on leave on rinse off stick scrub product products finished
+  percent share drops drop am i we you there or not isn't aren't without against under region at level dose amount quantity have has need needs to
+  name be named label declared list any with do does will within exceed exceeds over oil oils essential scent aroma fragrance as
+  first sell skin contain contains inside eu uk us kid kids children still right and now quick quickly then safer sensitive unrefined refined colour color called
+  labelled fresh freshly leaf leaves people someone user users adults adult me tell about than more really dried petals pass passes apply applies light sensitising change changed problem`.split(
+    /\s+/,
+  ),
+]);
+
+const missing = (text: string): Trouble => ({ code: 'missing', text });
+const ofWhat = missing(
+  'Check what? Name a recipe, write one out, or ask about one oil: "check Fernlea mint lip balm", "is 2% peppermint oil ok in a lip balm".',
+);
+
+/** "10 drops of peppermint oil in 100 g": the grams are the batch, not the oil. */
+const takeBatch = (board: Board, asksHowMany: boolean): number | undefined => {
+  const found =
+    findShape(board, /(?<=[d%gv]o?i(?:[,A]+[d%gv]o?i)*[ITFo]+[oByb]*)g(?![oB]*i)/) ??
+    findShape(
+      board,
+      asksHowMany ? /(?<=i[wITF]*[ITF][oByb]*)g(?![oB]*i)/ : /(?<=i[wIF]*[IF][oByb]*)g(?![oB]*i)/,
+    );
+  const item = found ? board.items[found.from] : undefined;
+  if (!found || item?.value === undefined || !isMassUnit(item.unit ?? '')) return undefined;
+  take(board, found.from, found.to);
+  return item.value * gramsIn(item.unit as 'g');
+};
+
+const has = (subject: Subject): boolean =>
+  subject.recipe !== undefined ||
+  subject.lines !== undefined ||
+  subject.ingredient !== undefined ||
+  subject.trouble !== undefined;
+
+const subjectOf = (board: Board, reading: Reading, strong: boolean): Subject => {
+  const own = takeSubject(board);
+  if (has(own)) return own;
+  const near = takeRemembered(board, reading, checkWords);
+  if (near) return near;
+  const before = strong ? subjectBefore(reading) : undefined;
+  return before ? { ...before, assumed: [] } : own;
+};
+
+interface Parts {
+  readonly subject: Subject;
+  readonly more: Readonly<Record<string, unknown>>;
+}
+
+const markFresh = (lines: readonly RecipeLine[], fresh: readonly string[]): readonly RecipeLine[] =>
+  lines.map((line) => (fresh.includes(line.ingredient) ? { ...line, fresh: true } : line));
+
+const partsOf = (board: Board, reading: Reading, strong: boolean): Parts => {
+  const { text } = reading;
+  const analyses = takeAnalyses(board, text);
+  const more = {
+    region: takeRegion(board, text),
+    on: takeDay(board, text),
+    wearer: takeWearer(board, text),
+    analyses: analyses.length > 0 ? analyses : undefined,
+    batchG: takeBatch(board, /\bhow (?:many|much)\b/i.test(text)),
+    use: /\brinse[- ]off|\bscrub|washed off\b/i.test(text) ? 'rinse-off' : undefined,
+    doubtful: doubtfulNames(text).length > 0 ? doubtfulNames(text) : undefined,
+  };
+  const subject = subjectOf(board, reading, strong);
+  const fresh = freshHerbs(board.items, text);
+  const one = subject.ingredient?.ingredients?.[0];
+  return {
+    subject: { ...subject, ...defined({ lines: subject.lines && markFresh(subject.lines, fresh) }) },
+    more: defined({ ...more, fresh: one !== undefined && fresh.includes(one) ? true : undefined }),
+  };
+};
+
+const settle = ({ subject, more }: Parts, weight: number): Claim => {
+  const { ingredient, recipe, lines, trouble, assumed } = subject;
+  if (trouble) return refuse(trouble, weight);
+  if (ingredient && (ingredient.ingredients?.length ?? 0) !== 1) return refuse(askWhich(ingredient), weight);
+  if (recipe === undefined && !lines && !ingredient) return refuse(ofWhat, 0.9);
+  const misspelt = ingredient?.misspelt
+    ? [`I read "${ingredient.misspelt}" as ${ingredient.ingredients?.[0]}.`]
+    : [];
+  return claim(
+    {
+      ...defined({
+        recipe,
+        lines: recipe === undefined ? lines : undefined,
+        ingredient: ingredient?.ingredients?.[0],
+        herb: ingredient?.infusedWith,
+      }),
+      ...more,
+    },
+    weight,
+    [...assumed, ...misspelt],
+  );
+};
+
+/** "And for children?", "and in the US?" after a check: the same question for somebody else. */
+const follows = (reading: Reading, { subject, more }: Parts): Claim | undefined => {
+  if (reading.last?.topic !== 'check' || has(subject) || Object.keys(more).length === 0) return undefined;
+  return claim({ ...reading.last.request, ...more }, 2.4);
+};
+
+const isSmallAdditive = (id: string): boolean => {
+  const found = ingredientById(id);
+  return found !== undefined && isAdditive(found);
+};
+
+const holdsLimited = ({ subject }: Parts): boolean => {
+  const ids = subject.ingredient?.ingredients ?? subject.lines?.map(({ ingredient }) => ingredient) ?? [];
+  return ids.some((id) => isScent(id) || watchedThing(id) !== undefined || isSmallAdditive(id));
+};
+
+/** One ingredient is asked about in passing by many words; only a scent, or "on lips", makes it this question. */
+const isAboutLips = (reading: Reading, parts: Parts): boolean =>
+  anyWord(reading, ['lip', 'lips', 'balm', 'balms', 'children', 'kids', 'babies']) || holdsLimited(parts);
+
+const modals = 'can may should is are how too most'.split(' ');
+/** Of a whole recipe written out these ask for a look at it. */
+const wholeCues = 'ok okay fine alright wrong problem problems acceptable suitable worry worried'.split(' ');
+
+/** "How strong can I make it", "the most I may add": for a limit, whatever else the words around it would make. */
+const mostAsked =
+  /\bhow (?:strong|much|many|high)\b.{0,40}\b(?:can|may|could|is allowed|is safe)\b|\bmax(?:imum)?\b|\bthe most\b/i;
+
+const isAsked = (reading: Reading, parts: Parts, strong: boolean): boolean => {
+  if (strong) return true;
+  const { subject } = parts;
+  if (subject.recipe !== undefined) return anyWord(reading, ['allergens', 'allergen', 'ok', 'okay', 'fine']);
+  if ((subject.lines?.length ?? 0) > 1 && anyWord(reading, wholeCues)) return true;
+  return anyWord(reading, [...modals, ...wholeCues]) && isAboutLips(reading, parts);
+};
+
+const weightOf = (reading: Reading, parts: Parts, strong: boolean): number | undefined => {
+  // A region in the question is no setting to be changed.
+  if (parts.more.region !== undefined) return 3.2;
+  // "The most beeswax" is no question of limits.
+  if (mostAsked.test(reading.text) && parts.subject.ingredient) return holdsLimited(parts) ? 2.9 : undefined;
+  return strong || parts.subject.recipe !== undefined || anyWord(reading, wholeCues) ? 2.8 : 2.3;
+};
+
+/** What a message would mean as a look at a recipe, or at one share of one thing. */
+export const claimCheck = (reading: Reading): Claim | undefined => {
+  const strong = anyWord(reading, strongCues);
+  const last = reading.last?.topic === 'check';
+  if (!strong && !anyWord(reading, mildCues) && !last) return undefined;
+  const board = boardOf(withoutDoubts(withWatched(reading.items, reading.text), reading.text));
+  const parts = partsOf(board, reading, strong);
+  takeOwnIngredients(board, reading, parts.subject.recipe);
+  const clear = has(parts.subject) && (parts.subject.recipe !== undefined || reading.words.has('check'));
+  if (leftover(board, checkWords, clear && strong).blocking.length > 0) return undefined;
+  const again = follows(reading, parts);
+  if (again) return again;
+  if (!isAsked(reading, parts, strong)) return undefined;
+  const weight = weightOf(reading, parts, strong);
+  return weight === undefined ? undefined : settle(parts, weight);
+};

@@ -1,0 +1,187 @@
+import { groupName, watchedThing } from '../../core/check/composition.ts';
+import type { Wearer } from '../../core/check/limits.ts';
+import { isScent } from '../../core/check/other-findings.ts';
+import { allergenRows } from '../../core/data/rules/allergens.ts';
+import { groupedNames } from '../../core/data/rules/constituents.ts';
+import { limitedSubstance } from '../../core/data/rules/links.ts';
+import { watchedThings } from '../../core/data/rules/watched.ts';
+import { ingredientById } from '../../core/ingredients.ts';
+import type { Region } from '../../core/settings.ts';
+import type { Item } from './item.ts';
+import { regionSaid } from './region-said.ts';
+import type { Board } from './target.ts';
+
+/** Takes every item that touches a stretch of the text off the board. */
+export const cover = (board: Board, from: number, to: number): void => {
+  for (const [index, item] of board.items.entries())
+    if (item.from < to && item.to > from) board.taken[index] = true;
+};
+
+const escaped = (name: string): string => name.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
+
+/** Longest first, so that "rose water" is not read as water. */
+const anyOf = (names: readonly string[]): string =>
+  [...new Set(names)]
+    .toSorted((a, b) => b.length - a.length)
+    .map(escaped)
+    .join('|');
+
+const variants = (name: string): readonly string[] =>
+  name.endsWith(' oil') ? [name, name.replace(/ oil$/, ' essential oil')] : [name];
+
+const idByName = new Map(
+  watchedThings.flatMap(({ id, names }) => names.flatMap(variants).map((name) => [name, id] as const)),
+);
+
+/** "water bath", "water-free" and "milk chocolate" name no water or milk. */
+const watchedPattern = new RegExp(
+  `(?<![\\w-])(${anyOf([...idByName.keys()])})(?:s|es)?(?![\\w]|[- ](?:bath|free|based|proof|resistant|less|chocolate|content))`,
+  'g',
+);
+
+/** An ingredient of the library whose name is longer keeps it: star anise is no anise. */
+const isInsideName = (items: readonly Item[], from: number, to: number): boolean =>
+  items.some(
+    (item) =>
+      /[iR]/.test(item.letter) && item.from <= from && item.to >= to && item.to - item.from > to - from,
+  );
+
+const replaced = (items: readonly Item[], from: number, to: number, id: string): readonly Item[] => {
+  const inside = items.filter((item) => item.from < to && item.to > from);
+  const before = items.filter((item) => item.from < from && !inside.includes(item));
+  const after = items.filter((item) => item.from >= from && !inside.includes(item));
+  const named: Item = { letter: 'i', word: watchedThing(id)?.name ?? id, from, to, ingredients: [id] };
+  return [...before, named, ...after];
+};
+
+/** Things the rules speak of that are no ingredients of the library, read as named lines. */
+export const withWatched = (items: readonly Item[], text: string): readonly Item[] => {
+  let list = items;
+  for (const match of text.toLowerCase().matchAll(watchedPattern)) {
+    const id = idByName.get(match[1] ?? '');
+    const to = match.index + match[0].length;
+    if (id && !isInsideName(list, match.index, to)) list = replaced(list, match.index, to, id);
+  }
+  return list;
+};
+
+const substances = [
+  ...allergenRows.filter(({ kind }) => kind === 'allergen').map(({ name }) => name.toLowerCase()),
+  ...Object.keys(groupedNames),
+  ...Object.values(limitedSubstance).map((name) => name.toLowerCase()),
+];
+const substance = `(?:${anyOf(substances)})`;
+const share = `\\d+(?:[.,]\\d+)?\\s*%`;
+const one = `(?:${share}\\s*(?:of\\s+)?${substance}|${substance}\\s*(?:of\\s+|at\\s+|is\\s+|:\\s*)?${share})`;
+const analysisPattern = new RegExp(
+  `(?:\\bwith|\\bcontaining|\\bcontains|\\bhas|\\bholds|\\()\\s*(?:about\\s+)?${one}(?:\\s*(?:,|and|\\+|&)\\s*${one})*\\s*\\)?`,
+  'gi',
+);
+const eachShare = new RegExp(one, 'gi');
+const numberOf = (said: string): number =>
+  Number((/\d+(?:[.,]\d+)?(?=\s*%)/.exec(said)?.[0] ?? '0').replace(',', '.'));
+const substanceOf = (said: string): string => new RegExp(substance, 'i').exec(said)?.[0] ?? '';
+
+export interface Analysed {
+  readonly ingredient: string;
+  readonly name: string;
+  readonly percent: number;
+}
+
+/** "sweet orange oil with 95 % limonene": the supplier's figures, for the scent named before them. */
+export const takeAnalyses = (board: Board, text: string): readonly Analysed[] => {
+  const found: Analysed[] = [];
+  for (const match of text.matchAll(analysisPattern)) {
+    const before = board.items.filter(
+      ({ letter, to, ingredients }) =>
+        letter === 'i' && to <= match.index && ingredients?.length === 1 && isScent(ingredients[0] ?? ''),
+    );
+    const ingredient = before.at(-1)?.ingredients?.[0];
+    if (!ingredient) continue;
+    for (const [said] of match[0].matchAll(eachShare))
+      found.push({ ingredient, name: groupName(substanceOf(said)), percent: numberOf(said) });
+    cover(board, match.index, match.index + match[0].length);
+  }
+  return found;
+};
+
+/** Takes what a pattern finds off the board and gives the match. */
+const takePattern = (board: Board, text: string, pattern: RegExp): RegExpExecArray | undefined => {
+  const match = pattern.exec(text.toLowerCase());
+  if (match) cover(board, match.index, match.index + match[0].length);
+  return match ?? undefined;
+};
+
+/** "in the US", "region uk", "for Canada": whose rules are asked about, and where it says so. */
+export const takeRegion = (board: Board, text: string): Region | undefined => {
+  const said = regionSaid(text);
+  if (said) cover(board, said.from, said.to);
+  return said?.region;
+};
+
+const age = '(?:\\s+(?:under|below|of|aged)\\s+\\d+(?:\\s*(?:years?|yrs?|months?)(?:\\s+old)?)?)?';
+const babies = new RegExp(
+  `\\b(?:for|on|to)?\\s*(?:(?:a|my|our|the|an|small|little)\\s+)*(?:\\d+[- ]months?(?:[- ]old)?\\s*)?(?:baby|babies|infants?|newborns?)\\b(?:\\s+of\\s+\\d+\\s+months)?${age}`,
+);
+const children = new RegExp(
+  `\\b(?:for|on|to)?\\s*(?:(?:a|my|our|the|small|young|little)\\s+)*(?:\\d+[- ]years?[- ]olds?\\s*)?(?:children|childrens?|child|kids?|toddlers?)\\b${age}`,
+);
+
+export const takeWearer = (board: Board, text: string): Wearer | undefined => {
+  if (takePattern(board, text, babies)) return 'babies';
+  return takePattern(board, text, children) ? 'children' : undefined;
+};
+
+/** "made 2027-01-02": the day of first supply, which decides what law counts. */
+export const takeDay = (board: Board, text: string): string | undefined =>
+  takePattern(
+    board,
+    text,
+    /\b(?:(?:first\s+)?(?:made|sold|supplied|placed|given out|poured|dated|on|from)\s+)*(20\d\d-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\d|3[01]))\b/,
+  )?.[1];
+
+/** Names that may be a restricted plant; with its Latin name beside it, it is clear. */
+const doubtfulPattern = /\b(?:(marigold|bay)\b|(verbena)\b(?!\s+(?:absolute|(?:essential\s+)?oil)))/;
+const settled = /calendula|pot marigold|officinalis|citriodora|laurus|tagetes/;
+
+export const doubtfulNames = (text: string): readonly string[] => {
+  const plain = text.toLowerCase();
+  const found = doubtfulPattern.exec(plain);
+  const said = found?.[1] ?? found?.[2];
+  return said && !settled.test(plain) ? [said] : [];
+};
+
+const isFresh = (item: Item, text: string): boolean =>
+  /\bfresh/i.test(item.word) || /\bfresh(?:ly)?\s+(?:\w+\s+)?$/i.test(text.slice(0, item.from));
+
+/** Herbs a message calls fresh. */
+export const freshHerbs = (items: readonly Item[], text: string): readonly string[] =>
+  items
+    .filter((item) => item.letter === 'i' && isFresh(item, text))
+    .flatMap(({ ingredients = [] }) => ingredients)
+    .filter((id) => ingredientById(id)?.kind === 'herb');
+
+/** Fresh mint is wet whichever mint it is: the first herb it can be stands for it. */
+const freshHerb = (item: Item, text: string): string | undefined =>
+  item.letter === 'i' && (item.ingredients?.length ?? 0) > 1 && isFresh(item, text)
+    ? item.ingredients?.find((id) => ingredientById(id)?.kind === 'herb')
+    : undefined;
+
+/** "Drops of lavender" are of the oil. */
+const oilInDrops = (item: Item, text: string): string | undefined => {
+  const oils = (item.ingredients ?? []).filter((id) => ingredientById(id)?.kind === 'essential-oil');
+  const herb = item.ingredients?.some((id) => ingredientById(id)?.kind === 'herb') ?? false;
+  return herb && oils.length === 1 && /\bdrops?\b/i.test(text) ? oils[0] : undefined;
+};
+
+/**
+ * A name with one meaning and a note about it is taken as that, because the note is told with the answer; where
+ * freshness decides, any herb of the name will do. Other names with several meanings are asked back about.
+ */
+export const withoutDoubts = (items: readonly Item[], text: string): readonly Item[] =>
+  items.map((item) => {
+    const one = freshHerb(item, text) ?? oilInDrops(item, text);
+    if (!one && (item.because === undefined || item.ingredients?.length !== 1)) return item;
+    const { because: _note, ...plain } = item;
+    return one ? { ...plain, ingredients: [one] } : plain;
+  });
