@@ -6,9 +6,12 @@ export const decimal = z.string().regex(decimalText);
 
 const currency = z.string().regex(/^[A-Z]{3}$/);
 
-/** What one pack holds: grams, millilitres, or a number of pieces. */
+/** What one pack holds: grams, millilitres, or a number of pieces. Under a thousandth it is a slip, and no divisor. */
 export const packSchema = z.strictObject({
-  amount: z.number().positive().max(1_000_000),
+  amount: z
+    .number()
+    .min(0.001, 'A pack has to hold at least 0.001 g or ml. For example "shea costs 18 per kg".')
+    .max(1_000_000, 'A pack can hold at most 1,000,000 g or ml. For example "shea costs 18 per kg".'),
   unit: z.enum(['g', 'ml', 'each']),
 });
 export type Pack = z.output<typeof packSchema>;

@@ -46,6 +46,15 @@ describe('prices', () => {
     expect(state.labour).toBeUndefined();
   });
 
+  it('should not be for a pack too small to divide by', async () => {
+    const house = await testHouse();
+    const said = await house.say('shea costs 3 per 0.0000001 g');
+    expect(troubleIn(said)).toMatchObject({ text: expect.stringContaining('at least 0.001 g') });
+    expect(answerOf(await house.say('prices')).figures.prices).toEqual([]);
+    answerOf(await house.say(batch));
+    expect(house.faults).toEqual([]);
+  });
+
   it('should say what the price was before', async () => {
     const house = await pricedHouse();
     const text = textOf(await house.say('shea costs 21 per kg'), { width: 200 });
