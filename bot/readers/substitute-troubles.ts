@@ -22,7 +22,7 @@ export const onlyAll: Trouble = {
 
 export const notBuilt: Trouble = {
   code: 'missing',
-  text: 'I keep neither stock nor prices yet, so I cannot choose by what is there or what is cheapest. I can leave things out by kind: "nut-free Fernlea mint lip balm", "vegan Fernlea hand balm".',
+  text: 'I keep no stock yet and cannot choose by price; "prices" shows what is noted. I can leave things out by kind: "nut-free Fernlea mint lip balm", "vegan Fernlea hand balm".',
 };
 
 export const notPlaced = (words: readonly string[]): Trouble => ({

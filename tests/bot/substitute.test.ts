@@ -325,7 +325,7 @@ describe('doing without', () => {
 
   it('should say kindly that stock and prices are not here', async () => {
     for (const say of [`cheapest version of ${hand}`, `${hand} with only what is in stock`])
-      expect(troubleIn(await saying(say)).text).toMatch(/neither stock nor prices/);
+      expect(troubleIn(await saying(say)).text).toMatch(/no stock yet and cannot choose by price/);
   });
 
   it('should leave the recipe alone when something cannot be replaced', async () => {
