@@ -1,21 +1,7 @@
-import { accessSync, constants } from 'node:fs';
-import { createRequire } from 'node:module';
 import { Resvg, type ResvgRenderOptions } from '@resvg/resvg-js';
 
 /** A picture of 720 units becomes 1080 pixels: sharp on a phone that shows it 360 points wide at three pixels each. */
 export const pixelsPerUnit = 1.5;
-
-const fontNames = ['DejaVuSansCondensed', 'DejaVuSansCondensed-Bold'] as const;
-
-/** Paths of the shipped fonts. Throws when one is missing: the drawing library would leave all text out in silence. */
-export const fontFiles = (): string[] => {
-  const { resolve } = createRequire(import.meta.url);
-  return fontNames.map((name) => {
-    const path = resolve(`dejavu-fonts-ttf/ttf/${name}.ttf`);
-    accessSync(path, constants.R_OK);
-    return path;
-  });
-};
 
 /** Fonts of the machine are left out: every machine draws the same picture. */
 export const drawOptions = (files: string[]): ResvgRenderOptions => ({

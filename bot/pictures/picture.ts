@@ -4,7 +4,7 @@ let thread: DrawingThread | undefined;
 
 /**
  * PNG of an SVG of ours, at one and a half pixels to the unit, drawn on a thread of its own with the shipped font. To be
- * imported when a picture is wanted, not before. Rejects with a `PictureFault`; an answer can do without its picture.
+ * imported when a picture is wanted, not before. Rejects with a `ThreadFault`; an answer can do without its picture.
  */
 export const pngOf = (svg: string): Promise<Uint8Array> => {
   thread ??= new DrawingThread();

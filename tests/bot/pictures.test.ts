@@ -1,6 +1,7 @@
 import { afterAll, describe, expect, it } from 'vitest';
-import { drawerWith, fontFiles, pixelsPerUnit } from '../../bot/pictures/draw.ts';
+import { drawerWith, pixelsPerUnit } from '../../bot/pictures/draw.ts';
 import { DrawingThread, usualLimits } from '../../bot/pictures/drawing-thread.ts';
+import { fontFiles } from '../../bot/pictures/fonts.ts';
 import { closePictures, pngOf } from '../../bot/pictures/picture.ts';
 import type { Box } from '../../core/chart/box.ts';
 import { balm, candelillaBalm, chartOf, drawn, swapChartOf } from '../core/chart/specs.ts';
