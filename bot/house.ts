@@ -1,3 +1,4 @@
+import { settleAll } from './book/journal-long.ts';
 import type { Keeper } from './book/keeper.ts';
 import { openKeeper } from './book/keeper-open.ts';
 import { openStore } from './book/store.ts';
@@ -17,7 +18,9 @@ export interface House {
 
 /** Opens the store and puts the bot together over it. Rejects with a plain sentence when the store cannot be used. */
 export const openHouse = async (storeUrl: string, log: Log, level: LogLevel): Promise<House> => {
-  const keeper = openKeeper(await openStore(storeUrl));
+  const store = await openStore(storeUrl);
+  if (!store.readOnly) await settleAll(store);
+  const keeper = openKeeper(store);
   let faults = 0;
   const onFault = (id: string, fault: unknown): void => {
     faults++;

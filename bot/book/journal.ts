@@ -1,8 +1,9 @@
 import { afterEntries, type BookEntry, type BookState, bookEntry, emptyBook } from '../../core/book.ts';
+import { longChanges } from './journal-long.ts';
 import { keysOf } from './names.ts';
 import { BrokenSeal } from './seal.ts';
-import { type BookSnapshot, bookSnapshot } from './snapshot.ts';
-import type { Store } from './store.ts';
+import { bookSnapshot } from './snapshot.ts';
+import type { Change, Store } from './store.ts';
 import { damaged, NotRecorded, StoreTrouble } from './trouble.ts';
 
 /** One group's entries in the store. It does not queue: see the keeper for that. */
@@ -14,8 +15,18 @@ export interface Journal {
   }>;
   /** One old entry, or undefined when there is none. Throws StoreTrouble `damaged`. */
   entry(seq: number): Promise<BookEntry | undefined>;
-  /** Writes one entry as one atomic write; on disk when it resolves. Throws NotRecorded. */
-  append(entry: BookEntry): Promise<void>;
+  /**
+   * Writes entries, and further small keys with them, all or nothing; on disk when it resolves. Throws NotRecorded,
+   * and then none of them is there. `alongside` is at most 50 changes.
+   */
+  append(entries: readonly BookEntry[], alongside?: readonly Change[]): Promise<void>;
+  /**
+   * Decides that everything of the group is deleted: from here on the book is empty. Throws NotRecorded when it could
+   * not be decided, and then nothing has changed.
+   */
+  beginForgetting(): Promise<void>;
+  /** Deletes it. False when that could not be finished now; the next writing or opening goes on with it. */
+  finishForgetting(): Promise<boolean>;
   /** Writes a snapshot. False when it could not be written, which loses nothing. */
   snapshot(state: BookState): Promise<boolean>;
 }
@@ -30,6 +41,15 @@ const reading = async <T>(store: Store, read: () => Promise<T>): Promise<T> => {
     if (fault instanceof StoreTrouble) throw fault;
     if (fault instanceof BrokenSeal) throw damaged(store.shown, fault.message, { cause: fault });
     throw new StoreTrouble('no-access', `The store "${store.shown}" could not be read.`, { cause: fault });
+  }
+};
+
+/** Whatever goes wrong while writing, nothing was recorded. */
+const writing = async (write: () => Promise<void>): Promise<void> => {
+  try {
+    await write();
+  } catch (fault) {
+    throw fault instanceof NotRecorded ? fault : new NotRecorded('failed', { cause: fault });
   }
 };
 
@@ -76,29 +96,31 @@ const load = async (store: Store, group: string): Promise<{ state: BookState; si
   return { state: afterEntries(start, tail), sinceSnapshot: tail.length };
 };
 
-const write = async (store: Store, key: string, value: BookEntry | BookSnapshot): Promise<void> => {
-  if (store.readOnly) throw new NotRecorded('read-only');
-  try {
-    if (!(await store.keyv.set(key, value))) throw new NotRecorded('failed');
-  } catch (fault) {
-    throw fault instanceof NotRecorded ? fault : new NotRecorded('failed', { cause: fault });
-  }
-};
-
 /** The journal of `group` in `store`. Throws StoreTrouble `bad-group`. */
 export const journalOf = (store: Store, group: string): Journal => {
   const keys = keysOf(group);
+  const long = longChanges(store, group);
   const entry = async (seq: number): Promise<BookEntry | undefined> => {
     if (!Number.isSafeInteger(seq) || seq < 1) return undefined;
     const value = await store.keyv.get<unknown>(keys.entry(seq));
     return value === undefined ? undefined : checked(store, group, seq, value);
   };
   return {
-    load: () => reading(store, () => load(store, group)),
+    load: () =>
+      reading(store, async () => {
+        await long.settle();
+        return load(store, group);
+      }),
     entry: (seq) => reading(store, () => entry(seq)),
-    append: (entry) => write(store, keys.entry(entry.seq), entry),
+    append: (entries, alongside = []) => writing(() => long.append(entries, alongside)),
+    beginForgetting: () => writing(() => long.beginForgetting()),
+    finishForgetting: () =>
+      long.settle().then(
+        () => true,
+        () => false,
+      ),
     snapshot: (state) =>
-      write(store, keys.snapshot, { v: 1, group, state }).then(
+      store.writeAll([{ key: keys.snapshot, value: { v: 1, group, state } }]).then(
         () => true,
         () => false,
       ),

@@ -1,6 +1,14 @@
-import { afterEntry, type BookEntry, type BookEvent, type BookState, bookEntry } from '../../core/book.ts';
+import {
+  afterEntries,
+  type BookEntry,
+  type BookEvent,
+  type BookState,
+  bookEntry,
+  emptyBook,
+} from '../../core/book.ts';
 import type { Journal } from './journal.ts';
-import type { Book } from './keeper.ts';
+import type { Book, By } from './keeper.ts';
+import type { Change } from './store.ts';
 
 /**
  * Entries between two snapshots. Opening reads at most about this many (500 take 3 to 10 ms to check), and a snapshot
@@ -8,10 +16,21 @@ import type { Book } from './keeper.ts';
  */
 export const snapshotEvery = 500;
 
+/**
+ * Further small keys to be written in the same transaction as the entries that lead from `before` to `after`, so that
+ * they never disagree with the journal. Only those that change: an empty list costs nothing.
+ */
+export type Alongside = (change: {
+  readonly group: string;
+  readonly before: BookState;
+  readonly after: BookState;
+}) => readonly Change[];
+
 /** One group's open book: its entries are written one after the other, in the order they were asked for. */
 export class OpenBook implements Book {
   readonly group: string;
   readonly #journal: Journal;
+  readonly #alongside: Alongside;
   #state: BookState;
   #sinceSnapshot: number;
   #last: Promise<unknown> = Promise.resolve();
@@ -20,9 +39,11 @@ export class OpenBook implements Book {
     group: string,
     journal: Journal,
     loaded: { readonly state: BookState; readonly sinceSnapshot: number },
+    alongside: Alongside = () => [],
   ) {
     this.group = group;
     this.#journal = journal;
+    this.#alongside = alongside;
     this.#state = loaded.state;
     this.#sinceSnapshot = loaded.sinceSnapshot;
     if (this.#sinceSnapshot >= snapshotEvery) this.#queue(() => this.#snapshot()).catch(() => {});
@@ -32,11 +53,27 @@ export class OpenBook implements Book {
     return this.#state;
   }
 
-  record(event: BookEvent, by: { readonly who: string; readonly at: number }): Promise<BookEntry> {
-    const written = this.#queue(() => this.#write(event, by));
-    // After the entry is acknowledged, and before the next one of this group.
+  record(event: BookEvent, by: By): Promise<BookEntry>;
+  record(events: readonly BookEvent[], by: By): Promise<readonly BookEntry[]>;
+  async record(
+    what: BookEvent | readonly BookEvent[],
+    by: By,
+  ): Promise<BookEntry | readonly BookEntry[] | undefined> {
+    const events: readonly BookEvent[] = 'kind' in what ? [what] : what;
+    const written = this.#queue(() => this.#write(events, by));
+    // After the entries are acknowledged, and before the next ones of this group.
     this.#queue(() => this.#snapshotWhenDue()).catch(() => {});
-    return written;
+    const entries = await written;
+    return 'kind' in what ? entries[0] : entries;
+  }
+
+  forget(): Promise<'gone' | 'begun'> {
+    return this.#queue(async () => {
+      await this.#journal.beginForgetting();
+      this.#state = emptyBook;
+      this.#sinceSnapshot = 0;
+      return (await this.#journal.finishForgetting()) ? 'gone' : 'begun';
+    });
   }
 
   entry(seq: number): Promise<BookEntry | undefined> {
@@ -54,23 +91,20 @@ export class OpenBook implements Book {
     return done;
   }
 
-  async #write(event: BookEvent, by: { readonly who: string; readonly at: number }): Promise<BookEntry> {
-    const draft = {
-      v: 1,
-      group: this.group,
-      seq: this.#state.seq + 1,
-      at: new Date(by.at).toISOString(),
-      who: by.who,
-      event,
-    };
-    // By way of JSON, so that the book in memory is exactly the one that will be read back.
-    const entry = bookEntry.parse(JSON.parse(JSON.stringify(draft)));
+  async #write(events: readonly BookEvent[], by: By): Promise<readonly BookEntry[]> {
+    const before = this.#state;
+    const at = new Date(by.at).toISOString();
+    const entries = events.map((event, index) => {
+      const draft = { v: 1, group: this.group, seq: before.seq + 1 + index, at, who: by.who, event };
+      // By way of JSON, so that the book in memory is exactly the one that will be read back.
+      return bookEntry.parse(JSON.parse(JSON.stringify(draft)));
+    });
     // Folded before it is written: an entry that cannot be folded must not get into the journal.
-    const state = afterEntry(this.#state, entry);
-    await this.#journal.append(entry);
+    const state = afterEntries(before, entries);
+    await this.#journal.append(entries, this.#alongside({ group: this.group, before, after: state }));
     this.#state = state;
-    this.#sinceSnapshot += 1;
-    return entry;
+    this.#sinceSnapshot += entries.length;
+    return entries;
   }
 
   async #snapshotWhenDue(): Promise<void> {

@@ -1,6 +1,6 @@
 import { journalOf } from './journal.ts';
 import type { Book, Keeper } from './keeper.ts';
-import { OpenBook } from './keeper-book.ts';
+import { type Alongside, OpenBook } from './keeper-book.ts';
 import type { Store } from './store.ts';
 import { StoreTrouble } from './trouble.ts';
 
@@ -49,6 +49,12 @@ class Shelf {
   }
 }
 
+export interface KeeperOptions {
+  readonly maxOpen?: number;
+  /** Index keys that go with the entries, written in the same transaction. */
+  readonly alongside?: Alongside;
+}
+
 /**
  * Keeps the books of every group in `store`, at most `maxOpen` of them in memory beyond those in use. Opening
  * reads a book once however many ask at the same time; recording queues per group and resolves when the entry is
@@ -57,14 +63,14 @@ class Shelf {
  * `open` throws StoreTrouble (`damaged`, `bad-group`, `closed`, `no-access`); `record` throws NotRecorded, and the
  * book then stands as before. `close` waits for what is being written and closes the store.
  */
-export const openKeeper = (store: Store, options: { readonly maxOpen?: number } = {}): Keeper => {
+export const openKeeper = (store: Store, options: KeeperOptions = {}): Keeper => {
   const shelf = new Shelf(Math.max(1, options.maxOpen ?? defaultMaxOpen));
   const loading = new Map<string, Promise<OpenBook>>();
   let closing: Promise<void> | undefined;
 
   const load = async (group: string): Promise<OpenBook> => {
     const journal = journalOf(store, group);
-    const book = new OpenBook(group, journal, await journal.load());
+    const book = new OpenBook(group, journal, await journal.load(), options.alongside);
     shelf.add(book);
     return book;
   };

@@ -3,19 +3,30 @@ import { join } from 'node:path';
 import type { KeyvStoreAdapter, StoredData } from 'keyv';
 import { type Database, open } from 'lmdb';
 import { type Room, roomIn } from './room.ts';
+import type { SealedChange } from './store-over.ts';
 import type { NotRecorded } from './trouble.ts';
 
 /** Longest key in bytes of UTF-8: the library's own limit on 4 KiB pages. */
 export const maxKeyBytes = 1978;
 
-// Writes in one transaction at most; bounds the room a transaction may need.
+// Puts in one transaction at most, unless one write has more; bounds the room a transaction may need.
 const maxBatch = 100;
 
-interface Write {
+// Entries read in one go by `scan`. Between two goes the reading transaction is let go, so that pages which are freed
+// meanwhile can be used again.
+const scanPiece = 200;
+
+interface Put {
   readonly key: Buffer;
   /** Undefined deletes the key. */
   readonly value: Buffer | undefined;
-  readonly resolve: (existed: boolean) => void;
+}
+
+/** Puts that belong together: all of them are written, or none. */
+interface Write {
+  readonly puts: readonly Put[];
+  /** Given whether each key was there before (a written one counts as there). */
+  readonly resolve: (existed: readonly boolean[]) => void;
   readonly reject: (problem: Error) => void;
 }
 
@@ -42,7 +53,8 @@ const afterPrefix = (prefix: string): Buffer => Buffer.concat([Buffer.from(prefi
 
 /**
  * A keyv storage adapter over one lmdb file in `folder`. An awaited write has been flushed to disk. Writes asked for
- * in the same turn of the event loop share transactions, and so flushes, of up to 100 writes.
+ * in the same turn of the event loop share transactions, and so flushes, of up to 100 writes; what was asked for in one
+ * call is never parted.
  *
  * Room for a commit is made before it begins. The library must not meet a full disk itself: lmdb 3.5.6 writes its
  * report of a failed page write into 100 bytes that it does not always fit (mdb_page_flush), and the process was
@@ -104,12 +116,26 @@ export class LmdbAdapter extends EventEmitter implements KeyvStoreAdapter {
   }
 
   async set(key: string, value: string): Promise<boolean> {
-    await this.#write(keyOf(key), Buffer.from(value, 'utf8'));
+    await this.writeAll([{ key, text: value }]);
     return true;
   }
 
+  async setMany(entries: readonly { readonly key: string; readonly value: string }[]): Promise<void> {
+    await this.writeAll(entries.map(({ key, value }) => ({ key, text: value })));
+  }
+
+  /** Writes all of these or none, in one transaction; says for each deleted key whether it was there. */
+  async writeAll(changes: readonly SealedChange[]): Promise<readonly boolean[]> {
+    const puts = changes.map(({ key, text }) => ({
+      key: keyOf(key),
+      value: text === undefined ? undefined : Buffer.from(text, 'utf8'),
+    }));
+    return this.#write(puts);
+  }
+
   async delete(key: string): Promise<boolean> {
-    return this.#write(keyOf(key), undefined);
+    const [existed] = await this.writeAll([{ key, text: undefined }]);
+    return existed === true;
   }
 
   async deleteMany(keys: string[]): Promise<boolean> {
@@ -120,13 +146,30 @@ export class LmdbAdapter extends EventEmitter implements KeyvStoreAdapter {
   /** Deletes everything of the current namespace, or everything there is when none is set. */
   async clear(): Promise<void> {
     const keys = [...this.#db.getKeys(this.#range(this.namespace))];
-    await Promise.all(keys.map((key) => this.#write(Buffer.from(key), undefined)));
+    await Promise.all(keys.map((key) => this.#write([{ key: Buffer.from(key), value: undefined }])));
   }
 
   async *iterator<Value>(namespace?: string): AsyncGenerator<(string | Awaited<Value> | undefined)[], void> {
-    for (const { key, value } of this.#db.getRange(this.#range(namespace))) {
-      yield [Buffer.from(key).toString('utf8'), value.toString('utf8')];
+    for await (const [key, text] of this.scan(namespace ? `${namespace}:` : '')) yield [key, text];
+  }
+
+  /** Keys under `prefix` with their values, in the order of their bytes. */
+  async *scan(prefix: string): AsyncGenerator<[string, string], void> {
+    const end = afterPrefix(prefix);
+    let start: Buffer | undefined = Buffer.from(prefix);
+    while (start) {
+      const piece: [string, string][] = this.#piece(start, end);
+      yield* piece;
+      const last = piece.length === scanPiece ? piece.at(-1) : undefined;
+      // The next key there can be: a zero byte sorts before every other continuation.
+      start = last && Buffer.concat([Buffer.from(last[0]), Buffer.from([0])]);
     }
+  }
+
+  #piece(start: Buffer, end: Buffer): [string, string][] {
+    if (this.#closed) throw new Error('the store is closed');
+    const range = this.#db.getRange({ ...(start.length > 0 ? { start } : {}), end, limit: scanPiece });
+    return [...range].map(({ key, value }) => [Buffer.from(key).toString('utf8'), value.toString('utf8')]);
   }
 
   async disconnect(): Promise<void> {
@@ -148,9 +191,9 @@ export class LmdbAdapter extends EventEmitter implements KeyvStoreAdapter {
       : {};
   }
 
-  #write(key: Buffer, value: Buffer | undefined): Promise<boolean> {
+  #write(puts: readonly Put[]): Promise<readonly boolean[]> {
     return new Promise((resolve, reject) => {
-      this.#queue.push({ key, value, resolve, reject });
+      this.#queue.push({ puts, resolve, reject });
       if (this.#queue.length === 1) setImmediate(() => this.#commit());
     });
   }
@@ -158,17 +201,30 @@ export class LmdbAdapter extends EventEmitter implements KeyvStoreAdapter {
   #commit(): void {
     const queue = this.#queue;
     this.#queue = [];
-    for (let from = 0; from < queue.length; from += maxBatch)
-      this.#commitBatch(queue.slice(from, from + maxBatch));
+    let batch: Write[] = [];
+    let puts = 0;
+    for (const write of queue) {
+      if (batch.length > 0 && puts + write.puts.length > maxBatch) {
+        this.#commitBatch(batch);
+        batch = [];
+        puts = 0;
+      }
+      batch.push(write);
+      puts += write.puts.length;
+    }
+    if (batch.length > 0) this.#commitBatch(batch);
   }
 
   #commitBatch(writes: readonly Write[]): void {
     try {
-      this.#makeRoom(writes);
-      const existed = this.#transact(writes);
-      writes.forEach((write, at) => {
-        write.resolve(existed[at] ?? false);
-      });
+      const puts = writes.flatMap((write) => write.puts);
+      this.#makeRoom(puts);
+      const existed = this.#transact(puts);
+      let from = 0;
+      for (const write of writes) {
+        write.resolve(existed.slice(from, from + write.puts.length));
+        from += write.puts.length;
+      }
     } catch (fault) {
       const problem = this.#explain(fault);
       for (const write of writes) write.reject(problem);
@@ -181,20 +237,20 @@ export class LmdbAdapter extends EventEmitter implements KeyvStoreAdapter {
 
   // The most pages a transaction can add: each write may copy and split a page on every level of the tree, a
   // long value has pages of its own, and the list of free pages is written anew.
-  #makeRoom(writes: readonly Write[]): void {
+  #makeRoom(puts: readonly Put[]): void {
     if (this.#closed || !this.#room) throw new Error('the store is closed or read-only');
     const { pageSize, lastPageNumber, treeDepth, free } = this.#sizes();
-    const ownPages = (write: Write): number => Math.ceil(((write.value?.length ?? 0) + pageSize) / pageSize);
-    const tree = writes.reduce((pages, write) => pages + 2 * (treeDepth + 1) + ownPages(write), 0);
+    const ownPages = (put: Put): number => Math.ceil(((put.value?.length ?? 0) + pageSize) / pageSize);
+    const tree = puts.reduce((pages, put) => pages + 2 * (treeDepth + 1) + ownPages(put), 0);
     const list = 2 * (free.treeDepth + 1) + 2 * Math.ceil((lastPageNumber + tree) / (pageSize / 8)) + 2;
     this.#room.reach((lastPageNumber + 1 + tree + list) * pageSize);
   }
 
-  #transact(writes: readonly Write[]): boolean[] {
+  #transact(puts: readonly Put[]): boolean[] {
     const existed: boolean[] = [];
     // The callback returns nothing: a returned promise would leave the transaction open.
     this.#db.transactionSync(() => {
-      for (const { key, value } of writes) {
+      for (const { key, value } of puts) {
         existed.push(value !== undefined || this.#db.doesExist(key));
         if (value === undefined) this.#db.removeSync(key);
         else this.#db.putSync(key, value);

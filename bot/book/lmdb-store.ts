@@ -11,13 +11,12 @@ import {
   writeFile,
 } from 'node:fs/promises';
 import { dirname, join, resolve } from 'node:path';
-import { Keyv } from 'keyv';
 import { type Claim, claimStore, isClaimFile } from './claim.ts';
 import { codeOf, reasonOf } from './disk.ts';
 import { checkLmdbFile } from './lmdb-check.ts';
 import { BrokenFile } from './lmdb-file.ts';
-import { seal, unseal } from './seal.ts';
 import type { Store } from './store.ts';
+import { type SealedChange, storeOver } from './store-over.ts';
 import { damaged, NotRecorded, StoreTrouble } from './trouble.ts';
 
 const dataFile = 'data.mdb';
@@ -146,18 +145,15 @@ const openClaimed = async (folder: string, shown: string, claim: Claim): Promise
   const explain = (fault: unknown) => new NotRecorded(reasonOf(fault), { cause: fault });
   const adapter = new LmdbAdapter(folder, { readOnly, explain });
   if (!readOnly && !found.marked) await writeMark(folder);
-  const keyv = new Keyv({
-    store: adapter,
-    useKeyPrefix: false,
-    throwOnErrors: true,
-    serialize: seal,
-    deserialize: (text) => unseal(text),
-  });
   const close = async (): Promise<void> => {
     await adapter.disconnect();
     await claim.release();
   };
-  return { shown, readOnly, keyv, close };
+  const writeAll = async (changes: readonly SealedChange[]): Promise<void> => {
+    await adapter.writeAll(changes);
+  };
+  const scan = (prefix: string) => adapter.scan(prefix);
+  return storeOver({ shown, readOnly }, { adapter, writeAll, scan, close });
 };
 
 /**

@@ -10,9 +10,28 @@ const encoded = (group: string): string =>
 
 const seqDigits = 12;
 
+/** Further small keys a group may have, each kind in a row of its own, so that one scan finds every group that has it. */
+export const indexKinds = {
+  /** What the daily reminders need to know of a group without opening its book. */
+  waiting: 'w',
+} as const;
+export type IndexKind = keyof typeof indexKinds;
+
+/** All keys of one kind begin with this: `store.scan(indexPrefix('waiting'))`. */
+export const indexPrefix = (kind: IndexKind): string => `${indexKinds[kind]}/`;
+
+/** Marks of changes too long for one write; see journal-long.ts. */
+export const markPrefix = 'm/';
+
 export interface GroupKeys {
+  /** Everything in the group's book begins with this. */
+  readonly book: string;
   readonly snapshot: string;
+  readonly mark: string;
+  /** All entries begin with this. */
+  readonly entries: string;
   entry(seq: number): string;
+  index(kind: IndexKind): string;
 }
 
 /**
@@ -26,9 +45,14 @@ export const keysOf = (group: string): GroupKeys => {
       `A group's name has 1 to ${maxIdLength} characters, not ${group.length}.`,
     );
   }
-  const base = `g/${encoded(group)}`;
+  const name = encoded(group);
+  const base = `g/${name}`;
   return {
+    book: `${base}/`,
     snapshot: `${base}/s`,
+    mark: `${markPrefix}${name}`,
+    entries: `${base}/e/`,
     entry: (seq) => `${base}/e/${String(seq).padStart(seqDigits, '0')}`,
+    index: (kind) => `${indexPrefix(kind)}${name}`,
   };
 };

@@ -2,6 +2,12 @@ import type { Keyv } from 'keyv';
 import { openLmdbStore } from './lmdb-store.ts';
 import { StoreTrouble } from './trouble.ts';
 
+/** One key to be written, or deleted when its value is undefined. */
+export interface Change {
+  readonly key: string;
+  readonly value: unknown;
+}
+
 /** Where every group's book lies. Values are sealed with a checksum; a read of a broken one throws BrokenSeal. */
 export interface Store {
   /** The store as its owner wrote it, for messages. */
@@ -9,6 +15,16 @@ export interface Store {
   /** True when the store can only be read: the disk or folder does not allow writing. */
   readonly readOnly: boolean;
   readonly keyv: Keyv;
+  /**
+   * Writes all of `changes` (at most 100), or none of them, as one transaction; on disk when it resolves.
+   * Rejects with NotRecorded, or RangeError for too many.
+   */
+  writeAll(changes: readonly Change[]): Promise<void>;
+  /**
+   * Every key that begins with `prefix`, with its value, in the order of the keys' UTF-8 bytes. Read piece by piece,
+   * so memory stays flat; what is written meanwhile may or may not be seen. Throws BrokenSeal.
+   */
+  scan(prefix: string): AsyncIterable<readonly [key: string, value: unknown]>;
   /** Waits for writes under way, and lets another process have the store. */
   close(): Promise<void>;
 }

@@ -43,7 +43,7 @@ export const writeBook = async (
   for (let first = 1; first <= events; first += blockSize) {
     const last = Math.min(events, first + blockSize - 1);
     const entries = Array.from({ length: last - first + 1 }, (_, at) => entryAt(group, first + at, recipes));
-    await Promise.all(entries.map((entry) => journal.append(entry)));
+    await journal.append(entries);
     state = afterEntries(
       state,
       entries.filter(({ seq }) => seq <= snapshotAt),

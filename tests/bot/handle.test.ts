@@ -103,7 +103,8 @@ describe('what goes wrong', () => {
           group,
           state: book.state,
           entry: (seq) => book.entry(seq),
-          record: () => Promise.reject(fault),
+          record: (): Promise<never> => Promise.reject(fault),
+          forget: () => Promise.reject(fault),
         };
       },
     };

@@ -23,7 +23,7 @@ const written = async (
   const map = new Map<string, string>();
   const store = memoryStore(map);
   const journal = journalOf(store, 'local');
-  for (let seq = 1; seq <= count; seq++) await journal.append(entryOf(seq));
+  for (let seq = 1; seq <= count; seq++) await journal.append([entryOf(seq)]);
   return { map, journal, keyv: store.keyv };
 };
 
@@ -51,7 +51,7 @@ describe('the journal', () => {
     const { journal, map } = await written(300);
     const whole = await journal.load();
     expect(await journal.snapshot((await journal.load()).state)).toBe(true);
-    await journal.append(entryOf(301));
+    await journal.append([entryOf(301)]);
     const { state, sinceSnapshot } = await journal.load();
     expect([state.seq, sinceSnapshot]).toEqual([301, 1]);
     map.delete(keysOf('local').snapshot);

@@ -5,7 +5,7 @@ import { snapshotEvery } from '../../../bot/book/keeper-book.ts';
 import { memoryKeeper, memoryStore } from '../../../bot/book/keeper-memory.ts';
 import { openKeeper } from '../../../bot/book/keeper-open.ts';
 import { keysOf } from '../../../bot/book/names.ts';
-import type { Store } from '../../../bot/book/store.ts';
+import type { Change } from '../../../bot/book/store.ts';
 import { NotRecorded } from '../../../bot/book/trouble.ts';
 import { emptyBook } from '../../../core/book.ts';
 import { by, saved } from '../../helpers/book.ts';
@@ -21,21 +21,20 @@ const shaky = () => {
     mostWriting: 0,
   };
   const { keyv } = store;
-  const set = keyv.set.bind(keyv);
   const getMany = keyv.getMany.bind(keyv);
-  keyv.set = async (key: string, value: unknown) => {
+  const writeAll = async (changes: readonly Change[]): Promise<void> => {
     control.writing += 1;
     control.mostWriting = Math.max(control.mostWriting, control.writing);
     await new Promise((resolve) => setTimeout(resolve, 1));
     control.writing -= 1;
-    if (control.fault && key.includes(control.failOnly)) throw control.fault;
-    return set(key, value);
+    if (control.fault && changes.some(({ key }) => key.includes(control.failOnly))) throw control.fault;
+    return store.writeAll(changes);
   };
   keyv.getMany = ((keys: string[]) => {
     control.reads += 1;
     return getMany(keys);
   }) as typeof keyv.getMany;
-  return { store, control };
+  return { store: { ...store, writeAll }, control };
 };
 
 const collectGarbage = async (): Promise<void> => {
@@ -147,8 +146,7 @@ describe('recording', () => {
   });
 
   it('should say that a store that can only be read records nothing', async () => {
-    const store: Store = { ...memoryStore(), readOnly: true };
-    const book = await openKeeper(store).open('local');
+    const book = await openKeeper(memoryStore(new Map(), true)).open('local');
     await expect(book.record(saved('r', 'Balm'), by)).rejects.toMatchObject({
       reason: 'read-only',
     });

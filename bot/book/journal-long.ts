@@ -1,0 +1,114 @@
+import { z } from 'zod';
+import type { BookEntry } from '../../core/book.ts';
+import { type IndexKind, indexKinds, keysOf, markPrefix } from './names.ts';
+import type { Change, Store } from './store.ts';
+import { maxChanges } from './store-over.ts';
+import { damaged } from './trouble.ts';
+
+// A change that does not fit into one write is made in several, between a first one that also sets a mark and a last
+// one that takes it away. A mark that is found later says what has to be undone (entries) or finished (forgetting).
+const mark = z.discriminatedUnion('doing', [
+  z.strictObject({ v: z.literal(1), group: z.string(), doing: z.literal('append'), from: z.int().min(1) }),
+  z.strictObject({ v: z.literal(1), group: z.string(), doing: z.literal('forget') }),
+]);
+type Mark = z.output<typeof mark>;
+
+/** Changes of one group of any length, all or nothing. */
+export interface LongChanges {
+  append(entries: readonly BookEntry[], alongside: readonly Change[]): Promise<void>;
+  /** From here on the group is forgotten; `settle` deletes what it had. */
+  beginForgetting(): Promise<void>;
+  /** Undoes or finishes what was left half-done. Must come before the group is read. */
+  settle(): Promise<void>;
+}
+
+const gone = (key: string): Change => ({ key, value: undefined });
+
+const keysUnder = async (store: Store, prefix: string): Promise<string[]> => {
+  const keys: string[] = [];
+  for await (const [key] of store.scan(prefix)) keys.push(key);
+  return keys;
+};
+
+/** Deletes keys from the last to the first, then the mark: what remains at any time is a whole shorter book. */
+const deleteAll = async (store: Store, keys: readonly string[], last: readonly Change[]): Promise<void> => {
+  const left = [...keys].reverse().map(gone);
+  while (left.length + last.length > maxChanges) await store.writeAll(left.splice(0, maxChanges));
+  await store.writeAll([...left, ...last]);
+};
+
+const finishForgetting = async (store: Store, group: string): Promise<void> => {
+  const keys = keysOf(group);
+  await deleteAll(store, await keysUnder(store, keys.book), [gone(keys.mark)]);
+};
+
+const undoAppend = async (store: Store, group: string, from: number): Promise<void> => {
+  const keys = keysOf(group);
+  const first = keys.entry(from);
+  const entries = (await keysUnder(store, keys.entries)).filter((key) => key >= first);
+  await deleteAll(store, entries, [gone(keys.mark)]);
+};
+
+const settle = async (store: Store, found: Mark): Promise<void> =>
+  found.doing === 'forget'
+    ? finishForgetting(store, found.group)
+    : undoAppend(store, found.group, found.from);
+
+const checkedMark = (store: Store, value: unknown): Mark => {
+  const found = mark.safeParse(value);
+  if (found.success) return found.data;
+  throw damaged(store.shown, 'the mark of an unfinished change is not one this version can read');
+};
+
+/** Settles every group's unfinished change, so that what was to be forgotten goes even if nobody opens that book. */
+export const settleAll = async (store: Store): Promise<void> => {
+  const found: Mark[] = [];
+  for await (const [, value] of store.scan(markPrefix)) found.push(checkedMark(store, value));
+  for (const each of found) await settle(store, each);
+};
+
+/** For one group; not to be called twice at the same time. */
+export const longChanges = (store: Store, group: string): LongChanges => {
+  const keys = keysOf(group);
+  let unsettled = false;
+
+  const settleOwn = async (): Promise<void> => {
+    const value = await store.keyv.get<unknown>(keys.mark);
+    if (value !== undefined) await settle(store, checkedMark(store, value));
+    unsettled = false;
+  };
+
+  const appendInPieces = async (changes: readonly Change[], from: number, last: readonly Change[]) => {
+    const begun: Mark = { v: 1, group, doing: 'append', from };
+    const left = [...changes];
+    unsettled = true;
+    await store.writeAll([{ key: keys.mark, value: begun }, ...left.splice(0, maxChanges - 1)]);
+    while (left.length + last.length + 1 > maxChanges) await store.writeAll(left.splice(0, maxChanges));
+    await store.writeAll([...left, ...last, gone(keys.mark)]);
+    unsettled = false;
+  };
+
+  return {
+    settle: settleOwn,
+    append: async (entries, alongside) => {
+      if (unsettled) await settleOwn();
+      const changes = entries.map((entry) => ({ key: keys.entry(entry.seq), value: entry }));
+      const [first] = entries;
+      if (first === undefined || changes.length + alongside.length <= maxChanges)
+        return store.writeAll([...changes, ...alongside]);
+      try {
+        await appendInPieces(changes, first.seq, alongside);
+      } catch (fault) {
+        // On a full disk this may fail too: then the next writing or opening does it.
+        await settleOwn().catch(() => {});
+        throw fault;
+      }
+    },
+    beginForgetting: async () => {
+      const indexes = (Object.keys(indexKinds) as IndexKind[]).map((kind) => gone(keys.index(kind)));
+      const begun: Mark = { v: 1, group, doing: 'forget' };
+      await store.writeAll([{ key: keys.mark, value: begun }, gone(keys.snapshot), ...indexes]);
+      unsettled = true;
+    },
+  };
+};
