@@ -1,4 +1,7 @@
 import { z } from 'zod';
+import { type BenchEvent, benchEvents } from './bench/events.ts';
+import { afterBenchEvent } from './bench/fold.ts';
+import { type Bench, emptyBench } from './bench/state.ts';
 import {
   afterPrice,
   type Labour,
@@ -46,6 +49,7 @@ export const bookEvent = z.discriminatedUnion('kind', [
   priceRemoved,
   labourSet,
   yieldNoted,
+  ...benchEvents,
 ]);
 export type BookEvent = z.output<typeof bookEvent>;
 
@@ -82,6 +86,8 @@ export const bookState = z.strictObject({
   labour: labourSchema.optional(),
   /** Weighed yields of infusions, by herb. */
   yields: yieldsSchema.optional(),
+  /** Lots, batches, reactions and the reminder; their own maps, see core/bench. */
+  bench: z.custom<Bench>((value) => typeof value === 'object' && value !== null).optional(),
 });
 export type BookState = z.output<typeof bookState>;
 
@@ -92,10 +98,16 @@ export const emptyBook: BookState = {
   recipes: {},
 };
 
+/** What the group records at the bench, from the first event on. */
+export const benchOf = (state: BookState): Bench => state.bench ?? emptyBench;
+
 /** The book while entries are being applied: the same data, with what this fold has copied already open to change. */
 interface Draft {
   settings: Settings;
-  readonly recipes: Record<string, SavedRecipe>;
+  recipes: Readonly<Record<string, SavedRecipe>>;
+  /** The same list once this fold has copied it; copied only when a recipe changes. */
+  ownRecipes?: Record<string, SavedRecipe>;
+  bench: Bench | undefined;
   prices: Prices | undefined;
   labour: Labour | undefined;
   yields: Yields | undefined;
@@ -114,18 +126,28 @@ const ownVersions = (draft: Draft, recipe: SavedRecipe | undefined): number[] =>
 const recipeOf = (draft: Draft, id: string): SavedRecipe | undefined =>
   Object.hasOwn(draft.recipes, id) ? draft.recipes[id] : undefined;
 
-type RecipeEvent = Extract<BookEvent, { readonly recipe: string }>;
+type RecipeEvent = Extract<BookEvent, { readonly kind: `recipe-${string}` }>;
+
+const isRecipeEvent = (event: RecipeEvent | BenchEvent): event is RecipeEvent =>
+  event.kind.startsWith('recipe-');
+
+const ownRecipes = (draft: Draft): Record<string, SavedRecipe> => {
+  draft.ownRecipes ??= { ...draft.recipes };
+  draft.recipes = draft.ownRecipes;
+  return draft.ownRecipes;
+};
 
 const applyRecipe = (draft: Draft, seq: number, event: RecipeEvent): void => {
   const id = event.recipe;
   const recipe = recipeOf(draft, id);
+  const recipes = ownRecipes(draft);
   if (event.kind === 'recipe-saved') {
     const versions = ownVersions(draft, recipe);
     versions.push(seq);
-    draft.recipes[id] = { id, name: event.name, lines: event.lines, versions };
+    recipes[id] = { id, name: event.name, lines: event.lines, versions };
   } else if (event.kind === 'recipe-renamed') {
-    if (recipe) draft.recipes[id] = { ...recipe, name: event.name };
-  } else delete draft.recipes[id];
+    if (recipe) recipes[id] = { ...recipe, name: event.name };
+  } else delete recipes[id];
 };
 
 const apply = (draft: Draft, { seq, at, event }: BookEntry): void => {
@@ -146,28 +168,30 @@ const apply = (draft: Draft, { seq, at, event }: BookEntry): void => {
       draft.yields = afterYield(draft.yields ?? {}, event);
       return;
     default:
-      applyRecipe(draft, seq, event);
+      if (isRecipeEvent(event)) applyRecipe(draft, seq, event);
+      else draft.bench = afterBenchEvent(draft.bench ?? emptyBench, event, seq);
   }
 };
 
 /**
- * The book after some more entries, in order of `seq`. Pure: `state` stays as it was. Costs one copy of the list
- * of recipes for all the entries together, so a long journal is best folded in one call.
+ * The book after some more entries, in order of `seq`. Pure: `state` stays as it was. The list of recipes is copied once
+ * for all the entries together, and only when a recipe changes, so a long journal is best folded in one call.
  */
 export const afterEntries = (state: BookState, entries: readonly BookEntry[]): BookState => {
   const last = entries.at(-1);
   if (last === undefined) return state;
   const draft: Draft = {
     settings: state.settings,
-    recipes: { ...state.recipes },
+    recipes: state.recipes,
+    bench: state.bench,
     prices: state.prices,
     labour: state.labour,
     yields: state.yields,
     owned: new Set(),
   };
   for (const entry of entries) apply(draft, entry);
-  const { settings, recipes, prices, labour, yields } = draft;
-  return { v: 1, seq: last.seq, settings, recipes, ...defined({ prices, labour, yields }) };
+  const { settings, recipes, prices, labour, yields, bench } = draft;
+  return { v: 1, seq: last.seq, settings, recipes, ...defined({ prices, labour, yields, bench }) };
 };
 
 /** The book after one more entry. Pure; entries must come in order of `seq`. */

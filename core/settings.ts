@@ -15,6 +15,10 @@ export const settingsSchema = z.strictObject({
   stepG: z.union([z.literal(1), z.literal(0.1), z.literal(0.01), z.literal(0.001)]),
   lossPercent: z.number().min(0).max(50),
   writerRole: z.string().max(100).nullable(),
+  /** IANA time zone in which the group's days begin; UTC until it is set. */
+  zone: z.string().min(1).max(60).optional(),
+  /** The group's own ceiling for best before, in months after the pour; twelve (common practice) until it is set. */
+  capMonths: z.int().min(1).max(60).optional(),
 });
 export type Settings = z.output<typeof settingsSchema>;
 

@@ -2,7 +2,7 @@ import { afterEntries, type BookEntry, type BookState, bookEntry, emptyBook } fr
 import { longChanges } from './journal-long.ts';
 import { keysOf } from './names.ts';
 import { BrokenSeal } from './seal.ts';
-import { bookSnapshot } from './snapshot.ts';
+import { bookSnapshot, keptState } from './snapshot.ts';
 import type { Change, Store } from './store.ts';
 import { damaged, NotRecorded, StoreTrouble } from './trouble.ts';
 
@@ -120,7 +120,7 @@ export const journalOf = (store: Store, group: string): Journal => {
         () => false,
       ),
     snapshot: (state) =>
-      store.writeAll([{ key: keys.snapshot, value: { v: 1, group, state } }]).then(
+      store.writeAll([{ key: keys.snapshot, value: { v: 1, group, state: keptState(state) } }]).then(
         () => true,
         () => false,
       ),

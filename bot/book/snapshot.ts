@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { benchFromKept, keptBench } from '../../core/bench/keep.ts';
 import type { BookState, SavedRecipe } from '../../core/book.ts';
 import { labourSchema, pricesSchema } from '../../core/cost/prices.ts';
 import { yieldsSchema } from '../../core/infuse/yields.ts';
@@ -14,6 +15,14 @@ const isRecipes = (value: unknown): boolean =>
   typeof value === 'object' &&
   value !== null &&
   Object.entries(value).every(([id, recipe]) => isRecipe(id, recipe));
+
+const keptBenchSchema = z
+  .custom<object>((value) => typeof value === 'object' && value !== null)
+  .transform((value, context) => {
+    const bench = benchFromKept(value);
+    if (bench === undefined) context.addIssue('no bench');
+    return bench ?? z.NEVER;
+  });
 
 /**
  * A book's state as it was written beside its entries, so that opening does not start from the first entry. What
@@ -34,6 +43,11 @@ export const bookSnapshot = z.strictObject({
     prices: pricesSchema.optional(),
     labour: labourSchema.optional(),
     yields: yieldsSchema.optional(),
+    bench: keptBenchSchema.optional(),
   }),
 });
 export type BookSnapshot = z.output<typeof bookSnapshot>;
+
+/** The state as it is written into a snapshot. */
+export const keptState = ({ bench, ...state }: BookState) =>
+  bench ? { ...state, bench: keptBench(bench) } : state;

@@ -58,6 +58,10 @@ const event: fc.Arbitrary<BookEvent> = fc.oneof(
   }),
 );
 
+const isRecipeEvent = (
+  event: BookEvent,
+): event is Extract<BookEvent, { readonly kind: `recipe-${string}` }> => event.kind.startsWith('recipe-');
+
 /** The book kept in the simplest way there is: a list, searched from the start each time. */
 class Model {
   seq = 0;
@@ -87,6 +91,7 @@ class Model {
       this.settings = { ...this.settings, ...event.settings };
       return;
     }
+    if (!isRecipeEvent(event)) throw new Error('the bench has a model of its own');
     const found = this.recipes.find((each) => each.id === event.recipe);
     if (event.kind === 'recipe-deleted') this.recipes = this.recipes.filter((each) => each !== found);
     else if (event.kind === 'recipe-renamed') {

@@ -1,0 +1,44 @@
+import { Temporal } from 'temporal-polyfill';
+
+/** Calendar arithmetic on ISO days (`2027-02-28`), by the standard: months end where they end, leap days count. */
+
+/** `months` later; 31 August and six months is the last day of February. */
+export const plusMonths = (day: string, months: number): string =>
+  Temporal.PlainDate.from(day).add({ months }, { overflow: 'constrain' }).toString();
+
+export const plusDays = (day: string, days: number): string =>
+  Temporal.PlainDate.from(day).add({ days }).toString();
+
+/** Whole days from one day to another; negative when `to` comes first. */
+export const daysBetween = (from: string, to: string): number =>
+  Temporal.PlainDate.from(from).until(to, { largestUnit: 'days' }).days;
+
+/** The last day of a month given as `2027-03`. */
+export const endOfMonth = (month: string): string => {
+  const first = Temporal.PlainDate.from(`${month}-01`);
+  return first.with({ day: first.daysInMonth }).toString();
+};
+
+/** The local day of an instant in an IANA zone. Throws RangeError for a zone that does not exist: check it first. */
+export const localDay = (atMs: number, zone: string): string =>
+  Temporal.Instant.fromEpochMilliseconds(atMs).toZonedDateTimeISO(zone).toPlainDate().toString();
+
+/** Whether the zone's rules are known here. */
+export const isZone = (zone: string): boolean => {
+  try {
+    Temporal.Instant.fromEpochMilliseconds(0).toZonedDateTimeISO(zone);
+    return true;
+  } catch {
+    return false;
+  }
+};
+
+/**
+ * The month printed as best before, `2027-04`: the last one that is over by then, since a printed month means "until its
+ * last day" (Regulation (EC) 1223/2009, Annex VII and Article 19(1)(c)).
+ */
+export const printedMonth = (bestBefore: string): string => {
+  const date = Temporal.PlainDate.from(bestBefore);
+  const month = date.toPlainYearMonth();
+  return (date.day === date.daysInMonth ? month : month.subtract({ months: 1 })).toString();
+};

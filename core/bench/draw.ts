@@ -1,0 +1,97 @@
+import { lotKey } from './codes.ts';
+import type { Draw } from './events.ts';
+import { minusG, plusG } from './exact.ts';
+import type { Bench, Lot } from './state.ts';
+
+/** What is wanted of one ingredient; `infusedWith` asks for an oil infused with that herb in the house. */
+export interface Need {
+  readonly ingredient: string;
+  readonly grams: number;
+  readonly infusedWith?: string | undefined;
+  /** Lots named by the maker: drawn first, in this order. */
+  readonly from?: readonly string[] | undefined;
+}
+
+export interface Drawn {
+  readonly draws: readonly Draw[];
+  /** What no lot covered. */
+  readonly shortG: number;
+  /** Lots that would have covered it and are past their date. */
+  readonly expired: readonly string[];
+  /** Lots named by the maker that are of something else, unknown or empty. */
+  readonly unfit: readonly string[];
+}
+
+const farOff = '9999-12-31';
+
+/** Oldest best-before first; lots without a date come last, then the one that came first. */
+export const byDate = (a: Lot, b: Lot): number => {
+  const [first, second] = [a.bestBefore ?? farOff, b.bestBefore ?? farOff];
+  if (first !== second) return first < second ? -1 : 1;
+  return a.on === b.on ? (a.lot < b.lot ? -1 : 1) : a.on < b.on ? -1 : 1;
+};
+
+/** A lot may be used on its date and not after it. */
+export const isExpired = ({ bestBefore }: Lot, on: string): boolean =>
+  bestBefore !== undefined && bestBefore < on;
+
+/** True for a lot that can stand for what is wanted: the same ingredient, infused with the same herb or with none. */
+const isOf = (lot: Lot, { ingredient, infusedWith }: Need): boolean =>
+  lot.ingredient === ingredient &&
+  (infusedWith === undefined ? lot.herbs === undefined : lot.herbs?.includes(infusedWith) === true);
+
+/**
+ * Draws what is wanted on a day: from the named lots first, then from the others by oldest best-before, splitting over
+ * lots. A lot past its date is drawn only when it was named by the maker, and `expired` tells of it either way.
+ */
+export const drawFor = (bench: Bench, need: Need, on: string): Drawn => {
+  const all = [...bench.lots.values()].filter((lot) => isOf(lot, need) && lot.leftG > 0).sort(byDate);
+  const named = need.from ?? [];
+  const chosen = named.flatMap((code) => all.find((lot) => lotKey(lot.lot) === lotKey(code)) ?? []);
+  const others = all.filter((lot) => !chosen.includes(lot));
+  const draws: Draw[] = [];
+  let missing = need.grams;
+  for (const lot of [...chosen, ...others.filter((each) => !isExpired(each, on))]) {
+    if (missing <= 0) break;
+    const grams = Math.min(missing, lot.leftG);
+    draws.push({ lot: lot.lot, grams });
+    missing = minusG(missing, grams);
+  }
+  const drawnExpired = chosen.filter(
+    (lot) => isExpired(lot, on) && draws.some(({ lot: code }) => code === lot.lot),
+  );
+  const leftOut = missing > 0 ? others.filter((lot) => isExpired(lot, on)) : [];
+  return {
+    draws,
+    shortG: Math.max(0, missing),
+    expired: [...drawnExpired, ...leftOut].map(({ lot }) => lot),
+    unfit: named.filter((code) => !chosen.some((lot) => lotKey(lot.lot) === lotKey(code))),
+  };
+};
+
+/** Grams of an ingredient on the shelf that may be used on a day, plain and infused lots apart. */
+export const inStockG = (bench: Bench, on: string): ReadonlyMap<string, number> => {
+  const sums = new Map<string, number>();
+  for (const lot of bench.lots.values()) {
+    if (lot.leftG <= 0 || lot.herbs !== undefined || isExpired(lot, on)) continue;
+    sums.set(lot.ingredient, plusG(sums.get(lot.ingredient) ?? 0, lot.leftG));
+  }
+  return sums;
+};
+
+/**
+ * Draws for several needs in one go: a lot drawn by one need has that much less for the next.
+ */
+export const drawForAll = (bench: Bench, needs: readonly Need[], on: string): readonly Drawn[] => {
+  let now = bench;
+  return needs.map((need) => {
+    const drawn = drawFor(now, need, on);
+    for (const { lot, grams } of drawn.draws) {
+      const key = lotKey(lot);
+      const before = now.lots.get(key);
+      if (before)
+        now = { ...now, lots: now.lots.set(key, { ...before, leftG: minusG(before.leftG, grams) }) };
+    }
+    return drawn;
+  });
+};
