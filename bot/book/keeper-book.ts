@@ -6,8 +6,9 @@ import {
   bookEntry,
   emptyBook,
 } from '../../core/book.ts';
+import { ok, type Result } from '../../core/result.ts';
 import type { Journal } from './journal.ts';
-import type { Book, By } from './keeper.ts';
+import type { Book, By, Decided, Recorded } from './keeper.ts';
 import type { Change } from './store.ts';
 
 /**
@@ -65,6 +66,21 @@ export class OpenBook implements Book {
     this.#queue(() => this.#snapshotWhenDue()).catch(() => {});
     const entries = await written;
     return 'kind' in what ? entries[0] : entries;
+  }
+
+  async change<T, P>(
+    decide: (state: BookState) => Result<Decided<T>, P>,
+    by: By,
+  ): Promise<Result<Recorded<T>, P>> {
+    const changed = this.#queue(async () => {
+      const decided = decide(this.#state);
+      if (!decided.ok) return decided;
+      const { events, value } = decided.value;
+      const entries = events.length === 0 ? [] : await this.#write(events, by);
+      return ok({ entries, value, state: this.#state });
+    });
+    this.#queue(() => this.#snapshotWhenDue()).catch(() => {});
+    return changed;
   }
 
   forget(): Promise<'gone' | 'begun'> {

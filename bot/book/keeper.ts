@@ -1,4 +1,5 @@
 import type { BookEntry, BookEvent, BookState } from '../../core/book.ts';
+import type { Result } from '../../core/result.ts';
 
 /** Why nothing was recorded. The bot tells the maker so; an append that returns `ok` is on disk. */
 export type RecordProblem = {
@@ -12,6 +13,19 @@ export interface By {
   readonly at: number;
 }
 
+/** What a change comes to: its events, all or none of them written, and what the answer needs to know of them. */
+export interface Decided<T> {
+  readonly events: readonly BookEvent[];
+  readonly value: T;
+}
+
+export interface Recorded<T> {
+  readonly entries: readonly BookEntry[];
+  readonly value: T;
+  /** The book right after the change. */
+  readonly state: BookState;
+}
+
 /** What a topic sees of one group's book. */
 export interface Book {
   readonly group: string;
@@ -21,6 +35,12 @@ export interface Book {
   record(event: BookEvent, by: By): Promise<BookEntry>;
   /** Writes all the events of one request, in this order, or none of them. Throws NotRecorded. */
   record(events: readonly BookEvent[], by: By): Promise<readonly BookEntry[]>;
+  /**
+   * Records what `decide` makes of the book as it stands when its turn has come: between its look and its writing nobody
+   * else writes in this group. Whatever depends on the book (what is left of a lot, a free code, a version) is decided
+   * here. No events record nothing. A problem is handed back; throws NotRecorded.
+   */
+  change<T, P>(decide: (state: BookState) => Result<Decided<T>, P>, by: By): Promise<Result<Recorded<T>, P>>;
   /**
    * Deletes everything this group ever recorded, for good; the book is then empty and can be written to again.
    * `begun` when the store failed on the way: then the next writing or opening finishes it. Throws NotRecorded when it

@@ -104,6 +104,7 @@ describe('what goes wrong', () => {
           state: book.state,
           entry: (seq) => book.entry(seq),
           record: (): Promise<never> => Promise.reject(fault),
+          change: () => Promise.reject(fault),
           forget: () => Promise.reject(fault),
         };
       },

@@ -8,6 +8,7 @@ import { keysOf } from '../../../bot/book/names.ts';
 import type { Change } from '../../../bot/book/store.ts';
 import { NotRecorded } from '../../../bot/book/trouble.ts';
 import { emptyBook } from '../../../core/book.ts';
+import { fail, ok } from '../../../core/result.ts';
 import { by, saved } from '../../helpers/book.ts';
 
 /** A memory store whose writes fail while `fault` is set, and whose calls are counted. */
@@ -214,5 +215,38 @@ describe('opening', () => {
     await keeper.close();
     await expect(keeper.open('a')).rejects.toMatchObject({ code: 'closed' });
     await keeper.close();
+  });
+});
+
+describe('a change decided in its turn', () => {
+  it('should see what was written before it, however many ask at the same moment', async () => {
+    const keeper = memoryKeeper();
+    const book = await keeper.open('g');
+    const take = () =>
+      book.change((state) => {
+        const left = state.bench?.lots.get('A')?.leftG ?? 0;
+        if (left < 10) return fail({ code: 'none-left', left });
+        const draws = [{ lot: 'A', grams: 10 }];
+        return ok({
+          events: [{ kind: 'stock-taken' as const, draws, how: 'used' as const, on: '2026-11-25' }],
+          value: left,
+        });
+      }, by);
+    await book.record(
+      { kind: 'lot-bought', lot: 'A', ingredient: 'beeswax', grams: 95, on: '2026-11-25' },
+      by,
+    );
+    const results = await Promise.all(Array.from({ length: 50 }, take));
+    expect(results.filter(({ ok: done }) => done)).toHaveLength(9);
+    expect(results.at(-1)).toEqual({ ok: false, problem: { code: 'none-left', left: 5 } });
+    expect(book.state.bench?.lots.get('A')?.leftG).toBe(5);
+    expect(book.state.seq).toBe(10);
+  });
+
+  it('should record nothing for no events, and hand back what was decided', async () => {
+    const book = await memoryKeeper().open('g');
+    const nothing = await book.change(() => ok({ events: [], value: 'as it was' }), by);
+    expect(nothing).toMatchObject({ ok: true, value: { value: 'as it was', entries: [] } });
+    expect(book.state.seq).toBe(0);
   });
 });
