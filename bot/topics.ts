@@ -1,4 +1,5 @@
 import type { Topic } from './topic.ts';
+import { bench } from './topics/bench.ts';
 import { check } from './topics/check.ts';
 import { claim } from './topics/claim.ts';
 import { convert } from './topics/convert.ts';
@@ -24,6 +25,7 @@ export const topics: readonly Topic[] = [
   cost,
   check,
   claim,
+  bench,
   convert,
   ingredient,
   recipe,

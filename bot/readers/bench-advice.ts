@@ -1,0 +1,52 @@
+/** How each piece of advice is asked for, most pressing first. Every pattern is bounded, so a wall of text costs little. */
+const asked: readonly (readonly [string, RegExp])[] = [
+  [
+    'wax-fire',
+    /\b(?:wax|oil|pan|pot|jug|melt|beeswax|balm|butter|kitchen|hob|bath)\b.{0,40}\b(?:on fire|caught fire|catches fire|burning|in flames|in a blaze|is smoking|smokes|starts? to smoke)\b|\b(?:put out|extinguish|stop)\b.{0,30}\b(?:fire|flames?|burning wax)\b|^\W*(?:help\W+)?(?:fire|it'?s on fire|something'?s burning)\W*$/i,
+  ],
+  [
+    'burn',
+    /\b(?:i|we|she|he|they|someone|somebody|member|child)\b.{0,30}\b(?:burnt|burned|burns?|scalded|splashed)\b|\b(?:hot )?(?:wax|balm|oil)\b.{0,20}\bon (?:my|her|his|the|your|a) (?:hand|skin|arm|finger|fingers|face|leg|foot|eye)\b|\b(?:wax|oil|skin) burn\b|\bburn(?:t|ed)? (?:my|her|his|the) (?:hand|arm|finger|fingers|skin|face)\b|\bfirst aid\b.{0,30}\bburns?\b|\bburn from\b/i,
+  ],
+  [
+    'alcohol-and-flame',
+    /\b(?:alcohol|disinfect\w*|ethanol|isopropanol|ipa|spirit)\b.{0,80}\b(?:flames?|burner|candle|hob|stove|torch|lighter|fire|hot ?plate|light)\b|\b(?:flames?|burner|candle|hob|stove|torch|hot ?plate)\b.{0,80}\b(?:alcohol|disinfect\w*|ethanol|isopropanol|ipa|spirit)\b/i,
+  ],
+  [
+    'disinfect',
+    /\b(?:disinfect|saniti[sz]|sterili[sz])\w*|\b(?:how|best way|should)\b.{0,30}\b(?:clean|wash)(?:ing)?\b.{0,40}\b(?:tins?|jars?|jugs?|pots?|tools?|spoons?|moulds?|molds?|containers?|equipment|tubes?|lids?|wax)\b/i,
+  ],
+  ['patch-test', /\bpatch[- ]?test\w*/i],
+  [
+    'glass',
+    /\b(?:jar|jars|glass|jug|bottle|pot)\b.{0,40}\b(?:cracked|cracks?|broke|broken|shatter\w*|breaks?)\b|\b(?:cracked|broken|shattered)\b.{0,20}\b(?:jar|glass|jug)\b|\bthermal shock\b/i,
+  ],
+  [
+    'water-bath',
+    /\b(?:water[- ]?bath|bain[- ]?marie|double boiler)\b.{0,60}\b(?:dry|how (?:do|to|should)|safe|safely|top up|level|boil)\b|\bhow\b.{0,30}\b(?:use|set up|run)\b.{0,20}\b(?:water[- ]?bath|bain[- ]?marie|double boiler)\b|\b(?:in|with|use) (?:the|a|my|our) microwave\b/i,
+  ],
+  [
+    'rags',
+    /\b(?:oily|oil-soaked|linseed|flax(?:seed)?|soaked)\b.{0,20}\b(?:rags?|cloths?)\b|\b(?:rags?|cloths?)\b.{0,30}\b(?:catch fire|self-heat|oily)\b/i,
+  ],
+  [
+    'spoiled',
+    /\b(?:is|are|has|have|how|why|my|our|the)\b.{0,50}\b(?:mou?ldy|rancid|gone off|white bloom|smells? (?:of|like) (?:crayons?|old nuts|putty|yeast))\b|\b(?:mou?ld|bloom)\b.{0,20}\b(?:on|in)\b.{0,20}\b(?:balm|tins?|jar|oil|lid)\b/i,
+  ],
+  [
+    'hygiene',
+    /\bhygiene\b|\bclean(?:liness)? (?:rules|at the bench)\b|\bgloves\b.{0,30}\b(?:need|wear|filling|balm)\b|\b(?:need|wear)\b.{0,20}\bgloves\b/i,
+  ],
+];
+
+/** Stocks, recipes, labels and dates are other topics' words. */
+const elsewhere =
+  /\b(?:scale|recipe|lots?|batch(?:es)?|workshop|reaction|report|rash|cost|price|how long|expires?|swap|substitute|infus\w*|check)\b/i;
+
+/** The advice a message asks for, by its id; undefined when it asks for none. */
+export const readAdvice = (text: string): string | undefined => {
+  const head = text.slice(0, 400);
+  const found = asked.find(([, pattern]) => pattern.test(head))?.[0];
+  const pressing = found === 'wax-fire' || found === 'burn' || found === 'alcohol-and-flame';
+  return found !== undefined && !pressing && elsewhere.test(head) ? undefined : found;
+};
