@@ -1,4 +1,5 @@
 import { defined } from '../../core/defined.ts';
+import { isMassUnit, isVolumeUnit } from '../../core/units.ts';
 import type { Trouble } from '../answer.ts';
 import type { Reading } from '../reading.ts';
 import { takeOwnIngredients, takeRemembered } from './body.ts';
@@ -119,6 +120,19 @@ const withRemembered = (reading: Reading, read: ScaleReading): BodyRead => {
     : { read: { ...read, recipe: near.recipe }, assumed: near.assumed };
 };
 
+const isWeighed = (line: unknown): boolean => {
+  const unit = typeof line === 'object' && line !== null && 'unit' in line ? String(line.unit) : '';
+  return isMassUnit(unit) || isVolumeUnit(unit);
+};
+
+/** "Cost of 20 g beeswax, 80 g olive oil": amounts that were written out are the amounts to reckon. */
+const asWritten = (asked: BatchAsked): BatchAsked => {
+  const { batch, trouble, ...rest } = asked;
+  const lines = batch?.lines;
+  if (trouble !== howMuch || !batch || !Array.isArray(lines) || !lines.every(isWeighed)) return asked;
+  return { ...rest, batch: { ...batch, factor: 1 } };
+};
+
 /** Reads the batch of a cost question off `items`, what was asked before filling the gaps. */
 export const readCostBatch = (reading: Reading, items: readonly Item[]): BatchAsked => {
   const before = batchBefore(reading);
@@ -130,7 +144,7 @@ export const readCostBatch = (reading: Reading, items: readonly Item[]): BatchAs
   const single = each.size ?? (whole && isSingle(reading, whole) ? (whole.size as Size) : undefined);
   const batch = whole && single ? oneOf(whole, single) : whole;
   const { blocking } = leftover(read.board, batchCostWords, batch !== undefined);
-  return {
+  return asWritten({
     assumed: [...read.assumed, ...assumed],
     blocking,
     own:
@@ -141,5 +155,5 @@ export const readCostBatch = (reading: Reading, items: readonly Item[]): BatchAs
       container: containerIn(reading, items),
       trouble: read.trouble ?? lackOf(batch),
     }),
-  };
+  });
 };

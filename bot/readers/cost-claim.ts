@@ -1,39 +1,22 @@
 import { defined } from '../../core/defined.ts';
-import type { Trouble } from '../answer.ts';
 import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
-import { askWhich } from './ask-back.ts';
 import { readCostBatch } from './cost-batch.ts';
 import { claimLabour, hasWork, takeHours } from './cost-labour.ts';
-import { currencyTrouble } from './cost-money.ts';
-import { containerWord, readPrices } from './cost-prices.ts';
+import { withParts } from './cost-parts.ts';
+import { claimMissing, claimPast, isPlain, oneThing } from './cost-past.ts';
+import { readPrices } from './cost-prices.ts';
 import { asksMargin, claimSelling, sellingIn } from './cost-selling.ts';
 import { readCostSwap } from './cost-swap.ts';
-import { aroundMoney, costCues, lastCost, payCues, sellCues } from './cost-words.ts';
-import { leftover } from './leftover.ts';
-import { boardOf } from './target.ts';
+import { readWhen } from './cost-when.ts';
+import { costCues, lastCost, payCues, sellCues, whichDay } from './cost-words.ts';
 
 /** Purchases with a lot, a date or a shop belong to the stock; a price here is only a price. */
-const elsewhere =
-  /\b(?:lots?|bought|best before|bbe|expir\w+|stock|batch (?:list|note)|workshop|label|labels|claim)\b/i;
+const elsewhere = /\b(?:lots?|bought|best before|bbe|expir\w+|stock|batch (?:list|note)|workshop|claim)\b/i;
 /** "prices", "price list", "show our prices". */
 const listing =
   /^\W*(?:(?:please|pls|hi|hello|hey|pipkin|show|list|see|what|what's|whats|are|is|our|the|my|all|me|us|current|can|could|you|i|we|get|give|do|have|noted|saved|price)\b[\s,'!]*)*(?:prices|price list|pricelist)\W*(?:please|pls|thanks|do we have|have we|noted|so far|we have|list|thank you|\W)*$/i;
 
 const removing = /\b(?:delete|remove|drop|clear|forget)\b.*\bprices?\b|\bno (?:more )?price\b/i;
-
-const oneThing = (reading: Reading): { readonly thing?: string; readonly trouble?: Trouble } => {
-  const [item, second] = reading.items.filter((each) => /[ic]/.test(each.letter));
-  if (!item || second) return {};
-  if (item.letter === 'c') return { thing: containerWord(item.word) };
-  const [id, ...more] = item.ingredients ?? [];
-  return id === undefined || more.length > 0 || item.because ? { trouble: askWhich(item) } : { thing: id };
-};
-
-/** Only names and words of the trade are left: nothing that would make it another request. */
-const isPlain = (reading: Reading): boolean => {
-  const rest = reading.items.filter((item) => !/[ic]/.test(item.letter));
-  return leftover(boardOf(rest), aroundMoney, false).blocking.length === 0;
-};
 
 const claimList = (reading: Reading): Claim | undefined => {
   if (listing.test(reading.corrected)) return claim({ action: 'prices' }, 2.8);
@@ -54,6 +37,9 @@ const looksPriced = (reading: Reading): boolean => {
     )
   )
     return true;
+  // "Labels are 12 for 100".
+  if (/\d\s+(?:[a-z]+\s+)?for\s+\d/i.test(reading.text) && reading.items.some((item) => item.letter === 'c'))
+    return true;
   const money =
     /\d[.,]\d{2}(?!\d)/.test(reading.text) ||
     /\b(?:each|apiece|cents?|pence|eur|euros?|gbp|usd)\b|\d\s?(?:p|c|ct)\b/i.test(reading.text);
@@ -66,13 +52,19 @@ const asksCost = (reading: Reading): boolean =>
 
 const claimPrices = (reading: Reading): Claim | undefined => {
   if (!looksPriced(reading) || asksCost(reading)) return undefined;
-  const read = readPrices(reading);
+  const dated = readWhen(reading);
+  const read = readPrices(
+    dated ? { ...reading, items: reading.items.filter((item) => !dated.items.includes(item)) } : reading,
+  );
   if (!read) return undefined;
-  const trouble = read.trouble ?? currencyTrouble(reading);
+  const { trouble } = read;
   if (trouble) return refuse(trouble, read.prices.length > 0 || anyWord(reading, costCues) ? 2.7 : 1.6);
   // "New price: shea 19/kg" is no recipe to be saved.
   const weight = anyWord(reading, costCues) ? 3.1 : 2.7;
-  return claim({ action: 'price', prices: read.prices }, weight, read.assumed);
+  const day = dated?.when.day;
+  if (dated && day === undefined) return refuse(whichDay, 2.7);
+  const prices = read.prices.map((price) => ({ ...price, ...defined({ on: day }) }));
+  return claim({ action: 'price', prices }, weight, read.assumed);
 };
 
 const hoursOf = (reading: Reading, said: number | undefined): unknown => said ?? lastCost(reading)?.hours;
@@ -112,12 +104,14 @@ const namesThings = (reading: Reading): boolean => reading.items.some((item) => 
 const joining = /\b(?:and|same|also|about|instead|now)\b/i;
 
 /** What a message would mean about money: a price, the price list, labour, the cost of a batch, a margin. */
-export const claimMoney = (reading: Reading): Claim | undefined => {
-  if (elsewhere.test(reading.text)) return undefined;
+export const claimMoney = (heard: Reading): Claim | undefined => {
+  if (elsewhere.test(heard.text)) return undefined;
+  const reading = withParts(heard);
+  if (!reading) return undefined;
   if (hasWork(reading) && !namesThings(reading)) return claimLabour(reading);
   const margin = claimMargin(reading);
   if (margin) return margin;
-  const simple = claimList(reading) ?? claimPrices(reading);
+  const simple = claimPast(reading) ?? claimMissing(reading) ?? claimList(reading) ?? claimPrices(reading);
   if (simple) return simple;
   if (anyWord(reading, costCues)) return claimCost(reading, 2.8);
   if (!lastCost(reading)?.batch) return undefined;

@@ -15,11 +15,19 @@ const signs: readonly (readonly [RegExp, readonly string[]])[] = [
   [/\$|\bdollars?\b/i, ['USD', 'CAD', 'AUD', 'NZD', 'SGD', 'HKD']],
 ];
 
+const saidIn = (text: string): readonly string[] | undefined =>
+  signs.find(([pattern]) => pattern.test(text))?.[1];
+
+/** The currency a text names, where it is not the group's own: a bare $ is the group's dollar if it has one. */
+export const otherSaid = (text: string, own: string): string | undefined => {
+  const said = saidIn(text);
+  return !said || said.includes(own) ? undefined : said[0];
+};
+
 /** A currency that was said and is not the group's. */
 export const currencyTrouble = (reading: Reading): Trouble | undefined => {
-  const own = reading.settings.currency;
-  const said = signs.find(([pattern]) => pattern.test(reading.text))?.[1];
-  return !said || said.includes(own) ? undefined : otherCurrency(said[0] ?? '', own);
+  const other = otherSaid(reading.text, reading.settings.currency);
+  return other === undefined ? undefined : otherCurrency(other, reading.settings.currency);
 };
 
 const isCents = (next: Item | undefined): boolean => /^(?:p|pence|penny|cents?|cts?)$/.test(next?.word ?? '');
@@ -59,12 +67,27 @@ export const moneyAt = (items: readonly Item[], at: number, currency: string): M
   return price === undefined ? { items: taken, trouble: badMoney } : { price, items: taken };
 };
 
+/** "Labels are 12 for 100": of two numbers after the thing the first is the money, unless only the second has pence. */
+const firstForMany = (segment: readonly Item[]): number | undefined => {
+  const at = segment.findIndex(
+    (item, index) =>
+      item.letter === 'n' && segment[index + 1]?.word === 'for' && segment[index + 2]?.letter === 'n',
+  );
+  const named = segment.findIndex((item) => item.letter === 'c');
+  if (at < 0 || named < 0 || named > at) return undefined;
+  const whole = (item: Item | undefined): boolean => Number.isInteger(item?.value);
+  return whole(segment[at]) && !whole(segment[at + 2]) ? undefined : at;
+};
+
 /** Which number is the money: beside a sign, after "for"/"costs"/"at", else the last one. */
 export const moneyIn = (segment: readonly Item[], currency: string): MoneyRead | undefined => {
   const places = segment.flatMap((_, at) => {
     const read = moneyAt(segment, at, currency);
     return read ? [{ at, read }] : [];
   });
+  const many = firstForMany(segment);
+  const bought = places.find(({ at }) => at === many);
+  if (bought) return bought.read;
   const telling = (at: number): boolean =>
     /^(?:€|\$|£|costs?|for|paid|pay|is|are|at)$/.test(segment[at - 1]?.word ?? '') ||
     /^(?:€|\$|£|eur|euros?)$/.test(segment[at + 1]?.word ?? '');

@@ -5,7 +5,7 @@ import { isMassUnit, isVolumeUnit } from '../../core/units.ts';
 import type { Trouble } from '../answer.ts';
 import type { Reading } from '../reading.ts';
 import { askWhich, unknownIngredient } from './ask-back.ts';
-import { type MoneyRead, moneyIn } from './cost-money.ts';
+import { type MoneyRead, moneyIn, otherSaid } from './cost-money.ts';
 import { isThing, priceSegments } from './cost-segments.ts';
 import { noMoney, noPack, priceWords } from './cost-words.ts';
 import type { Item } from './item.ts';
@@ -16,6 +16,8 @@ export interface PriceRead {
   readonly price: string;
   readonly pack: { readonly amount: number; readonly unit: 'g' | 'ml' | 'each' };
   readonly vat?: 'incl' | 'excl';
+  /** As typed, where it is not the group's own. */
+  readonly currency?: string;
 }
 
 export interface PricesRead {
@@ -73,7 +75,7 @@ const containerPack = (
 const vatOf = (segment: readonly Item[]): 'incl' | 'excl' | undefined => {
   const words = segment.map((item) => item.word);
   if (!words.some((word) => /^(?:vat|tax|gst)$/.test(word))) return undefined;
-  return words.some((word) => /^(?:excl|excluding|exclusive|without|plus|before|net|\+|no)$/.test(word))
+  return words.some((word) => /^(?:ex|excl|excluding|exclusive|without|plus|before|net|\+|no)$/.test(word))
     ? 'excl'
     : 'incl';
 };
@@ -123,12 +125,12 @@ const finished = (
   { id, name, trouble }: Thing,
   pack: Pack,
   money: MoneyRead,
-  vat: PriceRead['vat'],
+  more: Pick<PriceRead, 'vat' | 'currency'>,
 ): One => {
   const problem = trouble ?? money.trouble ?? (pack.pack ? undefined : noPack(name));
   if (problem) return { trouble: problem };
   if (id === undefined || money.price === undefined || !pack.pack) return {};
-  const price = { thing: id, price: money.price, pack: pack.pack, ...defined({ vat }) };
+  const price = { thing: id, price: money.price, pack: pack.pack, ...defined({ ...more }) };
   return item.misspelt ? { price, assumed: `I read "${item.misspelt}" as ${name}.` } : { price };
 };
 
@@ -163,7 +165,12 @@ const readOne = (segment: readonly Item[], reading: Reading): One | undefined =>
       ? ingredientPack(segment, reading, money.items)
       : containerPack(segment, reading, thing, money.items);
   if (looseOf(segment, [...money.items, ...pack.items, thing]).length > 0) return undefined;
-  return finished(thing, thingOf(thing, pack), pack, money, vatOf(segment));
+  const [first] = segment;
+  const said = reading.text.slice(first?.from, segment.at(-1)?.to);
+  // A sign before the first word read ("$9.99 for …") belongs to it.
+  const sign = first ? reading.text.slice(Math.max(0, first.from - 1), first.from) : '';
+  const currency = otherSaid(`${sign}${said}`, reading.settings.currency);
+  return finished(thing, thingOf(thing, pack), pack, money, defined({ vat: vatOf(segment), currency }));
 };
 
 /** Reads prices out of a message: "shea costs 18 per kg", "beeswax 500 g 14.50", "tins are 0.35 each", or several. */

@@ -18,7 +18,7 @@ export const priceWords = new Set([
   ...`per each a an one pack packs packet packets bag bags of pay paid pays paying is are at now new note noted for in it its set update incl including
   inclusive included excl excluding exclusive plus with without vat tax gst before after net gross eur euro euros gbp usd cad aud chf quid sterling dollar dollars
   cent cents ct cts p pence penny pennies pound pounds kilo litre gram we get got apiece ea tub tubs tubes bottle bottles jug jugs sack sacks block blocks
-  remember record unit units piece pieces pcs pc dried empty delivery save went gone up down rose fell cost's did do does how much what that they them`.split(
+  remember record unit units piece pieces pcs pc dried empty delivery save went gone up down rose fell cost's ex lid lids label labels sticker stickers seal seals sleeve sleeves did do does how much what that they them`.split(
     /\s+/,
   ),
 ]);
@@ -54,8 +54,12 @@ export const badMoney: Trouble = {
 };
 export const otherCurrency = (said: string, own: string): Trouble => ({
   code: 'bad-quantity',
-  text: `This book keeps its prices in ${own}, and that one is in ${said}. Give it in ${own}, or ask for "currency ${said}" first.`,
+  text: `This book reckons in ${own}, and that is in ${said}. Give it in ${own}, or ask for "currency ${said}" first.`,
 });
+export const whichDay: Trouble = {
+  code: 'bad-quantity',
+  text: 'On which day was that price? Give the whole date, for example "shea 16 per kg on 2026-03-02", or leave it out for today.',
+};
 export const labourHow = missing(
   'What does an hour cost, and how many does a batch take? For example "labour 15 an hour, 2 hours".',
 );

@@ -40,6 +40,12 @@ const price = z.strictObject({
   price: decimal,
   pack: packSchema,
   vat: z.enum(['incl', 'excl']).optional(),
+  currency: z
+    .string()
+    .regex(/^[A-Z]{3}$/)
+    .optional(),
+  /** The day the price is of, if not today. */
+  on: z.iso.date('Write the day as 2026-03-02.').optional(),
 });
 
 const hours = z
@@ -48,9 +54,16 @@ const hours = z
   .max(1000, 'That is more than a batch can take. Try "2 hours".');
 
 const request = z.strictObject({
-  action: z.enum(['price', 'prices', 'remove', 'labour', 'cost']),
+  action: z.enum(['price', 'prices', 'history', 'missing', 'remove', 'labour', 'cost']),
   prices: z.array(price).max(60, 'At most 60 prices at once.').optional(),
   thing: pricedThing.optional(),
+  when: z
+    .strictObject({
+      day: z.iso.date().optional(),
+      month: z.int().min(1).max(12).optional(),
+      year: z.int().min(2000).max(2099).optional(),
+    })
+    .optional(),
   /** The hourly rate; null counts no labour. */
   rate: decimal.nullable().optional(),
   hours: hours.optional(),
@@ -111,6 +124,10 @@ export const cost = topic({
       say: 'sell Fernlea hand balm at 6.50, 24 tins of 15 ml: what margin',
       means: { action: 'cost', sellAt: '6.5', batch: { recipe: 'Fernlea hand balm', count: 24 } },
       demo: 'Fernlea hand balm',
+    },
+    {
+      say: 'what did shea cost in March',
+      means: { action: 'history', thing: 'shea-butter', when: { month: 3 } },
     },
     { say: 'prices', means: { action: 'prices' } },
   ],

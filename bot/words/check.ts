@@ -11,11 +11,10 @@ import { figuresOf } from './check-figures.ts';
 import { nextSteps } from './check-next.ts';
 import { allergenLines, capital, limitTable, regionNames, verdictWords } from './check-tables.ts';
 import { type Batch, findingWarning, howSeen, nameOf, share } from './check-text.ts';
+import { isoDay } from './day.ts';
 import { findRecipe } from './find-recipe.ts';
 import { troubleOf } from './problems.ts';
 import { localRules } from './warnings.ts';
-
-const isoDay = (at: number): string => new Date(at).toISOString().slice(0, 10);
 
 const shareTrouble = (problem: ShareProblem): Trouble =>
   problem.code === 'no-batch-for-drops'

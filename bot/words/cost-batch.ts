@@ -17,6 +17,8 @@ export interface Costed {
   readonly scaled: Scaled;
   readonly costs: Costs;
   readonly prices: Prices;
+  /** What it is reckoned in: the group's currency. */
+  readonly currency: string;
   readonly container?: string;
   readonly size?: { readonly amount: number; readonly unit: 'g' | 'ml' };
   readonly labour?: { readonly ratePerHour: string; readonly hours: number };
@@ -63,6 +65,14 @@ const containerOf = (wish: CostWish, prices: Prices, counted: boolean): Containe
     : { name: only, assumed: [`No container was named: I took the ${only}, the only one with a price.`] };
 };
 
+/** What goes with each container, counted where it has a price. */
+const partWords = ['lid', 'label', 'sticker', 'seal', 'sleeve'];
+
+const partsWithPrice = (prices: Prices): readonly string[] =>
+  partWords.filter((word) =>
+    Object.keys(prices).some((thing) => thing === word || thing.startsWith(`${word}-`)),
+  );
+
 /** Scales these lines to what the wish asks for and reckons them at the group's prices. */
 export const costLinesOf = (
   wish: CostWish,
@@ -84,13 +94,16 @@ export const costLinesOf = (
   if (!scaled.ok) return troubleOf(scaled.problem);
   const prices = tools.book.state.prices ?? {};
   const container = containerOf(wish, prices, scaled.value.containers !== undefined);
-  const labour = wish.one ? undefined : labourFor(tools.book.state.labour, wish.hours, settings.currency);
+  const { currency } = settings;
+  const labour = wish.one ? undefined : labourFor(tools.book.state.labour, wish.hours, currency);
   const counted =
-    container.name === undefined ? undefined : { name: container.name, ...defined({ holds: batch.size }) };
+    container.name === undefined
+      ? undefined
+      : { name: container.name, parts: partsWithPrice(prices), ...defined({ holds: batch.size }) };
   const costs = costOf({
     scaled: scaled.value,
     prices,
-    currency: settings.currency,
+    currency,
     ...defined({ labour, container: counted }),
   });
   return {
@@ -98,6 +111,7 @@ export const costLinesOf = (
     scaled: scaled.value,
     costs,
     prices,
+    currency,
     assumed: container.assumed,
     ...defined({ name, container: container.name, size: batch.size, labour }),
   };

@@ -1,5 +1,5 @@
 import { coinText } from '../../core/cost/money.ts';
-import type { KeptPrice } from '../../core/cost/prices.ts';
+import type { DayPrice } from '../../core/cost/prices.ts';
 import { ingredientById } from '../../core/ingredients.ts';
 import { readable } from './numbers.ts';
 import { shortName } from './warnings.ts';
@@ -27,7 +27,7 @@ export const containersText = (
   return size ? `${count} ${word} of ${readable(size.amount)} ${size.unit}` : `${count} ${word}`;
 };
 
-const packText = ({ pack }: KeptPrice): string => {
+const packText = ({ pack }: DayPrice): string => {
   if (pack.unit === 'each') return pack.amount === 1 ? 'each' : `for ${readable(pack.amount)}`;
   const big = pack.unit === 'g' ? 'kg' : 'l';
   return pack.amount === 1000 ? `per ${big}` : `per ${readable(pack.amount)} ${pack.unit}`;
@@ -40,7 +40,7 @@ export const typedText = (price: string, digits: number): string => {
 };
 
 /** "14.50 EUR per 500 g, incl. VAT". */
-export const priceText = (price: KeptPrice, digits: number): string => {
+export const priceText = (price: DayPrice, digits: number): string => {
   const vat = price.vat ? `, ${price.vat}. VAT` : '';
   return `${typedText(price.price, digits)} ${price.currency} ${packText(price)}${vat}`;
 };

@@ -5,6 +5,7 @@ import type { Answer, Block, Trouble } from '../answer.ts';
 import type { Tools } from '../topic.ts';
 import type { CostWish } from '../topics/cost.ts';
 import { priceText, thingName, typedText } from './cost-money.ts';
+import { isoDay } from './day.ts';
 import { by } from './recipe-table.ts';
 
 const figuresOf = (entries: readonly (readonly [string, KeptPrice])[]): Answer['figures'] => ({
@@ -75,6 +76,37 @@ export const listPrices = (wish: CostWish, tools: Tools): Answer | Trouble => {
 /** Most prices one book holds: far more than a group buys. */
 const mostPrices = 2000;
 
+const notYet = (on: string): Trouble => ({
+  code: 'bad-quantity',
+  text: `${on} is still to come. Note a price when it is paid, for example "shea costs 18 per kg".`,
+});
+
+/** What the price was; or that an older one went to its place in the past. */
+const changeText = (
+  thing: string,
+  on: string | undefined,
+  old: KeptPrice | undefined,
+  now: KeptPrice | undefined,
+): string[] => {
+  if (!old || !now) return [];
+  const digits = minorDigits(old.currency);
+  return on !== undefined && on < now.at
+    ? [
+        `Kept as an earlier price of ${thingName(thing)} (${on}); since ${now.at} it is ${priceText(now, digits)}.`,
+      ]
+    : [`${thingName(thing)} was ${priceText(old, digits)} (${old.at}).`];
+};
+
+/** A price in another currency is kept as typed, and changes nothing for sums in the group's own. */
+const foreignText = (entries: readonly (readonly [string, KeptPrice])[], own: string): string[] => {
+  const foreign = entries.find(([, { currency }]) => currency !== own)?.[1].currency;
+  return foreign === undefined
+    ? []
+    : [
+        `Kept in ${foreign} as typed. I reckon in ${own} and change no money: ask "currency ${foreign}" to reckon in that.`,
+      ];
+};
+
 /** Writes prices into the book, each as an event of its own. */
 export const notePrices = async (wish: CostWish, tools: Tools): Promise<Answer | Trouble> => {
   const { prices = [] } = wish;
@@ -85,9 +117,12 @@ export const notePrices = async (wish: CostWish, tools: Tools): Promise<Answer |
     return { code: 'out-of-range', text: `This book holds ${mostPrices} prices already.` };
   }
   const { currency } = tools.settings;
-  for (const { thing, price, pack, vat } of prices) {
+  const today = isoDay(tools.at);
+  const late = prices.find(({ on }) => on !== undefined && on > today);
+  if (late) return notYet(late.on ?? '');
+  for (const { thing, price, pack, vat, on, currency: said } of prices) {
     await tools.book.record(
-      { kind: 'price-noted', thing, price, currency, pack, ...defined({ vat }) },
+      { kind: 'price-noted', thing, price, currency: said ?? currency, pack, ...defined({ vat, on }) },
       by(tools),
     );
   }
@@ -96,20 +131,19 @@ export const notePrices = async (wish: CostWish, tools: Tools): Promise<Answer |
     const kept = priceOf(now, thing);
     return kept ? [[thing, kept] as const] : [];
   });
-  const changed = entries.flatMap(([thing, kept]) => {
-    const old = priceOf(before, thing);
-    const digits = minorDigits(kept.currency);
-    return old ? [`${thingName(thing)} was ${priceText(old, digits)} (${old.at}).`] : [];
-  });
-  const digits = minorDigits(currency);
+  const changed = prices.flatMap(({ thing, on }) =>
+    changeText(thing, on, priceOf(before, thing), priceOf(now, thing)),
+  );
   return {
     title: entries.length === 1 ? 'Price noted' : `${entries.length} prices noted`,
     blocks: [
       {
         kind: 'list',
-        items: entries.map(([thing, kept]) => `${thingName(thing)}: ${priceText(kept, digits)}`),
+        items: entries.map(
+          ([thing, kept]) => `${thingName(thing)}: ${priceText(kept, minorDigits(kept.currency))}`,
+        ),
       },
-      ...changed.map((text) => ({ kind: 'text', text }) as const),
+      ...[...changed, ...foreignText(entries, currency)].map((text) => ({ kind: 'text', text }) as const),
     ],
     figures: { ...figuresOf(entries), currency },
     warnings: [],

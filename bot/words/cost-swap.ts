@@ -29,7 +29,7 @@ export const swapEffect = (wish: CostWish, before: Costed, tools: Tools): SwapTo
   }
   const after = costLinesOf(wish, swapped(before.lines, from, to), tools, before.name);
   if ('code' in after) return after;
-  const { currency } = tools.settings;
+  const { currency } = before;
   const missing = [...before.costs.missing, ...after.costs.missing];
   const names = `${shortName(to)} instead of ${shortName(from)}`;
   if (missing.length > 0) {

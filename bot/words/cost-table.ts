@@ -9,7 +9,7 @@ import { shortName } from './warnings.ts';
 
 const why: Readonly<Record<MissingPrice['why'], string>> = {
   none: '',
-  'other-currency': ' (noted in another currency)',
+  'other-currency': ' (noted in another currency: "currency GBP" and the like changes yours)',
   'no-density': ' (priced by volume, and I know no density: give a price by weight)',
   'wrong-kind': ' (its price is for something else: by weight for ingredients, each for containers)',
 };
@@ -45,6 +45,10 @@ const labourLine = ({ costs, labour }: Costed, currency: string): string[] =>
       ]
     : [];
 
+/** ", each with lid and label": what is priced beside the container. */
+const withParts = ({ costs }: Costed): string =>
+  costs.parts.length === 0 ? '' : `, each with ${costs.parts.map(({ thing }) => thing).join(' and ')}`;
+
 /** Containers, labour, total and per container, in sentences. */
 export const costLines = (costed: Costed, currency: string): readonly string[] => {
   const { costs, scaled, container, size } = costed;
@@ -57,7 +61,7 @@ export const costLines = (costed: Costed, currency: string): readonly string[] =
       : ` That is ${money(costs.perContainer)} for each ${container ?? 'container'}.`;
   return [
     ...(count !== undefined && container && !containerMissing
-      ? [`${containersText(count, container, size)}: ${money(costs.containers)}.`]
+      ? [`${containersText(count, container, size)}${withParts(costed)}: ${money(costs.containers)}.`]
       : []),
     ...labourLine(costed, currency),
     isOpen(costs)
@@ -87,6 +91,7 @@ export const costFigures = (costed: Costed, currency: string): Answer['figures']
     ingredients_cost: known ? figure(costs.ingredients, costs.digits) : null,
     ingredients_complete: costs.lines.every((line) => line.coins !== undefined),
     containers_cost: counted && !lacks(container) ? figure(costs.containers, costs.digits) : null,
+    parts_cost: costs.parts.map(({ thing, coins }) => ({ thing, cost: figure(coins, costs.digits) })),
     labour_cost: labour ? figure(costs.labour, costs.digits) : null,
     total_cost: isOpen(costs) ? null : figure(costs.total, costs.digits),
     per_container: costs.perContainer === undefined ? null : figure(costs.perContainer, costs.digits),

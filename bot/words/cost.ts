@@ -5,6 +5,7 @@ import type { CostWish } from '../topics/cost.ts';
 import { type Costed, costBatch, mixesVat } from './cost-batch.ts';
 import { marginOf } from './cost-margin.ts';
 import { containersText } from './cost-money.ts';
+import { missingPrices, pastPrices } from './cost-past.ts';
 import { listPrices, notePrices, removePrice } from './cost-prices.ts';
 import { swapEffect } from './cost-swap.ts';
 import { costFigures, costLines, costTable } from './cost-table.ts';
@@ -65,7 +66,7 @@ const warningsOf = ({ costs }: Costed): Warning[] => [
 const answerBatch = (wish: CostWish, tools: Tools, first: readonly Block[] = []): Answer | Trouble => {
   const costed = costBatch(wish, tools);
   if ('code' in costed) return costed;
-  const { currency } = tools.settings;
+  const { currency } = costed;
   const margin = marginOf(wish, costed, currency);
   if (margin && 'code' in margin) return margin;
   const effect = swapEffect(wish, costed, tools);
@@ -119,6 +120,10 @@ export const answerCost = (wish: CostWish, tools: Tools): Answer | Trouble | Pro
       return notePrices(wish, tools);
     case 'prices':
       return listPrices(wish, tools);
+    case 'history':
+      return pastPrices(wish, tools);
+    case 'missing':
+      return missingPrices(wish, tools);
     case 'remove':
       return removePrice(wish, tools);
     case 'labour':

@@ -25,10 +25,11 @@ export interface CostRequest {
   readonly scaled: Pick<Scaled, 'lines' | 'strained' | 'containers'>;
   readonly prices: Prices | undefined;
   readonly currency: string;
-  /** The container's word ("tin") and what it holds, if containers are counted at all. */
+  /** The container's word ("tin"), what it holds, and what each has beside ("lid", "label"), if they are counted at all. */
   readonly container?: {
     readonly name: string;
     readonly holds?: { readonly amount: number; readonly unit: 'g' | 'ml' };
+    readonly parts?: readonly string[];
   };
   readonly labour?: { readonly ratePerHour: string; readonly hours: number };
 }
@@ -37,7 +38,10 @@ export interface Costs {
   readonly lines: readonly CostLine[];
   readonly missing: readonly MissingPrice[];
   readonly ingredients: bigint;
+  /** Containers with their lids and labels. */
   readonly containers: bigint;
+  /** What of that each lid and label makes; they sum to the containers with the container itself. */
+  readonly parts: readonly { readonly thing: string; readonly coins: bigint }[];
   readonly labour: bigint;
   /** All that is known, in smallest coins: the sum of the three above. */
   readonly total: bigint;
@@ -79,21 +83,35 @@ const weighed = ({ scaled }: CostRequest): { ingredient: string; grams: number; 
   ...scaled.strained.map(({ ingredient, grams }) => ({ ingredient, grams, strained: true })),
 ];
 
-interface ContainerCost {
+interface PieceCost {
+  readonly thing: string;
   readonly cost: Money;
   readonly missing?: MissingPrice;
 }
 
-const containerCost = ({ scaled, container, prices, currency }: CostRequest): ContainerCost => {
-  const none = { cost: ofCoins(0n, 0) };
-  if (!container || scaled.containers === undefined) return none;
-  const sized = containerThing(container.name, container.holds);
-  const price = priceOf(prices, sized) ?? priceOf(prices, container.name);
-  const thing = container.name;
+/** So many pieces at a pack's price. */
+const pieceCost = (
+  thing: string,
+  count: number,
+  price: KeptPrice | undefined,
+  currency: string,
+): PieceCost => {
+  const none = { thing, cost: ofCoins(0n, 0) };
   if (!price) return { ...none, missing: { thing, why: 'none' } };
   if (price.currency !== currency) return { ...none, missing: { thing, why: 'other-currency' } };
   if (price.pack.unit !== 'each') return { ...none, missing: { thing, why: 'wrong-kind' } };
-  return { cost: portion(money(price.price), micro(scaled.containers), micro(price.pack.amount)) };
+  return { thing, cost: portion(money(price.price), micro(count), micro(price.pack.amount)) };
+};
+
+/** The container first, then a lid, a label and so on for each. */
+const pieceCosts = ({ scaled, container, prices, currency }: CostRequest): readonly PieceCost[] => {
+  const count = scaled.containers;
+  if (!container || count === undefined) return [];
+  const priced = (thing: string): KeptPrice | undefined =>
+    priceOf(prices, containerThing(thing, container.holds)) ?? priceOf(prices, thing);
+  return [container.name, ...(container.parts ?? [])].map((thing) =>
+    pieceCost(thing, count, priced(thing), currency),
+  );
 };
 
 const labourCost = ({ labour }: CostRequest): Money =>
@@ -102,6 +120,15 @@ const labourCost = ({ labour }: CostRequest): Money =>
 const missingOf = (things: readonly MissingPrice[]): MissingPrice[] => [
   ...new Map(things.map((each) => [each.thing, each])).values(),
 ];
+
+/** Lids and labels without the container itself, which is the rest. */
+const pieceShares = (pieces: readonly PieceCost[], sum: bigint): Costs['parts'] => {
+  const shares = shareCoins(
+    pieces.map(({ cost }) => cost),
+    sum,
+  );
+  return pieces.map(({ thing }, at) => ({ thing, coins: shares[at] ?? 0n })).slice(1);
+};
 
 /**
  * What a weigh-out costs at the noted prices. Every sum is exact and rounded half up once; the lines are shared so
@@ -116,14 +143,15 @@ export const costOf = (request: CostRequest): Costs => {
   const known = all.map(({ at }) => ('cost' in at ? at.cost : ofCoins(0n, 0)));
   const ingredients = coins(sumOf(known), digits);
   const shares = shareCoins(known, ingredients);
-  const container = containerCost(request);
+  const pieces = pieceCosts(request);
+  const pieceSum = sumOf(pieces.map(({ cost }) => cost));
   const labour = labourCost(request);
   const missing = missingOf([
     ...all.flatMap(({ line, at }) => ('missing' in at ? [{ thing: line.ingredient, why: at.missing }] : [])),
-    ...(container.missing ? [container.missing] : []),
+    ...pieces.flatMap((piece) => piece.missing ?? []),
   ]);
-  const parts = [ingredients, coins(container.cost, digits), coins(labour, digits)] as const;
-  const total = parts[0] + parts[1] + parts[2];
+  const sums = [ingredients, coins(pieceSum, digits), coins(labour, digits)] as const;
+  const total = sums[0] + sums[1] + sums[2];
   const count = request.scaled.containers;
   const each =
     missing.length === 0 && count !== undefined && count > 0
@@ -135,13 +163,14 @@ export const costOf = (request: CostRequest): Costs => {
       ...('cost' in at ? { coins: shares[index] ?? 0n } : {}),
     })),
     missing,
-    ingredients: parts[0],
-    containers: parts[1],
-    labour: parts[2],
+    ingredients: sums[0],
+    containers: sums[1],
+    parts: pieceShares(pieces, sums[1]),
+    labour: sums[2],
     total,
     ...(each === undefined ? {} : { perContainer: each }),
     digits,
-    exact: plus(plus(sumOf(known), container.cost), labour),
+    exact: plus(plus(sumOf(known), pieceSum), labour),
     byDensity: all.flatMap(({ line, at }) =>
       'cost' in at && at.densityGMl !== undefined
         ? [{ ingredient: line.ingredient, densityGMl: at.densityGMl }]

@@ -30,6 +30,8 @@ export const priceNoted = z.strictObject({
   pack: packSchema,
   /** Whether VAT or sales tax is in the price, as it was said; nothing is ever added or taken off. */
   vat: z.enum(['incl', 'excl']).optional(),
+  /** The day the price is of, where it is not the day it was noted. */
+  on: z.iso.date().optional(),
 });
 export type PriceNoted = z.output<typeof priceNoted>;
 
@@ -45,8 +47,12 @@ export const labourSet = z.strictObject({
 });
 export type LabourSet = z.output<typeof labourSet>;
 
-/** A price as the book keeps it; `at` is the ISO day it was noted. */
-export const keptPrice = priceNoted.omit({ kind: true, thing: true }).extend({ at: z.string() });
+/** A price of a day; `at` is the ISO day it was noted for. */
+const dayPrice = priceNoted.omit({ kind: true, thing: true, on: true }).extend({ at: z.string() });
+export type DayPrice = z.output<typeof dayPrice>;
+
+/** A price as the book keeps it, with the ones before it, oldest first. */
+export const keptPrice = dayPrice.extend({ before: z.array(dayPrice).readonly().optional() });
 export type KeptPrice = z.output<typeof keptPrice>;
 export const pricesSchema = z.record(pricedThing, keptPrice);
 export type Prices = Readonly<Record<string, KeptPrice>>;
@@ -57,13 +63,46 @@ export type Labour = z.output<typeof labourSchema>;
 export const priceOf = (prices: Prices | undefined, thing: string): KeptPrice | undefined =>
   prices && Object.hasOwn(prices, thing) ? prices[thing] : undefined;
 
+/** Earlier prices kept of one thing: years of them. */
+const mostBefore = 60;
+
+/** All prices known of a thing, oldest first. */
+export const historyOf = (price: KeptPrice): readonly DayPrice[] => {
+  const { before = [], ...now } = price;
+  return [...before, now];
+};
+
+/** The newest by its day counts; of one day the one noted last. A price noted late goes to its place in the past. */
+const withEarlier = (old: KeptPrice | undefined, fresh: DayPrice): KeptPrice => {
+  const all = [...(old ? historyOf(old) : []), fresh].sort((a, b) =>
+    a.at < b.at ? -1 : a.at > b.at ? 1 : 0,
+  );
+  const now = all.at(-1) ?? fresh;
+  const before = all.slice(0, -1).slice(-mostBefore);
+  return before.length > 0 ? { ...now, before } : now;
+};
+
 /** The price list after one more price, or one less; `prices` stays as it was. */
 export const afterPrice = (prices: Prices, event: PriceNoted | PriceRemoved, at: string): Prices => {
   if (event.kind === 'price-removed') {
     return Object.fromEntries(Object.entries(prices).filter(([thing]) => thing !== event.thing));
   }
-  const { kind: _kind, thing, ...price } = event;
-  return { ...prices, [thing]: { ...price, at: at.slice(0, 10) } };
+  const { kind: _kind, thing, on, ...price } = event;
+  return { ...prices, [thing]: withEarlier(priceOf(prices, thing), { ...price, at: on ?? at.slice(0, 10) }) };
+};
+
+/** A stretch of days, both ends in it, as ISO days. */
+export interface Days {
+  readonly from: string;
+  readonly to: string;
+}
+
+/** What was paid in a stretch of days: the price that stood when it began, and every new one within it. */
+export const pricesIn = (price: KeptPrice, { from, to }: Days): readonly DayPrice[] => {
+  const known = historyOf(price).filter(({ at }) => at <= to);
+  const within = known.filter(({ at }) => at >= from);
+  const standing = known.filter(({ at }) => at < from).at(-1);
+  return standing && within[0]?.at !== from ? [standing, ...within] : within;
 };
 
 /** `tin-15-ml` for a tin of 15 ml, `tin` where no size is said. */

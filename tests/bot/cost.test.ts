@@ -61,10 +61,58 @@ describe('prices', () => {
     expect(text).toContain('shea butter was 18.00 EUR per kg (2026-11-25)');
   });
 
-  it('should not take a price in another currency for one of the group', async () => {
+  it('should keep a price in another currency as typed, and not take it for one of the group', async () => {
+    const house = await pricedHouse();
+    const said = textOf(await house.say('beeswax is £14.50 a kilo'), { width: 200 });
+    expect(said).toContain('14.50 GBP per kg');
+    expect(said).toContain('currency GBP');
+    const { figures } = answerOf(await house.say(batch));
+    expect(figures).toMatchObject({ missing_prices: ['beeswax'], total_cost: null });
+  });
+
+  it('should keep the old price beside the new one, and tell it by month, day and year', async () => {
     const house = await testHouse();
-    expect(troubleIn(await house.say('beeswax is £14.50 a kilo')).text).toContain('EUR');
-    expect((await house.keeper.open('local')).state.prices).toBeUndefined();
+    await house.say('shea 16 per kg on 2026-03-02');
+    await house.say('shea 17.50 per kg on 2026-03-20');
+    await house.say('shea costs 18 per kg');
+    const told = async (say: string) =>
+      (answerOf(await house.say(say)).figures.prices as { price: string }[]).map(({ price }) => price);
+    expect(await told('what did shea cost in March')).toEqual(['16', '17.5']);
+    expect(await told('what did shea cost in April 2026')).toEqual(['17.5']);
+    expect(await told('what did shea cost on 2026-03-05')).toEqual(['16']);
+    expect(await told('what did shea cost in 2025')).toEqual([]);
+    expect(await told('price history of shea')).toEqual(['16', '17.5', '18']);
+    expect((await house.keeper.open('local')).state.prices?.['shea-butter']?.price).toBe('18');
+  });
+
+  it('should put a price noted late in its place, and take none of a day to come', async () => {
+    const house = await pricedHouse();
+    const text = textOf(await house.say('shea 15 per kg on 2026-01-10'), { width: 200 });
+    expect(text).toContain('Kept as an earlier price');
+    expect(answerOf(await house.say(batch)).figures.ingredients_cost).toBe(6.15);
+    expect(troubleIn(await house.say('shea 15 per kg on 2027-01-10')).code).toBe('bad-quantity');
+  });
+
+  it('should count a lid and a label for each tin where they have a price', async () => {
+    const house = await pricedHouse();
+    await house.say('labels are 12 for 100, lids 8 cents each');
+    const { figures } = answerOf(await house.say(batch));
+    // By hand: 24 × (0.35 + 0.08 + 0.12) = 13.20.
+    expect(figures).toMatchObject({
+      containers_cost: 13.2,
+      parts_cost: [
+        { thing: 'lid', cost: 1.92 },
+        { thing: 'label', cost: 2.88 },
+      ],
+      total_cost: 19.35,
+    });
+  });
+
+  it('should name the prices a recipe still lacks', async () => {
+    const house = await testHouse();
+    await house.say('shea costs 18 per kg');
+    const { figures } = answerOf(await house.say('which prices are missing for Fernlea hand balm'));
+    expect(figures.missing_prices).toEqual(['beeswax', 'olive-oil']);
   });
 });
 

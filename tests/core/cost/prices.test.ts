@@ -30,10 +30,17 @@ const noted = (price: string, thing = 'shea-butter'): BookEvent => ({
 const labour: BookEvent = { kind: 'labour-set', ratePerHour: '15', currency: 'EUR', hours: 2 };
 
 describe('prices in the book', () => {
-  it('should keep the last one with its day, as typed', () => {
+  it('should keep the last one with its day, as typed, and the one before', () => {
     const { prices } = afterEntries(emptyBook, entries([noted('18'), noted('17.90')]));
+    const pack = { amount: 1000, unit: 'g' };
     expect(prices).toEqual({
-      'shea-butter': { price: '17.90', currency: 'EUR', pack: { amount: 1000, unit: 'g' }, at: '2026-11-11' },
+      'shea-butter': {
+        price: '17.90',
+        currency: 'EUR',
+        pack,
+        at: '2026-11-11',
+        before: [{ price: '18', currency: 'EUR', pack, at: expect.any(String) }],
+      },
     });
   });
 
