@@ -91,7 +91,8 @@ export const pipkin = ({ keeper, onFault }: Wiring): Pipkin => {
     if (heard.text.length > maxMessageLength) return { topic: null, error: tooLong };
     const book = await keeper.open(heard.group);
     const tools = toolsFor(heard, book);
-    const reading = understand(heard.text, book.state, tools.settings, conversations.recall(heard));
+    const last = conversations.recall(heard);
+    const reading = understand(heard.text, book.state, tools.settings, last, heard.at);
     const chosen = choose(reading, topics);
     if (!chosen) return { topic: null, error: notUnderstood(reading) };
     const { topic, claim } = chosen;

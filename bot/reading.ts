@@ -1,3 +1,4 @@
+import type { Bench } from '../core/bench/state.ts';
 import type { Settings } from '../core/settings.ts';
 import type { Trouble } from './answer.ts';
 import type { Item } from './readers/item.ts';
@@ -24,6 +25,10 @@ export interface Reading {
   readonly words: ReadonlySet<string>;
   readonly settings: Settings;
   readonly recipes: RecipeNames;
+  /** What the group recorded at the bench: its lots and batches are names too. */
+  readonly bench: Bench;
+  /** When the message was written, epoch milliseconds: "today" is the group's own day at that instant. */
+  readonly at: number;
   readonly last?: Last;
 }
 

@@ -1,4 +1,4 @@
-import type { BookState } from '../core/book.ts';
+import { type BookState, benchOf } from '../core/book.ts';
 import { nameWords, wordKey } from '../core/names.ts';
 import type { Settings } from '../core/settings.ts';
 import { partTalk } from './readers/asides.ts';
@@ -40,16 +40,11 @@ const correctedText = (text: string, list: readonly Token[]): string => {
   return plain;
 };
 
-/** Reads a message for a group: plain characters, tokens, items, with the group's recipe names known. */
-export const understand = (
-  text: string,
-  state: BookState,
-  settings: Settings,
-  last: Last | undefined,
-): Reading => {
-  const plain = tidy(text);
+type Around = Pick<Reading, 'settings' | 'recipes' | 'bench' | 'at' | 'last'>;
+
+const readPlain = (plain: string, around: Around): Reading => {
   const list = tokens(plain);
-  const recipes = recipeNames(state);
+  const { settings, recipes, bench, at, last } = around;
   const keys: string[] = [];
   const places: number[] = [];
   for (const [index, token] of list.entries()) {
@@ -72,6 +67,44 @@ export const understand = (
     ]),
     settings,
     recipes,
+    bench,
+    at,
     ...(last ? { last } : {}),
   };
 };
+
+/** Reads a message for a group: plain characters, tokens, items, with the group's recipe names known. */
+export const understand = (
+  text: string,
+  state: BookState,
+  settings: Settings,
+  last: Last | undefined,
+  at: number,
+): Reading =>
+  readPlain(tidy(text), {
+    settings,
+    recipes: recipeNames(state),
+    bench: benchOf(state),
+    at,
+    ...(last ? { last } : {}),
+  });
+
+/** A stretch of a message's text. */
+export interface Place {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** The text with stretches of it made into signs that say nothing; everything else keeps its place. */
+export const blanked = (text: string, places: readonly Place[]): string =>
+  places.reduce(
+    (plain, { from, to }) => plain.slice(0, from) + '_'.repeat(Math.max(0, to - from)) + plain.slice(to),
+    text,
+  );
+
+/**
+ * The same message read again without some stretches of it, so that a lot code or a date is not taken for an amount
+ * ("lot K 12 g", "lot K12 500 g"). Places in the text stay the same.
+ */
+export const readingWithout = (reading: Reading, places: readonly Place[]): Reading =>
+  places.length === 0 ? reading : readPlain(blanked(reading.text, places), reading);

@@ -26,8 +26,16 @@ const spelt = (value: number, count: number): string => {
   return parts.join('').toUpperCase();
 };
 
-/** Codes that a maker would rather not print on a tin. */
-const unwanted = new Set(['KAKA', 'BUMU', 'FUDU', 'SUKU', 'JUDE', 'GOBU', 'ZIGI', 'LULU', 'RAGE', 'KILU']);
+/** Codes that a maker would rather not print on a tin, and words that mean something else when said alone. */
+const unwanted = new Set(
+  `KAKA BUMU FUDU SUKU GOBU ZIGI LULU RAGE KILU JUDE ROSE SAGE LIME LIRE SAVE SAFE SALE SAME SIZE SOLE SURE SORE SIDE SOME SOFA
+  MADE MAKE MALE MARE MERE MILE MIRE MOLE MORE MOVE MULE MUSE GAVE GIVE GALE GAME GAZE GORE BAKE BALE BARE BASE BIKE BILE BITE BODE BORE
+  RAKE RARE RAVE RIDE RISE RULE RUDE ROBE LAKE LAME LIFE LIKE LIVE LOBE LOSE LOVE LURE KALE FADE FAKE FAME FARE FIFE FILE FIRE FIVE FORE FUSE
+  FUME FEDE DARE DAZE DALE DIVE DOLE DOSE DOME DOVE DUDE VALE VASE VILE ZERO SOLO SOJA SODA JOKE JULE JADE KILO KOLA LILA LIDO MEDI MEGA MIDI
+  MIRU RICE SERE VIRE LEGO MAZE BABE BABA BEBE DEMO DODO FORI GALA GURU JUJU KUKU LAVA LOGO MAMA MEMO MIMO MONO SAGO SARI SILO VISA YOGA`.split(
+    /\s+/,
+  ),
+);
 
 /**
  * The house's lot code for the day `madeOn` (ISO) and the number of codes given before it. Different counts below

@@ -1,0 +1,32 @@
+import { defined } from '../../core/defined.ts';
+import type { Trouble } from '../answer.ts';
+import type { Reading } from '../reading.ts';
+import { readingWithout } from '../understand.ts';
+import { type DaySaid, daysIn, todayOf } from './days.ts';
+import { type LotSaid, lotsIn } from './lots.ts';
+
+/** A message as the bench topics see it: its lots and dates, and everything else read again without them. */
+export interface BenchReading {
+  readonly lots: readonly LotSaid[];
+  readonly days: readonly DaySaid[];
+  /** A date that does not exist. */
+  readonly trouble?: Trouble;
+  /** The rest of the message; places in its text are those of the whole. */
+  readonly rest: Reading;
+  /** The group's own day, ISO. */
+  readonly today: string;
+}
+
+const known = new WeakMap<Reading, BenchReading>();
+
+/** Reads lots and dates once for all the topics that want them. */
+export const readBench = (reading: Reading): BenchReading => {
+  const before = known.get(reading);
+  if (before) return before;
+  const lots = lotsIn(reading);
+  const { days, trouble } = daysIn(reading);
+  const rest = readingWithout(reading, [...lots, ...days]);
+  const read = { lots, days, rest, today: todayOf(reading), ...defined({ trouble }) };
+  known.set(reading, read);
+  return read;
+};

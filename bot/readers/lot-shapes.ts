@@ -1,0 +1,46 @@
+import type { Token } from './tokens.ts';
+
+/** "lot no. K12", "batch: 26-KIVO": where the words before a code end, and whether several codes may follow. */
+export interface LotCue {
+  readonly next: number;
+  readonly many: boolean;
+  readonly word: string;
+}
+
+const cueWords = new Set(['lot', 'lots', 'batch', 'batches', 'charge']);
+const numberWords = new Set(['no', 'nr', 'number', 'code', 'num', 'nos', 'codes', 'called', 'is']);
+const signs = new Set(['.', ':', '#', '=', '"', '-']);
+
+/** The words that announce a code, from token `at` on. */
+export const lotCue = (list: readonly Token[], at: number): LotCue | undefined => {
+  const word = list[at]?.word ?? '';
+  if (!cueWords.has(word)) return undefined;
+  let next = at + 1;
+  while (numberWords.has(list[next]?.word ?? '') || signs.has(list[next]?.text ?? '')) next += 1;
+  return { next, many: word.endsWith('s'), word };
+};
+
+const joins = /^[-/._#]$/;
+const mostCodeTokens = 12;
+
+/** The end of a code written in one piece from token `at` on: letters, digits and the signs glued between them. */
+export const pieceEnd = (list: readonly Token[], at: number): number => {
+  const isPart = (token: Token | undefined): boolean => token?.kind === 'word' || token?.kind === 'number';
+  if (!isPart(list[at])) return at;
+  let next = at + 1;
+  while (next < at + mostCodeTokens && list[next]?.glued) {
+    if (isPart(list[next])) next += 1;
+    else if (joins.test(list[next]?.text ?? '') && list[next + 1]?.glued && isPart(list[next + 1])) next += 2;
+    else break;
+  }
+  return next;
+};
+
+/** Two digits, a hyphen and two or three of the house's syllables: a code of our own scheme. */
+export const houseCode = /^\d{2}-(?:[bdfgklmrsvzj][aeiou]){2,3}$/i;
+/** The speakable part of such a code alone. */
+export const houseWord = /^(?:[bdfgklmrsvzj][aeiou]){2,3}$/i;
+
+/** Written like a code: with a digit in it, or all in capitals. */
+export const looksLikeCode = (text: string): boolean =>
+  /\d/.test(text) || (/^\p{Lu}[\p{Lu}\-/._#]*$/u.test(text) && text.length <= 12);
