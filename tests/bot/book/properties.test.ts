@@ -69,6 +69,8 @@ class Model {
   recipes: { id: string; name: string; lines: unknown; versions: number[] }[] = [];
 
   readonly prices: [string, object][] = [];
+  /** Every price since the thing was last without one, in order. */
+  noted: [string, object][] = [];
   readonly yields: [string, { herbG: number; keptG: number }][] = [];
   labour: object | undefined;
   pricesSeen = false;
@@ -111,10 +113,16 @@ class Model {
   takePrice(event: Extract<BookEvent, { kind: 'price-noted' | 'price-removed' }>): void {
     this.pricesSeen = true;
     const at = this.prices.findIndex(([name]) => name === event.thing);
+    const earlier =
+      at >= 0 ? this.noted.filter(([name]) => name === event.thing).map(([, price]) => price) : [];
     if (at >= 0) this.prices.splice(at, 1);
+    else this.noted = this.noted.filter(([name]) => name !== event.thing);
     if (event.kind === 'price-removed') return;
     const { price, currency, pack } = event;
-    this.prices.push([event.thing, { price, currency, pack, at: '2026-11-25' }]);
+    const kept = { price, currency, pack, at: '2026-11-25' };
+    this.noted.push([event.thing, kept]);
+    const before = earlier.slice(-60);
+    this.prices.push([event.thing, before.length > 0 ? { ...kept, before } : kept]);
   }
 
   yieldsByHerb(): object {
