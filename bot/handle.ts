@@ -39,14 +39,17 @@ const withAssumed = (answer: Answer, assumed: readonly string[]): Answer =>
       };
 
 const notRecorded = (fault: NotRecorded): Trouble => {
+  const what =
+    fault.reason === 'uncertain' ? 'I cannot say whether that was recorded' : 'Nothing was recorded';
   const why = {
     'disk-full': 'the disk is full',
     'read-only': 'the book can only be read at the moment',
     failed: 'writing failed',
+    uncertain: 'the database went away',
   }[fault.reason];
   return {
     code: 'not-allowed',
-    text: `Nothing was recorded: ${why}. Tell whoever runs me, then say it again, for example "list recipes" to see what stands.`,
+    text: `${what}: ${why}. Tell whoever runs me, then say it again, for example "list recipes" to see what stands.`,
   };
 };
 

@@ -39,7 +39,8 @@ const deleteAll = async (store: Store, keys: readonly string[], last: readonly C
 
 const finishForgetting = async (store: Store, group: string): Promise<void> => {
   const keys = keysOf(group);
-  await deleteAll(store, await keysUnder(store, keys.book), [gone(keys.mark)]);
+  const indexes = (Object.keys(indexKinds) as IndexKind[]).map((kind) => keys.index(kind));
+  await deleteAll(store, [...(await keysUnder(store, keys.book)), ...indexes], [gone(keys.mark)]);
 };
 
 const undoAppend = async (store: Store, group: string, from: number): Promise<void> => {
@@ -105,9 +106,8 @@ export const longChanges = (store: Store, group: string): LongChanges => {
       }
     },
     beginForgetting: async () => {
-      const indexes = (Object.keys(indexKinds) as IndexKind[]).map((kind) => gone(keys.index(kind)));
       const begun: Mark = { v: 1, group, doing: 'forget' };
-      await store.writeAll([{ key: keys.mark, value: begun }, gone(keys.snapshot), ...indexes]);
+      await store.writeAll([{ key: keys.mark, value: begun }]);
       unsettled = true;
     },
   };

@@ -53,6 +53,11 @@ const writing = async (write: () => Promise<void>): Promise<void> => {
   }
 };
 
+const brokenAt = (store: Store, seq: number, cause: unknown): never => {
+  if (!(cause instanceof BrokenSeal)) throw cause;
+  throw damaged(store.shown, `entry ${seq} of a book does not match its checksum`, { cause });
+};
+
 const checked = (store: Store, group: string, seq: number, value: unknown): BookEntry => {
   const entry = bookEntry.safeParse(value);
   if (entry.success && entry.data.group === group && entry.data.seq === seq) return entry.data;
@@ -61,10 +66,21 @@ const checked = (store: Store, group: string, seq: number, value: unknown): Book
 
 const numbersFrom = (first: number): number[] => Array.from({ length: blockSize }, (_, at) => first + at);
 
+/** Finds the entry that does not match its checksum, and throws damage that names it; `fault` when there is none. */
+const nameBroken = async (store: Store, group: string, numbers: readonly number[], fault: unknown) => {
+  if (!(fault instanceof BrokenSeal)) throw fault;
+  for (const seq of numbers)
+    await store.keyv.get(keysOf(group).entry(seq)).catch((cause) => brokenAt(store, seq, cause));
+  throw fault;
+};
+
 /** The entries from `first` on, up to the first number there is none for; none may come after such a hole. */
 const block = async (store: Store, group: string, first: number): Promise<BookEntry[]> => {
   const keys = keysOf(group);
-  const values = await store.keyv.getMany<unknown>(numbersFrom(first).map(keys.entry));
+  const numbers = numbersFrom(first);
+  const values = await store.keyv
+    .getMany<unknown>(numbers.map(keys.entry))
+    .catch((fault) => nameBroken(store, group, numbers, fault));
   const end = values.indexOf(undefined);
   const there = end === -1 ? values : values.slice(0, end);
   if (values.slice(there.length).some((value) => value !== undefined)) {
@@ -102,7 +118,9 @@ export const journalOf = (store: Store, group: string): Journal => {
   const long = longChanges(store, group);
   const entry = async (seq: number): Promise<BookEntry | undefined> => {
     if (!Number.isSafeInteger(seq) || seq < 1) return undefined;
-    const value = await store.keyv.get<unknown>(keys.entry(seq));
+    const value = await store.keyv
+      .get<unknown>(keys.entry(seq))
+      .catch((fault) => brokenAt(store, seq, fault));
     return value === undefined ? undefined : checked(store, group, seq, value);
   };
   return {

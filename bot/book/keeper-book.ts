@@ -10,6 +10,7 @@ import { ok, type Result } from '../../core/result.ts';
 import type { Journal } from './journal.ts';
 import type { Book, By, Decided, Recorded } from './keeper.ts';
 import type { Change } from './store.ts';
+import { NotRecorded } from './trouble.ts';
 
 /**
  * Entries between two snapshots. Opening reads at most about this many (500 take 3 to 10 ms to check), and a snapshot
@@ -34,6 +35,7 @@ export class OpenBook implements Book {
   readonly #alongside: Alongside;
   #state: BookState;
   #sinceSnapshot: number;
+  #inDoubt = false;
   #last: Promise<unknown> = Promise.resolve();
 
   constructor(
@@ -102,9 +104,30 @@ export class OpenBook implements Book {
   }
 
   #queue<T>(task: () => Promise<T>): Promise<T> {
-    const done = this.#last.then(task);
+    const done = this.#last.then(() => this.#settled(task));
     this.#last = done.catch(() => {});
     return done;
+  }
+
+  // When nobody can say whether something was recorded, only the store itself can: it is read again before anything
+  // else is written.
+  async #settled<T>(task: () => Promise<T>): Promise<T> {
+    try {
+      if (this.#inDoubt) await this.#readAgain();
+      return await task();
+    } catch (fault) {
+      if (fault instanceof NotRecorded && fault.reason === 'uncertain') this.#inDoubt = true;
+      throw fault;
+    }
+  }
+
+  async #readAgain(): Promise<void> {
+    const { state, sinceSnapshot } = await this.#journal.load().catch((cause) => {
+      throw new NotRecorded('failed', { cause });
+    });
+    this.#state = state;
+    this.#sinceSnapshot = sinceSnapshot;
+    this.#inDoubt = false;
   }
 
   async #write(events: readonly BookEvent[], by: By): Promise<readonly BookEntry[]> {

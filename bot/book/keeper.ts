@@ -1,12 +1,6 @@
 import type { BookEntry, BookEvent, BookState } from '../../core/book.ts';
 import type { Result } from '../../core/result.ts';
 
-/** Why nothing was recorded. The bot tells the maker so; an append that returns `ok` is on disk. */
-export type RecordProblem = {
-  readonly code: 'not-recorded';
-  readonly reason: 'disk-full' | 'read-only' | 'failed';
-};
-
 /** Who recorded something, and when (epoch milliseconds). */
 export interface By {
   readonly who: string;

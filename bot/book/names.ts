@@ -8,6 +8,15 @@ const plain = /^[A-Za-z0-9._-]+$/;
 const encoded = (group: string): string =>
   plain.test(group) ? group : `~${Buffer.from(group, 'utf16le').toString('base64url')}`;
 
+const decoded = (name: string): string =>
+  name.startsWith('~') ? Buffer.from(name.slice(1), 'base64url').toString('utf16le') : name;
+
+/** The group that a key belongs to: the other way round of `keysOf`. Undefined for a key of another shape. */
+export const groupOfKey = (key: string): string | undefined => {
+  const [, name] = /^[a-z]\/([^/]+)(?:\/|$)/.exec(key) ?? [];
+  return name === undefined ? undefined : decoded(name);
+};
+
 const seqDigits = 12;
 
 /** Further small keys a group may have, each kind in a row of its own, so that one scan finds every group that has it. */

@@ -34,7 +34,7 @@ async function* opened(texts: AsyncIterable<readonly [string, string]>): AsyncGe
 }
 
 /** The store over `raw`, with checksums. */
-export const storeOver = (about: Pick<Store, 'shown' | 'readOnly'>, raw: Raw): Store => ({
+export const storeOver = (about: Pick<Store, 'shown' | 'readOnly' | 'lost' | 'shard'>, raw: Raw): Store => ({
   ...about,
   keyv: new Keyv({
     store: raw.adapter,

@@ -1,12 +1,5 @@
 /** Why a store cannot be used. Each carries a sentence for the person who runs the bot. */
-export type StoreTroubleCode =
-  | 'in-use'
-  | 'damaged'
-  | 'not-a-store'
-  | 'not-built'
-  | 'no-access'
-  | 'bad-group'
-  | 'closed';
+export type StoreTroubleCode = 'in-use' | 'damaged' | 'not-a-store' | 'no-access' | 'bad-group' | 'closed';
 
 /** A store that cannot be opened or read. `message` says what is wrong and what to do, in plain words. */
 export class StoreTrouble extends Error {
@@ -19,12 +12,14 @@ export class StoreTrouble extends Error {
   }
 }
 
-export type RecordReason = 'disk-full' | 'read-only' | 'failed';
+/** `uncertain`: the database went away on the way and stayed away, so nobody knows yet. */
+export type RecordReason = 'disk-full' | 'read-only' | 'failed' | 'uncertain';
 
 const whys: Readonly<Record<RecordReason, string>> = {
   'disk-full': 'the disk is full',
   'read-only': 'the store is read-only',
   failed: 'writing to the store failed',
+  uncertain: 'the database went away',
 };
 
 /** Thrown when an event could not be written: nothing was recorded and the book stands as it stood before. */
@@ -33,7 +28,10 @@ export class NotRecorded extends Error {
   readonly reason: RecordReason;
 
   constructor(reason: RecordReason, options?: ErrorOptions) {
-    super(`Nothing was recorded: ${whys[reason]}.`, options);
+    super(
+      `${reason === 'uncertain' ? 'Perhaps nothing' : 'Nothing'} was recorded: ${whys[reason]}.`,
+      options,
+    );
     this.name = 'NotRecorded';
     this.reason = reason;
   }
@@ -46,7 +44,7 @@ export class NotRecorded extends Error {
 export const damaged = (shown: string, detail: string, options?: ErrorOptions): StoreTrouble =>
   new StoreTrouble(
     'damaged',
-    `The store "${shown}" is damaged (${detail}). It has not been changed. Keep its files as they are, put a ` +
-      'backup copy of the folder in its place, and start again.',
+    `The store "${shown}" is damaged (${detail}). It has not been changed. Keep it as it is, put a ` +
+      'backup copy in its place, and start again.',
     options,
   );

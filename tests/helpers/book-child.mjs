@@ -3,7 +3,10 @@
 import { openKeeper } from '../../.build/bot/book/keeper-open.js';
 import { openStore } from '../../.build/bot/book/store.js';
 
-const [, , command, url, group = 'local'] = process.argv;
+const [, , command, url, group = 'local', shard = '0/1'] = process.argv;
+
+const [index, count] = shard.split('/').map(Number);
+const open = () => openStore(url, { shard: { index, count }, waitMs: 15_000 });
 
 const say = (what) => process.stdout.write(`${JSON.stringify(what)}\n`);
 
@@ -21,7 +24,7 @@ const recipe = (at, lines) => ({
 const commands = {
   /** Opens the store and says so; keeps it until killed or told to stop. */
   async hold() {
-    const store = await openStore(url);
+    const store = await open();
     say({ open: true });
     process.stdin.resume();
     process.stdin.once('end', () => store.close());
@@ -29,7 +32,7 @@ const commands = {
 
   /** Saves recipes until killed, one line for each that is on disk. */
   async save() {
-    const keeper = await openKeeper(await openStore(url));
+    const keeper = openKeeper(await open());
     const book = await keeper.open(group);
     say({ start: book.state.seq });
     for (let at = book.state.seq + 1; ; at++) {
@@ -45,9 +48,29 @@ const commands = {
     }
   },
 
+  /**
+   * Pours until killed: each is many events of one request, now few, now more than fit into one write. One line for
+   * each that is on disk.
+   */
+  async pour() {
+    const keeper = openKeeper(await open());
+    const book = await keeper.open(group);
+    say({ start: book.state.seq });
+    for (let pour = 1; ; pour++) {
+      const size = pour % 4 === 0 ? 230 : 1 + (pour % 3);
+      const events = Array.from({ length: size }, (_, at) => ({
+        ...recipe(at, 1),
+        recipe: `p${at}`,
+        name: `${at + 1} of ${size}`,
+      }));
+      const entries = await book.record(events, { who: 'me', at: Date.now() });
+      say({ saved: entries.at(-1).seq, lines: size });
+    }
+  },
+
   /** Saves large recipes until one is not recorded; then says what still stands. */
   async fill() {
-    const keeper = await openKeeper(await openStore(url));
+    const keeper = openKeeper(await open());
     const book = await keeper.open(group);
     for (let at = 1; at <= 20_000; at++) {
       const before = book.state;
@@ -70,7 +93,7 @@ const commands = {
 
   /** Opens the store and one book, and reads all its entries back. */
   async read() {
-    const keeper = await openKeeper(await openStore(url));
+    const keeper = openKeeper(await open());
     const book = await keeper.open(group);
     for (let seq = 1; seq <= book.state.seq; seq++) await book.entry(seq);
     say({
@@ -85,5 +108,6 @@ try {
   await commands[command]();
 } catch (problem) {
   say({ problem: problem.code ?? 'fault', message: problem.message });
-  process.exitCode = 3;
+  // Connections to a database would keep it going.
+  process.stdout.write('', () => process.exit(3));
 }

@@ -1,8 +1,12 @@
-import { Keyv } from 'keyv';
+import { Keyv, type KeyvStoreAdapter } from 'keyv';
 import { describe, expect, it, onTestFinished } from 'vitest';
 import { LmdbAdapter, maxKeyBytes } from '../../../bot/book/lmdb-adapter.ts';
+import { openStore } from '../../../bot/book/store.ts';
 import { NotRecorded } from '../../../bot/book/trouble.ts';
 import { freshFolder } from '../../helpers/book.ts';
+import { usePostgres } from '../../helpers/postgres.ts';
+
+const pg = usePostgres();
 
 const explain = (cause: unknown) => new NotRecorded('failed', { cause });
 
@@ -15,9 +19,16 @@ const lmdb = async (folder?: string): Promise<LmdbAdapter> => {
   return adapter;
 };
 
-const stores: Record<string, () => Promise<LmdbAdapter | Map<string, string>>> = {
+const postgres = async (): Promise<KeyvStoreAdapter> => {
+  const store = await openStore(await pg.server.database());
+  onTestFinished(() => store.close());
+  return store.keyv.store;
+};
+
+const stores: Record<string, () => Promise<KeyvStoreAdapter | Map<string, string>>> = {
   'a plain Map': async () => new Map<string, string>(),
   'the lmdb adapter': () => lmdb(),
+  'the PostgreSQL adapter': postgres,
 };
 
 const entriesOf = async (keyv: Keyv): Promise<[string, unknown][]> => {
@@ -92,8 +103,10 @@ describe.each(Object.entries(stores))('keyv over %s', (_name, makeStore) => {
       '"quoted"\n\t',
       'x',
     ];
-    for (const text of texts) await keyv.set(`key ${text}/..\\%`, text);
-    for (const text of texts) expect(await keyv.get(`key ${text}/..\\%`)).toBe(text);
+    // No key of ours has a zero character, and PostgreSQL's text cannot hold one.
+    const keyOf = (text: string): string => `key ${text.replace('\0', '')}/..\\%`;
+    for (const text of texts) await keyv.set(keyOf(text), text);
+    for (const text of texts) expect(await keyv.get(keyOf(text))).toBe(text);
   });
 
   it('should keep a value of 1 MB', async () => {
@@ -136,6 +149,16 @@ describe.each(Object.entries(stores))('keyv over %s', (_name, makeStore) => {
     const numbers = Array.from({ length: 500 }, (_, at) => at);
     await Promise.all(numbers.map((at) => keyv.set(`k${at}`, at)));
     expect(await keyv.getMany(numbers.map((at) => `k${at}`))).toEqual(numbers);
+  });
+});
+
+describe('the PostgreSQL adapter', () => {
+  it('should refuse keys it could not keep apart', async () => {
+    const adapter = await postgres();
+    for (const key of ['', 'ä'.repeat(maxKeyBytes / 2 + 1), 'half \ud83c', 'zero \0'])
+      await expect(adapter.set(key, 'x')).rejects.toThrow(RangeError);
+    await adapter.set('k'.repeat(maxKeyBytes), 'longest');
+    expect(await adapter.get('k'.repeat(maxKeyBytes))).toBe('longest');
   });
 });
 

@@ -3,10 +3,14 @@ import { memoryStore } from '../../../bot/book/keeper-memory.ts';
 import { openStore, type Store } from '../../../bot/book/store.ts';
 import { maxChanges } from '../../../bot/book/store-over.ts';
 import { freshFolder } from '../../helpers/book.ts';
+import { usePostgres } from '../../helpers/postgres.ts';
+
+const pg = usePostgres();
 
 const stores: Record<string, () => Promise<Store>> = {
   memory: async () => memoryStore(),
   lmdb: async () => openStore(await freshFolder()),
+  PostgreSQL: async () => openStore(await pg.server.database()),
 };
 
 const contentOf = async (store: Store, prefix = ''): Promise<(readonly [string, unknown])[]> => {
@@ -78,9 +82,9 @@ describe.each(Object.entries(stores))('a store in %s', (_name, open) => {
   });
 });
 
-describe('a store in lmdb', () => {
+describe.each(Object.entries(stores).slice(1))('a store in %s', (_name, open) => {
   it('should write none when one of the changes is refused', async () => {
-    const store = await openStore(await freshFolder());
+    const store = await open();
     onTestFinished(() => store.close());
     await store.writeAll([{ key: 'a', value: 1 }]);
     const bad = [
