@@ -10,7 +10,7 @@ export interface PgAddress {
 export const shownAddress = (url: string): string | undefined => {
   if (!URL.canParse(url)) return undefined;
   const { protocol, username, host, pathname } = new URL(url);
-  if (pathname.length < 2) return undefined;
+  if (!/^\/./.test(pathname)) return undefined;
   return `${protocol}//${username ? `${username}@` : ''}${host}${pathname}`;
 };
 
