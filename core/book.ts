@@ -13,7 +13,7 @@ import {
   pricesSchema,
 } from './cost/prices.ts';
 import { defined } from './defined.ts';
-import { afterYield, type Yields, yieldNoted, yieldsSchema } from './infuse/yields.ts';
+import { afterYield, type Yields, yieldNoted, yieldRemoved, yieldsSchema } from './infuse/yields.ts';
 import { recipeLines, recipeName } from './recipe.ts';
 import { defaultSettings, type Settings, settingsSchema } from './settings.ts';
 
@@ -49,6 +49,7 @@ export const bookEvent = z.discriminatedUnion('kind', [
   priceRemoved,
   labourSet,
   yieldNoted,
+  yieldRemoved,
   ...benchEvents,
 ]);
 export type BookEvent = z.output<typeof bookEvent>;
@@ -165,6 +166,7 @@ const apply = (draft: Draft, { seq, at, event }: BookEntry): void => {
       return;
     }
     case 'yield-noted':
+    case 'yield-removed':
       draft.yields = afterYield(draft.yields ?? {}, event);
       return;
     default:

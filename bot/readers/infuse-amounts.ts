@@ -75,7 +75,7 @@ const roleAt = (items: readonly Item[], at: number | undefined): Role | undefine
 const outBefore =
   /\b(?:get|getting|got|gave|left(?: with)?|end(?:ed|ing)? up with|yield(?:s|ed|ing)?|obtain|make|making|produce|came to|comes to|finish(?:ed)? with|straining(?:\W+\w+){0,2}|out)\b(?:\W+\w+){0,2}\W*$/i;
 const outAfter =
-  /^[^,;\n]{0,30}?\b(?:out\b|came out|after strain|when strained|strained|finished|at the end|left over|left\b)/i;
+  /^[^,;\n\d]{0,30}?\b(?:out\b|came out|after strain|when strained|strained|finished|at the end|left over|left\b)/i;
 
 /** True for an amount that is told as what comes out: "to end up with 300 g", "260 g out of …". */
 export const comesOut = (reading: Reading, item: Item): boolean =>
@@ -136,10 +136,19 @@ const twoParts = (a: number, b: number): Pick<RatioRead, 'ratio' | 'said'> => {
   return a > b ? { ratio, said: `I took ${a}:${b} as ${a} parts of oil to ${b} of herb.` } : { ratio };
 };
 
+const isOilAfter = (items: readonly Item[], part: Item): boolean => {
+  const next = items
+    .slice(items.indexOf(part) + 1, items.indexOf(part) + 4)
+    .find(({ letter }) => letter === 'i');
+  return next !== undefined && !next.generic && isOil(next);
+};
+
 const partsRatio = (items: readonly Item[]): RatioRead | undefined => {
   const parts = items.filter((item) => item.letter === 'p' && item.value);
   const [a, b, c] = parts;
   if (!a?.value || !b?.value || c) return undefined;
+  // "2 parts olive oil and 1 part sunflower oil" blends two oils, and is no ratio of herb to oil.
+  if (isOilAfter(items, a) && isOilAfter(items, b)) return undefined;
   return { ...twoParts(a.value, b.value), items: parts };
 };
 

@@ -1,7 +1,10 @@
 import { defined } from '../../core/defined.ts';
+import { ingredientById, isFat, isHerb as isHerbRow } from '../../core/ingredients.ts';
+import type { RecipeLine } from '../../core/recipe.ts';
 import type { Trouble } from '../answer.ts';
 import type { Reading } from '../reading.ts';
 import { herbOf, isOil, readRatio } from './infuse-amounts.ts';
+import { type MixRead, readHerbs } from './infuse-mix.ts';
 import { infuseVerbs } from './infuse-words.ts';
 import type { Item } from './item.ts';
 import { leftover } from './leftover.ts';
@@ -13,7 +16,7 @@ import { boardOf, free } from './target.ts';
 /** A batch made with infused oil, as far as the message says it. */
 export interface BatchRead {
   readonly batch: Wish;
-  readonly herb?: Item;
+  readonly herbs: MixRead;
   readonly oil?: Item;
   readonly ratio?: number;
   readonly assumed: readonly string[];
@@ -41,32 +44,67 @@ const clauseOil = (items: readonly Item[], at: number, herb: Item | undefined): 
 
 interface Clause {
   readonly own: readonly Item[];
-  readonly herb?: Item;
+  readonly herbs: readonly Item[];
   readonly oil?: Item;
 }
 
-const clauseOf = (items: readonly Item[]): Clause | undefined => {
-  const at = items.findIndex(isInfusing);
+const isHerb = (item: Item | undefined): boolean => item?.letter === 'i' && herbOf(item) !== undefined;
+
+/** "Calendula and chamomile": herbs joined to this one, with what joins them. */
+const joinedHerbs = (items: readonly Item[], herb: Item): readonly Item[] => {
+  const run: Item[] = [herb];
+  for (const step of [1, -1] as const) {
+    let at = items.indexOf(herb) + step;
+    for (; at >= 0 && at < items.length; at += step) {
+      const item = items[at];
+      if (!item || !(isHerb(item) || /[A,goe]/.test(item.letter) || drying.test(item.word))) break;
+    }
+    run.push(...items.slice(Math.min(at, items.indexOf(herb)) + 1, Math.max(at, items.indexOf(herb))));
+  }
+  const first = items.findIndex((item) => run.includes(item) && (isHerb(item) || item.letter === 'g'));
+  const last = items.findLastIndex((item) => run.includes(item) && (isHerb(item) || item.letter === 'e'));
+  return items.slice(first, last + 1);
+};
+
+const drying = /^(?:dried|dry)$/;
+
+const clauseOf = (items: readonly Item[], melt: boolean): Clause | undefined => {
+  const verb = items.findIndex(isInfusing);
+  const at = verb < 0 && melt ? items.findIndex(isHerb) : verb;
   if (at < 0) return undefined;
-  const herbs = items.filter((item) => item.letter === 'i' && herbOf(item) !== undefined);
+  const herbs = items.filter(isHerb);
   const near = herbs.toSorted((a, b) => Math.abs(items.indexOf(a) - at) - Math.abs(items.indexOf(b) - at));
   const named = items[at]?.infusedWith;
-  const herb = named === undefined ? near[0] : ({ ...items[at], ingredients: [named] } as Item);
-  const oil = clauseOil(items, at, herb);
-  const own = items.filter((item) => isInfusing(item) || item === herb || item === oil);
-  return { own, ...defined({ herb, oil }) };
+  const [nearest] = near;
+  const said =
+    named === undefined
+      ? nearest
+        ? joinedHerbs(items, nearest)
+        : []
+      : [{ ...items[at], ingredients: [named], infusedWith: undefined } as unknown as Item];
+  const oil = melt ? undefined : clauseOil(items, at, nearest);
+  const own = items.filter((item) => isInfusing(item) || said.includes(item) || item === oil);
+  return { own, herbs: said, ...defined({ oil }) };
 };
 
 /** Words of the infusion around a scaling. */
 const batchWords = new Set(
-  'scale make making need how much many what do made using dried dry fresh oil herb ratio set aside weigh weigh-out out then whole chain amounts by weight made first some also'.split(
+  'scale make making need how much many what do made using dried dry fresh oil herb ratio set aside weigh weigh-out out then whole chain amounts by weight made first some also put straight directly right strain strained straining melted melt molten mass pot into and add stir cloth through them it'.split(
     ' ',
   ),
 );
 
+/** Herbs in oils alone are an infusion; a wax or a butter makes a balm of them. */
+const isBalm = (lines: readonly RecipeLine[]): boolean =>
+  lines.length > 1 &&
+  lines.some(({ ingredient }) => {
+    const found = ingredientById(ingredient);
+    return found !== undefined && !isHerbRow(found) && !(isFat(found) && /^liquid/.test(found.form));
+  });
+
 /** Reads "24 tins of 15 ml of R, oil infused 1:8 with calendula"; undefined when there is no batch in it. */
-export const readBatch = (reading: Reading): BatchRead | undefined => {
-  const clause = clauseOf(reading.items);
+export const readBatch = (reading: Reading, melt: boolean): BatchRead | undefined => {
+  const clause = clauseOf(reading.items, melt);
   if (!clause) return undefined;
   const ratio = readRatio(reading.items);
   const own = new Set([...clause.own, ...ratio.items]);
@@ -74,7 +112,7 @@ export const readBatch = (reading: Reading): BatchRead | undefined => {
   const before = lastScale(reading);
   const read = readScale({ ...reading, items: rest });
   const body = read.recipe === undefined ? undefined : { recipe: read.recipe };
-  const lines = read.lines.length > 1 ? { lines: read.lines } : undefined;
+  const lines = isBalm(read.lines) ? { lines: read.lines } : undefined;
   const named = body ?? lines;
   if (!named && !before) return undefined;
   const batch: Wish = named ? { ...named, ...said(read) } : { ...before, ...said(read) };
@@ -84,6 +122,7 @@ export const readBatch = (reading: Reading): BatchRead | undefined => {
     batch,
     assumed: [...read.assumed, ...(ratio.said ? [ratio.said] : [])],
     blocking,
-    ...defined({ herb: clause.herb, oil: clause.oil, ratio: ratio.ratio, trouble }),
+    herbs: readHerbs(reading, clause.herbs),
+    ...defined({ oil: clause.oil, ratio: ratio.ratio, trouble }),
   };
 };

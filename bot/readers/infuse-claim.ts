@@ -4,10 +4,11 @@ import type { Trouble } from '../answer.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { echo } from './ask-back.ts';
 import { takeItem } from './body.ts';
-import { isAmountItem, type RatioRead, readRatio } from './infuse-amounts.ts';
+import { herbOf, isAmountItem, type RatioRead, readRatio } from './infuse-amounts.ts';
 import { readBatch } from './infuse-batch.ts';
 import { concerns, elsewhere } from './infuse-concerns.ts';
 import { amountsOf, type Fields, lastInfuse } from './infuse-fields.ts';
+import { readMix } from './infuse-mix.ts';
 import { idOfHerb, idOfOil, type Names, namesOf } from './infuse-names.ts';
 import {
   foodWords,
@@ -19,7 +20,7 @@ import {
   otherLiquids,
   ratioOfTwo,
 } from './infuse-words.ts';
-import { claimYield, tellsYield } from './infuse-yield.ts';
+import { claimOwnYields, claimYield, tellsYield } from './infuse-yield.ts';
 import type { Item } from './item.ts';
 import { leftover } from './leftover.ts';
 import { quantityTrouble } from './scale-target.ts';
@@ -54,14 +55,18 @@ const isFresh = (reading: Reading): boolean =>
   !/\bdried\b/i.test(reading.text);
 
 const batchClaim = (reading: Reading): Claim | undefined => {
-  const read = readBatch(reading);
+  const way = wayOf(reading) === 'melt' ? ('melt' as const) : undefined;
+  const read = readBatch(reading, way === 'melt');
   if (!read || read.blocking.length > 0) return undefined;
-  const herb = idOfHerb(read.herb);
   const oil = read.oil?.generic ? {} : idOfOil(read.oil);
-  const trouble = herb.trouble ?? oil.trouble ?? read.trouble;
-  const fields = { batch: read.batch, ...defined({ herb: herb.id, oil: oil.id, ratio: read.ratio }) };
+  const trouble = read.herbs.trouble ?? oil.trouble ?? read.trouble;
+  const fields = {
+    batch: read.batch,
+    ...read.herbs.fields,
+    ...defined({ oil: oil.id, ratio: read.ratio, way }),
+  };
   if (trouble) return refuse(trouble, 2.6, fields);
-  return claim(fields, 2.8, read.assumed);
+  return claim(fields, 2.9, [...read.assumed, ...read.herbs.assumed]);
 };
 
 const joining = /\b(?:and|about|instead|with|in|using|same|at|for)\b/i;
@@ -97,12 +102,38 @@ const notHerb = (item: Item): Trouble => ({
 });
 
 interface Draft {
+  /** Several herbs or oils, whose shares belong to the request. */
+  readonly mixed?: true;
   readonly fields: Fields;
   readonly assumed: readonly string[];
   readonly trouble?: Trouble;
 }
 
+/** What is said beside herbs, oils and amounts. */
+const sideFields = (reading: Reading, ratio: RatioRead): Fields =>
+  defined({ ratio: ratio.ratio, way: wayOf(reading), fresh: isFresh(reading) || undefined });
+
+const mixDraft = (
+  reading: Reading,
+  items: readonly Item[],
+  ratio: RatioRead,
+  names: Names,
+): Draft | undefined => {
+  const mix = readMix(reading, items);
+  if (!mix) return undefined;
+  const [other] = names.others;
+  const trouble = mix.trouble ?? (ratio.bad ? ratioOfTwo : undefined) ?? (other ? notHerb(other) : undefined);
+  return {
+    mixed: true,
+    fields: { ...mix.fields, ...sideFields(reading, ratio) },
+    assumed: [...mix.assumed, ...(ratio.said ? [ratio.said] : [])],
+    ...defined({ trouble }),
+  };
+};
+
 const draftOf = (reading: Reading, items: readonly Item[], ratio: RatioRead, names: Names): Draft => {
+  const mixed = mixDraft(reading, items, ratio, names);
+  if (mixed) return mixed;
   const herb = idOfHerb(names.herb);
   const oil = idOfOil(names.oil);
   const amounts = amountsOf(reading, items, lastInfuse(reading));
@@ -118,10 +149,8 @@ const draftOf = (reading: Reading, items: readonly Item[], ratio: RatioRead, nam
       ...defined({
         herb: herb.id,
         oil: oil.id,
-        ratio: ratio.ratio,
-        way: wayOf(reading),
-        fresh: isFresh(reading) || undefined,
       }),
+      ...sideFields(reading, ratio),
     },
     assumed: [...misspelt, ...amounts.assumed, ...(ratio.said ? [ratio.said] : [])],
     ...defined({
@@ -136,6 +165,13 @@ const draftOf = (reading: Reading, items: readonly Item[], ratio: RatioRead, nam
   };
 };
 
+/** Asked of any herb: the usual ratio, time and heat. */
+const asksUsual = /\bratio\b|\bhow (?:long|hot|warm|much herb)\b/i;
+
+/** A request that has its own herb and amount stands for itself; anything less continues the one before. */
+const isWhole = ({ fields }: Draft, weight: number): boolean =>
+  weight > 0 && (fields.herb !== undefined || fields.herbs !== undefined);
+
 const settle = (reading: Reading, draft: Draft, weight: number, timed: boolean): Claim | undefined => {
   const before = lastInfuse(reading);
   const joins = follows(reading, before, draft.fields);
@@ -143,11 +179,9 @@ const settle = (reading: Reading, draft: Draft, weight: number, timed: boolean):
   const sure = weight || 2.3;
   const trouble = quantityTrouble(reading.items.filter(isAmountItem)) ?? draft.trouble;
   if (trouble) return refuse(trouble, sure);
-  // A request that has its own herb and amount stands for itself; anything less continues the one before.
-  const whole = weight > 0 && draft.fields.herb !== undefined;
-  const fields = before && joins && !whole ? merged(before, draft.fields) : draft.fields;
+  const fields = before && joins && !isWhole(draft, weight) ? merged(before, draft.fields) : draft.fields;
   if (Object.keys(fields).every((key) => key === 'way' || key === 'fresh' || key === 'oil')) {
-    return refuse(noAmount, Math.min(sure, 1.4), fields);
+    return asksUsual.test(reading.text) ? claim(fields, sure) : refuse(noAmount, Math.min(sure, 1.4), fields);
   }
   const times = timed ? ['I keep to the usual time and heat below.'] : [];
   return claim(fields, sure, [...draft.assumed, ...times]);
@@ -165,20 +199,31 @@ const plainClaim = (reading: Reading, ratio: RatioRead, names: Names, weight: nu
   const items = free(board).filter((item) => !ratio.items.includes(item));
   const draft = draftOf(reading, items, ratio, names);
   for (const item of board.items) {
-    if (/[gviH]/.test(item.letter) || ratio.items.includes(item)) takeItem(board, item);
+    const share = draft.mixed && /[p%n]/.test(item.letter);
+    if (share || /[gviH]/.test(item.letter) || ratio.items.includes(item)) takeItem(board, item);
   }
   const { blocking } = leftover(board, infuseWords, weight > 0);
   if (blocking.length > 0) return weight > 2.7 ? refuse(notPlaced(blocking), 1.1) : undefined;
   return settle(reading, draft, weight, timed);
 };
 
+/** How sure it is that the message is about an infusion; herb into the melt says so by itself. */
+const weightOf = (reading: Reading, ratio: RatioRead, names: Names): number => {
+  const herb = reading.items.some((item) => item.letter === 'i' && herbOf(item) !== undefined);
+  return herb && wayOf(reading) === 'melt' ? 2.8 : concerns(reading, ratio, names);
+};
+
+const isElsewhere = (reading: Reading): boolean =>
+  elsewhere.test(wayOf(reading) === 'melt' ? reading.text.replace(/\bmelts?\b/gi, '') : reading.text);
+
 /** What a message would mean as a question about steeping a herb in oil. */
 export const claimInfuse = (reading: Reading): Claim | undefined => {
-  if (elsewhere.test(reading.text)) return undefined;
+  const own = claimOwnYields(reading);
+  if (own || isElsewhere(reading)) return own;
   if (tellsYield(reading)) return claimYield(reading);
   const ratio = readRatio(reading.items);
   const names = namesOf(reading.items);
-  const weight = concerns(reading, ratio, names);
+  const weight = weightOf(reading, ratio, names);
   const named = ratio.ratio !== undefined && reading.items.some((item) => item.infusedWith !== undefined);
   if (weight === 0 && !named && !lastInfuse(reading)) return undefined;
   const other = otherUse(reading, weight);

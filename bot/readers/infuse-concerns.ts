@@ -14,11 +14,19 @@ const isInfusedOilItem = (item: Item): boolean => item.ingredients?.[0] === 'inf
 const asksUnit = (items: readonly Item[]): boolean =>
   items.some((item, at) => item.letter === 'u' && /[IT]/.test(items[at - 1]?.letter ?? ''));
 
+/** What makes it no infusion: another question's word, a recipe, a container, a unit to convert into. */
+const isOther = (reading: Reading, ratio: RatioRead): boolean => {
+  const { items } = reading;
+  // "350 g strained calendula oil at 1:8, what do I weigh" asks for an infusion all the same.
+  const strained = ratio.ratio !== undefined && items.some(isInfusedOilItem);
+  const cue = !strained && anyWord(reading, otherCues);
+  return cue || items.some((item) => /[Rc]/.test(item.letter)) || asksUnit(items);
+};
+
 /** "250 g calendula oil", "use 1:5 for 40 g calendula": an infusion by what is named, without its words. */
 const byNames = (reading: Reading, ratio: RatioRead, names: Names): number => {
   const { items } = reading;
-  if (anyWord(reading, otherCues) || items.some((item) => /[Rc]/.test(item.letter)) || asksUnit(items))
-    return 0;
+  if (isOther(reading, ratio)) return 0;
   const amount = items.some(isAmountItem);
   const oil = items.some((item) => item.letter === 'i' && isOil(item));
   const result = items.some(isInfusedOilItem);
@@ -39,7 +47,7 @@ export const concerns = (reading: Reading, ratio: RatioRead, names: Names): numb
   const asks = anyWord(reading, ['how', 'ratio', 'yield']) || ratio.ratio !== undefined;
   const telling =
     asks ||
-    /\b(?:cold|warm|hot|slow|solar|sun)\b/i.test(reading.text) ||
+    /\b(?:cold|warm|hot|slow|solar|sun|fresh)\b/i.test(reading.text) ||
     /^\W*(?:an? )?infusion\b/i.test(reading.text);
   if (anyWord(reading, infuseNouns) && telling) return 2.7;
   return byNames(reading, ratio, names);

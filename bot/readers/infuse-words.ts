@@ -21,7 +21,8 @@ export const infuseWords = new Set([
   used-up keep keeps kept absorb absorbs absorbed lose loses lost soaks press pressed squeezed only when should may work out carrier base whatever some
   same instead back change prepare preparing produce prepared strength strong stronger weak weaker usual standard best it's should it get now
   tell show calculate skin hand lips lip first last time today yesterday already just finally ended cold-infused cold-infuse same but not don't measured worth per part parts batch tins recipe
-  cover covers covered need needs needed or not why solar sunlight sort kind turn into creating create blossoms plants plant herbs is i my have had`.split(
+  cover covers covered need needs needed or not why solar sunlight sort kind turn into creating create blossoms plants plant herbs is i my have had
+  goes go half equal equally mix mixed blend blended together long sit sits stand stands leave sitting standing left should does do per strained can could`.split(
     /\s+/,
   ),
 ]);
@@ -37,6 +38,10 @@ export const noHerbKnown = missing(
 export const oneHerb: Trouble = {
   code: 'bad-quantity',
   text: `One herb and one oil at a time, please: herbs keep different amounts of oil. For example "${infuseExample}".`,
+};
+export const oneHerbYield: Trouble = {
+  code: 'bad-quantity',
+  text: 'A yield of several herbs tells nothing of each, so I note none. Weigh one herb by itself, for example "I got 260 g out of 40 g calendula in 320 g sunflower oil".',
 };
 export const notInOil: Trouble = {
   code: 'not-allowed',

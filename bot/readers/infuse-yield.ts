@@ -4,7 +4,7 @@ import { takeItem } from './body.ts';
 import { comesOut, isAmountItem } from './infuse-amounts.ts';
 import { type Amounts, amountsOf, type Fields, lastInfuse } from './infuse-fields.ts';
 import { idOfHerb, idOfOil, namesOf } from './infuse-names.ts';
-import { infuseWords, noHerbKnown, yieldOf } from './infuse-words.ts';
+import { infuseWords, noHerbKnown, oneHerb, oneHerbYield, yieldOf } from './infuse-words.ts';
 import type { Item } from './item.ts';
 import { leftover } from './leftover.ts';
 import { boardOf, type Size, sizeOf } from './target.ts';
@@ -30,19 +30,29 @@ const baseOf = (own: Fields, before: Fields | undefined, herb: string | undefine
 const isTold = (fields: Fields): boolean =>
   ['batch', 'herbG', 'oilIn', 'oilOut'].some((key) => key in fields);
 
+/** What came out is told apart, so any other amount of oil is what went in. */
+const asIn = (read: Amounts): Amounts => {
+  const { oilOut, ...fields } = read.fields;
+  return oilOut === undefined || fields.oilIn !== undefined
+    ? read
+    : { fields: { ...fields, oilIn: oilOut }, assumed: [] };
+};
+
 /** "from 40 g in 320 g": of two bare amounts the smaller one is the herb. */
 const bareAmounts = (reading: Reading, others: readonly Item[]): Amounts => {
-  const read = amountsOf(reading, others);
+  const read = asIn(amountsOf(reading, others));
   const [a, b, ...more] = others
     .filter(isAmountItem)
     .map((item) => sizeOf(item, reading.settings.region))
     .toSorted((x, y) => (x?.amount ?? 0) - (y?.amount ?? 0));
-  if (!read.trouble || !a || !b || more.length > 0 || a.unit !== 'g') return read;
+  const told = !read.trouble && read.fields.herbG !== undefined;
+  if (told || !a || !b || more.length > 0 || a.unit !== 'g') return read;
   return { fields: { herbG: a.amount, oilIn: b }, assumed: [`I took ${a.amount} g as the herb.`] };
 };
 
 const settle = (reading: Reading, got: Item, size: Size, before: Fields | undefined): Claim | undefined => {
   const names = namesOf(reading.items);
+  if (names.trouble === oneHerb) return refuse(oneHerbYield, surest);
   if (!before && !names.herb) return undefined;
   const others = reading.items.filter((item) => item !== got);
   const rest = bareAmounts(reading, others);
@@ -66,4 +76,21 @@ export const claimYield = (reading: Reading): Claim | undefined => {
   for (const item of reading.items) if (isAmountItem(item) || item.letter === 'i') takeItem(board, item);
   if (leftover(board, infuseWords, true).blocking.length > 0) return undefined;
   return settle(reading, got, size, lastInfuse(reading));
+};
+
+const yields = /\byields?\b/i;
+const forgetting = /\b(?:forget|delete|remove|clear|drop|reset)\b/i;
+const listing = /\b(?:my|our|own|show|list|all|what)\b/i;
+
+/** "Our yields", "forget our yield of calendula". */
+export const claimOwnYields = (reading: Reading): Claim | undefined => {
+  if (!yields.test(reading.text) || reading.items.some((item) => /[gvnr%R]/.test(item.letter)))
+    return undefined;
+  const herb = idOfHerb(namesOf(reading.items).herb);
+  if (forgetting.test(reading.text))
+    return herb.trouble
+      ? refuse(herb.trouble, surest)
+      : claim({ yields: 'forget', ...defined({ herb: herb.id }) }, surest);
+  const named = reading.items.some((item) => item.letter === 'i');
+  return listing.test(reading.text) && !named ? claim({ yields: 'list' }, 2.9) : undefined;
 };

@@ -42,6 +42,17 @@ const batch = z.strictObject({
 const request = z.strictObject({
   herb: z.string().max(60).optional(),
   oil: z.string().max(60).optional(),
+  /** Several herbs or oils together, by weight; the amounts below are then of all of them. */
+  herbs: z
+    .array(z.strictObject({ herb: z.string().max(60), parts: positive('The share of a herb') }))
+    .min(2)
+    .max(8, 'At most eight herbs at once.')
+    .optional(),
+  oils: z
+    .array(z.strictObject({ oil: z.string().max(60), parts: positive('The share of an oil') }))
+    .min(2)
+    .max(8, 'At most eight oils at once.')
+    .optional(),
   herbG: positive('The herb in grams').optional(),
   oilIn: amount.optional(),
   /** Oil wanted after straining. */
@@ -53,6 +64,8 @@ const request = z.strictObject({
     .optional(),
   /** The oil that was weighed after straining: recorded as the group's own figure for the herb. */
   got: amount.optional(),
+  /** The group's own yields: listed, or those of a herb forgotten. */
+  yields: z.enum(['list', 'forget']).optional(),
   fresh: z.boolean().optional(),
   way: z.enum(['cold', 'melt']).optional(),
   batch: batch.optional(),
@@ -102,6 +115,14 @@ export const infuse = topic({
       demo: 'Fernlea hand balm',
     },
     {
+      say: 'infuse 30 g calendula and 10 g chamomile in half olive, half sunflower oil',
+      means: {
+        herbG: 40,
+        herbs: [{ herb: 'calendula' }, { herb: 'chamomile' }],
+        oils: [{ oil: 'olive-oil' }, {}],
+      },
+    },
+    {
       say: 'I got 260 g out of 40 g calendula in 320 g sunflower oil',
       means: { herb: 'calendula', herbG: 40, got: { amount: 260, unit: 'g' } },
     },
@@ -119,7 +140,7 @@ export const infuse = topic({
     complete: { herb: 'ingredient', in: 'ingredient' },
     say: spoken,
   },
-  writes: (wish) => wish.got !== undefined,
+  writes: (wish) => wish.got !== undefined || wish.yields === 'forget',
   read: claimInfuse,
   answer: answerInfuse,
 });

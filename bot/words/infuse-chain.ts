@@ -1,73 +1,137 @@
-import type { Chain } from '../../core/infuse/chain.ts';
+import type { Chain, ChainPart } from '../../core/infuse/chain.ts';
 import { stepDecimals } from '../../core/steps.ts';
 import type { Answer, Block, Trouble, Warning } from '../answer.ts';
 import type { Tools } from '../topic.ts';
 import type { InfuseWish } from '../topics/infuse.ts';
 import { infuseFigures } from './infuse-figures.ts';
-import type { Plan } from './infuse-plan.ts';
+import { type Plan, type Steep, steepOf } from './infuse-plan.ts';
 import { infuseSteps, infuseWarnings } from './infuse-steps.ts';
-import { infusionTable } from './infuse-table.ts';
+import { herbName, infusionTable } from './infuse-table.ts';
 import { atStep, plain } from './numbers.ts';
 import { answerScale } from './scale.ts';
 import { shortName } from './warnings.ts';
 
-/** The two places where grams stay behind, so that what is bought can be followed to the tins. */
-const lossesOf = (chain: Chain): Answer['figures'] => ({
-  losses: [
-    { where: 'herb and cloth', grams: chain.infusion.uptakeG },
-    { where: 'jug and spoon', grams: chain.scaled.allowanceG },
-  ],
-});
+const sum = (parts: Chain['parts'], of: (part: ChainPart) => number): number =>
+  Number(parts.reduce((all, part) => all + of(part), 0).toFixed(6));
 
-const chainText = (plan: Plan, chain: Chain, stepDecimal: number): string => {
-  const { infusion, scaled } = chain;
-  const g = (grams: number): string => atStep(grams, stepDecimal);
-  const name = shortName(chain.line.ingredient);
-  return `Set aside ${g(infusion.herbG)} g ${shortName(chain.herb.id)} and ${g(infusion.oilInG)} g ${name} at 1:${plain(infusion.ratio)}. Herb and cloth keep about ${g(infusion.uptakeG)} g, jug and spoon ${plain(scaled.allowanceG, 1)} g${plan.uptake.weighings > 0 ? ' (the first by your own weighings)' : ''}. To be sure start with ${g(infusion.oilInSureG)} g of oil, or top up with plain ${name} after straining.`;
+/** The places where grams stay behind, so that what is bought can be followed to the tins. */
+const chainFigures = (chain: Chain): Answer['figures'] => {
+  const { parts, scaled, netG, allowanceG } = chain;
+  return {
+    herb_g: sum(parts, ({ infusion }) => infusion.herbG),
+    oil_in_g: sum(parts, ({ infusion }) => infusion.oilInG),
+    uptake_g: sum(parts, ({ infusion }) => infusion.uptakeG),
+    oil_out_g: sum(parts, ({ infusion }) => infusion.oilOutG),
+    ...(scaled.containers === undefined ? {} : { containers: scaled.containers }),
+    ...(scaled.fillGEach === undefined ? {} : { fill_g_each: scaled.fillGEach }),
+    net_g: netG,
+    allowance_g: allowanceG,
+    infusions: parts.map(({ line, herbs, infusion }) => ({
+      oil: line?.ingredient ?? null,
+      herbs: herbs.map(({ of }) => of.id),
+      herb_g: infusion.herbG,
+      oil_in_g: infusion.oilInG,
+      uptake_g: infusion.uptakeG,
+      oil_out_g: infusion.oilOutG,
+    })),
+    losses: [
+      { where: 'herb and cloth', grams: sum(parts, ({ infusion }) => infusion.uptakeG) },
+      { where: 'jug and spoon', grams: allowanceG },
+    ],
+  };
+};
+
+const asideText = (part: ChainPart, steep: Steep, g: (grams: number) => string): string => {
+  const { infusion, line } = part;
+  const own = steep.uptake.weighings > 0 ? ' (by your own weighings)' : '';
+  const ratio = `1:${plain(Number(infusion.ratio.toFixed(1)))}`;
+  if (!line)
+    return `Set aside ${g(infusion.herbG)} g ${herbName(steep)} and melt ${g(infusion.oilInG)} g of the recipe, ${ratio}. The herb keeps wax and all${own}.`;
+  const name = shortName(line.ingredient);
+  return `Set aside ${g(infusion.herbG)} g ${herbName(steep)} and ${g(infusion.oilInG)} g ${name}, ${ratio}${own}. To be sure take ${g(infusion.oilInSureG)} g of oil, or top up with plain ${name} after straining.`;
 };
 
 const merged = (own: readonly Warning[], scale: readonly Warning[]): Warning[] => {
-  const known = new Set(own.map((warning) => `${warning.code} ${warning.text}`));
-  const more = scale.filter((warning) => !known.has(`${warning.code} ${warning.text}`));
-  const rules = own.filter((warning) => warning.code === 'local-rules');
-  return [...own.filter((warning) => warning.code !== 'local-rules'), ...more, ...rules];
+  const all = [...own, ...scale].filter(({ code }) => code !== 'local-rules');
+  const rules = own.filter(({ code }) => code === 'local-rules').slice(0, 1);
+  return [...new Map(all.map((each) => [`${each.code} ${each.text}`, each])).values(), ...rules];
+};
+
+const assumedOf = (chain: Chain): Block[] => {
+  const { parts, oilChosen } = chain;
+  const [first] = parts;
+  return [
+    ...(oilChosen && first.line
+      ? [`I took ${shortName(first.line.ingredient)}, the largest oil of the recipe, as the one to infuse.`]
+      : []),
+    ...(parts.some(({ infusion }) => infusion.ratioAssumed)
+      ? [`I took 1:${plain(first.infusion.ratio)}, the middle of what is usual (common practice).`]
+      : []),
+  ].map((text) => ({ kind: 'assumed', text }));
+};
+
+/** What has to be weighed: to the tins, or for the melt as much more as the herb drinks. */
+const weighOutOf = (chain: Chain, wish: InfuseWish, tools: Tools): Answer | Trouble => {
+  const { recipe: _recipe, ...target } = wish.batch ?? {};
+  const lines = [...chain.lines];
+  if (chain.parts[0].line) return answerScale({ ...target, lines }, tools);
+  const { stepG } = target;
+  return answerScale(
+    { lines, totalG: chain.weighed.totalG, lossPercent: 0, ...(stepG ? { stepG } : {}) },
+    tools,
+  );
+};
+
+/** The melt's own weigh-out tells of a mass; what fills the tins is less by what the herb keeps, so only its table counts. */
+const weighOutBlocks = (chain: Chain, weighOut: Answer): readonly Block[] =>
+  chain.parts[0].line ? weighOut.blocks : weighOut.blocks.filter(({ kind }) => kind === 'table');
+
+const fillText = ({ scaled, netG, allowanceG }: Chain): string => {
+  const { containers, fillGEach } = scaled;
+  const each =
+    containers === undefined || fillGEach === undefined
+      ? ''
+      : `, ${plain(fillGEach, 1)} g in each of ${containers}`;
+  return `Jug and spoon keep ${plain(allowanceG, 1)} g; ${plain(netG, 1)} g goes into the tins${each}.`;
+};
+
+const titleOf = (plan: Plan, chain: Chain, wish: InfuseWish, weighOut: Answer): string => {
+  const name = plan.recipeName ?? 'Your recipe';
+  const { count, size } = wish.batch ?? {};
+  if (chain.parts[0].line) return weighOut.title.replace('Your recipe', name);
+  const much =
+    count === undefined || !size
+      ? `${plain(chain.weighed.totalG, 1)} g`
+      : `${count} × ${plain(size.amount, 1)} ${size.unit}`;
+  return `${name}: ${much}, herb in the melt`;
 };
 
 /** The whole chain: herb and oil to set aside, then the weigh-out, with the losses of both steps. */
 export const infuseChain = (plan: Plan, chain: Chain, wish: InfuseWish, tools: Tools): Answer | Trouble => {
-  const { batch } = wish;
-  if (!batch)
+  if (!wish.batch)
     return { code: 'missing', text: 'Which recipe, and how many tins? For example "24 tins of 15 ml".' };
-  const { recipe: _recipe, ...target } = batch;
-  const weighOut = answerScale({ ...target, lines: [...chain.lines] }, tools);
+  const weighOut = weighOutOf(chain, wish, tools);
   if ('code' in weighOut) return weighOut;
-  const decimals = stepDecimals(chain.scaled.stepG);
-  const chosen: Block[] = chain.oilChosen
-    ? [
-        {
-          kind: 'assumed',
-          text: `I took ${shortName(chain.line.ingredient)}, the largest oil of the recipe, as the one to infuse.`,
-        },
-      ]
-    : [];
+  const { stepG } = chain.scaled;
+  const g = (grams: number): string => atStep(grams, stepDecimals(stepG));
+  const steeps = chain.parts.map((part) => ({ part, steep: steepOf(part, tools.book.state.yields) }));
+  const steps = [...new Set(steeps.flatMap(({ steep }) => infuseSteps(steep, wish)))];
   return {
-    title: weighOut.title.replace('Your recipe', plan.recipeName ?? 'Your recipe'),
+    title: titleOf(plan, chain, wish, weighOut),
     blocks: [
-      { kind: 'text', text: chainText(plan, chain, decimals) },
-      ...infusionTable(plan, tools),
-      { kind: 'list', items: infuseSteps(plan, wish) },
-      ...weighOut.blocks,
-      ...chosen,
-      ...(chain.infusion.ratioAssumed
-        ? [
-            {
-              kind: 'assumed',
-              text: `I took 1:${plan.usual.middle}, the middle of what is usual (common practice).`,
-            } as const,
-          ]
-        : []),
+      ...steeps.flatMap(({ part, steep }) => [
+        { kind: 'text', text: asideText(part, steep, g) } as const,
+        ...infusionTable(steep, tools, part.line ? undefined : 'melt'),
+      ]),
+      { kind: 'text', text: fillText(chain) },
+      { kind: 'list', items: steps },
+      ...weighOutBlocks(chain, weighOut),
+      ...assumedOf(chain),
     ],
-    figures: { ...weighOut.figures, ...infuseFigures(plan), ...lossesOf(chain) },
-    warnings: merged(infuseWarnings(plan, wish.fresh === true), weighOut.warnings),
+    figures: { ...weighOut.figures, ...infuseFigures(plan, stepG), ...chainFigures(chain) },
+    warnings: merged(
+      steeps.flatMap(({ steep }) => infuseWarnings(steep, wish.fresh === true)),
+      weighOut.warnings,
+    ),
   };
 };

@@ -1,32 +1,40 @@
 import { hazardsOf } from '../../core/hazards.ts';
-import { waysFor } from '../../core/infuse/uptake.ts';
+import { mixWays } from '../../core/infuse/mix.ts';
 import type { Warning } from '../answer.ts';
 import type { InfuseWish } from '../topics/infuse.ts';
 import { both, degrees } from './forecast.ts';
-import type { Plan } from './infuse-plan.ts';
+import type { Steep } from './infuse-plan.ts';
 import { localRules, potCautions, shortName, warningOf } from './warnings.ts';
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 const span = ([low, high]: readonly [number, number]): string =>
   low === high ? `${low}` : `${low} to ${high}`;
 
 /** St John's wort is wilted, not dried, by tradition; everything else goes in dry. */
-const dryStep = (plan: Plan): string => {
-  const special = plan.herb && plan.herb.dryBeforeUse !== 'fully dry';
-  return special
-    ? `Herb: ${plan.herb?.dryBeforeUse}; ${plan.herb?.freshCaution}.`
-    : 'Herb fully dry: stems snap, petals crackle. Jar, spoon and cloth fully dry too: one drop of water starts mould.';
+const drySteps = ({ herbs }: Steep): string[] => {
+  const special = herbs.filter(({ of }) => of.dryBeforeUse !== 'fully dry');
+  const others = special.length === 0 || special.length < herbs.length;
+  return [
+    ...special.map(({ of }) => `${capital(shortName(of.id))}: ${of.dryBeforeUse}; ${of.freshCaution}.`),
+    ...(others
+      ? [
+          'Herb fully dry: stems snap, petals crackle. Jar, spoon and cloth fully dry too: one drop of water starts mould.',
+        ]
+      : []),
+  ];
 };
 
-const warmStep = (plan: Plan): string => {
-  const { hours, bathC } = waysFor(plan.herb);
+const warmStep = (plan: Steep): string => {
+  const { hours, bathC } = mixWays(plan.herbs);
   return `Warm: jar in a water bath at ${both(bathC[0])} to ${both(bathC[1])} for ${span(hours)} hours, stirred now and then, open to let steam out of the herb but not into the oil.`;
 };
 
-const coldStep = (plan: Plan): string =>
-  `Cold: filled to the brim and closed, dark, at room temperature for ${span(waysFor(plan.herb).coldWeeks)} weeks, shaken every day.`;
+const coldStep = (plan: Steep): string =>
+  `Cold: filled to the brim and closed, dark, at room temperature for ${span(mixWays(plan.herbs).coldWeeks)} weeks, shaken every day.`;
 
-const meltStep = (plan: Plan): string => {
-  const { bathC, hours } = waysFor(plan.herb);
+const meltStep = (plan: Steep): string => {
+  const { bathC, hours } = mixWays(plan.herbs);
   return `Straight into the melt: the mass has to stay liquid (65 to 75 °C with beeswax), hotter than the herb's ${degrees(bathC[0])} to ${degrees(bathC[1])}, so keep to the short end, ${hours[0]} hours or less. Strain through a warm cloth before scent goes in; herb and cloth keep some of the whole mass, wax too.`;
 };
 
@@ -36,10 +44,11 @@ const weighStep =
   'Weigh what you get and tell me, for example "I got 260 g out": I reckon with your own figure from then on.';
 
 /** What to do, in order. */
-export const infuseSteps = (plan: Plan, wish: InfuseWish): readonly string[] => {
-  if (wish.way === 'melt') return [dryStep(plan), meltStep(plan), weighStep];
+export const infuseSteps = (plan: Steep, wish: InfuseWish): readonly string[] => {
+  if (wish.way === 'melt') return [...drySteps(plan), meltStep(plan)];
   const ways = [warmStep(plan), coldStep(plan)];
-  return [dryStep(plan), ...(wish.way === 'cold' ? ways.toReversed() : ways), strainStep, weighStep];
+  const weigh = plan.herbs.length > 1 ? [] : [weighStep];
+  return [...drySteps(plan), ...(wish.way === 'cold' ? ways.toReversed() : ways), strainStep, ...weigh];
 };
 
 /** Garden plants that are also put in oil as food: fresh ones in a jar at room heat are dangerous to eat. */
@@ -54,8 +63,8 @@ const kitchenHerbs = new Set([
   'nettle',
 ]);
 
-const foodWarning = (plan: Plan, fresh: boolean): Warning[] =>
-  plan.herb && fresh && kitchenHerbs.has(plan.herb.id)
+const foodWarning = (plan: Steep, fresh: boolean): Warning[] =>
+  fresh && plan.herbs.some(({ of }) => kitchenHerbs.has(of.id))
     ? [
         {
           code: 'not-food',
@@ -67,28 +76,31 @@ const foodWarning = (plan: Plan, fresh: boolean): Warning[] =>
 /** Oils that take up oxygen fast enough for a soaked cloth to heat itself: iodine value from 140 on. */
 const dryingFrom = 140;
 
-const clothWarning = (plan: Plan): Warning[] =>
-  (plan.oil?.iodineValue?.value ?? 0) >= dryingFrom
+const dryingOils = ({ oils }: Steep): readonly string[] =>
+  oils.filter(({ of }) => (of.iodineValue?.value ?? 0) >= dryingFrom).map(({ of }) => of.id);
+
+const clothWarning = (plan: Steep): Warning[] =>
+  dryingOils(plan).length > 0
     ? [
         {
           code: 'oily-cloth',
-          text: `A cloth soaked with ${shortName(plan.oil?.id ?? '')} can heat up and catch fire by itself (from memory): dry it flat outdoors, or drown it in a closed tin.`,
+          text: `A cloth soaked with ${dryingOils(plan).map(shortName).join(' or ')} can heat up and catch fire by itself (from memory): dry it flat outdoors, or drown it in a closed tin.`,
         },
       ]
     : [];
 
-const ratioWarning = ({ infusion, usual, herb }: Plan): Warning[] => {
+const ratioWarning = ({ infusion, usual, herbs }: Steep): Warning[] => {
   if (!infusion || (infusion.ratio >= usual.low * 0.98 && infusion.ratio <= usual.high * 1.02)) return [];
   const what = infusion.ratio < usual.low ? 'more herb than the oil covers well' : 'a weak oil';
   return [
     {
       code: 'unusual-ratio',
-      text: `1:${Number(infusion.ratio.toFixed(1))} is ${what}: ${herb ? `${shortName(herb.id)} is` : 'herbs are'} usually taken at 1:${usual.low} to 1:${usual.high} (common practice).`,
+      text: `1:${Number(infusion.ratio.toFixed(1))} is ${what}: ${herbs[0] && herbs.length === 1 ? `${shortName(herbs[0].of.id)} is` : 'herbs are'} usually taken at 1:${usual.low} to 1:${usual.high} (common practice).`,
     },
   ];
 };
 
-const uptakeWarning = ({ uptake, infusion }: Plan): Warning[] =>
+const uptakeWarning = ({ uptake, infusion }: Steep): Warning[] =>
   uptake.weighings > 0 || !infusion
     ? []
     : [
@@ -99,15 +111,15 @@ const uptakeWarning = ({ uptake, infusion }: Plan): Warning[] =>
       ];
 
 /** The herb's and the oil's own hazards first, then the pot's. */
-export const infuseWarnings = (plan: Plan, fresh: boolean): readonly Warning[] => {
-  const { herb, oil } = plan;
+export const infuseWarnings = (plan: Steep, fresh: boolean): readonly Warning[] => {
+  const { herbs, oils } = plan;
   const hazards = hazardsOf({
-    lines: oil ? [{ ingredient: oil.id, percent: 100 }] : [],
-    strained: herb ? [{ ingredient: herb.id, fresh }] : [],
+    lines: oils.map(({ of }) => ({ ingredient: of.id, percent: 100 / oils.length })),
+    strained: herbs.map(({ of }) => ({ ingredient: of.id, fresh })),
     tooSmall: [],
   });
   const water: Warning[] =
-    fresh && !herb
+    fresh && herbs.length === 0
       ? [
           {
             code: 'brings-water',

@@ -9,6 +9,7 @@ import { type Plan, planOf } from './infuse-plan.ts';
 import { infuseTrouble } from './infuse-problems.ts';
 import { infuseSteps, infuseWarnings } from './infuse-steps.ts';
 import { herbName, infusionTable, oilName } from './infuse-table.ts';
+import { forgetYield, listYields } from './infuse-yields.ts';
 import { atStep, plain, readable } from './numbers.ts';
 import { by } from './recipe-table.ts';
 import { localRules, shortName } from './warnings.ts';
@@ -17,7 +18,7 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 
 const assumedOf = (plan: Plan, wish: InfuseWish): Block[] => {
   const { infusion, usual, uptake, volumes } = plan;
-  const named = plan.oil ? '' : ' (no oil named: as most liquid oils)';
+  const named = plan.oils.length > 0 ? '' : ' (no oil named: as most liquid oils)';
   const lines = [
     ...volumes.map(
       ({ ml, grams, densityGMl }) =>
@@ -31,6 +32,11 @@ const assumedOf = (plan: Plan, wish: InfuseWish): Block[] => {
     ...(uptake.weighings > 0
       ? [
           `Kept by the herb: your own ${plain(uptake.value)} g to the gram, from ${uptake.weighings} weighed ${uptake.weighings === 1 ? 'yield' : 'yields'}.`,
+        ]
+      : []),
+    ...(plan.herbs.length > 1
+      ? [
+          'Herbs together: what they keep and how much oil they want is their mean by weight; the gentlest heat and the longest time count.',
         ]
       : []),
     ...(wish.fresh ? ['Dry the herb and weigh it again: these figures are for the dry weight.'] : []),
@@ -58,11 +64,11 @@ const titleOf = (plan: Plan, way: InfuseWish['way']): string => {
 };
 
 const next = (plan: Plan): NextStep[] =>
-  plan.infusion && plan.herb
+  plan.infusion && plan.herbs[0]
     ? [
         { label: 'At 1:5', say: 'at 1:5' },
         { label: 'At 1:10', say: 'at 1:10' },
-        { label: `About ${shortName(plan.herb.id)}`, say: `what is ${plan.herb.name}` },
+        { label: `About ${shortName(plan.herbs[0].of.id)}`, say: `what is ${plan.herbs[0].of.name}` },
       ]
     : [];
 
@@ -75,7 +81,7 @@ const answerPlan = (plan: Plan, wish: InfuseWish, tools: Tools): Answer => ({
     ...assumedOf(plan, wish),
     { kind: 'source', text: 'Ratio, uptake, times and heat: common practice, no source.' },
   ],
-  figures: infuseFigures(plan),
+  figures: infuseFigures(plan, tools.settings.stepG),
   warnings: infuseWarnings(plan, wish.fresh === true),
   next: next(plan),
 });
@@ -90,8 +96,10 @@ const noteYield = async (wish: InfuseWish, tools: Tools): Promise<Answer | Troub
   const { got, ...asked } = wish;
   const plan = planOf(asked, tools);
   if ('code' in plan) return plan;
-  const { herb, infusion } = plan;
-  const out = got?.unit === 'ml' ? got.amount * (plan.oil?.densityGMl?.value ?? 0.915) : got?.amount;
+  const { herbs, oils, infusion } = plan;
+  if (herbs.length > 1) return noBase;
+  const herb = herbs[0]?.of;
+  const out = got?.unit === 'ml' ? got.amount * (oils[0]?.of.densityGMl?.value ?? 0.915) : got?.amount;
   if (!herb || !infusion || out === undefined) return noBase;
   const noted = { herbG: infusion.herbG, oilInG: infusion.oilInG, oilOutG: Number(out.toFixed(4)) };
   const uptake = weighedUptake(noted);
@@ -110,7 +118,7 @@ const noteYield = async (wish: InfuseWish, tools: Tools): Promise<Answer | Troub
       },
     ],
     figures: {
-      ...infuseFigures(after),
+      ...infuseFigures(after, tools.settings.stepG),
       herb_g: noted.herbG,
       oil_in_g: noted.oilInG,
       oil_out_g: noted.oilOutG,
@@ -127,6 +135,8 @@ export const answerInfuse = (
   wish: InfuseWish,
   tools: Tools,
 ): Answer | Trouble | Promise<Answer | Trouble> => {
+  if (wish.yields === 'forget') return forgetYield(wish, tools);
+  if (wish.yields === 'list') return listYields(tools);
   if (wish.got) return noteYield(wish, tools);
   const plan = planOf(wish, tools);
   if ('code' in plan) return plan;

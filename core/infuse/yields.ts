@@ -16,6 +16,13 @@ export const yieldNoted = z.strictObject({
 });
 export type YieldNoted = z.output<typeof yieldNoted>;
 
+/** The group's own figure of a herb is forgotten; common practice counts again. */
+export const yieldRemoved = z.strictObject({
+  kind: z.literal('yield-removed'),
+  herb: z.string().min(1).max(60),
+});
+export type YieldRemoved = z.output<typeof yieldRemoved>;
+
 /** One weighing as the book keeps it: `keptG` of oil stayed in `herbG` of herb and in the cloth. */
 export const weighedYield = z.strictObject({ herbG: grams, keptG: z.number().nonnegative() });
 export type WeighedYield = z.output<typeof weighedYield>;
@@ -46,9 +53,12 @@ export const weighedUptake = (noted: Omit<YieldNoted, 'kind' | 'herb'>): Result<
     : ok(uptakeGPerG);
 };
 
-/** The weighings after one more; `yields` stays as it was. */
-export const afterYield = (yields: Yields, noted: YieldNoted): Yields => {
-  const before = Object.hasOwn(yields, noted.herb) ? (yields[noted.herb] ?? []) : [];
-  const keptG = Number(Math.max(0, noted.oilInG - noted.oilOutG).toFixed(6));
-  return { ...yields, [noted.herb]: [...before, { herbG: noted.herbG, keptG }].slice(-mostWeighings) };
+/** The weighings after one more, or without those of a herb; `yields` stays as it was. */
+export const afterYield = (yields: Yields, event: YieldNoted | YieldRemoved): Yields => {
+  if (event.kind === 'yield-removed') {
+    return Object.fromEntries(Object.entries(yields).filter(([herb]) => herb !== event.herb));
+  }
+  const before = Object.hasOwn(yields, event.herb) ? (yields[event.herb] ?? []) : [];
+  const keptG = Number(Math.max(0, event.oilInG - event.oilOutG).toFixed(6));
+  return { ...yields, [event.herb]: [...before, { herbG: event.herbG, keptG }].slice(-mostWeighings) };
 };

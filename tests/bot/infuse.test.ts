@@ -128,6 +128,29 @@ describe('a weighed yield', () => {
   });
 });
 
+describe('several herbs and oils', () => {
+  it('should take the gentlest heat and the longest time, and warn of each herb', async () => {
+    const house = await testHouse();
+    const answer = answerOf(await house.say('infuse 20 g calendula and 10 g arnica in olive oil'));
+    const codes = answer.warnings.map(({ code }) => code);
+    expect(codes).toEqual(expect.arrayContaining(['daisy-family', 'not-for-lips', 'hot-wax']));
+    expect(answer.figures).toMatchObject({
+      herb: null,
+      herbs: [{ herb: 'calendula', grams: 20 }, { herb: 'arnica' }],
+    });
+  });
+
+  it('should note no yield of a mixture, and forget one when asked', async () => {
+    const house = await testHouse();
+    troubleIn(await house.say('I got 200 g out of 20 g calendula and 10 g chamomile in 240 g olive oil'));
+    expect((await house.keeper.open('local')).state.yields).toBeUndefined();
+    await house.say('I got 260 g out of 40 g calendula in 320 g sunflower oil');
+    answerOf(await house.say('forget our yield of calendula'));
+    expect((await house.keeper.open('local')).state.yields).toEqual({});
+    expect(answerOf(await house.say('our yields')).figures.yields).toEqual([]);
+  });
+});
+
 describe('the chain in an answer', () => {
   it('should name both losses, and balance', async () => {
     const figures = await figuresOf('Fernlea hand balm to 24 tins of 15 g, oil infused 1:8 with calendula');
