@@ -13,6 +13,7 @@ import { recipe } from './topics/recipe.ts';
 import { scale } from './topics/scale.ts';
 import { settings } from './topics/settings.ts';
 import { substitute } from './topics/substitute.ts';
+import { trace } from './topics/trace.ts';
 import { helpAbout } from './words/help.ts';
 
 /** Everything that can be asked. Slash commands, help, the reader and the documentation follow this list. */
@@ -29,6 +30,7 @@ export const topics: readonly Topic[] = [
   convert,
   ingredient,
   recipe,
+  trace,
   settings,
   help,
 ];

@@ -1,0 +1,81 @@
+import type { Trouble } from '../answer.ts';
+import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
+import { batchMeant, type Meant } from './batch-meant.ts';
+import { type BenchReading, readBench } from './bench-reading.ts';
+import { leftover } from './leftover.ts';
+import { boardOf } from './target.ts';
+import { traceCues, traceWeakCues, traceWords } from './trace-words.ts';
+
+const ofWhat: Trouble = {
+  code: 'missing',
+  text: 'Trace which lot or batch? Say its code: "which batches used lot K12", "where did 26-BAFO go". "list batches" and "stock" show the codes.',
+};
+
+/** Asked of a lot or a batch these are about where it came from or went to; any other question of it is not ours. */
+const asksWay =
+  /\b(?:trac(?:e|es|ed|ing|eability)|recall(?:s|ed|ing)?|withdraw|affected|track(?:ed|ing)?)\b|\b(?:which|what)\b.{0,40}\b(?:batch(?:es)?|tins?|jars?|pots?|sticks?|tubes?|balms?|salves?|recipes?|products?)\b.{0,40}\b(?:us(?:e|es|ed|ing)|contain(?:s|ed|ing)?|made|have|has|had|got|from|with|in|drew|hold(?:s|ing)?)\b|\bwhat\b.{0,30}\b(?:made|make|poured|pour)\b.{0,20}\b(?:with|from|out of|of|using)\b|\b(?:where|who|whom)\b|\b(?:which|what)\b.{0,20}\blots?\b|\bwhat(?:'s| is| was| went| goes| came| has gone)?\b.{0,12}\b(?:in|into|inside)\b|\bmade (?:from|of|with)\b|\bhow many\b.{0,40}\b(?:contain|out there|used|with|from|of)\b|\b(?:used|went) (?:in|into|for)\b/i;
+
+const asksSheet = /\brecall|\bwithdraw\b|\bsheet\b|\bnotify\b|\bneeds? to know\b/i;
+/** What is done or told with a code is for other topics: "gave 6 tins", "label for", "report". */
+const elsewhere =
+  /\b(?:labels?|report(?:ed)?|reaction|reactions|rash|itch\w*|swell\w*|swollen|note on|poured|bought|opened|correct|scale|cost|costs|price|prices|expire[sd]?|best before|remind|export|undo|how much (?:is|was|do we have) (?:left|in stock))\b/i;
+
+const meant = (reading: Reading, bench: BenchReading): Meant => {
+  const [said] = bench.lots;
+  if (said && !said.others) return { lot: said.code, said, assumed: [] };
+  return batchMeant(reading, bench, true);
+};
+
+/** The lot or batch traced before: "and the recall sheet", "print it". */
+const tracedBefore = ({ last }: Reading): string | undefined =>
+  last?.topic === 'trace' && typeof last.request.lot === 'string' ? last.request.lot : undefined;
+
+/** A lot code that stands alone, right after a trace. */
+const isNext = (reading: Reading, bench: BenchReading): boolean =>
+  reading.last?.topic === 'trace' &&
+  bench.lots.length === 1 &&
+  /^[\W_]*(?:(?:and|or|what about|how about|same for|for|now)[\W_]*)*$/i.test(bench.rest.text);
+
+/** "Where is it", "who has it": of the batch spoken of before these are enough. */
+const asksOfIt = /\b(?:where|who)\b|\bmade (?:from|of|with)\b/i;
+
+const ofMeant = (found: Meant, reading: Reading, strong: boolean): Claim | undefined => {
+  const named = found.said !== undefined;
+  if (found.trouble) return strong || named ? refuse(found.trouble, 2.4) : undefined;
+  if (found.lot === undefined) return strong ? refuse(ofWhat, 2) : undefined;
+  if (!named && !strong && !asksOfIt.test(reading.text)) return undefined;
+  return claim({ lot: found.lot }, named ? 3 : 2.5, found.assumed);
+};
+
+const withSheet = (made: Claim | undefined): Claim | undefined =>
+  made?.kind === 'request' ? { ...made, request: { ...made.request, sheet: true } } : made;
+
+const settle = (reading: Reading, bench: BenchReading, strong: boolean): Claim | undefined => {
+  const sheet = asksSheet.test(bench.rest.text);
+  const before = bench.lots.length === 0 && sheet ? tracedBefore(reading) : undefined;
+  if (before !== undefined) return claim({ lot: before, sheet: true }, 3);
+  const made = ofMeant(meant(reading, bench), reading, strong);
+  return sheet ? withSheet(made) : made;
+};
+
+/** What a message would mean as a question where a lot went, or what a batch was made from. */
+export const claimTrace = (reading: Reading): Claim | undefined => {
+  const strong = anyWord(reading, traceCues);
+  const follows = reading.last?.topic === 'trace';
+  if (!strong && !follows && !anyWord(reading, traceWeakCues)) return undefined;
+  if (
+    !strong &&
+    reading.bench.batches.size === 0 &&
+    reading.bench.lots.size === 0 &&
+    !/\bbatch|\blot\b/i.test(reading.text)
+  )
+    return undefined;
+  const bench = readBench(reading);
+  if (isNext(reading, bench)) return claim({ lot: bench.lots[0]?.code ?? '' }, 2.6);
+  if (!asksWay.test(bench.rest.text) && !(follows && asksSheet.test(reading.text))) return undefined;
+  if (elsewhere.test(bench.rest.text)) return undefined;
+  // Which ingredient a lot is of may be said with it: "beeswax lot K12".
+  const items = bench.rest.items.filter(({ letter }) => letter !== 'i' && letter !== 'R' && letter !== 'h');
+  if (leftover(boardOf(items), traceWords, strong).blocking.length > 0) return undefined;
+  return settle(reading, bench, strong);
+};

@@ -1,0 +1,36 @@
+import { z } from 'zod';
+import { lotCodeText } from '../../core/bench/events.ts';
+import { claimTrace } from '../readers/trace-claim.ts';
+import { type SlashValues, topic } from '../topic.ts';
+import { answerTrace } from '../words/trace.ts';
+
+const request = z.strictObject({
+  /** A lot on the shelf or a batch. */
+  lot: lotCodeText,
+  /** The recall sheet is wanted too. */
+  sheet: z.boolean().optional(),
+});
+export type TraceWish = z.output<typeof request>;
+
+const spoken = ({ lot, sheet }: SlashValues): string =>
+  sheet === true ? `recall sheet for ${lot}` : `trace ${lot}`;
+
+export const trace = topic({
+  name: 'trace',
+  summary: 'Which batches hold a lot, where the tins went, what a batch was made from; the recall sheet.',
+  request,
+  examples: [
+    { say: 'which batches used lot K12', means: { lot: 'K12' } },
+    { say: 'where did 26-BAFO go', means: { lot: '26-BAFO' } },
+    { say: 'recall sheet for lot K12', means: { lot: 'K12', sheet: true } },
+  ],
+  slash: {
+    options: z.object({
+      lot: z.string().max(40).describe('A lot on the shelf, or a batch'),
+      sheet: z.boolean().optional().describe('Make the recall sheet, to print'),
+    }),
+    say: spoken,
+  },
+  read: claimTrace,
+  answer: answerTrace,
+});

@@ -1,0 +1,190 @@
+import { type Trace, traceOf } from '../../core/bench/trace.ts';
+import { benchOf } from '../../core/book.ts';
+import type { Answer, Block, NextStep, Trouble, Warning } from '../answer.ts';
+import type { Tools } from '../topic.ts';
+import type { TraceWish } from '../topics/trace.ts';
+import { findEither } from './find-lot.ts';
+import { holderRows, noticeText, recallFile, recallSteps } from './recall.ts';
+import { containerOf, countText, goneText, gramsText, hereText, lotName } from './trace-texts.ts';
+import { localRules } from './warnings.ts';
+
+/** Rows shown of a long table; the sheet has all of them. */
+const mostRows = 20;
+
+const rowsShown = <T>(all: readonly T[]): { readonly shown: readonly T[]; readonly more: number } => ({
+  shown: all.slice(-mostRows),
+  more: Math.max(0, all.length - mostRows),
+});
+
+const moreText = (more: number, what: string): Block[] =>
+  more > 0 ? [{ kind: 'text', text: `And ${more} earlier ${what}: the recall sheet lists all.` }] : [];
+
+const batchTable = (trace: Trace): Block[] => {
+  const { shown, more } = rowsShown(trace.batches);
+  return [
+    {
+      kind: 'table',
+      columns: [
+        { title: 'batch', align: 'left' },
+        { title: 'made', align: 'left' },
+        { title: 'here', align: 'right' },
+        { title: 'out', align: 'right' },
+      ],
+      rows: shown.map(({ batch, left, out }) => [
+        batch.lot,
+        batch.madeOn,
+        String(Math.max(0, left)),
+        String(out),
+      ]),
+      ...(trace.batches.length > 1
+        ? { total: ['together', '', String(Math.max(0, trace.left)), String(trace.out)] }
+        : {}),
+    },
+    ...moreText(more, 'batches'),
+  ];
+};
+
+const holderBlocks = (trace: Trace): Block[] => {
+  const rows = holderRows(trace);
+  if (rows.length === 0) return [{ kind: 'text', text: 'None outside the house, as far as the book knows.' }];
+  const { shown, more } = { shown: rows.slice(0, mostRows), more: Math.max(0, rows.length - mostRows) };
+  const items = shown.map(([to, count, codes]) => `${to}: ${count} (${codes})`);
+  return [
+    { kind: 'text', text: 'Outside the house:' },
+    { kind: 'list', items },
+    ...(more > 0
+      ? [{ kind: 'text', text: `And ${more} more places: the recall sheet lists all.` } as const]
+      : []),
+  ];
+};
+
+const lotTable = (trace: Trace): Block[] => {
+  if (trace.lots.length === 0) return [{ kind: 'text', text: 'No lots were written down for it.' }];
+  return [
+    {
+      kind: 'table',
+      columns: [
+        { title: 'lot', align: 'left' },
+        { title: 'of', align: 'left' },
+        { title: 'g', align: 'right' },
+      ],
+      rows: trace.lots.map(({ lot, grams }) => [lot.lot, lotName(lot), gramsText(grams).replace(' g', '')]),
+    },
+    ...trace.lots
+      .filter(({ from }) => from.length > 0)
+      .map(
+        ({ lot, from }) =>
+          ({ kind: 'text', text: `${lot.lot} was made here from ${from.join(' and ')}.` }) as const,
+      ),
+  ];
+};
+
+const ofLot = (trace: Trace): Block[] => {
+  const { batches } = trace;
+  if (batches.length === 0 && trace.lots.length === 0)
+    return [{ kind: 'text', text: 'No batch has drawn from it yet.' }];
+  const through = trace.lots.map(
+    ({ lot, grams }) =>
+      ({
+        kind: 'text',
+        text: `${gramsText(grams)} of it went into ${lot.lot}, ${lotName(lot)}, made here.`,
+      }) as const,
+  );
+  if (batches.length === 0) return [...through, { kind: 'text', text: 'No batch has drawn from that yet.' }];
+  return [...through, ...batchTable(trace), ...holderBlocks(trace)];
+};
+
+const ofBatch = (trace: Trace): Block[] => {
+  const [only] = trace.batches;
+  if (!only) return [];
+  const { batch } = only;
+  const gone = rowsShown(trace.gone);
+  return [
+    {
+      kind: 'text',
+      text: `${batch.name}, made ${batch.madeOn}, best before ${batch.bestBefore}. Poured ${countText(batch.count, batch.container)}; ${hereText(batch)} here, ${only.out} out.`,
+    },
+    ...(gone.shown.length > 0
+      ? [{ kind: 'list', items: gone.shown.map(goneText) } as const]
+      : [{ kind: 'text', text: 'None has left the house, as far as the book knows.' } as const]),
+    ...moreText(gone.more, 'entries'),
+    { kind: 'text', text: 'Made from:' },
+    ...lotTable(trace),
+  ];
+};
+
+const figuresOf = (trace: Trace) => ({
+  kind: trace.kind,
+  lot: trace.code,
+  batches: trace.batches.map(({ batch, grams, from, left, out }) => ({
+    lot: batch.lot,
+    name: batch.name,
+    made_on: batch.madeOn,
+    best_before: batch.bestBefore,
+    grams,
+    from,
+    left: Math.max(0, left),
+    out,
+  })),
+  lots: trace.lots.map(({ lot, grams, from }) => ({
+    lot: lot.lot,
+    ingredient: lot.ingredient,
+    grams,
+    from,
+  })),
+  given_to: holderRows(trace).map(([to = '', count = '0', codes = '']) => ({
+    to,
+    count: Number(count),
+    lots: codes.split(', ').filter(Boolean),
+  })),
+  containers_out: trace.out,
+  containers_left: Math.max(0, trace.left),
+});
+
+const stepsFor = (wish: TraceWish, trace: Trace): readonly NextStep[] => [
+  ...(wish.sheet || trace.batches.length === 0
+    ? []
+    : [{ label: 'Recall sheet', say: `recall sheet for ${trace.code}` }]),
+  ...(trace.kind === 'batch' ? [{ label: 'The batch', say: `batch ${trace.code}` }] : []),
+];
+
+const recallBlocks = (trace: Trace, region: Tools['settings']['region']): Block[] => [
+  { kind: 'text', text: `Say: ${noticeText(trace)}` },
+  { kind: 'list', items: [...recallSteps(region)] },
+];
+
+const nothingOut: Warning = {
+  code: 'nothing-out',
+  text: 'What was given out without a word to the book is not on this list.',
+};
+
+const headOf = (trace: Trace, lotText: string): string =>
+  trace.kind === 'lot'
+    ? `Lot ${trace.code}, ${lotText}: ${trace.batches.length} ${trace.batches.length === 1 ? 'batch' : 'batches'}, ${countText(trace.out, containerOf(trace.batches.map(({ batch }) => batch)))} out`
+    : `Batch ${trace.code}, ${lotText}`;
+
+/** Follows a lot or a batch, and makes the recall sheet when it is wanted. */
+export const answerTrace = async (wish: TraceWish, tools: Tools): Promise<Answer | Trouble> => {
+  const bench = benchOf(tools.book.state);
+  const found = findEither(wish.lot, bench);
+  if ('code' in found) return found;
+  const trace = traceOf(bench, found.lot);
+  if (!trace) return { code: 'not-found', text: `There is no ${wish.lot} in this book. Ask "list batches".` };
+  const lotText = 'ingredient' in found ? lotName(found) : found.name;
+  const { region } = tools.settings;
+  const sheet = wish.sheet
+    ? await recallFile(trace, { lotText: headOf(trace, lotText), region, at: tools.at })
+    : { files: [], blocks: [] };
+  return {
+    title: headOf(trace, lotText),
+    blocks: [
+      ...(trace.kind === 'lot' ? ofLot(trace) : ofBatch(trace)),
+      ...(wish.sheet ? recallBlocks(trace, region) : []),
+      ...sheet.blocks,
+    ],
+    figures: figuresOf(trace),
+    warnings: [...(wish.sheet ? [nothingOut] : []), localRules],
+    next: stepsFor(wish, trace),
+    files: sheet.files,
+  };
+};
