@@ -67,6 +67,10 @@ const notAllowed = (text: string): Trouble => ({ code: 'not-allowed', text });
 const hasRole = (member: Member, role: string): boolean =>
   member.manages || member.roles.some((own) => own.toLowerCase() === role.toLowerCase());
 
+/** Whether the member may write in this group's book: everyone, unless a role is set. */
+export const mayWrite = ({ member, settings: { writerRole } }: Pick<Tools, 'member' | 'settings'>): boolean =>
+  writerRole === null || hasRole(member, writerRole);
+
 const barrier = <R extends z.ZodObject>(
   spec: TopicSpec<R>,
   request: z.output<R>,
@@ -78,7 +82,7 @@ const barrier = <R extends z.ZodObject>(
       'Only those who manage this group can change that. Ask one of them, or ask me "settings" to see how it stands.',
     );
   }
-  if (spec.writes?.(request) && writerRole !== null && !hasRole(tools.member, writerRole)) {
+  if (spec.writes?.(request) && !mayWrite(tools)) {
     return notAllowed(
       `Only members with the role "${writerRole}" write in this book. You can still scale, convert and look things up.`,
     );

@@ -9,6 +9,7 @@ import { help } from './topics/help.ts';
 import { infuse } from './topics/infuse.ts';
 import { ingredient } from './topics/ingredient.ts';
 import { melt } from './topics/melt.ts';
+import { reaction } from './topics/reaction.ts';
 import { recipe } from './topics/recipe.ts';
 import { scale } from './topics/scale.ts';
 import { settings } from './topics/settings.ts';
@@ -31,6 +32,7 @@ export const topics: readonly Topic[] = [
   ingredient,
   recipe,
   trace,
+  reaction,
   settings,
   help,
 ];

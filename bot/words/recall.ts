@@ -34,6 +34,12 @@ export const recallSteps = (region: Region): readonly string[] => [
   'Take back, count, and destroy on record. Write down the cause.',
 ];
 
+/** What of the traced lots is still here and has to be put aside too. */
+export const shelfTexts = ({ root, lots }: Trace): readonly string[] =>
+  [...(root ? [root] : []), ...lots.map(({ lot }) => lot)]
+    .filter((lot) => !isLotOut(lot))
+    .map((lot) => `Still on the shelf: ${gramsText(lot.leftG)} of lot ${lot.lot}, ${lotName(lot)}.`);
+
 const batchRows = ({ batches }: Trace): readonly (readonly string[])[] =>
   batches.map(({ batch, left, out }) => [
     `${batch.lot}  ${batch.name}`,
@@ -59,14 +65,7 @@ const partsOf = (trace: Trace, lotText: string, region: Region): readonly Docume
       head: ['batch', 'made', 'best before', 'poured', 'here', 'out'],
       rows: batchRows(trace),
     },
-    ...trace.lots
-      .filter(({ lot }) => !isLotOut(lot))
-      .map(
-        ({ lot }): DocumentPart => ({
-          kind: 'item',
-          text: `${gramsText(lot.leftG)} of lot ${lot.lot}, ${lotName(lot)}, still on the shelf.`,
-        }),
-      ),
+    ...items(shelfTexts(trace)),
     { kind: 'heading', text: 'Who has it' },
     ...(holders.length > 0
       ? [

@@ -4,7 +4,7 @@ import type { Answer, Block, NextStep, Trouble, Warning } from '../answer.ts';
 import type { Tools } from '../topic.ts';
 import type { TraceWish } from '../topics/trace.ts';
 import { findEither } from './find-lot.ts';
-import { holderRows, noticeText, recallFile, recallSteps } from './recall.ts';
+import { holderRows, noticeText, recallFile, recallSteps, shelfTexts } from './recall.ts';
 import { containerOf, countText, goneText, gramsText, hereText, lotName } from './trace-texts.ts';
 import { localRules } from './warnings.ts';
 
@@ -150,7 +150,7 @@ const stepsFor = (wish: TraceWish, trace: Trace): readonly NextStep[] => [
 
 const recallBlocks = (trace: Trace, region: Tools['settings']['region']): Block[] => [
   { kind: 'text', text: `Say: ${noticeText(trace)}` },
-  { kind: 'list', items: [...recallSteps(region)] },
+  { kind: 'list', items: [...shelfTexts(trace), ...recallSteps(region)] },
 ];
 
 const nothingOut: Warning = {

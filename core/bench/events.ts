@@ -210,6 +210,10 @@ export const reactionFollowed = z.strictObject({
   kind: z.literal('reaction-followed'),
   id: z.string().regex(/^R\d{1,6}$/),
   on: day,
+  /** The batch, when it was found out later. */
+  lot: lotCodeText.optional(),
+  /** Null takes the contact away again. */
+  contact: z.string().trim().min(1).max(200).nullable().optional(),
   text: remark.optional(),
   serious: z.boolean().optional(),
   closed: z.boolean().optional(),

@@ -106,11 +106,18 @@ const noted: Effect<'reaction-noted'> = (bench, { kind: _kind, ...event }) => ({
 const followed: Effect<'reaction-followed'> = (bench, { kind: _kind, id, ...event }) => {
   const before = bench.reactions.get(id);
   if (!before) return bench;
+  const { contact, lot, serious, closed } = event;
+  const { contact: known, ...rest } = before;
+  const now = contact === undefined ? known : (contact ?? undefined);
+  // The contact stands in one place only, so that taking it away leaves none behind.
+  const { contact: _said, ...step } = event;
   const after: Reaction = {
-    ...before,
-    ...(event.serious === undefined ? {} : { serious: event.serious }),
-    closed: event.closed ?? before.closed,
-    followed: [...before.followed, event],
+    ...rest,
+    ...(now === undefined ? {} : { contact: now }),
+    ...(serious === undefined ? {} : { serious }),
+    ...(lot === undefined ? {} : { lot }),
+    closed: closed ?? before.closed,
+    followed: [...before.followed, step],
   };
   return { ...bench, reactions: bench.reactions.set(id, after) };
 };

@@ -41,7 +41,7 @@ export interface Batch extends Omit<BenchEventOf<'batch-poured'>, 'kind' | 'note
 }
 
 export interface Reaction extends Omit<BenchEventOf<'reaction-noted'>, 'kind'> {
-  readonly followed: readonly Omit<BenchEventOf<'reaction-followed'>, 'kind' | 'id'>[];
+  readonly followed: readonly Omit<BenchEventOf<'reaction-followed'>, 'kind' | 'id' | 'contact'>[];
   readonly closed: boolean;
 }
 

@@ -30,6 +30,8 @@ export interface TracedGone extends Gone {
 export interface Trace {
   readonly kind: 'lot' | 'batch';
   readonly code: string;
+  /** The lot asked about; missing for a batch. */
+  readonly root?: Lot;
   /** For a lot: lots made from it. For a batch: every lot it came from, one step back after the other. */
   readonly lots: readonly TracedLot[];
   /** Batches that hold it, oldest first; for a batch that batch alone. */
@@ -97,7 +99,7 @@ const forward = (bench: Bench, lot: Lot): Trace => {
     const draws = drawnFrom(drawsOfBatch(batch), keys);
     if (draws.length > 0) batches.push(traced(batch, draws));
   }
-  return { kind: 'lot', code: lot.lot, lots, ...totals(batches) };
+  return { kind: 'lot', code: lot.lot, root: lot, lots, ...totals(batches) };
 };
 
 const backward = (bench: Bench, batch: Batch): Trace => {

@@ -1,0 +1,143 @@
+import { defined } from '../../core/defined.ts';
+import type { Trouble } from '../answer.ts';
+import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
+import { batchMeant } from './batch-meant.ts';
+import { type BenchReading, readBench } from './bench-reading.ts';
+
+const wordsOf = (text: string): readonly string[] => text.trim().split(/\s+/);
+
+export const reactionCues = wordsOf('report reported reaction reactions reacted reacting');
+const signWords =
+  wordsOf(`rash rashes itch itchy itches itching itched hives blister blisters blistered swelling swelled swollen welts burning
+  burned stinging stung redness inflamed peeling sore tingling numb dizzy wheezing breathing breathe bumps eczema flare`);
+const signs = new RegExp(`\\b(?:${signWords.join('|')})\\b`, 'i');
+
+/** "Can peppermint cause a rash", "is it itchy for some": a question, and nothing that happened. */
+const asks = /^\W*(?:can|could|does|do|is|are|will|would|may|might|what|why|how|which|should)\b|\?\s*$/i;
+const someone = /\b(?:after|from|using|used|since|reacted|customer|buyer|neighbou?r|balm|salve|tin)\b/i;
+const listed =
+  /\breactions?\b.{0,20}\b(?:for|of|to|with|on|about)\b|\b(?:list|show|any|all|which|see|open)\b.{0,12}\breactions?\b|^\W*reactions?\W*$/i;
+const record = /\b(?:R\d{1,6})\b/i;
+
+const contactSaid = /[;,.]?\s*\bcontact(?:\s+(?:is|details|them|her|him))?\s*[:=]?\s+([^;\n]{3,200})/i;
+const address =
+  /\b(?:phone|tel|email|e-mail|mail|reach (?:her|him|them) (?:at|on))\s*[:.]?\s+([^;\n,]{5,100})/i;
+const useSaid = /\b((?:used|using|applied|put it on|put on|wore)\b[^;.\n]{0,200})/i;
+const noSerious = /\bnot (?:so |very |that )?serious\b|\bserious\s*[:=]?\s*no\b/i;
+const isSerious = /\bserious(?:\s*[:=]?\s*yes)?\b/i;
+
+const seriousIn = (text: string): boolean | undefined => {
+  if (noSerious.test(text)) return false;
+  return isSerious.test(text) ? true : undefined;
+};
+
+/** What leads up to a code that was read: "after __", "from batch __". */
+const beforeCode = /(?:\b(?:after|from|to|with|using|of|on|the|batch|lot)\s+){1,4}_+/gi;
+
+interface Told {
+  readonly signs: string;
+  readonly use?: string;
+  readonly contact?: string;
+  readonly serious?: boolean;
+}
+
+const opening =
+  /^[\s,:;.-]*(?:(?:please|hi|hello|pipkin|log|note|record|write down|we have|there (?:is|was)|i (?:want|need|would like) to|to|an?|the|new)\b[\s,:;-]*){0,6}(?:report(?:ed)?|reactions?)?\b[\s,:;-]*/i;
+const loose = /(?:[\s,;:.-]|\b(?:after|from|to|with|using|of|on|the|batch|lot|tin|a|an|for)\b)+$/i;
+
+/** What happened in the maker's words, without codes, dates, contact and the words that only ask to write it down. */
+const toldIn = (text: string): Told => {
+  const contact = (contactSaid.exec(text) ?? address.exec(text))?.[1]?.trim();
+  const bare = text
+    .replace(contactSaid, ' ')
+    .replace(address, ' ')
+    .replace(beforeCode, ' ')
+    .replace(/_+/g, ' ');
+  const use = useSaid.exec(bare)?.[1]?.trim();
+  const said = bare
+    .replace(useSaid, ' ')
+    .replace(noSerious, ' ')
+    .replace(opening, '')
+    .replace(/\s+/g, ' ')
+    .trim()
+    .slice(0, 500);
+  return { signs: said.replace(loose, '').trim(), ...defined({ use, contact, serious: seriousIn(text) }) };
+};
+
+const onlyAsks = /^(?:(?:an?|the|new|report|reaction|reactions|please|to|on|for|it|this)\b\W*)*$/i;
+
+const nothingSaid: Trouble = {
+  code: 'missing',
+  text: 'What happened, and after which batch? For example "report: itching lips after 26-BAFO, used twice". Trouble breathing or a swollen tongue: call the emergency number first.',
+};
+
+const onDay = ({ days }: BenchReading): string | undefined => days.find(({ role }) => role === 'on')?.past;
+
+const noted = (reading: Reading, bench: BenchReading, weight: number): Claim => {
+  const told = toldIn(bench.rest.text);
+  if (onlyAsks.test(told.signs) || !/\p{L}{3}/u.test(told.signs)) return refuse(nothingSaid, weight);
+  const meant = batchMeant(reading, bench);
+  const lot = meant.lot ?? bench.lots[0]?.code;
+  return claim({ action: 'note', ...defined({ lot, on: onDay(bench) }), ...told }, weight, meant.assumed);
+};
+
+/** "R3: better after two days", "R3 was serious", "close R3", "R3 was 26-KIVO", "forget the contact of R3". */
+const followed = (bench: BenchReading, id: string): Claim | undefined => {
+  const rest = bench.rest.text.replace(record, ' ').replace(/_+/g, ' ');
+  const closed = /\b(?:close|closed|settled|resolved)\b/i.test(rest) ? true : undefined;
+  const contact = /\b(?:forget|remove|delete|erase)\b.{0,20}\bcontact\b/i.test(rest)
+    ? null
+    : contactSaid.exec(rest)?.[1]?.trim();
+  const serious = seriousIn(rest);
+  const lot = bench.lots.find(({ code }) => code.toUpperCase() !== id)?.code;
+  const told = rest
+    .replace(contactSaid, ' ')
+    .replace(/\s+/g, ' ')
+    .replace(/^[\s,:;.-]+|[\s,:;.-]+$/g, '');
+  const bare =
+    /^(?:(?:show|see|what|about|is|was|me|please|reaction|the|with|how|update|on)\b[\s?]*)*$/i.test(told);
+  if (bare && closed === undefined && contact === undefined && lot === undefined && serious === undefined)
+    return claim({ action: 'show', id }, 3);
+  const plain = closed !== undefined || contact === null || lot !== undefined;
+  const text = plain && told.length < 40 ? undefined : told.slice(0, 500);
+  return claim(
+    { action: 'follow', id, ...defined({ closed, contact, serious, lot, signs: text, on: onDay(bench) }) },
+    3,
+  );
+};
+
+/** Said of oneself without a batch: nothing is written down, but nobody is left without the first advice. */
+const ownBody = /\b(?:my|i|i'm|i've|me|her|his)\b/i;
+
+const hasSigns = (reading: Reading, bench: BenchReading): boolean =>
+  signs.test(reading.text) &&
+  !asks.test(reading.text) &&
+  (bench.lots.length > 0 || someone.test(reading.text));
+
+/** The record a message names: "R3", where it is no lot of the group. */
+const recordIn = ({ text, bench }: Reading): string | undefined => {
+  const id = record.exec(text)?.[0].toUpperCase();
+  return id !== undefined && bench.reactions.has(id) ? id : undefined;
+};
+
+/** Where the message is about a reaction but the batch alone would make it another topic's. */
+const about = (reading: Reading, bench: BenchReading, cued: boolean): Claim | undefined => {
+  if (listed.test(bench.rest.text) && !signs.test(bench.rest.text)) {
+    const [lot] = bench.lots;
+    return claim({ action: 'list', ...defined({ lot: lot?.code }) }, 3);
+  }
+  if (asks.test(reading.text)) return undefined;
+  if (/^\W*(?:report|reaction)\b/i.test(bench.rest.text)) return noted(reading, bench, 3.2);
+  if (hasSigns(reading, bench)) return noted(reading, bench, bench.lots.length > 0 || cued ? 3.2 : 2.6);
+  if (cued && bench.lots.length > 0) return noted(reading, bench, 3);
+  return signs.test(reading.text) && ownBody.test(reading.text) ? refuse(nothingSaid, 1.2) : undefined;
+};
+
+/** What a message would mean as a reaction told, or a question about those written down. */
+export const claimReaction = (reading: Reading): Claim | undefined => {
+  const id = record.test(reading.text) ? recordIn(reading) : undefined;
+  const cued = anyWord(reading, reactionCues);
+  if (id === undefined && !cued && !anyWord(reading, signWords)) return undefined;
+  const bench = readBench(reading);
+  return id === undefined ? about(reading, bench, cued) : followed(bench, id);
+};
