@@ -22,6 +22,10 @@ export interface Example {
   readonly changes?: true;
   /** Needs this recipe of the demo book, so it is shown only where the recipe exists. */
   readonly demo?: string;
+  /**
+   * Speaks of lot K12 or batch 26-BAFO: shown only where the group has lots and batches, and then with the codes of its own.
+   */
+  readonly bench?: true;
 }
 
 export type Completion = 'recipe' | 'ingredient' | 'recipe-or-ingredient' | 'topic';

@@ -3,6 +3,8 @@ import type { Trouble } from '../answer.ts';
 import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { batchMeant } from './batch-meant.ts';
 import { type BenchReading, readBench } from './bench-reading.ts';
+import { leftover } from './leftover.ts';
+import { boardOf } from './target.ts';
 
 const wordsOf = (text: string): readonly string[] => text.trim().split(/\s+/);
 
@@ -120,12 +122,21 @@ const recordIn = ({ text, bench }: Reading): string | undefined => {
   return id !== undefined && bench.reactions.has(id) ? id : undefined;
 };
 
+const listWords = new Set(
+  wordsOf(`reaction reactions list show any all which see open for of to with on about are there were the batch lot tin tins do we have had
+    so far yet please us me give get our your latest last recent old written down known what is`),
+);
+
+/** Only where nothing else is asked: "what is the saponification reaction of beeswax with lye" is no question of ours. */
+const listClaim = (bench: BenchReading): Claim | undefined => {
+  const [lot] = bench.lots;
+  if (leftover(boardOf(bench.rest.items), listWords, false).blocking.length > 0) return undefined;
+  return claim({ action: 'list', ...defined({ lot: lot?.code }) }, 3);
+};
+
 /** Where the message is about a reaction but the batch alone would make it another topic's. */
 const about = (reading: Reading, bench: BenchReading, cued: boolean): Claim | undefined => {
-  if (listed.test(bench.rest.text) && !signs.test(bench.rest.text)) {
-    const [lot] = bench.lots;
-    return claim({ action: 'list', ...defined({ lot: lot?.code }) }, 3);
-  }
+  if (listed.test(bench.rest.text) && !signs.test(bench.rest.text)) return listClaim(bench);
   if (asks.test(reading.text)) return undefined;
   if (/^\W*(?:report|reaction)\b/i.test(bench.rest.text)) return noted(reading, bench, 3.2);
   if (hasSigns(reading, bench)) return noted(reading, bench, bench.lots.length > 0 || cued ? 3.2 : 2.6);

@@ -58,6 +58,18 @@ const settle = (reading: Reading, bench: BenchReading, strong: boolean): Claim |
   return sheet ? withSheet(made) : made;
 };
 
+/** "What is out of the house", "which tins are out there", "who has our tins": of everything. */
+const asksAll =
+  /\b(?:what|which|who|how many|everything|all)\b.{0,30}\b(?:out (?:of the house|there|in the world)|(?:has|have|got) our (?:tins|jars|pots|balms?)|(?:have|did) we (?:given|gave|give) (?:out|away))\b/i;
+
+const everything = (reading: Reading, bench: BenchReading): Claim | undefined => {
+  if (bench.lots.length > 0 || !asksAll.test(reading.text)) return undefined;
+  if (batchMeant(reading, bench).lot !== undefined) return undefined;
+  return leftover(boardOf(bench.rest.items), traceWords, true).blocking.length > 0
+    ? undefined
+    : claim({}, 2.8);
+};
+
 /** What a message would mean as a question where a lot went, or what a batch was made from. */
 export const claimTrace = (reading: Reading): Claim | undefined => {
   const strong = anyWord(reading, traceCues);
@@ -67,11 +79,13 @@ export const claimTrace = (reading: Reading): Claim | undefined => {
     !strong &&
     reading.bench.batches.size === 0 &&
     reading.bench.lots.size === 0 &&
-    !/\bbatch|\blot\b/i.test(reading.text)
+    !/\bbatch|\blot\b|\bout\b|\bour\b/i.test(reading.text)
   )
     return undefined;
   const bench = readBench(reading);
   if (isNext(reading, bench)) return claim({ lot: bench.lots[0]?.code ?? '' }, 2.6);
+  const all = everything(reading, bench);
+  if (all) return all;
   if (!asksWay.test(bench.rest.text) && !(follows && asksSheet.test(reading.text))) return undefined;
   if (elsewhere.test(bench.rest.text)) return undefined;
   // Which ingredient a lot is of may be said with it: "beeswax lot K12".

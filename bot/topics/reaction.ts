@@ -40,18 +40,14 @@ export const reaction = topic({
   summary: 'Write down that somebody reacted to a balm, what to do now, and whom to tell.',
   request,
   examples: [
+    { say: 'list reactions', means: { action: 'list' } },
     {
       say: 'report: rash after 26-BAFO',
       means: { action: 'note', lot: '26-BAFO', signs: 'rash' },
       changes: true,
+      bench: true,
     },
-    { say: 'reactions for 26-BAFO', means: { action: 'list', lot: '26-BAFO' } },
-    { say: 'list reactions', means: { action: 'list' } },
-    {
-      say: 'R1: better after two days',
-      means: { action: 'follow', id: 'R1' },
-      changes: true,
-    },
+    { say: 'reactions for 26-BAFO', means: { action: 'list', lot: '26-BAFO' }, bench: true },
   ],
   slash: {
     options: z.object({

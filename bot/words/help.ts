@@ -1,3 +1,5 @@
+import type { Batch, Lot } from '../../core/bench/state.ts';
+import { benchOf } from '../../core/book.ts';
 import type { Answer, Block, Trouble } from '../answer.ts';
 import { recipeNames } from '../readers/recipe-names.ts';
 import type { Example, Tools, Topic } from '../topic.ts';
@@ -13,11 +15,27 @@ export const helpAbout = (topics: readonly Topic[]): void => {
 /** True for the name of a topic that can be asked. */
 export const isTopicName = (name: string): boolean => listed.some((topic) => topic.name === name);
 
-const suits = (example: Example, tools: Tools): boolean =>
-  example.demo === undefined || recipeNames(tools.book.state).exact(example.demo) !== undefined;
+const exampleLot = 'K12';
+const exampleBatch = '26-BAFO';
+
+/** The group's own latest codes in place of those of the example; undefined where it has none. */
+const ownCodes = (say: string, tools: Tools): string | undefined => {
+  const { lots, batches } = benchOf(tools.book.state);
+  const lot = lots.last<Lot | undefined>(undefined)?.lot;
+  const batch = batches.last<Batch | undefined>(undefined)?.lot;
+  if (lot === undefined || batch === undefined) return undefined;
+  return say.replace(exampleLot, lot).replace(exampleBatch, batch);
+};
+
+/** An example as it would work in this group's book; undefined where it would not. */
+const sayOf = (example: Example, tools: Tools): string | undefined => {
+  const { demo, say } = example;
+  if (demo !== undefined && recipeNames(tools.book.state).exact(demo) === undefined) return undefined;
+  return example.bench ? ownCodes(say, tools) : say;
+};
 
 const examplesOf = (topic: Topic, tools: Tools): readonly string[] =>
-  topic.examples.filter((example) => suits(example, tools)).map((example) => example.say);
+  topic.examples.flatMap((example) => sayOf(example, tools) ?? []);
 
 const overview = (tools: Tools): Answer => ({
   title: 'What you can ask',
@@ -58,9 +76,10 @@ const one = (topic: Topic, tools: Tools): Answer => ({
   },
   warnings: [],
   next: topic.examples
-    .filter((example) => !example.changes && suits(example, tools))
+    .filter(({ changes }) => !changes)
+    .flatMap((example) => sayOf(example, tools) ?? [])
     .slice(0, 1)
-    .map(({ say }) => ({ label: 'Try one', say })),
+    .map((say) => ({ label: 'Try one', say })),
 });
 
 /** Answers with examples that work when pasted, those of a missing recipe left out. */

@@ -1,4 +1,4 @@
-import { type Trace, traceOf } from '../../core/bench/trace.ts';
+import { allOut, type Trace, traceOf } from '../../core/bench/trace.ts';
 import { benchOf } from '../../core/book.ts';
 import type { Answer, Block, NextStep, Trouble, Warning } from '../answer.ts';
 import type { Tools } from '../topic.ts';
@@ -17,7 +17,7 @@ const rowsShown = <T>(all: readonly T[]): { readonly shown: readonly T[]; readon
 });
 
 const moreText = (more: number, what: string): Block[] =>
-  more > 0 ? [{ kind: 'text', text: `And ${more} earlier ${what}: the recall sheet lists all.` }] : [];
+  more > 0 ? [{ kind: 'text', text: `And ${more} earlier ${what}.` }] : [];
 
 const batchTable = (trace: Trace): Block[] => {
   const { shown, more } = rowsShown(trace.batches);
@@ -52,9 +52,7 @@ const holderBlocks = (trace: Trace): Block[] => {
   return [
     { kind: 'text', text: 'Outside the house:' },
     { kind: 'list', items },
-    ...(more > 0
-      ? [{ kind: 'text', text: `And ${more} more places: the recall sheet lists all.` } as const]
-      : []),
+    ...(more > 0 ? [{ kind: 'text', text: `And ${more} more places.` } as const] : []),
   ];
 };
 
@@ -163,8 +161,31 @@ const headOf = (trace: Trace, lotText: string): string =>
     ? `Lot ${trace.code}, ${lotText}: ${trace.batches.length} ${trace.batches.length === 1 ? 'batch' : 'batches'}, ${countText(trace.out, containerOf(trace.batches.map(({ batch }) => batch)))} out`
     : `Batch ${trace.code}, ${lotText}`;
 
+const everythingOut = (tools: Tools): Answer => {
+  const batches = allOut(benchOf(tools.book.state));
+  const trace: Trace = {
+    kind: 'lot',
+    code: '',
+    lots: [],
+    batches,
+    gone: batches.flatMap(({ batch }) => batch.gone.map((gone) => ({ ...gone, lot: batch.lot }))),
+    out: batches.reduce((sum, each) => sum + each.out, 0),
+    left: batches.reduce((sum, each) => sum + Math.max(0, each.left), 0),
+  };
+  const none = 'Nothing has left the house yet, as far as the book knows.';
+  return {
+    title: 'Out of the house',
+    blocks:
+      batches.length === 0 ? [{ kind: 'text', text: none }] : [...batchTable(trace), ...holderBlocks(trace)],
+    figures: { ...figuresOf(trace), lot: null },
+    warnings: [localRules],
+    next: batches.slice(-1).map(({ batch }) => ({ label: batch.lot, say: `trace ${batch.lot}` })),
+  };
+};
+
 /** Follows a lot or a batch, and makes the recall sheet when it is wanted. */
 export const answerTrace = async (wish: TraceWish, tools: Tools): Promise<Answer | Trouble> => {
+  if (wish.lot === undefined) return everythingOut(tools);
   const bench = benchOf(tools.book.state);
   const found = findEither(wish.lot, bench);
   if ('code' in found) return found;

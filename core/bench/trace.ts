@@ -155,3 +155,10 @@ export const holdersOf = (
     .map(({ lots, ...place }) => ({ ...place, lots: [...lots] }))
     .toSorted((a, b) => Number(a.to === undefined) - Number(b.to === undefined) || b.count - a.count);
 };
+
+/** Every batch with containers outside the house, oldest first. */
+export const allOut = (bench: Bench): readonly TracedBatch[] =>
+  [...bench.batches.values()]
+    .filter((batch) => tinsOut(batch) > 0)
+    .map((batch) => traced(batch, []))
+    .toSorted(byDay);

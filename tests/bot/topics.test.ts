@@ -4,6 +4,7 @@ import { chatReply } from '../../bot/render/discord.ts';
 import { jsonLine } from '../../bot/render/json.ts';
 import { textOf } from '../../bot/render/text.ts';
 import { topics } from '../../bot/topics.ts';
+import { benchHouse } from '../helpers/bench-house.ts';
 import { answerOf, testHouse } from '../helpers/house.ts';
 
 const folder = new URL('../../bot/topics/', import.meta.url);
@@ -24,8 +25,8 @@ const examples = topics.flatMap((topic) =>
 );
 
 describe('an example in help', () => {
-  it.each(examples)('should work when pasted: $say', async ({ topic, say, means }) => {
-    const house = await testHouse();
+  it.each(examples)('should work when pasted: $say', async ({ topic, say, means, bench }) => {
+    const house = await (bench ? benchHouse() : testHouse());
     const reply = await house.say(say);
     answerOf(reply);
     expect(reply.topic).toBe(topic);
@@ -42,9 +43,19 @@ describe('an example in help', () => {
   });
 });
 
+describe('an example with codes', () => {
+  it('should be shown with the codes of the group, and not where it has none', async () => {
+    const here = textOf(await (await benchHouse()).say('help trace'), { width: 80 });
+    const there = textOf(await (await testHouse()).say('help trace'), { width: 80 });
+    expect(here).toMatch(/where did 26-[A-Z]{4} go/);
+    expect(there).not.toContain('26-');
+    expect(there).toContain('what is out of the house');
+  });
+});
+
 describe('every answer', () => {
-  it.each(examples)('should be well formed on all three surfaces: $say', async ({ say }) => {
-    const house = await testHouse();
+  it.each(examples)('should be well formed on all three surfaces: $say', async ({ say, bench }) => {
+    const house = await (bench ? benchHouse() : testHouse());
     const reply = await house.say(say);
     const line = jsonLine(reply);
     expect(line).not.toMatch(/undefined|NaN|Infinity|\n/);
