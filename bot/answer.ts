@@ -1,3 +1,4 @@
+import type { RecipeLine } from '../core/recipe.ts';
 import type { FigureValue } from './figures.ts';
 
 /** The contract's error codes; see README, "When Pipkin cannot answer". */
@@ -58,6 +59,16 @@ export interface AnswerFile {
   readonly bytes: Uint8Array;
 }
 
+/** A recipe that an answer made and nobody saved: what "it" means in the member's next message. */
+export interface Made {
+  readonly name: string;
+  /** What it is picked by, from 1, where there are several: "number 2". */
+  readonly number?: number;
+  readonly lines: readonly RecipeLine[];
+  /** How much of it was weighed out, as the scale topic takes it. */
+  readonly make?: Readonly<Record<string, unknown>>;
+}
+
 export interface Answer {
   readonly title: string;
   readonly blocks: readonly Block[];
@@ -65,6 +76,8 @@ export interface Answer {
   readonly warnings: readonly Warning[];
   readonly next?: readonly NextStep[];
   readonly files?: readonly AnswerFile[];
+  /** Recipes it came to, the first one meant where none is picked ("the second one"). Remembered for follow-ups. */
+  readonly made?: readonly Made[];
   /** Shown to the asking member alone where the front-end can (a group's settings list, say). */
   readonly quiet?: boolean;
 }

@@ -76,6 +76,17 @@ const remembered = (topic: Topic, claim: Claim): Last | undefined => {
   return request ? { topic: topic.name, request } : undefined;
 };
 
+const linesIn = (request: Readonly<Record<string, unknown>>): unknown[] => {
+  const batch = request.batch as Readonly<Record<string, unknown>> | undefined;
+  return [request.lines, batch?.lines];
+};
+
+/** Says so when a request took up a recipe that nobody saved: the very lines that the last answer came to. */
+const takenUp = (last: Last | undefined, request: Readonly<Record<string, unknown>>): readonly string[] => {
+  const made = last?.made?.find(({ lines }) => linesIn(request).includes(lines));
+  return made ? [`It is ${made.name}.`] : [];
+};
+
 /** Ids for faults: short enough to read out, counted within the process. */
 const faultIds = () => {
   let count = 0;
@@ -104,7 +115,13 @@ export const pipkin = ({ keeper, onFault }: Wiring): Pipkin => {
     if (claim.kind === 'trouble') return { topic: topic.name, error: claim.trouble };
     const answer = await topic.run(claim.request, tools);
     if ('code' in answer) return { topic: topic.name, error: answer };
-    const said = [...claim.assumed, ...reading.aside.map((words) => `I set aside "${echo(words)}".`)];
+    if (answer.made)
+      conversations.keep(heard, { topic: topic.name, request: claim.request, made: answer.made });
+    const said = [
+      ...takenUp(reading.last, claim.request),
+      ...claim.assumed,
+      ...reading.aside.map((words) => `I set aside "${echo(words)}".`),
+    ];
     return { topic: topic.name, request: claim.request, answer: withAssumed(answer, said) };
   };
 

@@ -1,6 +1,6 @@
 import type { Bench } from '../core/bench/state.ts';
 import type { Settings } from '../core/settings.ts';
-import type { Trouble } from './answer.ts';
+import type { Made, Trouble } from './answer.ts';
 import type { Item } from './readers/item.ts';
 import type { RecipeNames } from './readers/recipe-names.ts';
 import type { Token } from './readers/tokens.ts';
@@ -9,6 +9,10 @@ import type { Token } from './readers/tokens.ts';
 export interface Last {
   readonly topic: string;
   readonly request: Readonly<Record<string, unknown>>;
+  /** Recipes the answer came to; only the one that was picked, when the message picks one. */
+  readonly made?: readonly Made[];
+  /** Place, from 0, of the recipe the message picks: "the second one". */
+  readonly picked?: number;
 }
 
 /** A message after tidying and reading: every topic looks at this and says what the message would mean to it. */

@@ -5,6 +5,7 @@ import { partTalk } from './readers/asides.ts';
 import { cueWords } from './readers/cues.ts';
 import { nameReader } from './readers/ingredient-names.ts';
 import { readItems } from './readers/items.ts';
+import { picked } from './readers/picked.ts';
 import { recipeNames } from './readers/recipe-names.ts';
 import { corrected } from './readers/spelling.ts';
 import { tidy } from './readers/tidy.ts';
@@ -78,16 +79,18 @@ export const understand = (
   text: string,
   state: BookState,
   settings: Settings,
-  last: Last | undefined,
+  before: Last | undefined,
   at: number,
-): Reading =>
-  readPlain(tidy(text), {
+): Reading => {
+  const { text: plain, last } = picked(tidy(text), before);
+  return readPlain(plain, {
     settings,
     recipes: recipeNames(state),
     bench: benchOf(state),
     at,
     ...(last ? { last } : {}),
   });
+};
 
 /** A stretch of a message's text. */
 export interface Place {

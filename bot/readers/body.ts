@@ -61,14 +61,20 @@ export const takeSubject = (board: Board): Subject => {
   return (names.length > 0 ? takeWrittenOut(board) : undefined) ?? { assumed: [] };
 };
 
-/** The recipe the member spoke of before: scaled, melted, swapped, shown or saved. */
-export const subjectBefore = (reading: Reading): Pick<Subject, 'recipe' | 'lines'> | undefined => {
+/** The recipe the member's last request was about: scaled, melted, shown or saved; before a swap changed it. */
+export const askedBefore = (reading: Reading): Pick<Subject, 'recipe' | 'lines'> | undefined => {
   const request = reading.last?.request;
   if (!request || reading.last?.topic === 'ingredient' || request.action === 'delete') return undefined;
   const name = request.recipe ?? request.newName ?? request.name;
   if (typeof name === 'string') return { recipe: name };
   const lines = request.lines;
   return Array.isArray(lines) && lines.length > 0 ? { lines: lines as readonly RecipeLine[] } : undefined;
+};
+
+/** The recipe in hand: the one that the last answer came to (after a swap, a design), else the one asked about. */
+export const subjectBefore = (reading: Reading): Pick<Subject, 'recipe' | 'lines'> | undefined => {
+  const made = reading.last?.made?.[0];
+  return made ? { lines: made.lines } : askedBefore(reading);
 };
 
 /** A saved recipe half remembered in the words left on the board: exactly one has them in its name. */

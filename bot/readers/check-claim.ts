@@ -86,7 +86,9 @@ interface Parts {
 }
 
 const markFresh = (lines: readonly RecipeLine[], fresh: readonly string[]): readonly RecipeLine[] =>
-  lines.map((line) => (fresh.includes(line.ingredient) ? { ...line, fresh: true } : line));
+  fresh.length === 0
+    ? lines
+    : lines.map((line) => (fresh.includes(line.ingredient) ? { ...line, fresh: true } : line));
 
 const partsOf = (board: Board, reading: Reading, strong: boolean): Parts => {
   const { text } = reading;

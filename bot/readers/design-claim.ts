@@ -2,7 +2,8 @@ import { defined } from '../../core/defined.ts';
 import type { Form, WantedIngredient } from '../../core/design/wishes.ts';
 import type { Trouble } from '../answer.ts';
 import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
-import { takeForm, takeHottest, takePrice, takeShelfLife } from './design-figures.ts';
+import { formOfWord, takeForm, takeHottest, takeShelfLife } from './design-figures.ts';
+import { type PriceLimit, takePrice } from './design-price.ts';
 import { takeWith } from './design-with.ts';
 import { takeWithout } from './design-without.ts';
 import {
@@ -18,6 +19,7 @@ import {
 } from './design-words.ts';
 import type { Item } from './item.ts';
 import { leftover } from './leftover.ts';
+import { takeStocked } from './substitute-choice.ts';
 import { type Board, boardOf } from './target.ts';
 
 export const designExample = 'vegan stick that survives 38 C, no nuts, with shea and mango';
@@ -31,6 +33,10 @@ export interface DesignRequest {
   readonly with?: readonly WantedIngredient[];
   readonly shelfLifeMonths?: number;
   readonly price?: boolean;
+  readonly priceLimit?: PriceLimit;
+  readonly stocked?: boolean;
+  /** Place, from 0, of the proposal that is to be told in full. */
+  readonly show?: number;
 }
 
 interface WishesRead {
@@ -42,10 +48,11 @@ interface WishesRead {
 const unlessEmpty = <T>(list: readonly T[]): readonly T[] | undefined => (list.length > 0 ? list : undefined);
 
 const readWishes = (board: Board, reading: Reading, veganBefore: boolean): WishesRead => {
+  const { price, limit, assumed: tinAssumed } = takePrice(board, reading);
+  const { stocked } = takeStocked(board, reading);
   const hottest = takeHottest(board, reading);
   const shelfLifeMonths = takeShelfLife(board);
-  const price = takePrice(board, reading);
-  const form = takeForm(board, reading);
+  const form = takeForm(board, reading) ?? (limit?.container ? formOfWord(limit.container) : undefined);
   const out = takeWithout(board);
   const animal = out.without.includes('animal');
   const vegan = anyWord(reading, veganWords) || animal;
@@ -59,9 +66,11 @@ const readWishes = (board: Board, reading: Reading, veganBefore: boolean): Wishe
       without: unlessEmpty(out.without.filter((word) => word !== 'animal')),
       with: unlessEmpty(wanted.with),
       shelfLifeMonths,
-      price: price || undefined,
+      price,
+      priceLimit: limit,
+      stocked,
     }),
-    assumed: [...(hottest.assumed ? [hottest.assumed] : []), ...wanted.assumed],
+    assumed: [hottest.assumed, tinAssumed, ...wanted.assumed].filter((text) => text !== undefined),
     ...(trouble ? { trouble } : {}),
   };
 };
@@ -82,7 +91,7 @@ const isWrittenOut = (items: readonly Item[]): boolean => {
 
 /** Kinds of wishes besides the form. A wish that was not understood is one too. */
 const kindsOf = ({ wishes, trouble }: WishesRead): number =>
-  Object.keys(wishes).filter((key) => key !== 'form').length + (trouble ? 1 : 0);
+  Object.keys(wishes).filter((key) => key !== 'form' && key !== 'priceLimit').length + (trouble ? 1 : 0);
 
 /** A word that asks for something to be made up; "recommend" and the like need to say that it is a balm. */
 const asksForDesign = (reading: Reading, read: WishesRead, kinds: number): boolean => {
@@ -90,6 +99,20 @@ const asksForDesign = (reading: Reading, read: WishesRead, kinds: number): boole
   if (!makes && !anyWord(reading, suggestingWords)) return false;
   const body = anyWord(reading, bodyWords);
   return kinds > 0 || body || (makes && read.wishes.form !== undefined);
+};
+
+/** Wishes with which a bare list of them is surely a design. */
+const sureWishes = 4;
+
+/** A wish that only a new recipe can be asked for. */
+const isHard = ({ vegan, without, survivesC, shelfLifeMonths }: DesignRequest): boolean =>
+  vegan === true || without !== undefined || survivesC !== undefined || shelfLifeMonths !== undefined;
+
+/** How surely a bare list of wishes is one: each more makes it surer, nobody lists four for anything else. */
+const listed = (wishes: DesignRequest, kinds: number, body: boolean): number => {
+  const told = kinds + (wishes.form ? 1 : 0);
+  if (!body || !isHard(wishes) || told <= 1) return 0;
+  return told >= sureWishes ? 2.75 : 2.4;
 };
 
 /** How surely it asks for a design: a word for it, a wanted product with a wish, or a product with two wishes. */
@@ -100,8 +123,7 @@ const sureness = (reading: Reading, read: WishesRead): number => {
   const body = anyWord(reading, bodyWords);
   if (kinds === 0 || (!body && wishes.form === undefined)) return 0;
   if (anyWord(reading, wantingWords)) return 2.7;
-  const hard = wishes.vegan || wishes.without !== undefined || wishes.survivesC !== undefined;
-  return body && hard && kinds + (wishes.form ? 1 : 0) > 1 ? 2.4 : 0;
+  return wishes.priceLimit ? 2.85 : listed(wishes, kinds, body);
 };
 
 const before = (reading: Reading): DesignRequest | undefined =>
@@ -133,9 +155,10 @@ const joined = (old: DesignRequest, more: DesignRequest): DesignRequest => {
 };
 
 const continued = (reading: Reading, old: DesignRequest, read: WishesRead): Claim | undefined => {
+  const { show: _show, ...wished } = old;
   const shape = shifted(reading, old.form ?? 'stick');
   const form = read.wishes.form ?? (shape === (old.form ?? 'stick') ? old.form : shape);
-  const wishes = { ...joined(old, read.wishes), ...defined({ form }) };
+  const wishes = { ...joined(wished, read.wishes), ...defined({ form }) };
   const changed = Object.keys(read.wishes).length > 0 || form !== old.form;
   return changed ? claim(wishes, 2.75, read.assumed) : undefined;
 };
@@ -175,14 +198,49 @@ const fresh = (reading: Reading, board: Board, read: WishesRead): Claim | undefi
   return claim({ ...read.wishes, form }, weight, [...assumed, ...read.assumed, ...said]);
 };
 
+/** Words around "the second one" that ask for no more than to see it. */
+const showing = new Set(
+  `show see tell give details detail more about full whole open like take prefer want pick choose go with that sounds good look at number
+  what whats is how forecast explain please up`.split(/\s+/),
+);
+
+/** "The second one", "more about number 3": a proposal told in full. */
+const claimShown = (reading: Reading, old: DesignRequest): Claim | undefined => {
+  const { picked } = reading.last ?? {};
+  if (picked === undefined) return undefined;
+  const { blocking } = leftover(boardOf(reading.items), showing, false);
+  return blocking.length > 0 ? undefined : claim({ ...old, show: picked }, 2.9);
+};
+
+/** "Would that survive 40 C?" asks what the proposal does; "make it survive 40 C" wishes for another. */
+const asksForecast = (reading: Reading): boolean =>
+  reading.last?.topic === 'design' &&
+  /\b(?:would|will|does|do|can|could|how)\b.{0,12}\b(?:that|it|this|they|these)\b.{0,20}\b(?:surviv\w*|melt\w*|hold|stand|soften\w*|cope)\b/i.test(
+    reading.text,
+  ) &&
+  !/\b(?:you|we|i) (?:make|get)\b/i.test(reading.text);
+
+const ceilingWords = 'under below less most max maximum up over within budget cheaper'.split(' ');
+
+/** Nothing here to design, seen before anything is read. */
+const isElsewhere = (reading: Reading): boolean => {
+  const { words } = reading;
+  // "what do people use castor oil for" asks about the oil, not for a balm with it.
+  if (words.has('what') && words.has('use') && words.has('for')) return true;
+  if (isOtherRequest(reading) || asksForecast(reading)) return true;
+  // "… a tin of 15 ml" under a price is no line of a recipe; any other amount is.
+  return isWrittenOut(reading.items) && !anyWord(reading, ceilingWords);
+};
+
 /** What a message would mean as wishes for a new recipe. */
 export const claimDesign = (reading: Reading): Claim | undefined => {
-  // "what do people use castor oil for" asks about the oil, not for a balm with it.
-  if (reading.words.has('what') && reading.words.has('use') && reading.words.has('for')) return undefined;
-  if (isOtherRequest(reading) || isWrittenOut(reading.items)) return undefined;
-  const board = boardOf(reading.items);
   const old = before(reading);
+  const shown = old && claimShown(reading, old);
+  if (shown || isElsewhere(reading)) return shown;
+  const board = boardOf(reading.items);
   const read = readWishes(board, reading, old?.vegan === true);
+  if (isWrittenOut(board.items.filter((item, at) => item.letter === 'i' || !board.taken[at])))
+    return undefined;
   const anew = fresh(reading, board, read);
   if (anew || !old) return anew;
   if (isPlaced(board, followWords).blocked) return undefined;

@@ -1,7 +1,7 @@
 import type { Form } from '../../core/design/wishes.ts';
 import { convertTemperature } from '../../core/units.ts';
 import { anyWord, type Reading } from '../reading.ts';
-import { heatWords, priceWords, softWords, stickWords } from './design-words.ts';
+import { heatWords, softWords, stickWords } from './design-words.ts';
 import type { Item } from './item.ts';
 import { type Board, take } from './target.ts';
 
@@ -18,16 +18,19 @@ const fromF = (value: number): number => tenth(convertTemperature(value, 'F', 'C
 const hottestBareC = 60;
 
 const surviving =
-  /^(?:surviv\w*|withstand\w*|stand|stands|holds?|heat|hot|to|at|of|summer|weather|temperatures?|day|in|up)$/;
+  /^(?:surviv\w*|withstand\w*|stand|stands|holds?|melt\w*|soften\w*|slump\w*|heat|hot|to|at|of|summer|weather|temperatures?|day|in|up)$/;
+
+/** Words beside which a bare number after "at" or "to" is a temperature. */
+const lasting =
+  'survive survives surviving withstand withstands stand stands melt melts melting soften softens slump slumps'.split(
+    ' ',
+  );
 
 const bareDegrees = (board: Board, reading: Reading): Item | undefined =>
   board.items.find((item, at) => {
     if (item.letter !== 'n' || board.taken[at]) return false;
     if (/^degrees?$/.test(board.items[at + 1]?.word ?? '')) return true;
-    const lasts = ['survive', 'survives', 'withstand', 'withstands', 'surviving'].some((word) =>
-      reading.words.has(word),
-    );
-    return lasts && surviving.test(board.items[at - 1]?.word ?? '');
+    return lasting.some((word) => reading.words.has(word)) && surviving.test(board.items[at - 1]?.word ?? '');
   });
 
 const heatSaid = (reading: Reading): FigureRead => {
@@ -85,17 +88,6 @@ export const takeShelfLife = (board: Board): number | undefined => {
   return undefined;
 };
 
-/** A price is asked for: there are none in the book yet, so its figure is only taken off the board. */
-export const takePrice = (board: Board, reading: Reading): boolean => {
-  const asked = anyWord(reading, priceWords) || board.items.some((item) => /^[€£$]$/.test(item.word));
-  if (!asked) return false;
-  for (const [at, item] of board.items.entries()) {
-    if (item.letter === 'n' || /^[€£$]$/.test(item.word)) take(board, at, at + 1);
-    if (item.word === 'per' || item.letter === 'e') take(board, at, at + 1);
-  }
-  return true;
-};
-
 const forms: Readonly<Record<string, Form>> = {
   stick: 'stick',
   tube: 'tube',
@@ -107,6 +99,9 @@ const forms: Readonly<Record<string, Form>> = {
   tinlet: 'tin',
   jarlet: 'tin',
 };
+
+/** The form a container's word stands for. */
+export const formOfWord = (word: string): Form | undefined => forms[word.replace(/s$/, '')];
 
 const formOf = (item: Item): Form | undefined => forms[item.word.replace(/s$/, '')];
 

@@ -52,7 +52,7 @@ const chatter = new Set(
   he she they his her him them
   there here that this these those them they one's day today tonight tomorrow later soon
   must on r yall y'all abt nah innit bro dude omg wtf tbh btw ur thing
-  but if mind bother any something anything else some someone somebody do does has had that's there's what's whats
+  but if mind bother any something anything else some someone somebody do does has had that's thats there's theres what's whats
   `),
 );
 

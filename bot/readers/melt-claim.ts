@@ -18,12 +18,12 @@ import { type Board, boardOf, free, takeShape } from './target.ts';
 /** Words that ask what heat does. */
 const strongCues =
   `melt melts melting melted melty molten survive survives surviving soft soften softens softening firm firmness slump slumps
-  forecast chart pour pouring hold holds liquid runny`.split(/\s+/);
+  forecast chart pour pouring hold holds liquid runny car pocket handbag purse dashboard heatwave grainy graininess grain heating waterbath
+  bain-marie boiler cooling`.split(/\s+/);
 const cues = [
   ...strongCues,
-  ...`temperature temperatures temp add take takes pocket softer firmer hardness hard heat bath solid solids sweat sun car hot warm summer set sets stiff`.split(
-    /\s+/,
-  ),
+  ...`temperature temperatures temp add put take takes softer firmer hardness hard heat bath solid solids sweat sun hot warm summer set sets
+  stiff order cool cools cope copes bear stand`.split(/\s+/),
 ];
 
 /** Words around such a question that ask for nothing more. */
@@ -34,7 +34,10 @@ export const meltWords = new Set([
   poured all plan purse for guide jacket trouser coat bag handbag at up down out to in of holiday heatwave day hold holds keep keeps its shape stand stands
   withstand take parked left inside dashboard beach room show curve graph picture diagram print see give tell happens happen it's should
   water jug need needs start starts begin begins long-time percent texture body can climate weather still enough and too over under above below
-  before after goes go first last order come comes into if is are be get gets around c hard`.split(/\s+/),
+  before after goes go first last order put pot pan double instructions method safely gently properly quickly slowly fridge freezer overnight
+  dark mode theme background light ingredients ingredient everything things doesn't dont don't not it'll so that while them cope come comes into if is are be get gets around c hard`.split(
+    /\s+/,
+  ),
 ]);
 
 const missing = (text: string): Trouble => ({ code: 'missing', text });
@@ -66,6 +69,7 @@ const takeTemperature = (board: Board): number | undefined => {
 /** "will it survive 35", "35 degrees": a bare number where heat is asked about is in °C, in the US in °F. */
 const takeBareTemperature = (board: Board, reading: Reading): number | undefined => {
   if (
+    reading.last?.request.survivesC === undefined &&
     !['survive', 'survives', 'surviving', 'stand', 'withstand', 'hold', 'at', 'degree', 'degrees'].some(
       (word) => reading.words.has(word),
     )
@@ -80,15 +84,29 @@ const takeBareTemperature = (board: Board, reading: Reading): number | undefined
 const wantsHeatPlan = (reading: Reading): boolean =>
   reading.words.has('heat') || reading.words.has('bath') || anyWord(reading, ['pour', 'pouring']);
 
+/** "And the mint one?" after a recipe: a name that is several ingredients, and in one recipe's name. */
+const takeHalfNamed = (own: Subject, reading: Reading): Subject => {
+  const { ingredient } = own;
+  if (!ingredient || (ingredient.ingredients?.length ?? 0) < 2 || !subjectBefore(reading)) return own;
+  const [only, second] = reading.recipes.near(ingredient.word);
+  if (!only || second) return own;
+  return { recipe: only.name, assumed: [`I took "${ingredient.word}" as ${only.name}.`] };
+};
+
 const subjectOf = (board: Board, reading: Reading): Subject => {
-  const own = takeSubject(board);
+  const own = takeHalfNamed(takeSubject(board), reading);
   if (own.recipe !== undefined || own.lines || own.ingredient || own.trouble) return own;
   const near = takeRemembered(board, reading, meltWords);
   if (near) return near;
-  // After a swap the recipe in hand is the changed one, which nobody has saved: better to ask than to take the old one.
-  const before = reading.last?.topic === 'substitute' ? undefined : subjectBefore(reading);
+  const before = subjectBefore(reading);
   return before ? { ...before, assumed: [] } : own;
 };
+
+/** "Dark chart", "the graph in dark mode". */
+export const darkChart = /\bdark(?:[- ](?:mode|theme|background))?\b/i;
+
+const isDark = (reading: Reading): boolean =>
+  darkChart.test(reading.text) && anyWord(reading, ['chart', 'graph', 'curve', 'picture', 'diagram', 'mode']);
 
 const requestOf = (subject: Subject, reading: Reading, survivesC: number | undefined) => ({
   ...defined({
@@ -97,6 +115,7 @@ const requestOf = (subject: Subject, reading: Reading, survivesC: number | undef
     ingredient: subject.ingredient?.ingredients?.[0],
     survivesC,
     ask: wantsHeatPlan(reading) ? ('heat' as const) : undefined,
+    dark: isDark(reading) || undefined,
   }),
 });
 
@@ -119,9 +138,15 @@ const settle = (subject: Subject, reading: Reading, survivesC: number | undefine
 const isClear = (subject: Subject): boolean =>
   subject.recipe !== undefined || subject.lines !== undefined || subject.ingredient !== undefined;
 
+/** "And 38?" after "will it survive 35 C". */
+const isBareHeat = ({ last }: Reading, { letter }: Item): boolean =>
+  letter === 'n' && last?.request.survivesC !== undefined;
+
 /** What a message would mean as a question about heat. */
 export const claimMelt = (reading: Reading): Claim | undefined => {
-  const follows = reading.last?.topic === 'melt' && reading.items.some((item) => /[tRi]/.test(item.letter));
+  const follows =
+    reading.last?.topic === 'melt' &&
+    reading.items.some((item) => /[tRi]/.test(item.letter) || isBareHeat(reading, item));
   if (!anyWord(reading, cues) && !follows) return undefined;
   const strong = anyWord(reading, strongCues) || follows;
   const board = boardOf(reading.items);

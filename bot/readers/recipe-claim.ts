@@ -29,7 +29,9 @@ const linesTrouble = (reading: Reading, { lines }: NamedLines): Trouble | undefi
 
 /** "save this as Winter balm" after a scaling of a written-out recipe. */
 const linesBefore = (reading: Reading): unknown =>
-  has(reading, 'this', 'that', 'it', 'as') ? reading.last?.request.lines : undefined;
+  has(reading, 'this', 'that', 'it', 'as')
+    ? (reading.last?.made?.[0]?.lines ?? reading.last?.request.lines)
+    : undefined;
 
 const nothingToSave = (reading: Reading): Claim | undefined => {
   const asks =

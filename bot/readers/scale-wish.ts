@@ -1,5 +1,6 @@
 import { defined } from '../../core/defined.ts';
 import type { Reading } from '../reading.ts';
+import { subjectBefore } from './body.ts';
 import type { ScaleReading } from './scale-reading.ts';
 
 /** A scale request in the making: its fields as far as they are known. The topic's schema checks it in the end. */
@@ -7,6 +8,8 @@ export type Wish = Readonly<Record<string, unknown>>;
 
 const amounts = ['count', 'size', 'totalG', 'totalMl', 'factor', 'limit'] as const;
 const totals = ['totalG', 'totalMl', 'factor', 'limit'] as const;
+
+const showing = new Set(['recipe', 'melt', 'check']);
 
 export const hasTarget = (read: ScaleReading): boolean =>
   read.limit !== undefined || Object.keys(read.target).length > 0;
@@ -85,9 +88,10 @@ export const sameFor = (last: Wish, body: Wish, read: ScaleReading): Wish => ({
   ...modifiers(read),
 });
 
-/** The recipe that was just shown or saved: "now scale it to 500 g". */
+/** The recipe that was just shown, saved, swapped or designed: "now scale it to 500 g". */
 export const shownBefore = (reading: Reading): Wish | undefined => {
-  const request = reading.last?.topic === 'recipe' ? reading.last.request : undefined;
-  const name = request?.newName ?? request?.name;
-  return typeof name === 'string' && request?.action !== 'delete' ? { recipe: name } : undefined;
+  const { last } = reading;
+  const made = last?.made?.[0];
+  if (made) return { ...made.make, lines: made.lines };
+  return last && showing.has(last.topic) ? subjectBefore(reading) : undefined;
 };

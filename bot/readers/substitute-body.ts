@@ -1,7 +1,7 @@
 import type { RecipeLine } from '../../core/recipe.ts';
 import type { Trouble } from '../answer.ts';
 import type { Reading } from '../reading.ts';
-import { type Subject, subjectBefore, takeRecipe, takeRemembered } from './body.ts';
+import { askedBefore, type Subject, subjectBefore, takeRecipe, takeRemembered } from './body.ts';
 import { takeBody } from './scale-body.ts';
 import { looseWords } from './scale-reading.ts';
 import { quantityTrouble, takeCountOrMultiple } from './scale-target.ts';
@@ -53,7 +53,8 @@ const spokenOf = (
 ): (Subject & Pick<ChangeBody, 'before'>) | undefined => {
   const near = takeHalfName(board, reading, known) ?? takeRemembered(board, reading, known);
   if (near) return { ...near, before: false };
-  const before = subjectBefore(reading);
+  // A swap after a swap is reckoned from the recipe that both change, so that it can be taken back.
+  const before = reading.last?.topic === 'substitute' ? askedBefore(reading) : subjectBefore(reading);
   return before ? { ...before, assumed: [], before: true } : undefined;
 };
 

@@ -8,6 +8,7 @@ import { looseWords, readScale } from './scale-reading.ts';
 import { targetTrouble } from './scale-troubles.ts';
 import { changesSomething, continued, type Wish } from './scale-wish.ts';
 import { type ChangeBody, takeChangeBody } from './substitute-body.ts';
+import { type Choice, isChosen, takeChoice, withChoice } from './substitute-choice.ts';
 import {
   bodyOf,
   type Draft,
@@ -20,8 +21,10 @@ import {
 } from './substitute-draft.ts';
 import { lastChange } from './substitute-last.ts';
 import { idsOf } from './substitute-names.ts';
+import { type PartRead, takePart } from './substitute-part.ts';
 import { type Phrase, takeFurther, takePhrase } from './substitute-phrases.ts';
-import { inWhat, noRecipeCalled, notBuilt, notPlaced } from './substitute-troubles.ts';
+import { claimScores } from './substitute-scores.ts';
+import { inWhat, noRecipeCalled, notPlaced } from './substitute-troubles.ts';
 import { takeWithouts, type Withouts } from './substitute-without.ts';
 import { substituteWords } from './substitute-words.ts';
 import { type Board, boardOf } from './target.ts';
@@ -67,11 +70,19 @@ const settle = (board: Board, said: Said, draft: Draft, sure: boolean): Claim =>
   return claim(draft.request, weight, [...said.body.assumed, ...draft.assumed, ...aside]);
 };
 
+/** Words that ask what else would do. */
+const asking =
+  `what whats what's which ideas idea suggestions options alternatives closest nearest else`.split(' ');
+
 /** "Is it vegan?", "does it contain nuts?", "I swapped …": told or asked about, not asked for. */
 const isOnlyAsked = ({ text }: Reading): boolean =>
   /^\W*(?:is|are|does|do|has|did|was|were|isn't|doesn't)\b/i.test(text)
-    ? !/\b(?:swap|replace|substitut|instead|in place|rather|version|alternative|replacement)/i.test(text)
-    : /\b(?:i|we|they|she|he) (?:have |had )?(?:swapped|replaced|substituted|exchanged)\b/i.test(text);
+    ? !/\b(?:swap|replace|substitut|instead|in place|rather|version|alternative|replacement|way\b|possible)/i.test(
+        text,
+      )
+    : /(?<!\b(?:if|suppose|imagine) )\b(?:i|we|they|she|he) (?:have |had )?(?:swapped|replaced|substituted|exchanged)\b/i.test(
+        text,
+      );
 
 /** An amount to make after a change: "and make 30 tins of 15 ml". */
 const continuedMake = (reading: Reading): Claim | undefined => {
@@ -109,15 +120,37 @@ const suppliedBody = (board: Board, reading: Reading): Claim | undefined => {
   return claim({ ...last, ...bodyOf(body) }, 2.6, body.assumed);
 };
 
-const asksForStock = (reading: Reading): boolean =>
-  anyWord(reading, ['cheapest', 'cheaper', 'cheap']) ||
-  (reading.words.has('stock') && reading.words.has('in'));
+/** "And the cheapest?" after candidates, "only what is in stock" after a change: the same, chosen otherwise. */
+const chosenAgain = (board: Board, reading: Reading, choice: Choice): Claim | undefined => {
+  const last = lastChange(reading);
+  const plain = (choice.gramForGram || choice.dark) && last?.from === undefined;
+  if (!last || plain || board.items.some((item, at) => !board.taken[at] && /[iRgvn%]/.test(item.letter)))
+    return undefined;
+  if (leftover(board, known, false).blocking.length > 0) return undefined;
+  const { scores: _scores, about: _about, ...rest } = last;
+  return claim(withChoice(rest, choice), 2.6);
+};
 
-/** Stock and prices: told kindly that they are not here, where a recipe or an ingredient to replace is meant. */
-const stockClaim = (board: Board, reading: Reading, phrase: Phrase | undefined): Claim | undefined => {
-  const recipe = board.items.some((item) => item.letter === 'R') && reading.words.has('version');
-  const only = reading.words.has('only') && reading.words.has('stock');
-  return phrase || recipe || only ? refuse(notBuilt, 1.5) : undefined;
+/** "A cheaper Fernlea hand balm", "Fernlea hand balm from what we have": no ingredient is named, the recipe is. */
+const chosenWhole = (board: Board, reading: Reading, choice: Choice): Claim | undefined => {
+  if (choice.gramForGram || choice.dark || anyWord(reading, ['cost', 'costs', 'sell', 'margin']))
+    return undefined;
+  const body = takeChangeBody(board, reading, known);
+  const asked = anyWord(reading, [
+    'version',
+    'make',
+    'cheaper',
+    'cheapest',
+    'instead',
+    'only',
+    'swap',
+    'way',
+    'from',
+    'with',
+  ]);
+  if (!hasBody(body) || body.before || !asked || body.trouble) return undefined;
+  if (leftover(board, known, true).blocking.length > 0) return undefined;
+  return claim(withChoice(bodyOf(body), choice), 2.7, body.assumed);
 };
 
 const isSure = (phrase: Phrase | undefined, body: ChangeBody): boolean =>
@@ -131,21 +164,31 @@ const saidIn = (reading: Reading, withouts: Withouts, body: ChangeBody): Said =>
   return { ...bare, own: [...new Set([...idsOf(lines), ...swapsBefore(bare).map(({ to }) => to)])] };
 };
 
+/** How much of it, and how to choose. */
+interface How {
+  readonly part: PartRead | undefined;
+  readonly choice: Choice;
+}
+
 const changeClaim = (
   board: Board,
   reading: Reading,
   phrase: Phrase | undefined,
   withouts: Withouts,
+  { part, choice }: How,
 ): Claim | undefined => {
   const further = phrase?.kind === 'swap' ? takeFurther(board) : [];
   const body = takeChangeBody(board, reading, known);
   if (body.trouble) return refuse(body.trouble, hasBody(body) ? 2.7 : 1);
   // "And without coconut?" after a design belongs to the design.
-  if (!phrase && body.before && reading.last?.topic === 'design') return undefined;
-  const said = saidIn(reading, withouts, body);
+  const onlyOut = !phrase || phrase.kind === 'gone';
+  if (onlyOut && body.before && reading.last?.topic === 'design') return undefined;
+  const said = { ...saidIn(reading, withouts, body), part };
   const draft = phrase ? phraseDraft(said, phrase) : withoutDraft(said);
   if (!draft) return undefined;
-  return settle(board, said, withFurther(said, draft, further), isSure(phrase, body));
+  const whole = withFurther(said, draft, further);
+  const request = withChoice(whole.request, choice);
+  return settle(board, said, { ...whole, request }, isSure(phrase, body));
 };
 
 const leavingOut = new Set(['nut', 'nuts', 'free', 'palm', 'scent', 'fragrance']);
@@ -163,12 +206,17 @@ const isPlainBatch = ({ items, last }: Reading): boolean =>
 export const claimSubstitute = (reading: Reading): Claim | undefined => {
   if (isPlainBatch(reading)) return undefined;
   if (isOnlyAsked(reading)) return undefined;
+  const scores = claimScores(reading);
+  if (scores) return scores;
   const board = boardOf(reading.items);
-  const taken = takePhrase(board, anyWord(reading, ['what', 'whats', "what's", 'which']));
-  if (asksForStock(reading)) return stockClaim(board, reading, taken);
+  const choice = takeChoice(board, reading);
+  const part = takePart(board);
+  const taken = takePhrase(board, anyWord(reading, asking));
   const withouts = takeWithouts(board);
   const wants = wantsOut(withouts);
+  const chosen = isChosen(choice) && !taken && !wants;
+  if (chosen) return chosenAgain(board, reading, choice) ?? chosenWhole(board, reading, choice);
   const phrase = taken ?? (wants ? undefined : loneName(board, reading));
-  if (!phrase && !wants) return suppliedBody(board, reading) ?? continuedMake(reading);
-  return changeClaim(board, reading, phrase, withouts);
+  if (!phrase && !wants) return suppliedBody(boardOf(reading.items), reading) ?? continuedMake(reading);
+  return changeClaim(board, reading, phrase, withouts, { part, choice });
 };

@@ -1,14 +1,17 @@
+import { defined } from '../../core/defined.ts';
 import type { RecipeLine } from '../../core/recipe.ts';
 import type { Trouble } from '../answer.ts';
 import { anyWord, type Reading } from '../reading.ts';
 import { shortName } from '../words/warnings.ts';
 import { unknownIngredient } from './ask-back.ts';
+import type { Item } from './item.ts';
 import type { Wish } from './scale-wish.ts';
 import type { ChangeBody } from './substitute-body.ts';
 import { earlierIn, lastChange, type Swap, swapIn } from './substitute-last.ts';
 import { type Settled, sameJob, settleIn, settleOut } from './substitute-names.ts';
+import type { PartRead } from './substitute-part.ts';
 import type { Phrase } from './substitute-phrases.ts';
-import { onlyAll, replacesWhich } from './substitute-troubles.ts';
+import { howMuchOf, onlyAll, replacesWhich } from './substitute-troubles.ts';
 import type { Withouts } from './substitute-without.ts';
 
 /** A request in the making. */
@@ -24,6 +27,8 @@ export interface Said {
   readonly body: ChangeBody;
   /** What the recipe is made of, when it is known. */
   readonly own: readonly string[] | undefined;
+  /** How much of an ingredient is exchanged, when the message says so. */
+  readonly part?: PartRead | undefined;
 }
 
 /** Swaps made so far in this conversation, on the same recipe. */
@@ -72,29 +77,47 @@ const withoutField = (said: Said, ids: readonly string[]): Wish => {
 const earlierField = (swaps: readonly Swap[]): Wish => (swaps.length > 0 ? { earlier: swaps } : {});
 
 /** "Swap A for B" after a swap goes on from there; after B came in, "swap A for C" puts C where B is. */
-const swapDraft = (said: Said, from: Settled, to: Settled): Draft => {
+const swapDraft = (said: Said, from: Settled, to: Settled, part?: PartRead): Draft => {
   const before = swapsBefore(said);
-  const again = before.at(-1);
-  const chain = again && again.from === from.id ? before.slice(0, -1) : before;
+  const last = before.at(-1);
+  const again = last?.from === from.id ? last : undefined;
+  const chain = again ? before.slice(0, -1) : before;
+  if (part && !part.part) return { request: {}, assumed: [], trouble: howMuchOf(shortName(from.id ?? '')) };
   const { ids, settled } = settledWithouts(said);
   const request = {
     ...bodyOf(said.body),
     from: from.id,
     to: to.id,
+    ...defined({ part: part?.part ?? again?.part }),
     ...earlierField(chain),
     ...withoutField(said, ids),
   };
-  return draftOf(request, from, to, ...settled);
+  const drafted = draftOf(request, from, to, ...settled);
+  return { ...drafted, assumed: [...drafted.assumed, ...shareAssumed(from, to, part)] };
+};
+
+/** "5 % of the shea" is a share of the shea; many mean percent of the recipe, so it is said. */
+const shareAssumed = (from: Settled, to: Settled, part: PartRead | undefined): readonly string[] => {
+  if (!part?.ofIt || !part.part || from.id === undefined || to.id === undefined) return [];
+  const said = `${Number((part.part.amount * 100).toFixed(2))} %`;
+  return [
+    `I took ${said} as a share of the ${shortName(from.id)}. For ${said} of the whole recipe: "swap ${said} ${shortName(from.id)} for ${shortName(to.id)}".`,
+  ];
 };
 
 /** Words that ask for something not named: "which wax can replace beeswax", "another oil instead of …". */
-const openWords = `which what another other different plant vegan vegetable some any`.split(' ');
+const openWords =
+  `which what another other different plant vegan vegetable some any cheap cheaper cheapest`.split(' ');
 
 const whatDraft = (said: Said, what: Settled): Draft => {
   const { ids, settled } = settledWithouts(said);
   const { make: _make, ...body } = bodyOf(said.body);
   return draftOf({ ...body, replaces: what.id, ...withoutField(said, ids) }, what, ...settled);
 };
+
+/** The part that was said of these names. */
+const partFor = ({ part }: Said, ...names: readonly Item[]): PartRead | undefined =>
+  part && names.includes(part.of) ? part : undefined;
 
 /** "What about candelilla instead?": for what came in last, or for the only line that does the same job. */
 const loneDraft = (said: Said, item: Extract<Phrase, { kind: 'lone' }>['to']): Draft | undefined => {
@@ -103,13 +126,14 @@ const loneDraft = (said: Said, item: Extract<Phrase, { kind: 'lone' }>['to']): D
   const out = last?.from ?? (typeof asked === 'string' ? asked : undefined);
   const to = settleIn(item, out ?? '');
   if (to.id === undefined) return draftOf({}, to);
-  if (out !== undefined) return swapDraft(said, { id: out }, to);
+  const part = partFor(said, item);
+  if (out !== undefined) return swapDraft(said, { id: out }, to, part);
   if (!said.own) return undefined;
   const same = sameJob(to.id, said.own);
   const [only] = same;
   if (only === undefined || same.length > 1)
     return { request: {}, assumed: [], trouble: replacesWhich(to.id, same) };
-  return swapDraft(said, { id: only }, to);
+  return swapDraft(said, { id: only }, to, part);
 };
 
 export const withoutDraft = (said: Said, gone: readonly Settled[] = []): Draft => {
@@ -167,10 +191,14 @@ export const phraseDraft = (said: Said, phrase: Phrase): Draft | undefined => {
       const from = settleOut(phrase.from, own);
       if (phrase.eitherWay && isOtherWay(said, phrase)) return turnedDraft(said, phrase);
       if (phrase.to.generic && anyWord(reading, openWords)) return whatDraft(said, from);
-      return swapDraft(said, from, settleIn(phrase.to, from.id ?? ''));
+      const { part } = said;
+      const told = partFor(said, phrase.from) ?? (part?.fraction ? partFor(said, phrase.to) : undefined);
+      return swapDraft(said, from, settleIn(phrase.to, from.id ?? ''), told);
     }
   }
 };
+
+const withoutPart = ({ part: _part, gramForGram: _gram, ...rest }: Wish): Wish => rest;
 
 /** A second and third swap of one message come after the first. */
 export const withFurther = (said: Said, draft: Draft, further: readonly SwapPhrase[]): Draft => {
@@ -182,7 +210,7 @@ export const withFurther = (said: Said, draft: Draft, further: readonly SwapPhra
     const { from, to } = next.request;
     whole = {
       ...next,
-      request: { ...whole.request, from, to, earlier: [...earlierIn(whole.request), swap] },
+      request: { ...withoutPart(whole.request), from, to, earlier: [...earlierIn(whole.request), swap] },
       assumed: [...whole.assumed, ...next.assumed],
     };
   }

@@ -1,3 +1,4 @@
+import type { Part } from '../../core/substitute/replace.ts';
 import type { Reading } from '../reading.ts';
 import type { Wish } from './scale-wish.ts';
 
@@ -8,11 +9,14 @@ export const lastChange = (reading: Reading): Wish | undefined =>
 export interface Swap {
   readonly from: string;
   readonly to: string;
+  readonly part?: Part;
+  readonly gramForGram?: true;
 }
 
 export const swapIn = (wish: Wish | undefined): Swap | undefined => {
-  const { from, to } = wish ?? {};
-  return typeof from === 'string' && typeof to === 'string' ? { from, to } : undefined;
+  const { from, to, part, gramForGram } = wish ?? {};
+  if (typeof from !== 'string' || typeof to !== 'string') return undefined;
+  return { from, to, ...(part ? { part: part as Part } : {}), ...(gramForGram ? { gramForGram: true } : {}) };
 };
 
 export const earlierIn = (wish: Wish | undefined): readonly Swap[] =>

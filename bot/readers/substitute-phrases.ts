@@ -33,6 +33,8 @@ const letters: Readonly<Record<string, string>> = {
   O: 'out',
   f: 'for against',
   X: 'without',
+  n: "can't cannot cant don't dont haven't havent couldn't couldnt",
+  x: 'not',
   b: 'by',
 };
 const letterByWord = new Map(
@@ -73,13 +75,20 @@ const insteadAt = (board: Board, at: number): Sign | undefined => {
   return ['place', 'lieu', 'stead'].includes(word(1)) ? { letter: 'd', from: at, to: at + 2 } : undefined;
 };
 
+/** "Swap beeswax 4 candelilla", as people type it: a bare 4 between two names. */
+const isFour = ({ items }: Board, at: number): boolean => {
+  const [item, before, after] = [items[at], items[at - 1], items[at + 1]];
+  return item?.letter === 'n' && item.value === 4 && before?.letter === 'i' && after?.letter === 'i';
+};
+
 const signsOf = (board: Board): readonly Sign[] => {
   const signs: Sign[] = [];
   for (let at = 0; at < board.items.length; at += 1) {
     const item = board.items[at];
     if (!item || board.taken[at] || item.letter === '\n' || item.letter === '-' || silent.has(item.word))
       continue;
-    const sign = insteadAt(board, at) ?? { letter: letterOf(item), from: at, to: at };
+    const letter = isFour(board, at) ? 'f' : letterOf(item);
+    const sign = insteadAt(board, at) ?? { letter, from: at, to: at };
     signs.push(sign);
     at = sign.to;
   }
@@ -111,7 +120,7 @@ const swapOf = (at: At): Phrase | undefined => {
 };
 
 const oneOf = (at: At, asks: boolean): Phrase | undefined => {
-  const what = at('what', 'out') ?? (asks ? at('open', 'lack') : undefined);
+  const what = at('what', 'out') ?? (asks ? at('open', 'lack', 'lack2') : undefined);
   if (what) return { kind: 'what', what };
   const gone = at('gone', 'gone2', 'gone3');
   if (gone) return { kind: 'gone', gone };
@@ -137,9 +146,17 @@ const phraseOf = (
   return swapOf(at) ?? oneOf(at, asks);
 };
 
-/** Takes what was matched off the board; a recipe's name in the middle of it stays. */
-const takeSigns = (board: Board, signs: readonly Sign[]): void => {
-  for (const { from, to, letter } of signs) if (letter !== 'R') take(board, from, to + 1);
+/** Takes what was matched off the board; a recipe's name, or its lines, in the middle of it stay. */
+const takeSigns = (
+  board: Board,
+  signs: readonly Sign[],
+  range: readonly [number, number],
+  lines: readonly [number, number] | undefined,
+): void => {
+  for (const [at, { from, to, letter }] of signs.entries()) {
+    const isLine = lines && at >= lines[0] && at < lines[1];
+    if (at >= range[0] && at < range[1] && letter !== 'R' && !isLine) take(board, from, to + 1);
+  }
 };
 
 const takeShapes = (board: Board, list: readonly RegExp[], asks: boolean): Phrase | undefined => {
@@ -149,8 +166,8 @@ const takeShapes = (board: Board, list: readonly RegExp[], asks: boolean): Phras
     const match = shape.exec(text);
     const groups = match?.indices?.groups;
     const phrase = match && groups ? phraseOf(board, signs, groups, asks) : undefined;
-    if (!match || !phrase) continue;
-    takeSigns(board, signs.slice(match.index, match.index + match[0].length));
+    if (!match || !groups || !phrase) continue;
+    takeSigns(board, signs, [match.index, match.index + match[0].length], groups.lines);
     return phrase;
   }
   return undefined;

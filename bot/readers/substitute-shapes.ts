@@ -2,7 +2,7 @@
  * Shapes of what is said about replacing something, over the signs of a message: `i` a name, `R` a recipe, `s` swap,
  * `r` replace, `u` substitute, `a` alternative, `d` instead of, `D` instead, `L` take or leave, `M` remove, `P` put or
  * use, `O` out, `N` no, `X` without, `f` for, `b` by, `T` to, `W` with or from, `I` in, `o` of, `A` and, `#` an amount,
- * `w` a word nobody knows. The groups say what each name is.
+ * `w` a word nobody knows, `n` cannot or don't have, `x` not. The groups say what each name is.
  */
 
 /** "… in Fernlea hand balm …" between the two names. */
@@ -21,6 +21,8 @@ export const shapes: readonly RegExp[] = [
   /sT(?<to>i)W(?<from>i)/d, // switch to B from A
   new RegExp(`sO?W?(?<from>i)O?${place}[fWTb>]+I?(?<to>i)`, 'd'), // swap A for B, switch from A to B
   new RegExp(`rO?(?<from>i)${place}[WbfI>]+(?<to>i)`, 'd'), // replace A with B
+  /[sr]O?(?<from>i)I(?<lines>(?:#o?i[,A]*)+)[fWTb](?<to>i)(?!#)/d, // swap A in 20% A, 80% oil for B
+  /[PW](?<to>i),?A?x(?<from>i)/d, // use B and not A
   new RegExp(`u(?<from>i)${place}[Wb](?<to>i)`, 'd'), // substitute A with B
   new RegExp(`u(?<to2>i)${place}f(?<from2>i)`, 'd'), // substitute B for A
   /(?<from>i)(?:s[fWbT]|u[Wb])(?<to>i)/d, // with A swapped for B
@@ -44,6 +46,7 @@ export const shapes: readonly RegExp[] = [
   /d(?<what>i)/d, // what can I use instead of A
   /Oo(?<out>i)/d, // we are out of A
   /N(?<lack>i)/d, // no A left, what else works
+  /n\??(?<lack2>i)/d, // we can't get A, don't have A
   /[ru](?<strange>w+i?)/d,
   /[ua]I?[fTo](?<strange>w+i?)/d,
   /d(?<strange>w+i?)/d,

@@ -17,13 +17,11 @@ export const noRecipeCalled = (said: string): Trouble => ({
 
 export const onlyAll: Trouble = {
   code: 'not-understood',
-  text: `I swap all of an ingredient, not a part of it. Ask for the whole swap: "${substituteExample}".`,
+  text: `I did not get how much of it to swap. Try "${substituteExample}", or "swap half the beeswax for candelilla".`,
 };
 
-export const notBuilt: Trouble = {
-  code: 'missing',
-  text: 'I keep no stock yet and cannot choose by price; "prices" shows what is noted. I can leave things out by kind: "nut-free Fernlea mint lip balm", "vegan Fernlea hand balm".',
-};
+export const howMuchOf = (what: string): Trouble =>
+  missing(`How much of the ${what}? For example "swap half the ${what} for …", or "swap 5 % ${what} for …".`);
 
 export const notPlaced = (words: readonly string[]): Trouble => ({
   code: 'not-understood',

@@ -32,6 +32,7 @@ const kindByPhrase = new Map(
 /** Words that are a wish by themselves. */
 const whole: Readonly<Record<string, WithoutKind>> = {
   vegan: 'animal',
+  vegans: 'animal',
   unscented: 'scent',
   scentless: 'scent',
   unperfumed: 'scent',
@@ -131,17 +132,39 @@ const takeWhole = (board: Board, at: number): Found[] => {
   return [{ kind, next: at + 1 }];
 };
 
+const taking = new Set(['take', 'leave', 'keep', 'taking', 'leaving']);
+
+/** "Take the smell out", "leave out the scent": a kind beside the word out. */
+const takeOut = (board: Board, at: number): Found[] => {
+  if (!taking.has(wordAt(board, at))) return [];
+  const before = wordAt(board, at + 1) === 'out';
+  const found = kindAt(board, before ? at + 2 : at + 1);
+  if (!found?.kind || (!before && wordAt(board, found.next) !== 'out')) return [];
+  take(board, at, before ? found.next : found.next + 1);
+  return [found];
+};
+
+/** "…, can you do it without them": says again what was said to be left out. */
+const takeAgain = (board: Board): void => {
+  for (const [at, item] of board.items.entries()) {
+    const next = board.items[at + 1];
+    if (item.letter === 'N' && !board.taken[at] && (!next || /[,.;?!\n]/.test(next.letter)))
+      take(board, at, at + 1);
+  }
+};
+
 /** Takes everything off the board that says what to leave out. */
 export const takeWithouts = (board: Board): Withouts => {
   const found: Found[] = [];
   for (let at = 0; at < board.items.length; at += 1) {
     if (board.taken[at]) continue;
-    for (const taken of [takeList, takeWhole, takeFree]) {
+    for (const taken of [takeOut, takeList, takeWhole, takeFree]) {
       const list = taken(board, at);
       found.push(...list);
       if (list.length > 0) break;
     }
   }
+  if (found.length > 0) takeAgain(board);
   return {
     kinds: [...new Set(found.flatMap(({ kind }) => (kind ? [kind] : [])))],
     names: found.flatMap(({ name }) => (name ? [name] : [])),

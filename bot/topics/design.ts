@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { decimal } from '../../core/cost/prices.ts';
 import { forms } from '../../core/design/wishes.ts';
 import { claimDesign, designExample } from '../readers/design-claim.ts';
 import { type SlashValues, topic } from '../topic.ts';
@@ -28,8 +29,28 @@ const request = z.strictObject({
     .gt(0, 'How long should it keep? Try "keeps 12 months".')
     .max(240, 'No oil keeps that long. Try "keeps 12 months".')
     .optional(),
-  /** A price was asked for: there are none in the book yet, and the answer says so. */
+  /** The cheap first, at the group's prices, and up to a ceiling if one was said. */
   price: z.boolean().optional(),
+  priceLimit: z
+    .strictObject({
+      amount: decimal,
+      per: z.enum(['kg', 'container']),
+      container: z.string().max(30).optional(),
+      size: z
+        .strictObject({
+          amount: z
+            .number()
+            .gt(0, 'What does one hold? Try "under 0.60 a tin of 15 ml".')
+            .max(10_000, 'That is no small container. Try "under 0.60 a tin of 15 ml".'),
+          unit: z.enum(['g', 'ml']),
+        })
+        .optional(),
+    })
+    .optional(),
+  /** Only what is on the shelf. */
+  stocked: z.boolean().optional(),
+  /** The proposal to be told in full, from 0. */
+  show: z.int().min(0).max(2).optional(),
 });
 export type DesignWish = z.output<typeof request>;
 

@@ -14,6 +14,8 @@ const request = z.strictObject({
     .max(200, 'That is too hot for a forecast.')
     .optional(),
   ask: z.enum(['heat']).optional(),
+  /** The picture in light on dark. */
+  dark: z.boolean().optional(),
 });
 export type MeltWish = z.output<typeof request>;
 

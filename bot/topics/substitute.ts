@@ -9,6 +9,14 @@ const id = z.string().min(1).max(60);
 /** Changes that can follow one another in a conversation; a recipe has no more lines. */
 const mostSwaps = 20;
 
+/** How much of what goes out: a share of it, percent of the recipe, or grams of its batch. */
+const part = z.strictObject({
+  amount: z
+    .number()
+    .gt(0, 'How much of it? Try "swap half the beeswax for candelilla in Fernlea hand balm".'),
+  unit: z.enum(['share', 'percent', 'g']),
+});
+
 const request = z.strictObject({
   recipe: recipeName.optional(),
   lines: z.array(recipeLine).max(maxLines, `A recipe has at most ${maxLines} lines.`).optional(),
@@ -16,13 +24,25 @@ const request = z.strictObject({
   replaces: id.optional(),
   from: id.optional(),
   to: id.optional(),
+  part: part.optional(),
+  /** Not held to the firmness: as many grams in as out. */
+  gramForGram: z.boolean().optional(),
   /** Swaps of the same conversation that come first. */
   earlier: z
-    .array(z.strictObject({ from: id, to: id }))
+    .array(z.strictObject({ from: id, to: id, part: part.optional(), gramForGram: z.boolean().optional() }))
     .max(mostSwaps, 'That is a long chain of swaps. Save the recipe as it is now and go on from there.')
     .optional(),
   /** Kinds ("nuts", "animal", "palm" …) or ingredient ids. */
   without: z.array(id).max(30, 'Name at most 30 things to leave out.').optional(),
+  /** Cheapest first, at the group's prices; without anything to replace: the one swap that saves most. */
+  by: z.enum(['price']).optional(),
+  /** Only what is on the shelf. */
+  stocked: z.boolean().optional(),
+  /** The chart in light on dark. */
+  dark: z.boolean().optional(),
+  /** The scores of candidates taken apart; `about` names one of them. */
+  scores: z.boolean().optional(),
+  about: id.optional(),
   /** How much of the result to weigh out, as the scale topic takes it; checked there. */
   make: z.record(z.string(), z.unknown()).optional(),
 });

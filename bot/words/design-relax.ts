@@ -35,6 +35,7 @@ const clashTexts: Readonly<Record<ClashReason | 'firmness', string>> = {
   excluded: 'is wished for and excluded at once; I kept it out',
   'not-for-lips': 'does not belong on lips',
   'light-sensitising': 'can make skin burn in the sun, so it is never in a lip balm of mine',
+  'not-in-stock': 'is not in stock',
   'no-melting-data': 'has no melting figures I could read, so I will not guess with it',
   'not-to-be-infused': 'is not for infusing',
   'one-herb': 'would be a second herb; I steep one herb in the oil',
@@ -61,6 +62,8 @@ export const relaxText = (relaxed: Relaxed): string => {
       return heatText(relaxed);
     case 'shelf_life_months':
       return `Nothing with these wishes keeps that long. Relax the shelf life to ${relaxed.to} months.`;
+    case 'price':
+      return 'Nothing with these wishes is that cheap at the prices noted. Relax the price to what is shown below.';
     case 'form':
       return `That does not work in the form you wished for. Relax it to a ${formNames[relaxed.to]}: these are that.`;
     case 'with': {
@@ -77,5 +80,6 @@ export const relaxFigure = (relaxed: Relaxed): FigureValue => {
   const { wish } = relaxed;
   if (relaxed.wish === 'with') return { wish, ingredient: relaxed.ingredient, to: relaxed.to };
   if (relaxed.wish === 'without') return { wish, to: [...relaxed.to], drop: relaxed.drop };
+  if (relaxed.wish === 'price') return { wish, to: Number(relaxed.to.top) / Number(relaxed.to.under) };
   return { wish, to: relaxed.to };
 };

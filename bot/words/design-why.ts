@@ -37,9 +37,16 @@ export const nameOf = (proposal: Proposal): string => {
 const keepsText = ({ keeps }: Proposal): string =>
   keeps ? ` Keeps about ${keeps.months} months (${shortName(keeps.ingredient)}).` : '';
 
-/** Why this one was chosen, in a line: what carries it, whether heat asked for more, and what keeps shortest. */
-export const whyOf = (proposal: Proposal): string => {
+/** What carries it and why that, in a few words: "Candelilla: vegan and glossy". */
+export const mainOf = (proposal: Proposal): string =>
+  `${capital(short(proposal.main))}: ${waxWords[proposal.main] ?? 'no wax, soft on a hot day'}.`;
+
+/** What carries it, and whether heat asked for more. */
+const carriesOf = (proposal: Proposal): string => {
   const main = waxWords[proposal.main] ?? `no wax: ${shortName(proposal.main)} carries it, soft on a hot day`;
   const heat = proposal.forHeat ? '; extra wax for the heat' : '';
-  return `${capital(main)}${heat}.${keepsText(proposal)}`;
+  return `${main}${heat}.`;
 };
+
+/** Why this one was chosen: what carries it, whether heat asked for more, and what keeps shortest. */
+export const whyOf = (proposal: Proposal): string => `${capital(carriesOf(proposal))}${keepsText(proposal)}`;

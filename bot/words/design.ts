@@ -1,31 +1,24 @@
-import { defined } from '../../core/defined.ts';
 import { type Design, design, type Proposal } from '../../core/design/design.ts';
 import { openQuestions } from '../../core/design/exclusions.ts';
-import type { DesignLine } from '../../core/design/sketch.ts';
 import type { Wishes } from '../../core/design/wishes.ts';
 import { hazardsOf } from '../../core/hazards.ts';
-import type { Answer, Block, NextStep, Warning } from '../answer.ts';
+import type { Answer, Block, Made, NextStep, Trouble, Warning } from '../answer.ts';
+import type { Tools } from '../topic.ts';
 import type { DesignWish } from '../topics/design.ts';
 import { designFigures } from './design-figures.ts';
+import { lineName } from './design-lines.ts';
+import { priceBlocks, priceFigures, priceRow } from './design-price.ts';
 import { formNames, relaxText, withoutName } from './design-relax.ts';
-import { nameOf, whyOf } from './design-why.ts';
-import { both, degrees, forecastWarnings } from './forecast.ts';
+import { shownBlocks } from './design-shown.ts';
+import { mainOf, nameOf } from './design-why.ts';
+import { wishesOf } from './design-wishes.ts';
+import { degrees, forecastWarnings } from './forecast.ts';
 import { plain } from './numbers.ts';
 import { localRules, potCautions, shortName, warningOf } from './warnings.ts';
 
-const wishesOf = (wish: DesignWish): Wishes => ({
-  form: wish.form,
-  vegan: wish.vegan ?? false,
-  without: wish.without ?? [],
-  with: (wish.with ?? []).map(({ ingredient, percent }) => ({ ingredient, ...defined({ percent }) })),
-  ...defined({ survivesC: wish.survivesC, shelfLifeMonths: wish.shelfLifeMonths }),
-});
-
-const lineName = ({ ingredient, infusedWith }: DesignLine): string =>
-  infusedWith ? `${shortName(infusedWith)}-infused ${shortName(ingredient)}` : shortName(ingredient);
-
 /** One table for all proposals, a column each: what differs is seen at a glance and fits a phone. */
-const table = (proposals: readonly Proposal[]): Block => {
+const table = (made: Design): Block => {
+  const { proposals } = made;
   const shares = proposals.map(({ lines }) => new Map(lines.map((line) => [lineName(line), line.percent])));
   const names = [...new Set(shares.flatMap((each) => [...each.keys()]))];
   const cell = (percent: number | undefined): string => (percent === undefined ? '' : plain(percent, 2));
@@ -35,28 +28,41 @@ const table = (proposals: readonly Proposal[]): Block => {
       { title: 'percent', align: 'left' },
       ...proposals.map((_, place) => ({ title: String(place + 1), align: 'right' as const })),
     ],
-    rows: names.map((name) => [name, ...shares.map((each) => cell(each.get(name)))]),
+    rows: [
+      ...names.map((name) => [name, ...shares.map((each) => cell(each.get(name)))]),
+      ...forecastRows(proposals),
+      ...priceRow(made),
+    ],
   };
 };
 
-const bands = {
-  'does-not-set': 'liquid',
-  ointment: 'soft as an ointment',
-  tin: 'soft under the finger',
-  stick: 'firm',
-  hard: 'very hard',
-} as const;
+/** Whole degrees, or nothing known. */
+const cells = (title: string, values: readonly (number | undefined)[]): readonly string[] => [
+  title,
+  ...values.map((value) => (value === undefined ? '–' : String(Math.round(value)))),
+];
 
-const forecastText = ({ forecast, survivesC }: Proposal): string => {
-  const { softensC, fullyMeltedC, firmness } = forecast;
-  const soft = softensC === undefined ? '' : `, softens about ${degrees(softensC)}`;
-  const melted = fullyMeltedC === undefined ? '' : `, melted about ${degrees(fullyMeltedC)}`;
-  const holds = survivesC === undefined ? ', for cool rooms only' : `, survives ${both(survivesC)}`;
-  return `${bands[firmness.band]}${soft}${melted}${holds}.`;
-};
+/** What each will do, in the rows below its lines. */
+const forecastRows = (proposals: readonly Proposal[]): readonly (readonly string[])[] => [
+  cells(
+    'softens °C',
+    proposals.map(({ forecast }) => forecast.softensC),
+  ),
+  cells(
+    'melted °C',
+    proposals.map(({ forecast }) => forecast.fullyMeltedC),
+  ),
+  cells(
+    'survives °C',
+    proposals.map(({ survivesC }) => survivesC),
+  ),
+  cells(
+    'keeps months',
+    proposals.map(({ keeps }) => keeps?.months),
+  ),
+];
 
-const proposalText = (proposal: Proposal, place: number): string =>
-  `${place + 1} ${nameOf(proposal)}: ${forecastText(proposal)} ${whyOf(proposal)}`;
+const proposalText = (proposal: Proposal, place: number): string => `${place + 1} ${mainOf(proposal)}`;
 
 const wishedText = (wishes: Wishes): string => {
   const without = wishes.without.length > 0 ? `without ${wishes.without.map(withoutName).join(', ')}` : '';
@@ -72,7 +78,6 @@ const titleOf = ({ wishes, proposals }: Design): string => {
   return `${proposals.length === 1 ? 'A recipe' : `${proposals.length} recipes`} for a ${what}${heat}`;
 };
 
-const noPrices = 'Prices are not in my book yet, so I could not mind the cost. Say it again once they are.';
 const pocketC = 37;
 
 const surviving: Readonly<Record<Wishes['form'], string>> = {
@@ -81,16 +86,23 @@ const surviving: Readonly<Record<Wishes['form'], string>> = {
   tube: 'stays a paste and does not run',
 };
 
-const blocksOf = (made: Design, wish: DesignWish): Block[] => {
+const askMore: Block = {
+  kind: 'text',
+  text: 'Say "show me the second" for its forecast in full, or "24 tins of 15 ml of the second".',
+};
+
+const relaxBlocks = (made: Design): readonly Block[] =>
+  made.relaxed.map((relaxed) => ({ kind: 'text', text: relaxText(relaxed) }));
+
+const allBlocks = (made: Design): readonly Block[] => {
   const { proposals, wishes } = made;
   const kept = wishedText(wishes);
   return [
-    ...made.relaxed.map((relaxed) => ({ kind: 'text', text: relaxText(relaxed) }) as const),
     ...(kept ? [{ kind: 'text', text: kept } as const] : []),
-    ...(wish.price ? [{ kind: 'text', text: noPrices } as const] : []),
     ...(proposals.length > 0
-      ? [table(proposals), { kind: 'list', items: proposals.map(proposalText) } as const]
+      ? [table(made), { kind: 'list', items: proposals.map(proposalText) } as const]
       : []),
+    ...(proposals.length > 1 ? [askMore] : []),
   ];
 };
 
@@ -125,10 +137,15 @@ const meltWarnings = ({ forecast, survivesC = 0 }: Proposal): Warning[] =>
     ({ code }) => code !== 'rough-estimate' && !(code === 'melts-in-a-pocket' && survivesC >= pocketC),
   );
 
-const warningsOf = (made: Design): Warning[] => {
-  const [first] = made.proposals;
-  const hazards = made.proposals.flatMap(({ lines }) => hazardsOf({ lines, strained: [], tooSmall: [] }));
-  const own = first ? meltWarnings(first) : [];
+/** What is told of a grainy or slow balm belongs to the one that is made; the overview keeps to what all must know. */
+const detailCodes = new Set(['may-grain', 'softer-at-first']);
+
+const warningsOf = (made: Design, shown: Proposal | undefined): Warning[] => {
+  const first = shown ?? made.proposals[0];
+  const hazards = (shown ? [shown] : made.proposals).flatMap(({ lines }) =>
+    hazardsOf({ lines, strained: [], tooSmall: [] }),
+  );
+  const own = first ? meltWarnings(first).filter(({ code }) => shown || !detailCodes.has(code)) : [];
   return [
     ...questions(made),
     ...once(hazards.map(warningOf)),
@@ -150,14 +167,37 @@ const scaleStep = ({ lines }: Proposal, place: number): NextStep[] => {
   return say ? [{ label: `Weigh out ${place + 1}`, say }] : [];
 };
 
+/** The proposals to go on from, the one told in full first; each keeps the number it is picked by. */
+const madeOf = (proposals: readonly Proposal[], show: number | undefined): readonly Made[] => {
+  const made = proposals.map((proposal, place) => ({
+    name: `proposal ${place + 1}, ${nameOf(proposal)}`,
+    number: place + 1,
+    lines: proposal.lines.map(({ percent, ...line }) => ({
+      ...line,
+      amount: percent,
+      unit: 'percent' as const,
+    })),
+  }));
+  return made.toSorted((a, b) => Number(b.number - 1 === show) - Number(a.number - 1 === show));
+};
+
 /** Answers wishes with up to three recipes, or says which wish to relax and by how much. */
-export const answerDesign = (wish: DesignWish): Answer => {
-  const made = design(wishesOf(wish));
+export const answerDesign = (wish: DesignWish, tools: Tools): Answer | Trouble => {
+  const wishes = wishesOf(wish, tools);
+  if ('code' in wishes) return wishes;
+  const made = design(wishes);
+  const { proposals } = made;
+  const shown = wish.show === undefined ? undefined : proposals[wish.show];
   return {
-    title: titleOf(made),
-    blocks: blocksOf(made, wish),
-    figures: designFigures(made, wish),
-    warnings: warningsOf(made),
-    next: made.proposals.flatMap(scaleStep),
+    title: shown ? `${(wish.show ?? 0) + 1} ${nameOf(shown)}` : titleOf(made),
+    blocks: [
+      ...relaxBlocks(made),
+      ...(shown ? shownBlocks(shown) : allBlocks(made)),
+      ...priceBlocks(made, wish, tools),
+    ],
+    figures: { ...designFigures(made, wish), ...priceFigures(made, wish, tools) },
+    warnings: warningsOf(made, shown),
+    next: shown ? scaleStep(shown, wish.show ?? 0) : proposals.flatMap(scaleStep),
+    made: madeOf(proposals, wish.show),
   };
 };

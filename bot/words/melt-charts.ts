@@ -1,6 +1,7 @@
 import { type ChartMark, chartTemperatures, type MeltCurve } from '../../core/chart/chart-spec.ts';
 import { meltChart } from '../../core/chart/melt-chart.ts';
 import { textChart } from '../../core/chart/text-chart.ts';
+import type { ThemeName } from '../../core/chart/theme.ts';
 import type { Blend } from '../../core/melt/blend.ts';
 import type { MeltForecast } from '../../core/melt/forecast.ts';
 import { solidCurve } from '../../core/melt/temperatures.ts';
@@ -69,13 +70,18 @@ const picture = async (svg: string, name: string): Promise<AnswerFile[]> => {
  * The chart of solids against temperature, in characters and as a picture; two balms for a swap. A picture that cannot
  * be drawn leaves the characters: the answer does not wait for it or fail with it.
  */
-export const meltCharts = async (title: string, first: Charted, second?: Charted): Promise<Charts> => {
+export const meltCharts = async (
+  title: string,
+  theme: ThemeName,
+  first: Charted,
+  second?: Charted,
+): Promise<Charts> => {
   const swap = second ? changes(second, 1) : [];
   const marks = [...changes(first, 0), ...swap, ...pour(second ?? first), ...places];
   const at = chartTemperatures(marks.map((mark) => mark.celsius));
   const one = curveOf(first, at);
   const curves = second ? ([one, curveOf(second, at)] as const) : ([one] as const);
-  const drawn = meltChart({ title, curves, marks, words, theme: 'light' });
+  const drawn = meltChart({ title, curves, marks, words, theme });
   const text = textChart({ curves, marks });
   if (!drawn.ok) return text.ok ? { text: text.value, files: [] } : none;
   const name = second ? 'swap-chart.png' : 'melt-chart.png';

@@ -143,7 +143,10 @@ const answerRecipeMelt = async (wish: MeltWish, tools: Tools): Promise<Answer | 
   const forecast = forecastOf(blend.value);
   const title = subject.name ?? 'Your recipe';
   const asked = wish.survivesC === undefined ? undefined : survivesText(forecast, wish.survivesC);
-  const charts = await meltCharts(title, { name: 'when set and aged', forecast });
+  const charts = await meltCharts(title, wish.dark ? 'dark' : 'light', {
+    name: 'when set and aged',
+    forecast,
+  });
   const files: readonly AnswerFile[] = charts.files;
   return {
     title: asked ? `${title} at ${degrees(wish.survivesC ?? 0)}` : `${title}: what heat does to it`,

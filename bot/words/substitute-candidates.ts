@@ -1,28 +1,17 @@
-import type { Portion } from '../../core/substitute/mix.ts';
-import { type Ranking, rank } from '../../core/substitute/rank.ts';
+import { ingredientById } from '../../core/ingredients.ts';
+import { mostPriced } from '../../core/substitute/cheapest.ts';
+import type { Mix } from '../../core/substitute/mix.ts';
+import { plainRecipe, type Ranking, rank } from '../../core/substitute/rank.ts';
 import type { PartName } from '../../core/substitute/rank-parts.ts';
 import type { Answer, Block, NextStep, Trouble, Warning } from '../answer.ts';
 import type { FigureValue } from '../figures.ts';
+import type { Tools } from '../topic.ts';
+import { noStock, stockOf } from './in-stock.ts';
+import { type PriceTold, priceTold } from './substitute-price.ts';
+import { partNames, scoreBlocks } from './substitute-scores.ts';
 import { whyOf } from './substitute-why.ts';
 import { localRules, shortName } from './warnings.ts';
 import { withoutWords } from './without.ts';
-
-const partNames: Readonly<Record<PartName, string>> = {
-  fatty_acids: 'fatty acids alike',
-  feel: 'feel alike',
-  keeping: 'keeps as well',
-  allergens: 'no new allergen',
-  density: 'density alike',
-  melting: 'melting range alike',
-  firmness: 'same firmness, gram for gram',
-  full_melt: 'same full melt',
-  share: 'within its usual share',
-  evidence: 'strength well known',
-  vegan: 'vegan',
-  lips: 'fit for lips',
-  kind: 'same kind',
-  practice: 'named by makers',
-};
 
 const rounded = (value: number): number => Number(value.toFixed(2));
 
@@ -118,14 +107,23 @@ const next = (old: string, ranking: Ranking, name: string | undefined): NextStep
 
 export interface Asked {
   readonly old: string;
-  readonly portions?: readonly Portion[];
+  readonly mix?: Mix;
   readonly name?: string;
   readonly withouts: readonly string[];
+  /** Cheapest first, at the prices noted. */
+  readonly byPrice: boolean;
+  /** Only what is on the shelf. */
+  readonly stocked: boolean;
+  /** The scores taken apart; of one candidate when it is named. */
+  readonly scores: boolean;
+  readonly about?: string;
 }
 
-const none = (old: string, withouts: readonly string[]): Trouble => ({
+const none = ({ old, withouts, stocked }: Asked): Trouble => ({
   code: 'not-found',
-  text: `I know nothing that could stand in for ${shortName(old)}${withoutWords(withouts)}. Ask about one ingredient, for example "what can replace almond oil".`,
+  text: stocked
+    ? `Nothing in stock could stand in for ${shortName(old)}${withoutWords(withouts)}. Ask without the stock: "what can replace ${shortName(old)}".`
+    : `I know nothing that could stand in for ${shortName(old)}${withoutWords(withouts)}. Ask about one ingredient, for example "what can replace almond oil".`,
 });
 
 const cautions = (ranking: Ranking): Warning[] =>
@@ -133,41 +131,90 @@ const cautions = (ranking: Ranking): Warning[] =>
     ? [{ code: 'rough-estimate', text: 'Waxes differ by lot and maker: make a trial tin first.' }]
     : [];
 
-/** Answers what can stand in for something, best first. */
-export const answerCandidates = ({ old, portions, name, withouts }: Asked): Answer | Trouble => {
-  const ranked = rank(old, portions, withouts);
-  if (!ranked.ok) {
-    if (ranked.problem.code === 'unknown-ingredient')
-      return {
-        code: 'unknown-ingredient',
-        text: `I do not know the ingredient "${old}". Try "what can replace almond oil".`,
-      };
-    const has = (portions ?? []).map(({ ingredient }) => shortName(ingredient)).join(', ');
+const rankTrouble = ({ old, mix }: Asked, code: string): Trouble => {
+  if (code === 'unknown-ingredient')
     return {
-      code: 'not-found',
-      text: `There is no ${shortName(old)} in this recipe. It has ${has}.`,
+      code: 'unknown-ingredient',
+      text: `I do not know the ingredient "${old}". Try "what can replace almond oil".`,
     };
-  }
-  const ranking = ranked.value;
-  if (ranking.candidates.length === 0) return none(old, withouts);
-  const where = name ?? (portions ? 'your recipe' : 'a plain salve');
+  const has = (mix?.portions ?? []).map(({ ingredient }) => shortName(ingredient)).join(', ');
+  return { code: 'not-found', text: `There is no ${shortName(old)} in this recipe. It has ${has}.` };
+};
+
+const notRanked = ({ old, about = '' }: Asked): Trouble => ({
+  code: 'not-found',
+  text: `${shortName(about)} is not among what I would put in the place of ${shortName(old)}: it does another job in a balm, is not for lips, or is too unlike. Ask "what is ${shortName(about)}".`,
+});
+
+const likenessBlocks = (asked: Asked, ranking: Ranking): readonly Block[] => [
+  ...noLikeness(asked.old, ranking),
+  table(asked.old, ranking),
+  { kind: 'assumed', text: `Judged as ${roleText[ranking.role]}.` },
+  ...partsText(ranking),
+  ...unranked(ranking),
+];
+
+const inStockText = (asked: Asked): Block[] =>
+  asked.stocked ? [{ kind: 'assumed', text: 'Only what is in stock and in date.' }] : [];
+
+const priceOf = (asked: Asked, ranking: Ranking, tools: Tools): PriceTold | undefined => {
+  const found = ingredientById(asked.old);
+  if (!asked.byPrice || !found) return undefined;
+  const mix = asked.mix ?? { portions: plainRecipe(found), strained: [] };
+  return priceTold(asked.old, mix, ranking, tools);
+};
+
+const titleOf = ({ old, name, mix, withouts, byPrice, scores }: Asked): string => {
+  const where = name ?? (mix ? 'your recipe' : 'a plain salve');
+  const what = scores ? 'Scores instead of' : byPrice ? 'Cheapest instead of' : 'Instead of';
+  return `${what} ${shortName(old)} in ${where}${withoutWords(withouts)}`;
+};
+
+/** Candidates in the order they are told in, so that buttons and figures begin with the first of them. */
+const ordered = (ranking: Ranking, told: PriceTold | undefined): Ranking => {
+  if (!told || told.order.length === 0) return ranking;
+  const place = (id: string): number => {
+    const at = told.order.indexOf(id);
+    return at < 0 ? told.order.length : at;
+  };
   return {
-    title: `Instead of ${shortName(old)} in ${where}${withoutWords(withouts)}`,
-    blocks: [
-      ...noLikeness(old, ranking),
-      table(old, ranking),
-      { kind: 'assumed', text: `Judged as ${roleText[ranking.role]}.` },
-      ...partsText(ranking),
-      ...unranked(ranking),
-    ],
+    ...ranking,
+    candidates: ranking.candidates.toSorted((a, b) => place(a.ingredient) - place(b.ingredient)),
+  };
+};
+
+const optionsOf = (asked: Asked, stock: ReadonlyMap<string, number>) => ({
+  ...(asked.stocked ? { only: new Set(stock.keys()) } : {}),
+  ...(asked.byPrice || asked.about !== undefined ? { most: mostPriced } : {}),
+});
+
+/** Answers what can stand in for something: best likeness first, cheapest first, or the scores taken apart. */
+export const answerCandidates = (asked: Asked, tools: Tools): Answer | Trouble => {
+  const { old, withouts } = asked;
+  const stock = asked.stocked ? stockOf(tools) : new Map<string, number>();
+  if (asked.stocked && stock.size === 0) return noStock;
+  const ranked = rank(old, asked.mix?.portions, withouts, optionsOf(asked, stock));
+  if (!ranked.ok) return rankTrouble(asked, ranked.problem.code);
+  const { candidates } = ranked.value;
+  if (candidates.length === 0) return none(asked);
+  if (asked.about !== undefined && !candidates.some(({ ingredient }) => ingredient === asked.about))
+    return notRanked(asked);
+  const told = priceOf(asked, ranked.value, tools);
+  const ranking = ordered(ranked.value, told);
+  const main = asked.scores ? scoreBlocks(ranking, asked.about) : told?.blocks;
+  return {
+    title: titleOf(asked),
+    blocks: [...(main ?? likenessBlocks(asked, ranking)), ...inStockText(asked)],
     figures: {
       replaces: old,
       role: ranking.role,
       candidates: candidateFigures(old, ranking),
       unranked: [...ranking.unranked],
       without: [...withouts],
+      ...(asked.about === undefined ? {} : { about: asked.about }),
+      ...told?.figures,
     },
     warnings: [...cautions(ranking), localRules],
-    next: next(old, ranking, name),
+    next: next(old, ranking, asked.name),
   };
 };

@@ -32,10 +32,11 @@ const firmed = ({ firmedWith, addedPercent = 0 }: Replaced): string =>
 
 /** What was done, in one sentence. */
 export const doneLine = (replaced: Replaced): string => {
-  const { from, to, way, percent, takenPercent } = replaced;
+  const { from, to, way, percent, takenPercent, leftPercent } = replaced;
   if (way === 'herb') return `${shortName(to)} for ${shortName(from)}, weighed as before.`;
   const difference = Math.abs(percent - takenPercent) < 0.05 ? 'gram for gram' : gaveWay[way];
-  return `${percentText(percent)} ${shortName(to)} for ${percentText(takenPercent)} ${shortName(from)}; ${difference}${firmed(replaced)}.`;
+  const whole = leftPercent === undefined ? '' : ` of the ${percentText(takenPercent + leftPercent)}`;
+  return `${percentText(percent)} ${shortName(to)} for ${percentText(takenPercent)}${whole} ${shortName(from)}; ${difference}${firmed(replaced)}.`;
 };
 
 const rangeLine = ({ range, to, percent }: Replaced): string[] => {

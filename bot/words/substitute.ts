@@ -1,27 +1,27 @@
+import { defined } from '../../core/defined.ts';
 import { hazardsOf } from '../../core/hazards.ts';
 import { forecastOf } from '../../core/melt/forecast.ts';
 import { resolveRecipe } from '../../core/resolve.ts';
 import { type Comparison, compare } from '../../core/substitute/compare.ts';
-import { type DoneWithout, doWithout } from '../../core/substitute/do-without.ts';
 import { linesOfMix, type Mix, mixOf } from '../../core/substitute/mix.ts';
-import { replace } from '../../core/substitute/replace.ts';
-import type { Replaced } from '../../core/substitute/replaced.ts';
 import type { Answer, Block, Trouble, Warning } from '../answer.ts';
 import type { Tools } from '../topic.ts';
 import { scale } from '../topics/scale.ts';
 import type { SubstituteWish } from '../topics/substitute.ts';
 import { findRecipe } from './find-recipe.ts';
+import { madeOfMix } from './made.ts';
 import { meltCharts } from './melt-charts.ts';
 import { troubleOf } from './problems.ts';
 import { answerCandidates } from './substitute-candidates.ts';
+import { change, swapsOf } from './substitute-change.ts';
 import { changeLines } from './substitute-changes.ts';
+import { type CostTold, costTold } from './substitute-cost.ts';
 import { type Changed, figuresOf, replacedIn } from './substitute-figures.ts';
 import { nextSteps } from './substitute-next.ts';
 import { doneLine, noteLines, withoutLines } from './substitute-notes.ts';
 import { changeTable } from './substitute-table.ts';
-import { swapTrouble } from './swap-problems.ts';
 import { localRules, potCautions, shortName, warningOf } from './warnings.ts';
-import { withoutName, withoutWords } from './without.ts';
+import { withoutName } from './without.ts';
 
 interface Subject {
   readonly name?: string;
@@ -38,34 +38,6 @@ const subjectOf = (wish: SubstituteWish, tools: Tools): Subject | Trouble | unde
   const resolved = resolveRecipe(lines, tools.settings.region);
   if (!resolved.ok) return troubleOf(resolved.problem);
   return { mix: mixOf(resolved.value), ...(saved ? { name: saved.name } : {}) };
-};
-
-const cannotReplace = (done: DoneWithout, withouts: readonly string[]): Trouble => ({
-  code: 'not-found',
-  text: `I found nothing that could stand in for ${done.cannot.map(shortName).join(', ')}${withoutWords(withouts)}, so I leave the recipe as it is. Ask "what can replace ${shortName(done.cannot[0] ?? '')}" to see what is near.`,
-});
-
-const swapsOf = ({ earlier = [], from, to }: SubstituteWish) =>
-  from === undefined || to === undefined ? earlier : [...earlier, { from, to }];
-
-const swapAll = (before: Mix, wish: SubstituteWish): Changed | Trouble => {
-  const swaps: Replaced[] = [];
-  let mix = before;
-  for (const { from, to } of swapsOf(wish)) {
-    const made = replace(mix, from, to);
-    if (!made.ok) return swapTrouble(made.problem, { from, to, portions: mix.portions });
-    swaps.push(made.value);
-    mix = made.value.mix;
-  }
-  return { before, after: mix, swaps };
-};
-
-const change = (before: Mix, wish: SubstituteWish): Changed | Trouble => {
-  const swapped = swapAll(before, wish);
-  const withouts = wish.without ?? [];
-  if (isTrouble(swapped) || withouts.length === 0) return swapped;
-  const done = doWithout(swapped.after, withouts);
-  return done.cannot.length > 0 ? cannotReplace(done, withouts) : { ...swapped, after: done.mix, done };
 };
 
 const trialTin: Warning = {
@@ -91,17 +63,29 @@ const onceEach = (warnings: readonly Warning[]): Warning[] => [
 
 const titleOf = (wish: SubstituteWish, { swaps }: Changed, name: string | undefined): string => {
   const what = name ?? 'Your recipe';
-  const swapped = swaps.map(({ from, to }) => `${shortName(to)} for ${shortName(from)}`).join(', ');
+  const swapped = swaps
+    .map(
+      ({ from, to, leftPercent }) =>
+        `${shortName(to)} for ${leftPercent === undefined ? '' : 'some '}${shortName(from)}`,
+    )
+    .join(', ');
   const none = (wish.without ?? []).map(withoutName).join(', ');
-  return `${what}: ${[swapped, none ? `without ${none}` : ''].filter(Boolean).join('; ')}`;
+  const parts = [swapped, none ? `without ${none}` : '', wish.stocked ? 'from stock' : ''];
+  return `${what}: ${parts.filter(Boolean).join('; ')}`;
 };
 
 /** Before and after in one chart, where a wax or butter changed and the model knows both. */
-const chartsFor = async (title: string, changed: Changed, { before, after }: Comparison) => {
+const chartsFor = async (
+  title: string,
+  wish: SubstituteWish,
+  changed: Changed,
+  { before, after }: Comparison,
+) => {
   const firm = replacedIn(changed).some(({ way }) => way !== 'gram-for-gram' && way !== 'herb');
   if (!firm || !before.blend || !after.blend) return undefined;
   return meltCharts(
     title,
+    wish.dark ? 'dark' : 'light',
     { name: 'before', forecast: forecastOf(before.blend) },
     { name: 'after', forecast: forecastOf(after.blend) },
   );
@@ -109,9 +93,17 @@ const chartsFor = async (title: string, changed: Changed, { before, after }: Com
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-const bodyBlocks = (wish: SubstituteWish, changed: Changed, comparison: Comparison): Block[] => {
+const bodyBlocks = (
+  wish: SubstituteWish,
+  changed: Changed,
+  comparison: Comparison,
+  cost: CostTold,
+): Block[] => {
   const said = [
     ...changed.swaps.map(doneLine),
+    ...(wish.by === 'price'
+      ? ['Of single swaps for something alike, this one saves the most at the prices noted.']
+      : []),
     ...(changed.done ? withoutLines(changed.done, wish.without ?? []) : []),
   ];
   const unknown =
@@ -123,7 +115,12 @@ const bodyBlocks = (wish: SubstituteWish, changed: Changed, comparison: Comparis
     changeTable(changed.before, changed.after),
     {
       kind: 'list',
-      items: [...changeLines(comparison), ...replacedIn(changed).flatMap(noteLines), ...unknown].map(capital),
+      items: [
+        ...changeLines(comparison),
+        ...cost.lines,
+        ...replacedIn(changed).flatMap(noteLines),
+        ...unknown,
+      ].map(capital),
     },
   ];
 };
@@ -136,23 +133,25 @@ const weighedOut = async (wish: SubstituteWish, mix: Mix, tools: Tools) => {
 };
 
 const answerChange = async (wish: SubstituteWish, subject: Subject, tools: Tools) => {
-  const changed = change(subject.mix, wish);
+  const changed = change(subject.mix, wish, tools);
   if (isTrouble(changed)) return changed;
   const weighed = await weighedOut(wish, changed.after, tools);
   if (weighed && isTrouble(weighed)) return weighed;
   const comparison = compare(changed.before, changed.after);
+  const cost = costTold(changed.before, changed.after, tools);
   const title = titleOf(wish, changed, subject.name);
-  const charts = await chartsFor(title, changed, comparison);
+  const charts = await chartsFor(title, wish, changed, comparison);
   const waxy = replacedIn(changed).some(({ notes }) => notes.includes('make-a-trial-tin'));
   const answer: Answer = {
     title,
     blocks: [
       ...(weighed?.blocks ?? []),
-      ...bodyBlocks(wish, changed, comparison),
+      ...bodyBlocks(wish, changed, comparison, cost),
       ...(charts && charts.text.length > 0 ? [{ kind: 'chart', lines: charts.text } as const] : []),
     ],
     figures: {
       ...figuresOf(wish, changed, comparison),
+      ...cost.figures,
       ...(weighed?.figures ?? {}),
       chart: charts?.files[0]?.name ?? null,
     },
@@ -162,6 +161,7 @@ const answerChange = async (wish: SubstituteWish, subject: Subject, tools: Tools
       ...(weighed?.warnings ?? [...hazards(changed.after), ...potCautions, localRules]),
     ]),
     next: nextSteps(subject.name, changed.after, replacedIn(changed).at(-1), weighed ? undefined : wish),
+    made: [madeOfMix(title, changed.after, wish.make)],
     ...(charts ? { files: charts.files } : {}),
   };
   return answer;
@@ -177,14 +177,20 @@ export const answerSubstitute = async (wish: SubstituteWish, tools: Tools): Prom
   const subject = subjectOf(wish, tools);
   if (subject && isTrouble(subject)) return subject;
   if (wish.replaces !== undefined)
-    return answerCandidates({
-      old: wish.replaces,
-      withouts: wish.without ?? [],
-      ...(subject ? { portions: subject.mix.portions } : {}),
-      ...(subject?.name === undefined ? {} : { name: subject.name }),
-    });
+    return answerCandidates(
+      {
+        old: wish.replaces,
+        withouts: wish.without ?? [],
+        byPrice: wish.by === 'price',
+        stocked: wish.stocked ?? false,
+        scores: wish.scores ?? false,
+        ...defined({ mix: subject?.mix, name: subject?.name, about: wish.about }),
+      },
+      tools,
+    );
   if (!subject) return noRecipe;
-  const asks = swapsOf(wish).length > 0 || (wish.without ?? []).length > 0;
+  const asks =
+    swapsOf(wish).length > 0 || (wish.without ?? []).length > 0 || wish.by === 'price' || wish.stocked;
   return asks ? answerChange(wish, subject, tools) : { ...noRecipe, text: nothingAsked };
 };
 

@@ -55,6 +55,10 @@ export const swapTrouble = (problem: ReplaceProblem, failed: Failed): Trouble =>
       return outOfRange(`That is ${from} for ${from}: nothing would change.${works(failed)}`);
     case 'different-jobs':
       return outOfRange(`${to} cannot do the job of ${from} in a balm.${works(failed)}`);
+    case 'not-in-part':
+      return outOfRange(
+        `A herb is steeped and strained out, so I swap ${from} whole: "swap ${from} for ${to}".`,
+      );
     case 'not-in-recipe':
       return {
         code: 'not-found',

@@ -78,6 +78,17 @@ const lineCost = (
   };
 };
 
+/** What some grams of an ingredient cost at the noted price, exactly; or why there is no telling. */
+export const priceOfGrams = (
+  ingredient: string,
+  grams: number,
+  prices: Prices | undefined,
+  currency: string,
+): { readonly cost: Money } | { readonly missing: MissingPrice } => {
+  const line = lineCost(ingredient, grams, priceOf(prices, ingredient), currency);
+  return 'missing' in line ? { missing: { thing: ingredient, why: line.missing } } : { cost: line.cost };
+};
+
 const weighed = ({ scaled }: CostRequest): { ingredient: string; grams: number; strained?: boolean }[] => [
   ...scaled.lines.map(({ ingredient, grams }) => ({ ingredient, grams })),
   ...scaled.strained.map(({ ingredient, grams }) => ({ ingredient, grams, strained: true })),

@@ -14,6 +14,7 @@ export type ClashReason =
   | 'not-for-lips'
   | 'light-sensitising'
   | 'no-melting-data'
+  | 'not-in-stock'
   | 'not-to-be-infused'
   | 'one-herb'
   | 'over-usual'
@@ -67,7 +68,8 @@ const keepsMonths = (ingredient: Ingredient): number => ingredient.shelfLifeMont
 const clashOf = ({ ingredient: id, percent }: WantedIngredient, wishes: Wishes): Clash | undefined => {
   const ingredient = ingredientById(id);
   if (!ingredient) return { ingredient: id, reason: 'no-melting-data', percent: 0 };
-  const reason = impossible(ingredient, wishes);
+  const lacking = wishes.stock && !wishes.stock.has(ingredient.id);
+  const reason = lacking ? 'not-in-stock' : impossible(ingredient, wishes);
   return reason ? { ingredient: ingredient.id, reason, percent: 0 } : shareClash(ingredient, percent);
 };
 

@@ -1,3 +1,4 @@
+import type { Money } from '../cost/money.ts';
 import { ingredientById } from '../ingredients.ts';
 import { blendOf } from '../melt/blend.ts';
 import { forecastOf, type MeltForecast } from '../melt/forecast.ts';
@@ -19,6 +20,8 @@ export interface Proposal {
   readonly main: string;
   /** True when the hottest day asked for more wax than the form alone. */
   readonly forHeat: boolean;
+  /** What it costs for the unit of the price wish, exactly. */
+  readonly price?: Money;
   /** Unopened months of the ingredient that keeps shortest, where the library knows. */
   readonly keeps?: { readonly ingredient: string; readonly months: number };
 }
@@ -54,6 +57,7 @@ const proposalOf = (candidate: Candidate, wishes: Wishes): Proposal | undefined 
     main: candidate.main,
     forHeat: candidate.forHeat,
     ...(keeps ? { keeps } : {}),
+    ...(candidate.price ? { price: candidate.price } : {}),
   };
 };
 

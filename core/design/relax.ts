@@ -1,5 +1,7 @@
+import type { Money } from '../cost/money.ts';
 import { ingredientById, ingredients } from '../ingredients.ts';
 import { type Clash, type ClashReason, wantedKeepsMonths } from './clashes.ts';
+import { ceilingFor } from './price.ts';
 import { hottestPromiseC } from './rules.ts';
 import { hottestFor, type Search, search } from './search.ts';
 import { stepPercent } from './sketch.ts';
@@ -9,6 +11,8 @@ import type { Form, Wishes } from './wishes.ts';
 export type Relaxed =
   | { readonly wish: 'survives_c'; readonly to: number; readonly why: 'promise' | 'firmness' }
   | { readonly wish: 'shelf_life_months'; readonly to: number }
+  /** What the cheapest recipe with the other wishes costs. */
+  | { readonly wish: 'price'; readonly to: Money }
   | { readonly wish: 'form'; readonly to: Form }
   /** Share in percent that the ingredient may have instead; 0 leaves it out. */
   | {
@@ -143,7 +147,22 @@ const lessExcluded: Attempt = (wishes, found) => {
   return undefined;
 };
 
-const attempts: readonly Attempt[] = [lessHeat, shorterLife, otherShare, otherForm, leftOut, lessExcluded];
+/** The ceiling raised to what the cheapest costs: the other wishes hold, so the price is what stands against them. */
+const dearer: Attempt = (wishes, { least }) => {
+  if (!least || !wishes.price?.ceiling) return undefined;
+  const to = ceilingFor(least, wishes.price);
+  return works({ ...wishes, price: { ...wishes.price, ceiling: to } }, { wish: 'price', to });
+};
+
+const attempts: readonly Attempt[] = [
+  dearer,
+  lessHeat,
+  shorterLife,
+  otherShare,
+  otherForm,
+  leftOut,
+  lessExcluded,
+];
 
 const oneRelaxed: Attempt = (wishes, found) => {
   for (const attempt of attempts) {

@@ -1,5 +1,7 @@
+import type { Money } from '../cost/money.ts';
 import { ingredientById } from '../ingredients.ts';
 import { type Pan, pan } from './firmness-of.ts';
+import { cheaper, costFor, isWithin, type PriceWish, timesDearer } from './price.ts';
 import { formRules } from './rules.ts';
 import { type DesignLine, linesAt, placeOf, type Sketch } from './sketch.ts';
 import { sketchesFor } from './sketches.ts';
@@ -28,10 +30,10 @@ const differs = (solved: Solved, chosen: readonly Solved[]): boolean =>
   chosen.every((other) => kindOf(other) !== kindOf(solved));
 
 /** The cheapest ones that differ from each other; the earlier sketch where two cost the same. */
-const choose = (all: readonly Solved[]): readonly Solved[] => {
-  const chosen: Solved[] = [];
+const choose = <S extends Solved>(all: readonly S[]): readonly S[] => {
+  const chosen: S[] = [];
   while (chosen.length < mostProposals) {
-    let best: { solved: Solved; cost: number } | undefined;
+    let best: { solved: S; cost: number } | undefined;
     for (const solved of all) {
       if (!differs(solved, chosen)) continue;
       const cost = solved.cost + repeats(solved, chosen);
@@ -54,13 +56,42 @@ export interface Candidate {
   readonly lines: readonly DesignLine[];
   readonly main: string;
   readonly forHeat: boolean;
+  /** For the unit of the price wish, where there is one. */
+  readonly price?: Money;
 }
 
 export interface Search {
   readonly candidates: readonly Candidate[];
   readonly sketches: readonly Sketch[];
   readonly pan: Pan;
+  /** The least that any recipe with these wishes costs, whatever the ceiling. */
+  readonly least?: Money;
 }
+
+interface PricedSolved extends Solved {
+  readonly price?: Money;
+}
+
+/** Twice as dear counts as much as a wax that makers do not reach for. */
+const dearCost = 3;
+
+/** What stays within the ceiling; without a ceiling the cheap come first. */
+const affordable = (
+  solved: readonly Solved[],
+  wish: PriceWish | undefined,
+): { readonly within: readonly PricedSolved[]; readonly least?: Money } => {
+  if (!wish) return { within: solved };
+  const priced = solved.flatMap((each) => {
+    const price = costFor(linesAt(each.sketch, each.percent), wish);
+    return price ? [{ ...each, price }] : [];
+  });
+  const least = priced.map(({ price }) => price).toSorted(cheaper)[0];
+  if (!least) return { within: [] };
+  const within = priced
+    .filter(({ price }) => isWithin(price, wish))
+    .map((each) => ({ ...each, cost: each.cost + dearCost * (timesDearer(each.price, least) - 1) }));
+  return { within, least };
+};
 
 /** Looks through every sketch: bounded by their number, about thirty prepared blends each. */
 export const search = (wishes: Wishes): Search => {
@@ -68,12 +99,14 @@ export const search = (wishes: Wishes): Search => {
   const sketches = sketchesFor(wishes);
   const one = pan();
   const solved = sketches.flatMap((sketch) => solveSketch(sketch, rule, wishes.survivesC, one) ?? []);
-  const candidates = choose(solved).map((each) => ({
+  const { within, least } = affordable(solved, wishes.price);
+  const candidates = choose(within).map((each) => ({
     lines: written(each),
     main: each.sketch.main.ingredient,
     forHeat: each.forHeat,
+    ...(each.price ? { price: each.price } : {}),
   }));
-  return { candidates, sketches, pan: one };
+  return { candidates, sketches, pan: one, ...(least ? { least } : {}) };
 };
 
 /** Hottest day in whole °C that the form can be made to survive with everything else as wished. */

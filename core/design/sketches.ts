@@ -11,30 +11,54 @@ import {
   leastOilPercent,
   oilOrder,
 } from './palette.ts';
+import { cheaper, costFor, type PriceWish } from './price.ts';
 import { type DesignLine, openPercent, type Sketch } from './sketch.ts';
 import { sortWanted, type Wanted } from './wanted.ts';
 import type { WantedIngredient, Wishes } from './wishes.ts';
 
-/** What may be used without being asked for: allowed without a question, fit for lips, keeping long enough. */
+const perKgOf = (wish: PriceWish): PriceWish => ({ ...wish, unit: { kind: 'kg' } });
+
+/** On the shelf and with a price, where that is asked. */
+const isAtHand = (id: string, { stock, price }: Wishes): boolean =>
+  (stock?.has(id) ?? true) &&
+  (!price || costFor([{ ingredient: id, percent: 100 }], perKgOf(price)) !== undefined);
+
+/** What may be used without being asked for: allowed without a question, fit for lips, keeping long enough, priced and on the shelf where that is asked. */
 const freelyUsed =
   (wishes: Wishes): ((id: string) => boolean) =>
   (id) => {
     const ingredient = ingredientById(id);
     if (ingredient?.lips !== 'ok' || !isFreelyAllowed(ingredient, wishes)) return false;
     if ((ingredient.shelfLifeMonths?.low ?? Infinity) < (wishes.shelfLifeMonths ?? 0)) return false;
+    if (!isAtHand(id, wishes)) return false;
     return treatmentOf(ingredient).kind === 'melts';
   };
 
 /** Soft butters that fill up where there may be no liquid oil. */
 const softFillers = ['shea-butter', 'mango-butter', 'coconut-oil', 'cupuacu-butter', 'babassu-oil'];
 
-const fillersFor = (wanted: Wanted, free: (id: string) => boolean): Sketch['fillers'] => {
+/** Where the price counts the cheapest comes first; else the order as it is. */
+const cheapestFirst = (ids: readonly string[], price: PriceWish | undefined): readonly string[] => {
+  if (!price) return ids;
+  const cost = new Map(
+    ids.map((id) => [id, costFor([{ ingredient: id, percent: 100 }], perKgOf(price))] as const),
+  );
+  return ids
+    .filter((id) => accentPercents[id] === undefined)
+    .toSorted((a, b) => cheaper(cost.get(a), cost.get(b)));
+};
+
+const fillersFor = (
+  wanted: Wanted,
+  free: (id: string) => boolean,
+  price: PriceWish | undefined,
+): Sketch['fillers'] => {
   const own = wanted.fillers;
   const rest = ingredients.filter(({ kind, allergen }) => kind === 'liquid-oil' && allergen.flag === 'none');
   const order = [...oilOrder, ...rest.map(({ id }) => id).filter((id) => accentPercents[id] === undefined)];
   const settled = new Set(wanted.settled.map(({ ingredient }) => ingredient));
   const fit = (id: string): boolean => free(id) && !settled.has(id);
-  const oil = own.length > 0 ? own : order.filter(fit).slice(0, 1);
+  const oil = own.length > 0 ? own : cheapestFirst(order.filter(fit), price).slice(0, 1);
   const [first, ...others] = oil.length > 0 ? oil : softFillers.filter(fit).slice(0, 1);
   if (first === undefined) return [];
   const infused = wanted.herb === undefined ? {} : { infusedWith: wanted.herb };
@@ -147,7 +171,7 @@ export const sketchesFor = (wishes: Wishes): readonly Sketch[] => {
   const free = freelyUsed(wishes);
   const asked = new Set(wishes.with.map(({ ingredient }) => ingredient));
   const settled = [...wanted.settled, ...keepersFor(wanted, free)];
-  const fillers = fillersFor(wanted, free);
+  const fillers = fillersFor(wanted, free, wishes.price);
   if (fillers.length === 0) return [];
   const butters = buttersFor(wishes, wanted, free);
   return carriersFor(wishes, (id) => free(id) || asked.has(id)).flatMap((carrier) =>

@@ -1,3 +1,5 @@
+import type { PriceWish } from './price.ts';
+
 /** What the balm is filled into: a stick that is pushed up, a tin or jar for the finger, a soft balm for a tube. */
 export const forms = ['stick', 'tin', 'tube'] as const;
 export type Form = (typeof forms)[number];
@@ -22,4 +24,7 @@ export interface Wishes {
   readonly with: readonly WantedIngredient[];
   /** Months that every fat in it has to keep. */
   readonly shelfLifeMonths?: number;
+  readonly price?: PriceWish;
+  /** Only these may be used: what is on the shelf. */
+  readonly stock?: ReadonlySet<string>;
 }

@@ -73,6 +73,8 @@ interface Plan {
   readonly into: { readonly ingredient: string; readonly start: number; readonly slope: number };
   readonly oils: readonly Weighed[];
   readonly oilStart: number;
+  /** Share of `from` that goes: 1 for all of it. */
+  readonly share: number;
 }
 
 /** A line as it slides when oil gives way to, or takes up, what is exchanged. */
@@ -83,10 +85,17 @@ const slidingOil = ({ ingredient, line, percent }: Weighed, oil: number, oilStar
   slope: -percent / oil,
 });
 
+/** What does not go: every other line, and what is left of the exchanged one. */
+const staying = (lines: readonly Weighed[], from: string, share: number): readonly Weighed[] =>
+  lines.flatMap((line) => {
+    if (canonical(line.ingredient) !== from) return [line];
+    return share < 1 ? [{ ...line, percent: line.percent * (1 - share) }] : [];
+  });
+
 /** The lines in their old order; what comes in joins its own line or takes the first place of what goes out. */
-const slidingLines = ({ lines, from, into, oils, oilStart }: Plan): readonly SlidingLine[] => {
+const slidingLines = ({ lines, from, into, oils, oilStart, share }: Plan): readonly SlidingLine[] => {
   const oil = percentOf(oils);
-  const kept = lines.filter(({ ingredient }) => canonical(ingredient) !== from);
+  const kept = staying(lines, from, share);
   const own = kept.find(({ ingredient }) => canonical(ingredient) === into.ingredient);
   const place = own?.line ?? lines.find(({ ingredient }) => canonical(ingredient) === from)?.line ?? 0;
   const slid = kept
@@ -112,37 +121,46 @@ const slidingLines = ({ lines, from, into, oils, oilStart }: Plan): readonly Sli
 const taken = (lines: readonly Weighed[], from: string): number =>
   percentOf(lines.filter(({ ingredient }) => canonical(ingredient) === from));
 
-/** Takes all of `from` out and slides `to` in; the difference goes to or comes from the liquid oil. */
+/**
+ * Takes `from` out and slides `to` in; the difference goes to or comes from the liquid oil.
+ * @param share how much of `from` goes, above 0 and at most 1.
+ */
 export const replacing = (
   recipe: readonly BlendLine[],
   from: string,
   to: string,
+  share = 1,
 ): Result<Exchange & { readonly takenPercent: number }, ExchangeProblem> => {
   const lines = weighed(recipe);
-  const takenPercent = taken(lines, from);
+  const takenPercent = taken(lines, from) * share;
   if (!(takenPercent > 0)) return fail({ code: 'not-in-recipe', ingredient: from });
   const oils = fillers(lines, [from, to]);
   const oil = percentOf(oils);
   if (oil <= 0) return fail({ code: 'no-liquid-oil' });
   const into = { ingredient: to, start: 0, slope: 1 };
   return ok({
-    lines: slidingLines({ lines, from, into, oils, oilStart: oil + takenPercent }),
+    lines: slidingLines({ lines, from, into, oils, oilStart: oil + takenPercent, share }),
     most: takenPercent + oil,
     takenPercent,
   });
 };
 
-/** Puts as many percent of `to` in as `from` had; nothing slides. */
+/** Puts as many percent of `to` in as go out of `from`, of which `share` goes; nothing slides. */
 export const gramForGram = (
   recipe: readonly BlendLine[],
   from: string,
   to: string,
+  share = 1,
 ): Result<Exchange & { readonly takenPercent: number }, ExchangeProblem> => {
   const lines = weighed(recipe);
-  const takenPercent = taken(lines, from);
+  const takenPercent = taken(lines, from) * share;
   if (!(takenPercent > 0)) return fail({ code: 'not-in-recipe', ingredient: from });
   const into = { ingredient: to, start: takenPercent, slope: 0 };
-  return ok({ lines: slidingLines({ lines, from, into, oils: [], oilStart: 0 }), most: 0, takenPercent });
+  return ok({
+    lines: slidingLines({ lines, from, into, oils: [], oilStart: 0, share }),
+    most: 0,
+    takenPercent,
+  });
 };
 
 /** Slides more of a wax into lines against their liquid oil; `except` names oils that must not give way. */

@@ -62,7 +62,7 @@ export const swapGramForGram = (
   const { from, to, celsius, before } = ask.value;
   const wax = ingredientById(to);
   if (isLiquid(from) && wax && isWax(wax)) return fail({ code: 'wax-cannot-be-oil', ingredient: to });
-  const exchange = gramForGram(lines, from, to);
+  const exchange = gramForGram(lines, from, to, options.share);
   if (!exchange.ok) return exchange;
   const work: Held = { exchange: exchange.value, ask: ask.value };
   const plain = linesAt(exchange.value, 0);

@@ -92,7 +92,7 @@ export const swap = (
   if (!alone.ok) return alone;
   if (solidsAt(alone.value.freezing.aged, celsius).structure <= 0)
     return fail({ code: 'liquid-cannot-carry', ingredient: to, celsius });
-  const exchange = replacing(lines, from, to);
+  const exchange = replacing(lines, from, to, options.share);
   if (!exchange.ok) return exchange;
   const work: Sliding = { exchange: exchange.value, ask: ask.value, original: standing(lines) };
   const percent = percentOrNone(held(work, 'value'));

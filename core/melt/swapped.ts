@@ -70,4 +70,6 @@ export interface Swapped {
 /** `celsius` is where firmness is held, 25 unless said otherwise. */
 export interface SwapOptions {
   readonly celsius?: number;
+  /** How much of the old ingredient goes, above 0 and at most 1; all of it unless said otherwise. */
+  readonly share?: number;
 }

@@ -1,5 +1,5 @@
 import { type BlendLine, blendOf } from '../melt/blend.ts';
-import type { Exchange, ExchangedLine } from '../melt/exchange.ts';
+import type { Exchange, ExchangedLine, SlidingLine } from '../melt/exchange.ts';
 import { linesAt } from '../melt/exchange.ts';
 import { structureAt } from '../melt/firmness.ts';
 import { percentFor, sliding } from '../melt/slide.ts';
@@ -14,8 +14,28 @@ interface Weighed extends BlendLine {
 
 const sum = (lines: readonly Weighed[]): number => lines.reduce((all, { weight }) => all + weight, 0);
 
-/** Takes all of `from` out and slides `to` in against the butters; weights are percent. */
-const exchangeOf = (recipe: readonly BlendLine[], from: string, to: string): Exchange | undefined => {
+/** What stays of a line of which `share` goes. */
+const left = ({ ingredient, weight, line }: Weighed, share: number) =>
+  share < 1 ? [{ ingredient, line, start: weight * (1 - share), slope: 0 }] : [];
+
+/** A line that stays: a butter gives way to what comes in and takes up what went, anything else stands. */
+const givingWay = (
+  { ingredient, weight, line }: Weighed,
+  gives: boolean,
+  most: number,
+  factor: number,
+): SlidingLine =>
+  gives
+    ? { ingredient, line, start: weight * factor, slope: -weight / most }
+    : { ingredient, line, start: weight, slope: 0 };
+
+/** Takes `share` of `from` out and slides `to` in against the butters; weights are percent. */
+const exchangeOf = (
+  recipe: readonly BlendLine[],
+  from: string,
+  to: string,
+  share: number,
+): Exchange | undefined => {
   const lines = recipe.map((line, place) => ({ ...line, line: place }));
   const taken = lines.filter(({ ingredient }) => ingredient === from);
   const giving = lines.filter(
@@ -25,23 +45,16 @@ const exchangeOf = (recipe: readonly BlendLine[], from: string, to: string): Exc
   const most = sum(giving);
   if (!first || most <= 0) return undefined;
   const own = lines.find(({ ingredient }) => ingredient === to);
-  const factor = (most + sum(taken)) / most;
+  const gone = sum(taken) * share;
+  const factor = (most + gone) / most;
   const comesIn = { ingredient: to, start: own?.weight ?? 0, slope: 1 };
-  const slid = lines.flatMap((line) => {
-    if (line === (own ?? first)) return [{ ...comesIn, ...(own === undefined ? {} : { line: own.line }) }];
-    if (taken.includes(line)) return [];
-    const gives = giving.includes(line);
-    const { ingredient, weight } = line;
-    return [
-      {
-        ingredient,
-        line: line.line,
-        start: gives ? weight * factor : weight,
-        slope: gives ? -weight / most : 0,
-      },
-    ];
+  const place = own ?? first;
+  const slid = lines.flatMap((line): readonly SlidingLine[] => {
+    const comes = line === place ? [{ ...comesIn, ...(own === undefined ? {} : { line: own.line }) }] : [];
+    if (taken.includes(line)) return [...left(line, share), ...comes];
+    return line === own ? comes : [givingWay(line, giving.includes(line), most, factor)];
   });
-  return { lines: slid, most: most + sum(taken) };
+  return { lines: slid, most: most + gone };
 };
 
 /**
@@ -52,9 +65,10 @@ export const swapAgainstButters = (
   recipe: readonly BlendLine[],
   from: string,
   to: string,
+  share = 1,
 ): { readonly percent: number; readonly lines: readonly ExchangedLine[] } | undefined => {
   const before = blendOf(recipe);
-  const exchange = exchangeOf(recipe, from, to);
+  const exchange = exchangeOf(recipe, from, to, share);
   if (!before.ok || !exchange) return undefined;
   const wanted = structureAt(before.value.freezing.aged, holdC);
   const percent = percentOrNone(percentFor(sliding(exchange), exchange.most, holdC, wanted));

@@ -1,7 +1,7 @@
 import type { Ingredient } from '../data/ingredient.ts';
 import { ingredientById } from '../ingredients.ts';
 import { type Mix, merged, type Portion } from './mix.ts';
-import { rank } from './rank.ts';
+import { type RankOptions, rank } from './rank.ts';
 import { replace } from './replace.ts';
 import type { Replaced } from './replaced.ts';
 import { roleOf, roleOfId } from './role.ts';
@@ -94,8 +94,13 @@ const drop = (mix: Mix, found: Ingredient): Went | undefined => {
   return { mix: left.mix, step };
 };
 
-const replaceBest = (mix: Mix, found: Ingredient, withouts: readonly string[]): Went | undefined => {
-  const ranking = rank(found.id, mix.portions, withouts);
+const replaceBest = (
+  mix: Mix,
+  found: Ingredient,
+  withouts: readonly string[],
+  options: RankOptions,
+): Went | undefined => {
+  const ranking = rank(found.id, mix.portions, withouts, options);
   if (!ranking.ok) return undefined;
   for (const { ingredient } of ranking.value.candidates) {
     const done = replace(mix, found.id, ingredient);
@@ -116,16 +121,16 @@ const questions = (mix: Mix, withouts: readonly string[]): DoneWithout['ask'] =>
 
 /**
  * Takes everything out that `withouts` exclude, one after the other, each replaced by the best candidate that is fine
- * with all of them. When `cannot` is empty nothing excluded is left.
+ * with all of them and, with `only`, one of these. When `cannot` is empty nothing excluded is left.
  */
-export const doWithout = (mix: Mix, withouts: readonly string[]): DoneWithout => {
+export const doWithout = (mix: Mix, withouts: readonly string[], options: RankOptions = {}): DoneWithout => {
   const steps: Step[] = [];
   const cannot: string[] = [];
   let left = mix;
   for (const id of idsIn(mix)) {
     const found = ingredientById(id);
     if (!found || !isOut(id, withouts)) continue;
-    const went = isDroppable(found) ? drop(left, found) : replaceBest(left, found, withouts);
+    const went = isDroppable(found) ? drop(left, found) : replaceBest(left, found, withouts, options);
     if (!went) cannot.push(id);
     else {
       left = went.mix;

@@ -36,7 +36,7 @@ export type KnownParts = Readonly<Partial<Record<PartName, number>>>;
 export type Parts = Readonly<Partial<Record<PartName, like.Part>>>;
 
 /** House weights: what matters for the job comes first. */
-const weightsOf: Readonly<Record<Role, Readonly<Partial<Record<PartName, number>>>>> = {
+export const weightsOf: Readonly<Record<Role, Readonly<Partial<Record<PartName, number>>>>> = {
   oil: { fatty_acids: 35, feel: 15, keeping: 15, allergens: 15, practice: 10, density: 5, lips: 5 },
   butter: {
     firmness: 30,

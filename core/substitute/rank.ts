@@ -56,6 +56,13 @@ const isOffered = (old: Ingredient, role: Role, found: Ingredient): boolean => {
 /** A butter or wax without melting figures cannot be judged, so it is not offered as if it were fine. */
 const needsFigures = (role: Role): boolean => role === 'butter' || role === 'wax';
 
+export interface RankOptions {
+  /** Only these are offered: what is in stock, say. */
+  readonly only?: ReadonlySet<string>;
+  /** Candidates at most; 12 unless said otherwise. */
+  readonly most?: number;
+}
+
 /** Herbs and scents are rarely alike enough for more. */
 const fewestPoints = 20;
 const mostCandidates = 12;
@@ -78,6 +85,7 @@ export const rank = (
   id: string,
   recipe: readonly Portion[] | undefined,
   withouts: readonly string[] = [],
+  { only, most = mostCandidates }: RankOptions = {},
 ): Result<Ranking, RankProblem> => {
   const old = ingredientById(id);
   if (!old) return fail({ code: 'unknown-ingredient', ingredient: id });
@@ -91,7 +99,9 @@ export const rank = (
   const lines = portions.map(({ ingredient, percent }) => ({ ingredient, weight: percent }));
   const standing = needsFigures(role) ? standingOf(lines, old.id) : undefined;
   const ask: Asked = { old, role, portions, ...(standing ? { standing } : {}) };
-  const pool = ingredients.filter((found) => isOffered(old, role, found) && isFineWithout(found, withouts));
+  const pool = ingredients.filter(
+    (found) => isOffered(old, role, found) && isFineWithout(found, withouts) && (only?.has(found.id) ?? true),
+  );
   const judged = pool.filter((found) => !needsFigures(role) || hasFigures(found));
   return ok({
     role,
@@ -99,7 +109,7 @@ export const rank = (
       .map((found) => candidateOf(ask, found))
       .filter(({ score }) => score >= fewestPoints)
       .toSorted((a, b) => b.score - a.score)
-      .slice(0, mostCandidates),
+      .slice(0, most),
     unranked: pool.filter((found) => !judged.includes(found)).map((found) => found.id),
   });
 };

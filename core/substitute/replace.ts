@@ -3,7 +3,7 @@ import type { ExchangedLine } from '../melt/exchange.ts';
 import { swap } from '../melt/swap.ts';
 import { swapGramForGram } from '../melt/swap-gram-for-gram.ts';
 import { meltsIn } from '../melt/swap-parts.ts';
-import type { Swapped } from '../melt/swapped.ts';
+import type { SwapNote, Swapped } from '../melt/swapped.ts';
 import { fail, ok, type Result } from '../result.ts';
 import { swapAgainstButters } from './butters-give-way.ts';
 import { type Mix, merged, type Portion } from './mix.ts';
@@ -15,6 +15,10 @@ interface Ask {
   readonly from: string;
   readonly to: string;
   readonly jobs: readonly [Role, Role];
+  /** How much of `from` goes: 1 for all of it. */
+  readonly share: number;
+  /** True to change gram for gram, whatever that does to the firmness. */
+  readonly plain: boolean;
 }
 
 const percentOf = (portions: readonly Portion[]): number =>
@@ -53,13 +57,20 @@ const weights = (mix: Mix) =>
 
 type Made = Result<Replaced, ReplaceProblem>;
 
-const bare = (ask: Ask, way: Way) => ({
-  from: ask.from,
-  to: ask.to,
-  way,
-  takenPercent: percentOf(taken(ask)),
-  notes: [],
-});
+const bare = (ask: Ask, way: Way) => {
+  const percent = percentOf(taken(ask));
+  return {
+    from: ask.from,
+    to: ask.to,
+    way,
+    takenPercent: percent * ask.share,
+    ...(ask.share < 1 ? { leftPercent: percent * (1 - ask.share) } : {}),
+    notes: [],
+  };
+};
+
+/** What is said of a wax on its own: not where some of the old one stays beside it. */
+const aloneNotes: readonly SwapNote[] = ['not-as-only-wax', 'weak-alone-in-sticks'];
 
 const ofSwapped = (ask: Ask, way: Way, made: Swapped): Replaced => ({
   ...bare(ask, way),
@@ -67,16 +78,18 @@ const ofSwapped = (ask: Ask, way: Way, made: Swapped): Replaced => ({
   percent: made.percent,
   ...(way === 'firmness-held' && ask.jobs[1] === 'wax' ? { range: made.range } : {}),
   ...(made.withFullMelt === undefined ? {} : { withFullMeltPercent: made.withFullMelt.percent }),
-  notes: made.notes,
+  notes: ask.share < 1 ? made.notes.filter((note) => !aloneNotes.includes(note)) : made.notes,
 });
 
 /** Gram for gram needs no model: each line keeps its share under another name. */
 const inPlace = (ask: Ask): Made => {
-  const percent = percentOf(taken(ask));
+  const percent = percentOf(taken(ask)) * ask.share;
   const portions = ask.mix.portions.flatMap((portion): readonly Portion[] => {
     if (portion.ingredient !== ask.from) return [portion];
     const { fresh, infusedWith, ...rest } = portion;
-    return [{ ...rest, ingredient: ask.to, ...(infusedWith && keepsHerb(ask) ? { infusedWith } : {}) }];
+    const herb = infusedWith && keepsHerb(ask) ? { infusedWith } : {};
+    const stays = ask.share < 1 ? [{ ...portion, percent: portion.percent * (1 - ask.share) }] : [];
+    return [...stays, { ...rest, percent: portion.percent * ask.share, ingredient: ask.to, ...herb }];
   });
   return ok({ ...bare(ask, 'gram-for-gram'), mix: { ...ask.mix, portions: merged(portions) }, percent });
 };
@@ -86,7 +99,7 @@ const liquidForButter = (ask: Ask): Made => {
   const firmWith = waxOf(ask.mix);
   const carry = fail({ code: 'liquid-cannot-carry', ingredient: ask.to, celsius: 25 } as const);
   if (firmWith === undefined) return carry;
-  const made = swapGramForGram(weights(ask.mix), ask.from, ask.to, { firmWith });
+  const made = swapGramForGram(weights(ask.mix), ask.from, ask.to, { firmWith, share: ask.share });
   if (!made.ok) return made.problem.code === 'not-enough-oil' ? carry : made;
   const { addedPercent = 0 } = made.value;
   return ok({
@@ -112,7 +125,7 @@ const butterInPlace = (ask: Ask): Made => {
   const made = inPlace(ask);
   const firmWith = waxOf(ask.mix);
   if (!made.ok || firmWith === undefined) return made;
-  const firmed = swapGramForGram(weights(ask.mix), ask.from, ask.to, { firmWith });
+  const firmed = swapGramForGram(weights(ask.mix), ask.from, ask.to, { firmWith, share: ask.share });
   const percent = firmed.ok ? (firmed.value.addedPercent ?? 0) : 0;
   return percent > 0 ? ok({ ...made.value, advice: { wax: firmWith, percent } }) : made;
 };
@@ -120,7 +133,7 @@ const butterInPlace = (ask: Ask): Made => {
 const isButterSwap = ({ jobs }: Ask): boolean => jobs[0] === 'butter' && jobs[1] === 'butter';
 
 const held = (ask: Ask): Made => {
-  const made = swap(weights(ask.mix), ask.from, ask.to);
+  const made = swap(weights(ask.mix), ask.from, ask.to, { share: ask.share });
   if (isButterSwap(ask)) {
     const ratio = made.ok ? made.value.ratioByWeight : 0;
     const gone = !made.ok && made.problem.code !== 'not-enough-oil' && made.problem.code !== 'no-liquid-oil';
@@ -128,7 +141,7 @@ const held = (ask: Ask): Made => {
   }
   if (made.ok) return ok(ofSwapped(ask, 'firmness-held', made.value));
   if (made.problem.code !== 'no-liquid-oil') return made;
-  const butters = swapAgainstButters(weights(ask.mix), ask.from, ask.to);
+  const butters = swapAgainstButters(weights(ask.mix), ask.from, ask.to, ask.share);
   if (!butters) return made;
   return ok({
     ...bare(ask, 'butters-give-way'),
@@ -163,16 +176,28 @@ const isHerbIn = (mix: Mix, id: string): boolean =>
   mix.strained.some(({ ingredient }) => ingredient === id) ||
   mix.portions.some(({ ingredient, infusedWith }) => ingredient === id || infusedWith === id);
 
+const isFirm = (role: Role): boolean => role === 'wax' || role === 'butter';
+
+/** May change gram for gram though the firmness moves: the same job, or a butter for another firm thing or an oil. */
+const canBePlain = ({ jobs: [from, to] }: Ask): boolean =>
+  from === to || (isFirm(from) && isFirm(to)) || (from === 'butter' && to === 'oil');
+
 const byJobs = (ask: Ask): Made => {
   const [from, to] = ask.jobs;
-  const firm = (role: Role): boolean => role === 'wax' || role === 'butter';
   if (from === 'oil' && to === 'wax') return fail({ code: 'wax-cannot-be-oil', ingredient: ask.to });
   if (from === 'wax' && to === 'oil')
     return fail({ code: 'liquid-cannot-carry', ingredient: ask.to, celsius: 25 });
+  return (ask.plain && canBePlain(ask)) || from === to ? sameJob(ask) : otherJob(ask);
+};
+
+/** Waxes and butters hold the firmness unless gram for gram was asked for; everything else changes in place. */
+const sameJob = (ask: Ask): Made => (!ask.plain && isFirm(ask.jobs[0]) ? held(ask) : inPlace(ask));
+
+const otherJob = (ask: Ask): Made => {
+  const [from, to] = ask.jobs;
   if (from === 'butter' && to === 'oil') return liquidForButter(ask);
-  if (firm(from) && firm(to)) return held(ask);
-  if (from === to || (to === 'oil' && from !== 'herb') || (from === 'oil' && to === 'butter'))
-    return inPlace(ask);
+  if (isFirm(from) && isFirm(to)) return held(ask);
+  if ((to === 'oil' && from !== 'herb') || (from === 'oil' && to === 'butter')) return inPlace(ask);
   return fail({ code: 'different-jobs', from: ask.from, to: ask.to });
 };
 
@@ -181,19 +206,44 @@ const checked = (ask: Ask): Made => {
   if (from === to) return fail({ code: 'same-ingredient', ingredient: from });
   const present = jobs[0] === 'herb' ? isHerbIn(mix, from) : taken(ask).length > 0;
   if (!present) return fail({ code: 'not-in-recipe', ingredient: from });
+  if (jobs[0] === 'herb' && ask.share < 1) return fail({ code: 'not-in-part', ingredient: from });
   if (jobs[0] === 'herb') return jobs[1] === 'herb' ? herbFor(ask) : byJobs(ask);
   if (jobs[1] !== 'wax' && jobs[1] !== 'butter') return byJobs(ask);
   const alone = meltsIn(to);
   return alone.ok ? byJobs(ask) : alone;
 };
 
+/** How much of an ingredient a swap takes: a share of it (0 to 1), percent of the recipe, or grams of its batch. */
+export interface Part {
+  readonly amount: number;
+  readonly unit: 'share' | 'percent' | 'g';
+}
+
+/** All of it, and as its job asks, unless said otherwise. */
+export interface How {
+  readonly part?: Part | undefined;
+  readonly gramForGram?: boolean | undefined;
+}
+
+/** The part as a share of the ingredient, at most all of it; grams need a recipe that is written in amounts. */
+export const shareOf = (mix: Mix, id: string, part: Part): number => {
+  if (part.unit === 'share') return Math.min(1, part.amount);
+  const own = percentOf(mix.portions.filter(({ ingredient }) => ingredient === id));
+  const percent = part.unit === 'percent' ? part.amount : (100 * part.amount) / (mix.batchG ?? 100);
+  // Rounding: 20 of 20 % is all of it.
+  return own <= 0 || percent >= own * 0.9999 ? 1 : percent / own;
+};
+
 /**
- * Takes all of `from` out of a mix and puts `to` in its place, as its job asks: firmness at 25 °C holds where waxes and
- * butters change places; liquids, scent and additives change gram for gram. `from` and `to` are ingredient ids.
+ * Takes `from`, or the part of it that is said, out of a mix and puts `to` in its place, as its job asks: firmness at
+ * 25 °C holds where waxes and butters change places; liquids, scent and additives change gram for gram. `from` and
+ * `to` are ingredient ids.
  */
-export const replace = (mix: Mix, fromId: string, toId: string): Made => {
+export const replace = (mix: Mix, fromId: string, toId: string, how: How = {}): Made => {
   const [out, into] = [ingredientById(fromId), ingredientById(toId)];
   if (!out) return fail({ code: 'unknown-ingredient', ingredient: fromId });
   if (!into) return fail({ code: 'unknown-ingredient', ingredient: toId });
-  return checked({ mix, from: out.id, to: into.id, jobs: [roleOf(out), roleOf(into)] });
+  const share = how.part ? shareOf(mix, out.id, how.part) : 1;
+  const plain = how.gramForGram === true;
+  return checked({ mix, from: out.id, to: into.id, jobs: [roleOf(out), roleOf(into)], share, plain });
 };

@@ -5,6 +5,8 @@ export type ReplaceProblem =
   | SwapProblem
   | { readonly code: 'same-ingredient'; readonly ingredient: string }
   /** A herb for a wax, scent for an oil: nothing to weigh against each other. */
+  /** A herb is strained out or sits in an oil's note: there is no half of it. */
+  | { readonly code: 'not-in-part'; readonly ingredient: string }
   | { readonly code: 'different-jobs'; readonly from: string; readonly to: string };
 
 /** How the new lines came about. */
@@ -26,6 +28,8 @@ export interface Replaced {
   readonly mix: Mix;
   /** Percent of the tin that goes out and comes in. */
   readonly takenPercent: number;
+  /** Percent of the old one that stays; missing when all of it went. */
+  readonly leftPercent?: number;
   readonly percent: number;
   /** Percent that the evidence on the new one's strength allows; an open end means that all the oil is not enough. */
   readonly range?: readonly [number, number | undefined];

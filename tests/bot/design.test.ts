@@ -136,7 +136,7 @@ describe('the answer to wishes', () => {
 
   it('should say kindly that there are no prices yet', async () => {
     const reply = await saying('design a cheap vegan stick, under 2 euro');
-    expect(textOf(reply, { width: 80 })).toMatch(/Prices are not in my book yet/);
+    expect(textOf(reply, { width: 80 })).toMatch(/No prices are noted, so I could not mind the cost/);
   });
 
   it('should offer a next step that works when it is said', async () => {

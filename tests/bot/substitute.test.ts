@@ -106,8 +106,7 @@ describe('which goes out and which comes in', () => {
     `never replace beeswax with candelilla in ${hand}`,
     `I swapped beeswax for candelilla in ${hand}`,
     `we replaced the beeswax with candelilla in ${hand} last week`,
-    `swap half the beeswax for candelilla in ${hand}`,
-    `swap 5 g of the beeswax for candelilla in ${hand}`,
+    `swap some of the beeswax for candelilla in ${hand}`,
     `why should I swap beeswax for candelilla in ${hand}`,
     `swap beeswax for moonwax in ${hand}`,
     `save recipe Vegan ${hand}: swap`,
@@ -323,9 +322,11 @@ describe('doing without', () => {
     expect(await requestOf(shape.replace('R', 'Fernlea mint lip balm'))).toMatchObject({ without });
   });
 
-  it('should say kindly that stock and prices are not here', async () => {
-    for (const say of [`cheapest version of ${hand}`, `${hand} with only what is in stock`])
-      expect(troubleIn(await saying(say)).text).toMatch(/no stock yet and cannot choose by price/);
+  it('should say kindly that nothing is noted of stock and prices', async () => {
+    expect(troubleIn(await saying(`cheapest version of ${hand}`)).text).toMatch(/No prices are noted yet/);
+    expect(troubleIn(await saying(`${hand} with only what is in stock`)).text).toMatch(
+      /No stock is recorded/,
+    );
   });
 
   it('should leave the recipe alone when something cannot be replaced', async () => {
