@@ -114,6 +114,13 @@ export const ruleSources = [
     seen: 'read',
   },
   { id: 'CFR347', what: '21 CFR 347.50, skin-protectant drug labels', seen: 'read-secondary' },
+  {
+    id: 'ALCOHOL-PAGES',
+    what: 'a university safety page and an infection-control review on alcohol disinfection',
+    seen: 'read',
+  },
+  { id: 'FIRST-AID-PAGES', what: 'general first-aid pages on burns, none official', seen: 'read-secondary' },
+  { id: 'GLASS-PAGE', what: 'a general science page on float glass and heat', seen: 'read-secondary' },
   { id: 'OWN', what: 'own judgement: no list of phrases by an authority was seen', seen: 'memory' },
 ] as const;
 
