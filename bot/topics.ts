@@ -15,6 +15,7 @@ import { scale } from './topics/scale.ts';
 import { settings } from './topics/settings.ts';
 import { substitute } from './topics/substitute.ts';
 import { trace } from './topics/trace.ts';
+import { workshop } from './topics/workshop.ts';
 import { helpAbout } from './words/help.ts';
 
 /** Everything that can be asked. Slash commands, help, the reader and the documentation follow this list. */
@@ -25,6 +26,7 @@ export const topics: readonly Topic[] = [
   design,
   infuse,
   cost,
+  workshop,
   check,
   claim,
   bench,

@@ -52,11 +52,21 @@ const isTalk = (sentence: Sentence, expected: ReadonlySet<string>): boolean => {
   );
 };
 
+/** A sentence with the words before its first item, which are small talk to the reader. */
+const lineOf = ({ items }: Sentence, text: string): string => {
+  const from = items[0]?.from ?? 0;
+  const lead = /[^.!?\n]{0,40}$/.exec(text.slice(Math.max(0, from - 40), from))?.[0] ?? '';
+  return lead + text.slice(from, items.at(-1)?.to ?? from);
+};
+
 export interface Parted {
   readonly items: readonly Item[];
   /** Sentences with a number or a question in them that were passed over: worth saying so. */
   readonly aside: readonly string[];
 }
+
+/** "We are 15.": read where it matters, and no news to whoever said it. */
+const headcount = /^\W*(?:we|there)\s?(?:'re|are|will be|'ll be)\s+[\w\s-]{1,30}\W*$/i;
 
 const isNotable = ({ items, question }: Sentence): boolean =>
   items.some((item) => item.letter === 'n') ||
@@ -74,7 +84,7 @@ export const partTalk = (items: readonly Item[], cues: ReadonlySet<string>, text
   if (talk.length === 0) return { items, aside: [] };
   const kept = sentences.filter((sentence) => !talk.includes(sentence)).flatMap((sentence) => sentence.items);
   const aside = talk
-    .filter(isNotable)
+    .filter((sentence) => isNotable(sentence) && !headcount.test(lineOf(sentence, text)))
     .map((sentence) => text.slice(sentence.items[0]?.from ?? 0, sentence.items.at(-1)?.to ?? 0).trim());
   return { items: kept, aside };
 };

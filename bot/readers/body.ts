@@ -61,13 +61,21 @@ export const takeSubject = (board: Board): Subject => {
   return (names.length > 0 ? takeWrittenOut(board) : undefined) ?? { assumed: [] };
 };
 
+/** What a workshop makes, where that is one thing. */
+const onlyMaking = ({
+  makings,
+}: Readonly<Record<string, unknown>>): Readonly<Record<string, unknown>> | undefined => {
+  const [only, second] = Array.isArray(makings) ? makings : [];
+  return second === undefined ? only : undefined;
+};
+
 /** The recipe the member's last request was about: scaled, melted, shown or saved; before a swap changed it. */
 export const askedBefore = (reading: Reading): Pick<Subject, 'recipe' | 'lines'> | undefined => {
   const request = reading.last?.request;
   if (!request || reading.last?.topic === 'ingredient' || request.action === 'delete') return undefined;
-  const name = request.recipe ?? request.newName ?? request.name;
+  const { recipe, lines } = onlyMaking(request) ?? request;
+  const name = recipe ?? request.newName ?? request.name;
   if (typeof name === 'string') return { recipe: name };
-  const lines = request.lines;
   return Array.isArray(lines) && lines.length > 0 ? { lines: lines as readonly RecipeLine[] } : undefined;
 };
 

@@ -33,10 +33,19 @@ export interface BatchAsked {
   readonly own: boolean;
 }
 
+/** Everybody's containers of a workshop that makes one thing. */
+const ofWorkshop = ({ people, makings }: Wish): Wish | undefined => {
+  const [only, second] = Array.isArray(makings) ? (makings as readonly Wish[]) : [];
+  if (!only || second || typeof people !== 'number' || typeof only.each !== 'number') return undefined;
+  const { recipe, lines, size, each } = only;
+  return defined({ recipe, lines, size, count: people * each });
+};
+
 /** The batch asked about before: costed, scaled, or only shown. */
 const batchBefore = (reading: Reading): Wish | undefined => {
   const { last } = reading;
   if (last?.topic === 'scale') return last.request;
+  if (last?.topic === 'workshop') return ofWorkshop(last.request);
   const batch = last?.topic === 'cost' || last?.topic === 'infuse' ? last.request.batch : undefined;
   if (typeof batch === 'object' && batch !== null) return batch as Wish;
   return shownBefore(reading);

@@ -65,7 +65,7 @@ const danger = new Set(
   versus vs or survive survives sweat pocket hotter harder softer firmer
   cost costs price prices priced cheap cheaper cheapest expensive pay sell selling sold buy buys buying order profit post send
   label labels labelling labeling claim claims heal heals cure cures treat treats expire expires expiry expired rancid shelf
-  stock trace recall reaction rash report remind reminder poured gave infuse infusing steep workshop
+  stock trace recall reaction rash report remind reminder poured gave infuse infusing steep
   check safe safely safety legal allowed danger dangerous allergic allergy allergies vegan unscented calories
   design invent invented history weather joke poem song story delete remove forget undo import export backup
   long eat drink cook bake forget ignore previous instructions system prompt sale average ought

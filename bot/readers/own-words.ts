@@ -7,6 +7,7 @@ import { recipeWords } from './recipe-target.ts';
 import { scaleWords } from './scale-claim.ts';
 import { settingsWords } from './settings-claim.ts';
 import { substituteWords } from './substitute-words.ts';
+import { workshopWords } from './workshop-words.ts';
 
 /**
  * Words that requests are made of. They are never taken for misspelt ingredients, and looking for one is the dearest
@@ -23,4 +24,5 @@ export const ownWords: ReadonlySet<string> = new Set([
   ...scaleWords,
   ...settingsWords,
   ...substituteWords,
+  ...workshopWords,
 ]);

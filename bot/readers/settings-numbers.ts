@@ -34,10 +34,10 @@ const lossCue =
 
 const forGood = /\b(?:set|default|always|usual)\b/i;
 
-/** "set loss to 5 %"; a bare "loss 5 %" right after a scaling is about that scaling, not about the group. */
+/** "set loss to 5 %"; a bare "loss 5 %" right after a scaling or a workshop is about that, not about the group. */
 export const readLoss = (reading: Reading): Found => {
   if (!lossCue.test(reading.corrected)) return none;
-  if (reading.last?.topic === 'scale' && !forGood.test(reading.corrected)) return none;
+  if (/^(?:scale|workshop)$/.test(reading.last?.topic ?? '') && !forGood.test(reading.corrected)) return none;
   if (reading.items.some((each) => /[Rigvc]/.test(each.letter))) return none;
   const item = reading.items.find((each) => each.letter === '%' || each.letter === 'n');
   if (item?.value !== undefined) return { wish: { lossPercent: item.value } };

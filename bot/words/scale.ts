@@ -90,7 +90,7 @@ const measureRegion: Readonly<Record<Region, string>> = {
   au: 'Australian',
 };
 
-const volumesAssumed = (scaled: Scaled, region: Region): string[] =>
+export const volumesAssumed = (scaled: Scaled, region: Region): string[] =>
   scaled.resolved.volumes.map((volume) => {
     const measure = isKitchenMeasure(volume.unit)
       ? ` (${measureRegion[region]} measure, ${readable(volume.ml)} ml)`

@@ -46,7 +46,6 @@ export interface EquipmentRequest {
   readonly containers: number;
   readonly jugPlans: readonly JugPlan[];
   readonly baths: Baths;
-  readonly lines: number;
   readonly infusions: number;
 }
 

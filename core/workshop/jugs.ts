@@ -1,5 +1,7 @@
+import { defined } from '../defined.ts';
 import { blendOf } from '../melt/blend.ts';
 import { heatPlan } from '../melt/heat.ts';
+import { softensC } from '../melt/temperatures.ts';
 import { firstPour, jugFor } from '../melt/volume.ts';
 import type { Kit } from './kit.ts';
 
@@ -11,6 +13,7 @@ export interface Melting {
   readonly pourC?: number;
   readonly bathC?: readonly [number, number];
   readonly addAromaBelowC?: number;
+  readonly softensC?: number;
   /** Hot liquid to the fill line and what fills the dent, as shares of the set fill. */
   readonly firstPour?: { readonly first: number; readonly topUp: number };
 }
@@ -29,6 +32,7 @@ export const meltingOf = (kit: Kit): Melting => {
   return {
     hotMlPerG: jug.value.hotMl,
     rough: false,
+    ...defined({ softensC: softensC(blend.value) }),
     ...(plan ? { pourC: plan.pourC, bathC: plan.bathC, addAromaBelowC: plan.addAromaBelowC } : {}),
     ...(pour.ok ? { firstPour: { first: pour.value.firstPourG, topUp: pour.value.topUpG } } : {}),
   };

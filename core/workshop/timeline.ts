@@ -47,8 +47,7 @@ const day = 24 * 60;
 const minutes = {
   setUp: 30,
   warmBaths: 30,
-  setUpBefore: 75,
-  bathsBefore: 30,
+  setUpBefore: 60,
   welcome: 15,
   weighLine: 1.5,
   meltLeast: 20,
@@ -100,7 +99,6 @@ const ahead = (infuses: boolean): TimelineEntry[] => [
   ...(infuses ? [{ step: 'infuse', atMin: -before.infuse, minutes: 0 } as const] : []),
   { step: 'wash', atMin: -before.wash, minutes: 0 },
   { step: 'set-up', atMin: -minutes.setUpBefore, minutes: minutes.setUp },
-  { step: 'warm-baths', atMin: -minutes.bathsBefore, minutes: minutes.warmBaths },
   { step: 'welcome', atMin: 0, minutes: minutes.welcome },
 ];
 
@@ -143,6 +141,12 @@ export const timelineOf = (request: TimelineRequest): readonly TimelineEntry[] =
   const closed = Math.max(setting + durations.set, setting + minutes.label + minutes.clean);
   return [
     ...ahead(request.infusesAhead),
+    // While people weigh: alcohol has long dried by then, and no bath boils for nothing.
+    {
+      step: 'warm-baths',
+      atMin: Math.max(0, melting - minutes.warmBaths),
+      minutes: minutes.warmBaths,
+    } as const,
     { step: 'weigh', atMin: minutes.welcome, minutes: durations.weigh } as const,
     ...rounds,
     { step: 'set', atMin: setting, minutes: durations.set } as const,
@@ -155,6 +159,9 @@ export const timelineOf = (request: TimelineRequest): readonly TimelineEntry[] =
 /** Minutes from people's arrival to the end. */
 export const lengthMin = (timeline: readonly TimelineEntry[]): number => endOf(timeline);
 
+/** Temperature in °C for which the setting times are told. */
+export const usualRoomC = 20;
+
 /** Setting is not told as longer than this many times the usual. */
 const mostTimesLonger = 3;
 
@@ -163,9 +170,8 @@ const mostTimesLonger = 3;
  * softening. Nothing when the room is as warm as the softening point, so that it does not set there at all.
  */
 export const settingFactor = (pourC: number, softensC: number, roomC: number): number | undefined => {
-  const usual = 20;
   if (roomC >= softensC - 2) return undefined;
-  if (softensC - 2 <= usual || pourC <= softensC) return 1;
+  if (softensC - 2 <= usualRoomC || pourC <= softensC) return 1;
   const time = (room: number): number => Math.log((pourC - room) / (softensC - room));
-  return Math.min(mostTimesLonger, time(roomC) / time(usual));
+  return Math.min(mostTimesLonger, time(roomC) / time(usualRoomC));
 };

@@ -10,7 +10,7 @@ import { type Baths, bathsFor, type JugPlan, jugsFor, type Melting, meltingOf } 
 import { type Kit, kitOf, type Making, type Weighing } from './kit.ts';
 import { allSetAside, type SetAside, setAside, tooSmallTogether, totalOf } from './set-aside.ts';
 import { shoppingList, type ToBuy } from './shopping.ts';
-import { type TimelineEntry, timelineOf } from './timeline.ts';
+import { settingFactor, type TimelineEntry, timelineOf, usualRoomC } from './timeline.ts';
 
 export type { Making } from './kit.ts';
 
@@ -23,8 +23,8 @@ export interface WorkshopRequest extends Weighing {
   readonly jugMl?: number;
   /** Jugs there are; as many as needed where it is not said. */
   readonly jugs?: number;
-  /** How many times longer than at 20 °C the containers take to set. */
-  readonly settingFactor?: number;
+  /** Temperature of the room in °C; 20 where it is not said. */
+  readonly roomC?: number;
   readonly yields?: Yields | undefined;
   readonly prices?: Prices | undefined;
   readonly stockG?: Readonly<Record<string, number>> | undefined;
@@ -62,6 +62,8 @@ export interface Workshop {
   readonly containers: number;
   readonly spareContainers: number;
   readonly steeped: Steeped;
+  /** Recipes, by their place in the list, that do not set in this room. */
+  readonly doesNotSet: readonly number[];
   readonly baths: Baths;
   readonly scales: number;
   readonly equipment: readonly Equipment[];
@@ -149,11 +151,25 @@ const countsOf = ({ people, makings, sparePercent }: WorkshopRequest): Counts =>
 export const spareOf = (count: number, sparePercent: number): number =>
   Math.ceil((count * sparePercent) / 100 - 1e-9);
 
+/** How much longer the slowest recipe takes to set in this room, and which do not set there at all. */
+const settingOf = (recipes: readonly WorkshopRecipe[], roomC: number) => {
+  const factors = recipes.map(({ melting: { pourC, softensC } }) =>
+    pourC === undefined || softensC === undefined ? undefined : settingFactor(pourC, softensC, roomC),
+  );
+  return {
+    factor: Math.max(1, ...factors.map((factor) => factor ?? 1)),
+    doesNotSet: factors.flatMap((factor, at) =>
+      factor === undefined && !recipes[at]?.melting.rough ? [at] : [],
+    ),
+  };
+};
+
 const dayOf = (
   recipes: readonly WorkshopRecipe[],
   request: WorkshopRequest,
   baths: Baths,
   infusesAhead: boolean,
+  factor: number,
 ): readonly TimelineEntry[] =>
   timelineOf({
     people: request.people,
@@ -165,7 +181,7 @@ const dayOf = (
     containers: countsOf(request).containers,
     largestFillG: Math.max(...recipes.map(({ kit }) => kit.fillGEach)),
     infusesAhead,
-    settingFactor: request.settingFactor ?? 1,
+    settingFactor: factor,
   });
 
 /**
@@ -188,6 +204,7 @@ export const planWorkshop = (request: WorkshopRequest): Result<Workshop, Worksho
   const counts = countsOf(request);
   const jugs = recipes.reduce((sum, recipe) => sum + recipe.jugs.jugs, 0);
   const baths = bathsFor(jugs, request.hotPlates, request.jugs);
+  const setting = settingOf(recipes, request.roomC ?? usualRoomC);
   return ok({
     recipes,
     lines,
@@ -197,6 +214,7 @@ export const planWorkshop = (request: WorkshopRequest): Result<Workshop, Worksho
     totalG: totalOf(lines, 'grams', stepG),
     ...counts,
     steeped,
+    doesNotSet: setting.doesNotSet,
     baths,
     scales: scalesFor(request.people),
     equipment: equipmentFor({
@@ -204,10 +222,9 @@ export const planWorkshop = (request: WorkshopRequest): Result<Workshop, Worksho
       containers: counts.containers + counts.spareContainers,
       jugPlans: recipes.map((recipe) => recipe.jugs),
       baths,
-      lines: lines.length,
       infusions: steeped.ahead.length,
     }),
-    timeline: dayOf(recipes, request, baths, steeped.ahead.length > 0),
+    timeline: dayOf(recipes, request, baths, steeped.ahead.length > 0, setting.factor),
     shopping: shoppingList({ lines, ...steeped, stepG, prices: request.prices, stockG: request.stockG }),
   });
 };

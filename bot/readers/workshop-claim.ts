@@ -1,0 +1,274 @@
+import { defined } from '../../core/defined.ts';
+import type { Trouble } from '../answer.ts';
+import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
+import { subjectBefore } from './body.ts';
+import { costCues } from './cost-words.ts';
+import type { Item } from './item.ts';
+import { quantityTrouble } from './scale-target.ts';
+import type { Wish } from './scale-wish.ts';
+import { type Aspects, readAspects } from './workshop-aspects.ts';
+import { readWhen, type WhenRead } from './workshop-clock.ts';
+import { type MakingRead, type MakingsRead, readMakings } from './workshop-makings.ts';
+import { outside } from './workshop-spans.ts';
+import {
+  classCues,
+  costsApart,
+  lastWorkshop,
+  noMaking,
+  noPeople,
+  noTins,
+  notPlaced,
+  notShared,
+  planCues,
+  whichMaking,
+  workshopCues,
+} from './workshop-words.ts';
+
+interface Parts {
+  readonly when: WhenRead;
+  readonly aspects: Aspects;
+  readonly made: MakingsRead;
+  readonly fields: Wish;
+  /** A quantity that cannot be meant, outside clock times. */
+  readonly quantity?: Trouble;
+}
+
+/** "no, I meant 15 people": a correction takes nothing away. */
+const withoutNo = (items: readonly Item[]): readonly Item[] =>
+  items[0]?.letter === 'N' ? items.slice(1) : items;
+
+const partsOf = (reading: Reading): Parts => {
+  const when = readWhen(reading.text);
+  const aspects = readAspects(reading, when.spans);
+  const rest = outside(reading.items, [...when.spans, ...aspects.spans]);
+  const made = readMakings(reading, lastWorkshop(reading) ? withoutNo(rest) : rest);
+  const { start, day, minutes } = when;
+  return {
+    when,
+    aspects,
+    made,
+    fields: {
+      ...aspects.fields,
+      ...defined({ start, day, minutes, stepG: made.stepG, lossPercent: made.lossPercent }),
+    },
+    ...defined({ quantity: quantityTrouble(outside(reading.items, when.spans)) }),
+  };
+};
+
+/** The word itself, not as part of a saved recipe's name. */
+const says = (reading: Reading, words: readonly string[]): boolean =>
+  reading.items.some((item) => item.letter !== 'R' && words.includes(item.word));
+
+const otherRequests =
+  /\b(?:scale|convert|labels?|cost|costs|price|prices|save|rename|delete|swap|replace|substitute|melt|bought|poured|remind|claim|check)\b/i;
+
+/** "workshop" itself: with people, with something for each, or asked to be planned. */
+const saysWorkshop = (reading: Reading, people: boolean, each: boolean): boolean => {
+  const plans = anyWord(reading, planCues) || /^\W*(?:an?\s+|the\s+|our\s+)?workshop/i.test(reading.text);
+  return people || each || (plans && !otherRequests.test(reading.text));
+};
+
+/** How sure a message is about a workshop: 3 by its own words, 2 by its shape, 0 not at all. */
+const sureness = (reading: Reading, { aspects, made }: Parts): number => {
+  const people = aspects.fields.people !== undefined;
+  const makes = made.makings.length > 0;
+  if (!makes && otherRequests.test(reading.text)) return 0;
+  if (says(reading, workshopCues)) return saysWorkshop(reading, people, aspects.each) ? 3 : 0;
+  if (!people) return 0;
+  if (says(reading, classCues) && !/\bof course\b/i.test(reading.text)) return 3;
+  return makes && (aspects.each || anyWord(reading, planCues)) ? 2 : 0;
+};
+
+/** More than this for one person is the number for everybody, unless it is said to be each. */
+const mostEach = 10;
+
+const isTotal = ({ aspects, made }: Parts, people: number, each: number): boolean =>
+  aspects.inAll ||
+  (made.makings.length === 1 && !aspects.each && each > mostEach && each >= people && each % people === 0);
+
+interface Shared {
+  readonly makings: readonly MakingRead[];
+  readonly assumed: readonly string[];
+  readonly trouble?: Trouble;
+}
+
+/** "24 tins in all" for 12 people are 2 each. */
+const sharedOut = (parts: Parts, makings: readonly MakingRead[], people: unknown): Shared => {
+  if (typeof people !== 'number' || people < 1) return { makings, assumed: [] };
+  const whole = makings
+    .map((making) => making.each ?? 0)
+    .filter((each) => each > 0 && isTotal(parts, people, each));
+  const uneven = whole.find((each) => each % people !== 0);
+  if (uneven !== undefined) return { makings, assumed: [], trouble: notShared(uneven, people) };
+  return {
+    makings: makings.map((making) =>
+      making.each !== undefined && isTotal(parts, people, making.each)
+        ? { ...making, each: making.each / people }
+        : making,
+    ),
+    assumed: whole.map((each) => `I took ${each} as the number for everybody: ${each / people} each.`),
+  };
+};
+
+/** What is still missing for a plan, in the order it would be asked. */
+const lackOf = (fields: Wish, makings: readonly MakingRead[]): Trouble | undefined => {
+  if (fields.people === undefined) return noPeople;
+  if (
+    makings.length === 0 ||
+    makings.some(({ recipe, lines }) => recipe === undefined && lines === undefined)
+  ) {
+    return noMaking;
+  }
+  return makings.some(({ size }) => size === undefined) ? noTins : undefined;
+};
+
+/** Everybody makes one, of a tin, where nothing else is said. */
+const settledMakings = (makings: readonly MakingRead[]): Shared => ({
+  makings: makings.map((making) => ({ each: 1, container: 'tin', ...making })),
+  assumed: makings.some(({ each }) => each === undefined) ? ['One for each person.'] : [],
+});
+
+const withBefore = (reading: Reading, makings: readonly MakingRead[]): readonly MakingRead[] => {
+  const [only] = makings;
+  if (makings.length > 1 || only?.recipe !== undefined || only?.lines !== undefined) return makings;
+  const subject = subjectBefore(reading);
+  return subject ? [{ ...only, ...subject }] : makings;
+};
+
+const fieldsWith = (fields: Wish, makings: readonly MakingRead[]): Wish =>
+  makings.length > 0 ? { ...fields, makings } : fields;
+
+const settle = (
+  parts: Parts,
+  fields: Wish,
+  makings: readonly MakingRead[],
+  weight: number,
+  said: readonly string[],
+): Claim => {
+  const shared = sharedOut(parts, makings, fields.people);
+  const trouble = shared.trouble ?? lackOf(fields, shared.makings);
+  if (trouble) return refuse(trouble, weight - 0.1, fieldsWith(fields, shared.makings));
+  const settled = settledMakings(shared.makings);
+  const aside = parts.made.aside.length > 0 ? [`I set aside "${parts.made.aside.join('", "')}".`] : [];
+  return claim({ ...fields, makings: settled.makings }, weight, [
+    ...said,
+    ...shared.assumed,
+    ...settled.assumed,
+    ...aside,
+  ]);
+};
+
+const claimNew = (reading: Reading, parts: Parts, sure: number): Claim | undefined => {
+  const weight = sure === 3 ? 3.2 : 2.9;
+  if (anyWord(reading, costCues)) return refuse(costsApart, 2.9);
+  if (parts.quantity) return refuse(parts.quantity, weight - 0.1, parts.fields);
+  const blocking = parts.made.blocking.map((item) => item.word);
+  if (blocking.length > 0)
+    return refuse(notPlaced(blocking), parts.aspects.fields.people === undefined ? 1.2 : 2.6);
+  const makings = withBefore(reading, parts.made.makings);
+  const { trouble } = parts.made;
+  if (trouble) return refuse(trouble, weight - 0.1, fieldsWith(parts.fields, makings));
+  return settle(parts, parts.fields, makings, weight, [...parts.when.assumed, ...parts.made.assumed]);
+};
+
+const makingsOf = (wish: Wish): readonly MakingRead[] =>
+  Array.isArray(wish.makings) ? (wish.makings as readonly MakingRead[]) : [];
+
+const changed = (making: MakingRead, by: MakingRead): MakingRead => {
+  const { recipe: _recipe, lines: _lines, ...target } = making;
+  const body = by.recipe !== undefined || by.lines !== undefined;
+  return { ...(body ? target : making), ...by };
+};
+
+const adds = /^\W*(?:and|plus|also)\b|\b(?:too|also|as well|in addition|additionally)\b/i;
+
+const hasBody = ({ recipe, lines }: MakingRead): boolean => recipe !== undefined || lines !== undefined;
+
+/** The makings before with what this message says in their place; undefined where it cannot be told which. */
+const mergedMakings = (
+  before: readonly MakingRead[],
+  now: readonly MakingRead[],
+  text: string,
+): readonly MakingRead[] | undefined => {
+  const [only, second] = now;
+  if (!only) return before;
+  const [first, other] = before;
+  if (!first || second) return now;
+  const same = before.findIndex(({ recipe }) => recipe !== undefined && recipe === only.recipe);
+  if (same >= 0) return before.map((making, at) => (at === same ? changed(making, only) : making));
+  const whole = only.size !== undefined && hasBody(only);
+  if (whole && adds.test(text) && hasBody(first)) return [...before, only];
+  return whole || !other ? [changed(first, only)] : undefined;
+};
+
+/** Words that join a message to the workshop before it. */
+const joining =
+  /\b(?:and|what about|how about|same|also|instead|now|make (?:it|that)|but|with|actually|no|change|for|start|we|only|meant)\b/i;
+
+/** "and for 20?" is about people; "there are two children" tells of some of those who come. */
+const followFields = ({ fields, made }: Parts, text: string): Wish => {
+  if (made.lone !== undefined && fields.people === undefined) return { ...fields, people: made.lone };
+  const { people: _people, ...others } = fields;
+  return /\bthere (?:are|is|will be)\b|\bof (?:them|us)\b/i.test(text) && fields.children ? others : fields;
+};
+
+/** Asks for a part of the plan again, without changing it. */
+const asksAgain =
+  /\b(?:hot ?plates?|jugs?|kit list|kits?|shopping|timeline|schedule|handout|print|pdf|how long|what do (?:i|we) (?:need|bring|buy))\b/i;
+const groupSettings = /\b(?:set|settings?|always|default)\b/i;
+
+const isTarget = ({ each, container }: MakingRead): boolean => each !== undefined || container !== undefined;
+
+/** "5 oz in g" asks for a conversion, whatever was planned before. */
+const asksUnit = ({ items }: Reading): boolean => items.some((item) => item.letter === 'u');
+
+/** A new size or number alone, or a recipe that the plan has already, belongs to the plan. */
+const isKnown = (making: MakingRead, last: Wish): boolean =>
+  !hasBody(making) || makingsOf(last).some(({ recipe }) => recipe !== undefined && recipe === making.recipe);
+
+const isChange = (reading: Reading, parts: Parts, fields: Wish, last: Wish): boolean => {
+  if (groupSettings.test(reading.text)) return false;
+  if (lackOf(last, makingsOf(last)) || joining.test(reading.text)) return true;
+  if (parts.made.makings.some((making) => isTarget(making) && isKnown(making, last))) return true;
+  return Object.keys(fields).some((key) => key !== 'room');
+};
+
+const claimFollow = (reading: Reading, parts: Parts, last: Wish): Claim | undefined => {
+  const fields = followFields(parts, reading.text);
+  const { made, aspects } = parts;
+  if (made.blocking.length > 0 || otherRequests.test(reading.text) || asksUnit(reading)) return undefined;
+  const changes = Object.keys(fields).length > 0 || made.makings.length > 0;
+  if (changes ? !isChange(reading, parts, fields, last) : !asksAgain.test(reading.text)) return undefined;
+  const trouble = parts.quantity ?? made.trouble;
+  if (trouble) return refuse(trouble, 2.5, last);
+  const makings = mergedMakings(makingsOf(last), made.makings, reading.text);
+  if (!makings) return refuse(whichMaking, 2.5, last);
+  const { makings: _makings, ...rest }: Wish = { ...last, ...fields };
+  // "and for 40 tins?" after a workshop can only be all of them.
+  const inAll = aspects.inAll || (!aspects.each && made.makings.some(({ each = 0 }) => each > mostEach));
+  // Somebody's allergy concerns the whole bench, before any recipe is changed for it.
+  const weight = fields.allergies === undefined ? 2.8 : 3.3;
+  return settle({ ...parts, aspects: { ...aspects, inAll } }, rest, makings, weight, [
+    ...parts.when.assumed,
+    ...made.assumed,
+  ]);
+};
+
+const anyCue = [...workshopCues, ...classCues, ...planCues];
+const counted =
+  /\b(?:people|persons?|participants?|makers?|attendees?|guests?|students?|adults?|children|kids|members|beginners|each|of us|we are|we're|head|crafters|learners)\b/i;
+
+/** What a message would mean as a workshop to be planned, or as a change to the one planned before. */
+export const claimWorkshop = (reading: Reading): Claim | undefined => {
+  const last = lastWorkshop(reading);
+  if (!last && !anyWord(reading, anyCue) && !counted.test(reading.text)) return undefined;
+  const parts = partsOf(reading);
+  const sure = sureness(reading, parts);
+  // "the same workshop for 20 people" changes the last one; a request that names what is made stands for itself.
+  const whole =
+    sure > 0 && parts.made.makings.some(({ recipe, lines }) => recipe !== undefined || lines !== undefined);
+  const follows =
+    last && !(whole && parts.fields.people !== undefined) ? claimFollow(reading, parts, last) : undefined;
+  if (follows) return follows;
+  return sure > 0 ? claimNew(reading, parts, sure) : undefined;
+};
