@@ -172,7 +172,7 @@ const speciesHazards = (herbs: readonly { found: Herb }[]): Hazard[] =>
   });
 
 /** Rarely reported, yet allergic people ask: botanically a nut or its kin (US nut status from memory). */
-const askAboutNuts = new Set([
+export const askAboutNuts: ReadonlySet<string> = new Set([
   'shea-butter',
   'argan-oil',
   'coconut-oil',

@@ -1,10 +1,12 @@
 import { defined } from '../../core/defined.ts';
 import type { ScaleProblem } from '../../core/target.ts';
 import type { Making } from '../../core/workshop/kit.ts';
+import { stockOn } from '../../core/workshop/stock.ts';
 import { planWorkshop, type Workshop, type WorkshopProblem } from '../../core/workshop/workshop.ts';
 import type { Trouble } from '../answer.ts';
 import type { Tools } from '../topic.ts';
 import type { WorkshopMaking, WorkshopWish } from '../topics/workshop.ts';
+import { isoDay } from './day.ts';
 import { findRecipe } from './find-recipe.ts';
 import { readable } from './numbers.ts';
 import { troubleOf } from './problems.ts';
@@ -61,7 +63,7 @@ export const planFor = (wish: WorkshopWish, tools: Tools): Planned | Trouble => 
     makings.push(making);
   }
   const { settings } = tools;
-  const { yields, prices } = tools.book.state;
+  const { yields, prices, bench } = tools.book.state;
   const sparePercent = wish.sparePercent ?? usualSparePercent;
   const lossPercent = wish.lossPercent ?? settings.lossPercent;
   const plan = planWorkshop({
@@ -78,6 +80,7 @@ export const planFor = (wish: WorkshopWish, tools: Tools): Planned | Trouble => 
       roomC: wish.roomC,
       yields,
       prices,
+      stockG: stockOn(bench, isoDay(tools.at)),
     }),
   });
   return plan.ok ? { wish, plan: plan.value, makings, sparePercent, lossPercent } : planTrouble(plan.problem);

@@ -1,4 +1,5 @@
-import { hygiene, strongAlcoholMl } from '../../core/workshop/hygiene.ts';
+import { dilute } from '../../core/bench/dilute.ts';
+import { hygiene } from '../../core/workshop/hygiene.ts';
 import { degrees } from './forecast.ts';
 import { readable } from './numbers.ts';
 
@@ -18,8 +19,10 @@ export const fireText = `Burning wax or oil: heat off, lid or fire blanket on, n
 
 /** One litre of disinfectant, for those who buy strong alcohol. */
 export const mixingText = (): string => {
-  const ml = strongAlcoholMl(96, alcoholLow ?? 70, 1000) ?? 0;
-  return `From 96 % alcohol: ${readable(Math.round(ml))} ml filled up to 1000 ml with boiled, cooled water is ${alcoholLow} %.`;
+  const mixed = dilute({ fromPercent: 96, toPercent: alcoholLow ?? 70 });
+  if (!mixed.ok) return '';
+  const { spiritMl, madeUpToMl } = mixed.value;
+  return `From 96 % alcohol: ${readable(spiritMl)} ml filled up to ${madeUpToMl} ml with boiled, cooled water is ${alcoholLow} %.`;
 };
 
 const hotPart: SheetPart = {

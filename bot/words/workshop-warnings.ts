@@ -1,4 +1,4 @@
-import { type Hazard, hazardsOf } from '../../core/hazards.ts';
+import { askAboutNuts, type Hazard, hazardsOf } from '../../core/hazards.ts';
 import { hygiene } from '../../core/workshop/hygiene.ts';
 import { lengthMin } from '../../core/workshop/timeline.ts';
 import type { Warning } from '../answer.ts';
@@ -37,15 +37,17 @@ const concerned = (hazards: readonly Hazard[], code: Hazard['code']): string[] =
   hazards.flatMap((hazard) => (hazard.code === code && 'ingredients' in hazard ? hazard.ingredients : []));
 
 /** Somebody's allergy against what is on the bench: everybody's melt is made on it. */
-const allergyWarning = (allergy: Allergy, hazards: readonly Hazard[]): Warning => {
+const allergyWarning = (allergy: Allergy, hazards: readonly Hazard[], { plan }: Planned): Warning => {
+  const kin = plan.lines.map(({ ingredient }) => ingredient).filter((id) => askAboutNuts.has(id));
+  const ask = allergy === 'nuts' && kin.length > 0 ? ` Ask about ${kin.map(shortName).join(', ')} too.` : '';
   const found = [...new Set(concerned(hazards, allergyCodes[allergy]))].map(shortName);
   const who = `Somebody is allergic to ${allergyWords[allergy]}`;
   return {
     code: 'allergy-in-the-room',
     text:
       found.length > 0
-        ? `${who}: ${found.join(', ')} on the bench. Make a recipe without it for everybody, or ask that person to sit out.`
-        : `${who}: no line of this is known to come from them. Still read the suppliers' labels together.`,
+        ? `${who}: ${found.join(', ')} on the bench. Make a recipe without it for everybody, or ask that person to sit out.${ask}`
+        : `${who}: no line of this is known to come from them. Still read the suppliers' labels together.${ask}`,
   };
 };
 
@@ -124,7 +126,7 @@ export const workshopWarnings = (planned: Planned): readonly Warning[] => {
   const hazards = hazardsIn(planned);
   const allergies = wish.allergies ?? [];
   return unique([
-    ...allergies.map((each) => allergyWarning(each, hazards)),
+    ...allergies.map((each) => allergyWarning(each, hazards, planned)),
     ...(wish.children ? [children] : []),
     asked,
     ...hazards.map(recipeWarning),

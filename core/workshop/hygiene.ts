@@ -33,16 +33,3 @@ export const hygiene = {
   /** Nobody younger is given a scented balm. */
   noScentUnderYears: fact(3, 'GENERAL-M', 'memory'),
 } as const;
-
-/**
- * Millilitres of strong alcohol that are made up to `ml` with clean water; percentages by volume. Alcohol and water
- * together take less room than apart, so it is filled up to the mark, not added up.
- */
-export const strongAlcoholMl = (
-  strongPercent: number,
-  wantedPercent: number,
-  ml: number,
-): number | undefined =>
-  wantedPercent > 0 && wantedPercent <= strongPercent && strongPercent <= 100 && ml > 0
-    ? (wantedPercent / strongPercent) * ml
-    : undefined;

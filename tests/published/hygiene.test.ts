@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { hygiene, strongAlcoholMl } from '../../core/workshop/hygiene.ts';
+import { hygiene } from '../../core/workshop/hygiene.ts';
 
 /**
  * Figures of the bench against the pages they come from: a university safety page and an infection-control review on
@@ -7,19 +7,9 @@ import { hygiene, strongAlcoholMl } from '../../core/workshop/hygiene.ts';
  * a general science page on float glass (read second-hand).
  */
 describe('alcohol for the bench (university safety page, infection-control review, read)', () => {
-  it('should mix a litre of 70 % from 96 % with 729 ml of it (70/96)', () => {
-    expect(Math.round(strongAlcoholMl(96, 70, 1000) ?? 0)).toBe(729);
-  });
-
   it('should name 70 to 80 % by volume, and at least 3 minutes wet', () => {
     expect(hygiene.alcoholPercent.value).toEqual([70, 80]);
     expect(hygiene.wetMin.value).toBe(3);
-  });
-
-  it('should not make strong alcohol of weak', () => {
-    expect(strongAlcoholMl(60, 70, 1000)).toBeUndefined();
-    expect(strongAlcoholMl(96, 0, 1000)).toBeUndefined();
-    expect(strongAlcoholMl(96, 70, -5)).toBeUndefined();
   });
 });
 
