@@ -9,6 +9,7 @@ import type { Wish } from './scale-wish.ts';
 import { type Aspects, readAspects } from './workshop-aspects.ts';
 import { readWhen, type WhenRead } from './workshop-clock.ts';
 import { type MakingRead, type MakingsRead, readMakings } from './workshop-makings.ts';
+import { isKnown, isTarget, makingsOf, mergedMakings } from './workshop-merge.ts';
 import { outside } from './workshop-spans.ts';
 import {
   classCues,
@@ -171,36 +172,6 @@ const claimNew = (reading: Reading, parts: Parts, sure: number): Claim | undefin
   return settle(parts, parts.fields, makings, weight, [...parts.when.assumed, ...parts.made.assumed]);
 };
 
-const makingsOf = (wish: Wish): readonly MakingRead[] =>
-  Array.isArray(wish.makings) ? (wish.makings as readonly MakingRead[]) : [];
-
-const changed = (making: MakingRead, by: MakingRead): MakingRead => {
-  const { recipe: _recipe, lines: _lines, ...target } = making;
-  const body = by.recipe !== undefined || by.lines !== undefined;
-  return { ...(body ? target : making), ...by };
-};
-
-const adds = /^\W*(?:and|plus|also)\b|\b(?:too|also|as well|in addition|additionally)\b/i;
-
-const hasBody = ({ recipe, lines }: MakingRead): boolean => recipe !== undefined || lines !== undefined;
-
-/** The makings before with what this message says in their place; undefined where it cannot be told which. */
-const mergedMakings = (
-  before: readonly MakingRead[],
-  now: readonly MakingRead[],
-  text: string,
-): readonly MakingRead[] | undefined => {
-  const [only, second] = now;
-  if (!only) return before;
-  const [first, other] = before;
-  if (!first || second) return now;
-  const same = before.findIndex(({ recipe }) => recipe !== undefined && recipe === only.recipe);
-  if (same >= 0) return before.map((making, at) => (at === same ? changed(making, only) : making));
-  const whole = only.size !== undefined && hasBody(only);
-  if (whole && adds.test(text) && hasBody(first)) return [...before, only];
-  return whole || !other ? [changed(first, only)] : undefined;
-};
-
 /** Words that join a message to the workshop before it. */
 const joining =
   /\b(?:and|what about|how about|same|also|instead|now|make (?:it|that)|but|with|actually|no|change|for|start|we|only|meant)\b/i;
@@ -217,14 +188,8 @@ const asksAgain =
   /\b(?:hot ?plates?|jugs?|kit list|kits?|shopping|timeline|schedule|handout|print|pdf|how long|what do (?:i|we) (?:need|bring|buy))\b/i;
 const groupSettings = /\b(?:set|settings?|always|default)\b/i;
 
-const isTarget = ({ each, container }: MakingRead): boolean => each !== undefined || container !== undefined;
-
 /** "5 oz in g" asks for a conversion, whatever was planned before. */
 const asksUnit = ({ items }: Reading): boolean => items.some((item) => item.letter === 'u');
-
-/** A new size or number alone, or a recipe that the plan has already, belongs to the plan. */
-const isKnown = (making: MakingRead, last: Wish): boolean =>
-  !hasBody(making) || makingsOf(last).some(({ recipe }) => recipe !== undefined && recipe === making.recipe);
 
 const isChange = (reading: Reading, parts: Parts, fields: Wish, last: Wish): boolean => {
   if (groupSettings.test(reading.text)) return false;
