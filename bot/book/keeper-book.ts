@@ -26,6 +26,8 @@ export type Alongside = (change: {
   readonly group: string;
   readonly before: BookState;
   readonly after: BookState;
+  /** The events that lead from one to the other. */
+  readonly events: readonly BookEvent[];
 }) => readonly Change[];
 
 /** One group's open book: its entries are written one after the other, in the order they were asked for. */
@@ -140,7 +142,10 @@ export class OpenBook implements Book {
     });
     // Folded before it is written: an entry that cannot be folded must not get into the journal.
     const state = afterEntries(before, entries);
-    await this.#journal.append(entries, this.#alongside({ group: this.group, before, after: state }));
+    await this.#journal.append(
+      entries,
+      this.#alongside({ group: this.group, before, after: state, events: entries.map(({ event }) => event) }),
+    );
     this.#state = state;
     this.#sinceSnapshot += entries.length;
     return entries;

@@ -9,6 +9,12 @@ export const plusMonths = (day: string, months: number): string =>
 export const plusDays = (day: string, days: number): string =>
   Temporal.PlainDate.from(day).add({ days }).toString();
 
+/** The later of two ISO days. */
+export const laterDay = (a: string, b: string): string => (a > b ? a : b);
+
+/** The earlier of two ISO days. */
+export const earlierDay = (a: string, b: string): string => (a < b ? a : b);
+
 /** Whole days from one day to another; negative when `to` comes first. */
 export const daysBetween = (from: string, to: string): number =>
   Temporal.PlainDate.from(from).until(to, { largestUnit: 'days' }).days;

@@ -1,3 +1,4 @@
+import { defined } from '../defined.ts';
 import { isUnwanted, lotCode, lotKey } from './codes.ts';
 import type { BenchEvent, BenchEventOf, Draw, PouredLine } from './events.ts';
 import { exactG, minusG, plusG } from './exact.ts';
@@ -122,10 +123,18 @@ const followed: Effect<'reaction-followed'> = (bench, { kind: _kind, id, ...even
   return { ...bench, reactions: bench.reactions.set(id, after) };
 };
 
-const answered: Effect<'due-answered'> = (bench, { item, answer, until }) => ({
+const answered: Effect<'due-answered'> = (bench, { item, answer, until, bestBefore }) => ({
   ...bench,
-  answers: bench.answers.set(item, { answer, ...(until ? { until } : {}) }),
+  answers: bench.answers.set(item, { answer, ...defined({ until, bestBefore }) }),
 });
+
+/** A reminder that is changed owes the days the old one owed, and starts afresh with failures. */
+const reminded: Effect<'reminder-set'> = (bench, { kind: _kind, ...set }) => {
+  const { reminder: before } = bench;
+  const from = before ? before.from : set.from;
+  const { from: _from, ...rest } = set;
+  return { ...bench, reminder: { ...rest, ...defined({ from, begun: before?.begun }) } };
+};
 
 const withReminder = (
   bench: Bench,
@@ -160,22 +169,18 @@ const effects: { [K in BenchEvent['kind']]: Effect<K> } = {
     withBatch(bench, lot, seq, (batch) => ({ ...batch, looks: [...batch.looks, look] })),
   'reaction-noted': noted,
   'reaction-followed': followed,
-  'reminder-set': (bench, { kind: _kind, ...set }) => {
-    const { sentDay } = bench.reminder ?? {};
-    return { ...bench, reminder: { ...set, ...(sentDay ? { sentDay } : {}) } };
-  },
+  'reminder-set': reminded,
   'reminder-stopped': ({ reminder: _reminder, ...rest }) => rest,
-  'reminder-begun': (bench, { day, nonce }) =>
-    withReminder(bench, (reminder) => ({ ...reminder, begun: { day, nonce } })),
-  'reminder-sent': (bench, { day }) =>
-    withReminder(bench, ({ begun: _begun, toldOwner: _told, ...reminder }) => ({
-      ...reminder,
-      sentDay: day,
-    })),
+  'reminder-begun': (bench, { day, nonce, at }) =>
+    withReminder(bench, (reminder) => ({ ...reminder, begun: { day, nonce, at } })),
+  'reminder-sent': (bench, { day, items }) => ({
+    ...withReminder(bench, ({ begun: _begun, failedDay: _failed, toldOwner: _told, ...rest }) => rest),
+    told: { day, items },
+  }),
   'reminder-failed': (bench, { day, told }) =>
     withReminder(bench, ({ begun: _begun, ...reminder }) => ({
       ...reminder,
-      sentDay: day,
+      failedDay: day,
       toldOwner: told || reminder.toldOwner === true,
     })),
   'due-answered': answered,

@@ -1,4 +1,5 @@
 import { Map as Immutable } from 'immutable';
+import { defined } from '../defined.ts';
 import type { Bench } from './state.ts';
 
 /** The bench as plain JSON, for a snapshot. */
@@ -10,6 +11,7 @@ export interface KeptBench {
   readonly answers: readonly unknown[];
   readonly made: number;
   readonly reminder?: unknown;
+  readonly told?: unknown;
 }
 
 const parts = ['lots', 'batches', 'reactions', 'low', 'answers'] as const;
@@ -22,7 +24,7 @@ export const keptBench = (bench: Bench): KeptBench => ({
   low: [...bench.low],
   answers: [...bench.answers],
   made: bench.made,
-  ...(bench.reminder ? { reminder: bench.reminder } : {}),
+  ...defined({ reminder: bench.reminder, told: bench.told }),
 });
 
 const isPair = (value: unknown): value is [string, unknown] =>
@@ -34,7 +36,7 @@ const isPair = (value: unknown): value is [string, unknown] =>
  */
 export const benchFromKept = (kept: unknown): Bench | undefined => {
   if (typeof kept !== 'object' || kept === null) return undefined;
-  const { made, reminder, ...maps } = kept as Record<string, unknown>;
+  const { made, reminder, told, ...maps } = kept as Record<string, unknown>;
   const lists = parts.map((part) => maps[part]);
   const fits = lists.every((list) => Array.isArray(list) && list.every(isPair));
   if (!fits || typeof made !== 'number') return undefined;
@@ -46,6 +48,6 @@ export const benchFromKept = (kept: unknown): Bench | undefined => {
     low,
     answers,
     made,
-    ...(reminder ? { reminder } : {}),
+    ...defined({ reminder, told }),
   } as unknown as Bench;
 };

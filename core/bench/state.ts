@@ -46,18 +46,25 @@ export interface Reaction extends Omit<BenchEventOf<'reaction-noted'>, 'kind'> {
 }
 
 export interface Reminder extends Omit<BenchEventOf<'reminder-set'>, 'kind'> {
-  /** The local day of the last daily message. */
-  readonly sentDay?: string;
-  /** A daily message that was begun and not yet known to be sent. */
-  readonly begun?: { readonly day: string; readonly nonce: string };
+  /** A daily message that was begun, at an ISO instant, and is not yet known to be sent. */
+  readonly begun?: { readonly day: string; readonly nonce: string; readonly at: string };
+  /** The local day on which the message could not be sent. */
+  readonly failedDay?: string;
   /** The owner was told that the channel cannot be written to. */
   readonly toldOwner?: boolean;
 }
 
-/** An answer to something due: put off until a day, or closed for good. */
+/** The last daily message: its local day and what it told. It outlives a reminder that is stopped and set again. */
+export interface Told {
+  readonly day: string;
+  readonly items: readonly string[];
+}
+
+/** An answer to something due: put off until a day, or closed for good; void once the date is another one. */
 export interface DueAnswer {
   readonly answer: 'done' | 'used-up' | 'again';
   readonly until?: string;
+  readonly bestBefore?: string;
 }
 
 /**
@@ -74,6 +81,7 @@ export interface Bench {
   readonly answers: Immutable<string, DueAnswer>;
   readonly made: number;
   readonly reminder?: Reminder;
+  readonly told?: Told;
 }
 
 export const emptyBench: Bench = {
