@@ -68,6 +68,7 @@ const toolsFor = (heard: Heard, book: Book): Tools => ({
   at: heard.at,
   book,
   member: heard.member,
+  channel: heard.channel,
   settings: heard.region ? { ...book.state.settings, region: heard.region } : book.state.settings,
 });
 

@@ -1,5 +1,5 @@
 import { type Config, loadEnvFile, readConfig } from './config.ts';
-import { filesFolder, historyFile } from './console/local.ts';
+import { filesFolder, historyFile, localGroup } from './console/local.ts';
 import { type House, openHouse, openHouseHere } from './house.ts';
 import { type Log, logTo } from './log.ts';
 import { warmPictures } from './pictures/warm.ts';
@@ -22,12 +22,14 @@ const inTerminal = async (config: Config, house: House): Promise<void> => {
     filesFolder: filesFolder(config.storeUrl),
     historyFile: historyFile(config.storeUrl),
     signal: untilSignal(),
+    remind: (sender) => house.remind({ sender, owns: (group) => group === localGroup, clock: Date.now }),
   });
 };
 
 const inGroupChat = async (token: string, { apiUrl }: Config, house: House, log: Log): Promise<void> => {
-  const [{ startDiscord }, { topics }] = await Promise.all([
+  const [{ startDiscord }, { isChatGroup }, { topics }] = await Promise.all([
     import('./discord/run.ts'),
+    import('./discord/daily-sender.ts'),
     import('./topics.ts'),
   ]);
   const running = await startDiscord({
@@ -36,6 +38,7 @@ const inGroupChat = async (token: string, { apiUrl }: Config, house: House, log:
     pipkin: house.pipkin,
     topics,
     log,
+    remind: (sender) => house.remind({ sender, owns: isChatGroup, clock: Date.now }),
   });
   process.stdout.write('Pipkin is ready in the group chat.\n');
   await running.stopped;

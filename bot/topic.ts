@@ -10,6 +10,8 @@ export interface Tools {
   readonly at: number;
   readonly book: Book;
   readonly member: Member;
+  /** Where it was asked. */
+  readonly channel: string;
   /** The group's settings, with this message's region if one was given. */
   readonly settings: Settings;
 }

@@ -5,6 +5,7 @@ import { claim } from './topics/claim.ts';
 import { convert } from './topics/convert.ts';
 import { cost } from './topics/cost.ts';
 import { design } from './topics/design.ts';
+import { expiry } from './topics/expiry.ts';
 import { help } from './topics/help.ts';
 import { infuse } from './topics/infuse.ts';
 import { ingredient } from './topics/ingredient.ts';
@@ -35,6 +36,7 @@ export const topics: readonly Topic[] = [
   recipe,
   trace,
   reaction,
+  expiry,
   settings,
   help,
 ];

@@ -31,6 +31,22 @@ export const nextButtons = (steps: readonly NextStep[]): readonly NextButton[] =
   return [...byId.values()].slice(0, maxButtons);
 };
 
+/** Platform limit: rows of buttons in one message. */
+const maxRows = 5;
+
+/** Rows of buttons, each row as `nextButtons` makes it; words that were there in a row before make no second button. */
+export const buttonRows = (rows: readonly (readonly NextStep[])[]): readonly (readonly NextButton[])[] => {
+  const said = new Set<string>();
+  return rows
+    .map((steps) => {
+      const fresh = steps.filter(({ say }) => !said.has(say));
+      for (const { say } of fresh) said.add(say);
+      return nextButtons(fresh);
+    })
+    .filter((row) => row.length > 0)
+    .slice(0, maxRows);
+};
+
 /**
  * The words a pressed button says, or undefined when the id is none of ours. An id is not trusted and need not be:
  * its words are heard from the member who pressed, in the group they pressed it in, by the same reader and with the

@@ -13,6 +13,15 @@ export interface Leaver {
   readonly stopped: Promise<Leaving>;
 }
 
+export interface Unfinished {
+  /** Answers under way. */
+  readonly busy: ReadonlySet<Promise<void>>;
+  /** Ends what posts of its own accord. */
+  readonly first: () => Promise<void>;
+  /** How long both are waited for. */
+  readonly finishWithinMs: number;
+}
+
 const signals = ['SIGTERM', 'SIGINT', 'SIGHUP'] as const;
 const heard = [Events.InteractionCreate, Events.MessageCreate, Events.ShardReconnecting] as const;
 
@@ -21,15 +30,9 @@ const heard = [Events.InteractionCreate, Events.MessageCreate, Events.ShardRecon
  * mend (a token withdrawn, say). Until then a rejection nobody holds is logged instead of ending the process: that is
  * what a malformed event leads to inside the library.
  *
- * @param busy - answers under way
- * @param finishWithinMs - how long they are waited for
+ * @param unfinished - what is waited for before that
  */
-export const leaver = (
-  client: Client,
-  log: ChatLog,
-  busy: ReadonlySet<Promise<void>>,
-  finishWithinMs: number,
-): Leaver => {
+export const leaver = (client: Client, log: ChatLog, { busy, first, finishWithinMs }: Unfinished): Leaver => {
   const stray = (fault: unknown): void => log.error('chat.stray-fault', faultFields(fault, 'info'));
   let begin: (why: Leaving) => void = () => undefined;
   const begun = new Promise<Leaving>((resolve) => {
@@ -40,7 +43,7 @@ export const leaver = (
     const why = await begun;
     for (const signal of signals) process.off(signal, atSignal);
     for (const event of heard) client.removeAllListeners(event);
-    await within(Promise.allSettled(busy), finishWithinMs, undefined);
+    await within(Promise.allSettled([first(), ...busy]), finishWithinMs, undefined);
     await guarded(log, 'leaving', () => client.destroy());
     process.off('unhandledRejection', stray);
     log.info('chat.stopped', { why });

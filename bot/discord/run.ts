@@ -1,9 +1,11 @@
 import { type Client, Events } from 'discord.js';
 import type { Pipkin } from '../handle.ts';
 import { faultFields } from '../log.ts';
+import type { Sender } from '../remind/sender.ts';
 import { slashCommands } from '../slash.ts';
 import type { Topic } from '../topic.ts';
 import { chatClient } from './client.ts';
+import { dailySender } from './daily-sender.ts';
 import { guarded } from './faults.ts';
 import { type ChatLog, defaultPace, type Front, type Pace } from './front.ts';
 import { onInteraction } from './interactions.ts';
@@ -19,6 +21,12 @@ export interface DiscordOptions {
   readonly topics: readonly Topic[];
   readonly log: ChatLog;
   readonly pace?: Partial<Pace>;
+  /** Called once inside, with a way to post what nobody asked for; what it starts is stopped before the chat is left. */
+  readonly remind?: (sender: Sender) => Promise<Stoppable | undefined>;
+}
+
+interface Stoppable {
+  stop(): Promise<void>;
 }
 
 export interface RunningChat extends Leaver {
@@ -100,10 +108,13 @@ export const startDiscord = async (options: DiscordOptions): Promise<RunningChat
   } catch (fault) {
     throw startError(fault, where);
   }
-  const { stop, stopped } = leaver(client, log, busy, pace.finishWithinMs);
+  let reminding: Stoppable | undefined;
+  const first = async (): Promise<void> => reminding?.stop();
+  const { stop, stopped } = leaver(client, log, { busy, first, finishWithinMs: pace.finishWithinMs });
   const here = await Promise.race([entered, stopped]);
   if (typeof here === 'string') throw new ChatStartError(`Stopped before ${where} let me in.`);
   await register(here, options);
+  reminding = await options.remind?.(dailySender(here, log));
   log.info('chat.ready', {
     guilds: here.guilds.cache.size,
     commands: topics.length,

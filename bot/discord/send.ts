@@ -1,4 +1,5 @@
 import {
+  ActionRowBuilder,
   ButtonStyle,
   ComponentType,
   DiscordAPIError,
@@ -21,6 +22,19 @@ const row = (buttons: readonly NextButton[]) => ({
     label,
     customId: id,
   })),
+});
+
+/**
+ * A message nobody asked for, as the HTTP API takes it. The platform posts the same nonce once, for as long as it remembers
+ * it: some minutes.
+ */
+export const unaskedBody = (text: string, rows: readonly (readonly NextButton[])[], nonce: string) => ({
+  content: text,
+  components: rows.map((buttons) => new ActionRowBuilder(row(buttons)).toJSON()),
+  allowed_mentions: { parse: [] },
+  flags: MessageFlags.SuppressEmbeds,
+  nonce,
+  enforce_nonce: true,
 });
 
 const payload = ({ text, buttons, files }: ChatMessage) => ({

@@ -1,6 +1,7 @@
 import { convertWords } from './convert-claim.ts';
 import { batchCostWords, priceWords } from './cost-words.ts';
 import { designWords } from './design-words.ts';
+import { expiryOwnWords } from './expiry-words.ts';
 import { infuseWords } from './infuse-words.ts';
 import { ingredientWords } from './ingredient-claim.ts';
 import { recipeWords } from './recipe-target.ts';
@@ -17,6 +18,7 @@ export const ownWords: ReadonlySet<string> = new Set([
   ...batchCostWords,
   ...convertWords,
   ...designWords,
+  ...expiryOwnWords,
   ...infuseWords,
   ...ingredientWords,
   ...priceWords,

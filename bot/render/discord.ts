@@ -183,14 +183,17 @@ const assembled = ({ texts, files }: Written, answer: Answer): readonly ChatMess
   ];
 };
 
-/** A short plain message for the asking member alone: an error, or a polite refusal. Cut, visibly, at one message. */
-export const asideReply = (text: string): ChatReply => {
+/** Plain text as one message. Cut, visibly, at what one message holds. */
+export const plainMessage = (text: string): string => {
   const [first = '', ...more] = pages([paragraph(running(text))], maxLength - 2);
-  return {
-    messages: [{ text: more.length > 0 ? `${first}\n…` : first, buttons: [], files: [] }],
-    aside: true,
-  };
+  return more.length > 0 ? `${first}\n…` : first;
 };
+
+/** A short plain message for the asking member alone: an error, or a polite refusal. */
+export const asideReply = (text: string): ChatReply => ({
+  messages: [{ text: plainMessage(text), buttons: [], files: [] }],
+  aside: true,
+});
 
 /** A reply as the messages to send for it, inside the platform's limits. Pure; nothing in it mentions anybody. */
 export const chatReply = (reply: Reply): ChatReply => {

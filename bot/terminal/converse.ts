@@ -1,12 +1,14 @@
 import { createInterface, type Interface, type Key } from 'node:readline';
 import { assembler } from './assemble.ts';
-import type { Chat } from './chat.ts';
+import type { Between, Chat } from './chat.ts';
 import { loadHistory, mostHistory, saveHistory } from './history.ts';
 import { goodbye, isLeaving, listHint, welcome } from './words.ts';
 
 /** Asks the terminal to mark pasted text, so that its line breaks do not send it line by line. */
 const markPastes = '\x1b[?2004h';
 const unmarkPastes = '\x1b[?2004l';
+
+const clearLine = '\r\x1b[K';
 
 const prompts = { message: '> ', list: '… ', more: '… ', paste: '… ' } as const;
 
@@ -33,6 +35,14 @@ const openLines = async (chat: Chat): Promise<Interface> => {
   });
 };
 
+/** Nobody reads any longer, or the chat is ended from outside. */
+const closeWhenOver = ({ out, parts: { signal } }: Chat, lines: Interface): void => {
+  const close = (): void => lines.close();
+  out.onGone(close);
+  signal?.addEventListener('abort', close, { once: true });
+  if (signal?.aborted) close();
+};
+
 /** Hands each whole message on, one after the other; resolves when the person has left and the last is answered. */
 const converseOn = (chat: Chat, lines: Interface): Promise<void> => {
   const messages = assembler();
@@ -55,7 +65,20 @@ const converseOn = (chat: Chat, lines: Interface): Promise<void> => {
     prompt();
   };
 
+  // In its turn, so that it does not come into the middle of an answer.
+  const between: Between = (write) => {
+    const written = turn.then(async () => {
+      chat.parts.output.write(clearLine);
+      await write();
+      prompt();
+    });
+    turn = written;
+    return written;
+  };
+  const opened = chat.opened(between);
+
   return new Promise<void>((resolve, reject) => {
+    opened.catch(reject);
     lines.on('line', (line) => {
       const waited = messages.waitsFor();
       const message = messages.add(line, isPasting());
@@ -70,12 +93,8 @@ const converseOn = (chat: Chat, lines: Interface): Promise<void> => {
       left = true;
       turn.then(resolve, reject);
     });
-    chat.out.onGone(() => lines.close());
-    chat.parts.signal?.addEventListener('abort', () => lines.close(), {
-      once: true,
-    });
-    if (chat.parts.signal?.aborted) lines.close();
-    else prompt();
+    closeWhenOver(chat, lines);
+    prompt();
   });
 };
 

@@ -33,6 +33,7 @@ export const listen = async (chat: Chat): Promise<void> => {
   if (parts.signal?.aborted) stop();
   try {
     await out.write(`${readyLine}\n\n`);
+    await chat.opened(async (write) => void (await write()));
     await answerEach(chat);
   } catch (fault) {
     if (!stopped) throw fault;

@@ -9,6 +9,8 @@ import { allLater, dueFigures, dueLine, dueSteps } from './due-line.ts';
 /** Lines and rows of buttons in one message: what a phone shows without scrolling for long, and the platform's rows. */
 const mostListed = 12;
 const mostRows = 5;
+/** Characters of all lines together: escaping may double them, and they have to fit into one message of 2,000. */
+const mostCharacters = 800;
 
 const listOf = (title: string, due: readonly Due[]): Block[] =>
   due.length === 0
@@ -26,11 +28,21 @@ const rowsFor = (due: readonly Due[]): DailyMessage['rows'] =>
     ? due.map(dueSteps)
     : [...due.slice(0, mostRows - 1).map(dueSteps), [allLater, showAll]];
 
+/** As many as one message shows, the first in any case. */
+const fitting = (due: readonly Due[]): readonly Due[] => {
+  let room = mostCharacters;
+  return due.filter((each, index) => {
+    room -= dueLine(each).length;
+    return index === 0 || (index < mostListed && room >= 0);
+  });
+};
+
 /** The day's message: what is new, what is still open, and a row of buttons for each. */
 export const dailyMessage = ({ day, fresh, open }: DueMessage): DailyMessage => {
-  const shown = [...fresh, ...open].slice(0, mostListed);
+  const all = [...fresh, ...open];
+  const shown = fitting(all);
   const newOnes = shown.slice(0, fresh.length);
-  const more = fresh.length + open.length - shown.length;
+  const more = all.length - shown.length;
   return {
     answer: {
       title: `Best before: ${weekdayText(day)}`,
@@ -40,10 +52,10 @@ export const dailyMessage = ({ day, fresh, open }: DueMessage): DailyMessage => 
         ...(more > 0 ? [{ kind: 'text', text: `And ${more} more: ask "what is due".` } as const] : []),
         { kind: 'assumed', text: 'I ask every day until each of them is answered.' },
       ],
-      figures: { day, due: dueFigures([...fresh, ...open]) },
+      figures: { day, due: dueFigures(all) },
       warnings: [],
     },
-    rows: rowsFor(shown.length < fresh.length + open.length ? [...fresh, ...open] : shown),
+    rows: rowsFor(all),
   };
 };
 

@@ -1,12 +1,12 @@
 import type { Due } from '../../core/bench/due.ts';
-import { ingredientById } from '../../core/ingredients.ts';
 import type { NextStep } from '../answer.ts';
 import { awayText, dayText } from './day-text.ts';
 import { plain } from './numbers.ts';
+import { shortName } from './warnings.ts';
 
 /** What it is, for reading: "beeswax, lot K12", "Winter balm, 26-KIVO". */
 export const dueName = ({ kind, lot, what }: Due): string =>
-  kind === 'lot' ? `${ingredientById(what)?.name ?? what}, lot ${lot}` : `${what}, ${lot}`;
+  kind === 'lot' ? `${shortName(what)}, lot ${lot}` : `${what}, ${lot}`;
 
 const leftText = ({ kind, left, container = 'container' }: Due): string =>
   kind === 'lot' ? `${plain(left, 1)} g` : `${left} ${left === 1 ? container : `${container}s`}`;

@@ -1,0 +1,122 @@
+import { defined } from '../../core/defined.ts';
+import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
+import { askWhich } from './ask-back.ts';
+import { readBench } from './bench-reading.ts';
+import { claimDueAnswer } from './expiry-answers.ts';
+import { askingOnly, strangers, textOf } from './expiry-clauses.ts';
+import { type PeriodSaid, periodIn } from './expiry-period.ts';
+import { claimRemind } from './expiry-remind.ts';
+import { answerCues, dueWords, expiryCues, isAround, remindCues } from './expiry-words.ts';
+
+/** Longer messages are recipes and stories. */
+const longest = 400;
+
+const remindCue = /\bremind(?:s|ed|ing|ers?)?\b|\blead (?:days?|times?)\b|\bdaily (?:message|note|notice)\b/i;
+const dueCue =
+  /\bexpir(?:e|es|ed|ing|y|ies)\b|\bout of date\b|\boverdue\b|\bover due\b|\b(?:what|anything|which|lots?|batch(?:es)?|list|everything|all|things?|stuff|items?)\b.{0,40}\bdue\b|^\W*due\b|\bbest[- ]before (?:dates?|list)\b|\b(?:go|goes|going|gone|went) (?:off|out of date|stale|past (?:its|their))\b|\bpast (?:its|their|the)?\s*(?:best[- ]before|best|date|use[- ]by)\b|\b(?:needs?|should|must|to)\b.{0,25}\b(?:using|use|used) (?:up|first|soonest)\b|\brun(?:s|ning)? out of date\b|\bdates? (?:coming up|running out)\b/i;
+
+/** These belong to other topics: how long something keeps, setting a date, what a pour was. */
+const elsewhere =
+  /\b(?:bought|poured|pour|gave|give away|sold|label|labels|scale|cost|prices?|workshop|claim|say|save|recipe|melts?|how long (?:does|do|will|would|is|are)|shelf life|keeps? for|set|change|correct|should be)\b/i;
+
+const showAll =
+  /^\W*(?:what(?:'s| is)? due|show all(?: (?:that is|of what is)? ?due)?|expiry(?: list)?|due(?: list)?|best[- ]before (?:dates?|list))\W*$/i;
+
+interface About {
+  readonly lots?: readonly string[];
+  readonly ingredient?: string;
+  readonly recipe?: string;
+  readonly kind?: 'lot' | 'batch';
+}
+
+const kindIn = (text: string): About['kind'] => {
+  const [lot, batch] = [/\blots?\b/i.test(text), /\bbatch(?:es)?\b/i.test(text)];
+  if (lot === batch) return undefined;
+  return lot ? 'lot' : 'batch';
+};
+
+/** The words of the question, without what was read as something: names by their places in the text. */
+const bareOf = (reading: Reading, rest: string): string => {
+  const names = readBench(reading).rest.items.filter(({ letter }) => letter === 'i' || letter === 'R');
+  return names.reduce((text, { from, to }) => text.replace(reading.text.slice(from, to), ' '), rest);
+};
+
+const aboutOf = (reading: Reading): { readonly about: About; readonly claim?: Claim } | undefined => {
+  const { lots, rest } = readBench(reading);
+  const named = rest.items.filter(({ letter }) => letter === 'i' || letter === 'R');
+  const [name, second] = named.filter(({ generic }) => !generic);
+  if (second || lots.length > 10) return undefined;
+  const codes = lots.length > 0 ? [...new Set(lots.map(({ code }) => code))] : undefined;
+  const [ingredient, ...more] = name?.ingredients ?? [];
+  if (name?.letter === 'i' && (ingredient === undefined || more.length > 0 || name.because))
+    return { about: {}, claim: refuse(askWhich(name), 2.6) };
+  return { about: defined({ lots: codes, ingredient, recipe: name?.recipe }) };
+};
+
+const requestOf = (
+  said: PeriodSaid | undefined,
+  about: About,
+  text: string,
+): Readonly<Record<string, unknown>> => {
+  const { period, from, until } = said ?? {};
+  const whole = about.lots !== undefined && said === undefined;
+  // Whether one lot is out of date is answered with its date.
+  const asked = about.lots && period === 'overdue' ? 'all' : period;
+  const soon = asked ?? from ?? until ?? (whole ? 'all' : undefined) ?? 'soon';
+  return {
+    action: 'due',
+    ...(from === undefined && until === undefined ? { period: soon } : defined({ from, until })),
+    ...about,
+    ...(about.lots === undefined ? defined({ kind: kindIn(text) }) : {}),
+  };
+};
+
+const claimDue = (reading: Reading): Claim | undefined => {
+  const whole = textOf(reading);
+  if (elsewhere.test(whole)) return undefined;
+  if (showAll.test(whole)) return claim({ action: 'due', period: 'soon' }, 3);
+  const said = periodIn(reading);
+  if (said?.trouble) return refuse(said.trouble, 2.8);
+  const found = aboutOf(reading);
+  if (!found) return undefined;
+  if (found.claim) return found.claim;
+  const loose = strangers(bareOf(reading, said?.rest ?? textOf(readBench(reading).rest)), (word) =>
+    isAround(dueWords, word),
+  );
+  if (loose.length > 0) return undefined;
+  return claim(requestOf(said, found.about, whole), 3);
+};
+
+const following = /^\W*(?:and|what about|how about|or|and what about)\b|^\W*(?:next|this)\b/i;
+
+/** "and next month?" after a question of what expires. */
+const claimFollowUp = (reading: Reading): Claim | undefined => {
+  const { last } = reading;
+  if (last?.topic !== 'expiry' || last.request.action !== 'due' || !following.test(reading.text))
+    return undefined;
+  const said = periodIn(reading);
+  if (!said || said.trouble) return undefined;
+  const loose = strangers(said.rest, (word) => isAround(dueWords, word));
+  if (loose.length > 0) return undefined;
+  const { lots, ingredient, recipe, kind } = last.request as About;
+  return claim(requestOf(said, defined({ lots, ingredient, recipe, kind }), ''), 2.7);
+};
+
+const cues = [...remindCues, ...expiryCues, ...answerCues];
+
+/** What a message would mean to best-before dates: what expires, an answer to it, or the daily reminder. */
+export const claimExpiry = (reading: Reading): Claim | undefined => {
+  if (reading.text.length > longest) return undefined;
+  if (!anyWord(reading, cues)) return claimFollowUp(reading);
+  const answered = anyWord(reading, [...remindCues, ...answerCues, 'up', 'ask'])
+    ? claimDueAnswer(reading)
+    : undefined;
+  if (answered) return answered;
+  if (anyWord(reading, remindCues) || remindCue.test(reading.text)) {
+    const asking = askingOnly(reading, (each) => remindCue.test(each));
+    return asking && claimRemind(textOf(asking).trim());
+  }
+  if (!dueCue.test(reading.text)) return claimFollowUp(reading);
+  const asking = askingOnly(reading, (each) => dueCue.test(each));
+  return asking && claimDue(asking);
+};

@@ -1,0 +1,53 @@
+import { isChatter } from './lexicon.ts';
+
+const set = (text: string): ReadonlySet<string> => new Set(text.trim().split(/\s+/));
+
+export const remindCues = 'remind reminds reminded reminding reminder reminders lead'.split(' ');
+export const expiryCues =
+  'expire expires expired expiring expiry expiries due overdue date dated dates stale off best bbe bb use use-by using goes shelf up'.split(
+    ' ',
+  );
+export const answerCues = 'done used finished again snooze later off sorted dealt'.split(' ');
+
+/** Words around a question of what expires. */
+export const dueWords = set(`
+  what what's whats which when anything something everything things thing any all everything's list show see me us give tell
+  expire expires expired expiring expiry expiries due overdue out of date dates dated past its their it's best before bbe bb use by going goes go gone
+  went off stale ending ends end run runs running over old soon next this coming upcoming following month months week weeks day days year years quarter
+  today tomorrow now in on at the a an and or is are be will has have had got do does did we i our my stock lots lot batches batch tins tin jars oils oil
+  ingredients ingredient things stuff items item shelf cupboard book to for from until till up within about first soonest need needs using used
+  should must be-used up date still left already not yet between during fair market event workshop sale show day start weekend please
+  ahead then there those these that how many much long until keep keeps good check whole short nearest closest near close reach reaches reaching reached hit hits
+  can could would you get pipkin of these with last latest earliest anymore any-more ones one
+`);
+
+/** Words around setting, showing or stopping the reminder. */
+export const remindWords = set(`
+  remind reminds reminded reminding reminder reminders us me everyone all the group of about what's what whats is that goes going out date expires expiring
+  expire expiry due best before things stuff lots batches stock daily day days every each morning mornings evening evenings afternoon night nightly at in on
+  here this channel to into for time timezone zone local set setting settings change move make it them put switch turn start begin please
+  and a an our my we i you want need like would can could send post give message messages note notice notices ping tell by with from now on
+  ahead advance beforehand prior early earlier notice lead leads again also as well same just only instead o'clock when then do does did will be it's its
+  once per should which show how often currently currently set whatever anything something soon
+  old new hour clock is are use using around about summer winter also how's both those up any one ones usual alert alerts nudge
+`);
+
+/** Words around an answer to something due. */
+export const answerWords = set(`
+  done with is are was were it's its used up use finished finish all gone empty now lot lots batch batches no number the a an of and we i have has had been
+  remind reminded us me ask asked again about in on for until till after next week weeks day days month months later snooze put off postpone dealt sorted
+  please it them those everything every everyone due items item things thing tick cross mark as completely just that's that this these one ones today already
+  from list tins tin off to another time few couple more come back hide skip till
+`);
+
+/** True for a word that adds nothing: small talk, or one of the topic's own. */
+export const isAround = (own: ReadonlySet<string>, word: string): boolean => own.has(word) || isChatter(word);
+
+export const expiryOwnWords: ReadonlySet<string> = new Set([
+  ...remindCues,
+  ...expiryCues,
+  ...answerCues,
+  ...remindWords,
+  ...answerWords,
+  ...dueWords,
+]);
