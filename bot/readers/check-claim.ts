@@ -8,14 +8,15 @@ import type { Trouble } from '../answer.ts';
 import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { askWhich } from './ask-back.ts';
 import { type Subject, subjectBefore, takeOwnIngredients, takeRemembered, takeSubject } from './body.ts';
+import { settleDoubts } from './check-doubts.ts';
 import {
   doubtfulNames,
   freshHerbs,
   takeAnalyses,
   takeDay,
   takeRegion,
+  takeWatchedHerbs,
   takeWearer,
-  withoutDoubts,
   withWatched,
 } from './check-parts.ts';
 import { leftover } from './leftover.ts';
@@ -29,7 +30,7 @@ const strongCues =
   );
 const mildCues =
   `ok okay fine alright acceptable suitable good use allergens allergen declare problem problems wrong worry worried most
-  much many strong put add contain look`.split(/\s+/);
+  much many strong put add contain contains look pass passes nuts nut allergy does`.split(/\s+/);
 
 /** Words around such a question that ask for nothing more. */
 export const checkWords = new Set([
@@ -41,7 +42,7 @@ export const checkWords = new Set([
   percent share drops drop am i we you there or not isn't aren't without against under region at level dose amount quantity have has need needs to
   name be named label declared list any with do does will within exceed exceeds over oil oils essential scent aroma fragrance as
   first sell skin contain contains inside eu uk us kid kids children still right and now quick quickly then safer sensitive unrefined refined colour color called
-  labelled fresh freshly leaf leaves people someone user users adults adult me tell about than more really dried petals pass passes apply applies light sensitising change changed problem`.split(
+  labelled fresh freshly leaf leaves people someone user users adults adult me tell about than more really dried petals pass passes apply applies light sensitising change changed problem too fair market stall nut nuts free allergy allergies its ok still then legally anyone anybody`.split(
     /\s+/,
   ),
 ]);
@@ -93,11 +94,13 @@ const markFresh = (lines: readonly RecipeLine[], fresh: readonly string[]): read
 const partsOf = (board: Board, reading: Reading, strong: boolean): Parts => {
   const { text } = reading;
   const analyses = takeAnalyses(board, text);
+  const infused = takeWatchedHerbs(board);
   const more = {
     region: takeRegion(board, text),
     on: takeDay(board, text),
     wearer: takeWearer(board, text),
     analyses: analyses.length > 0 ? analyses : undefined,
+    infused: infused.length > 0 ? infused : undefined,
     batchG: takeBatch(board, /\bhow (?:many|much)\b/i.test(text)),
     use: /\brinse[- ]off|\bscrub|washed off\b/i.test(text) ? 'rinse-off' : undefined,
     doubtful: doubtfulNames(text).length > 0 ? doubtfulNames(text) : undefined,
@@ -111,7 +114,7 @@ const partsOf = (board: Board, reading: Reading, strong: boolean): Parts => {
   };
 };
 
-const settle = ({ subject, more }: Parts, weight: number): Claim => {
+const settle = ({ subject, more }: Parts, weight: number, settled: readonly string[]): Claim => {
   const { ingredient, recipe, lines, trouble, assumed } = subject;
   if (trouble) return refuse(trouble, weight);
   if (ingredient && (ingredient.ingredients?.length ?? 0) !== 1) return refuse(askWhich(ingredient), weight);
@@ -130,14 +133,15 @@ const settle = ({ subject, more }: Parts, weight: number): Claim => {
       ...more,
     },
     weight,
-    [...assumed, ...misspelt],
+    [...settled, ...assumed, ...misspelt],
   );
 };
 
 /** "And for children?", "and in the US?" after a check: the same question for somebody else. */
 const follows = (reading: Reading, { subject, more }: Parts): Claim | undefined => {
   if (reading.last?.topic !== 'check' || has(subject) || Object.keys(more).length === 0) return undefined;
-  return claim({ ...reading.last.request, ...more }, 2.4);
+  const { apply: _apply, ...before } = reading.last.request;
+  return claim({ ...before, ...more }, 2.4);
 };
 
 const isSmallAdditive = (id: string): boolean => {
@@ -156,11 +160,14 @@ const isAboutLips = (reading: Reading, parts: Parts): boolean =>
 
 const modals = 'can may should is are how too most'.split(' ');
 /** Of a whole recipe written out these ask for a look at it. */
-const wholeCues = 'ok okay fine alright wrong problem problems acceptable suitable worry worried'.split(' ');
+const wholeCues =
+  'pass passes nuts allergens allergen ok okay fine alright wrong problem problems acceptable suitable worry worried'.split(
+    ' ',
+  );
 
 /** "How strong can I make it", "the most I may add": for a limit, whatever else the words around it would make. */
 const mostAsked =
-  /\bhow (?:strong|much|many|high)\b.{0,40}\b(?:can|may|could|is allowed|is safe)\b|\bmax(?:imum)?\b|\bthe most\b/i;
+  /\bhow (?:strong|much|many|high)\b.{0,40}\b(?:can|may|could|is allowed|is safe)\b|\bhow many drops\b|\bmax(?:imum)?\b|\bthe most\b/i;
 
 const isAsked = (reading: Reading, parts: Parts, strong: boolean): boolean => {
   if (strong) return true;
@@ -178,12 +185,28 @@ const weightOf = (reading: Reading, parts: Parts, strong: boolean): number | und
   return strong || parts.subject.recipe !== undefined || anyWord(reading, wholeCues) ? 2.8 : 2.3;
 };
 
+const applying =
+  /^\W*(?:(?:yes|yep|ok|okay|please|pls|pipkin|now|go ahead|and|then)\b[\s,.!]*)*(?:apply|make|do|take|save|use)\s+(?:it|that|this|them|(?:the|that|those|these|your|all)\s+(?:change|changes|cut|cuts|suggestions?|fix))(?:\s+(?:please|pls|to it|now|then))*\W*$/i;
+
+/** "Apply it", after a look that said what would clear it. */
+const claimApply = (reading: Reading): Claim | undefined => {
+  const { last, text } = reading;
+  if (last?.topic !== 'check' || !applying.test(text)) return undefined;
+  const { recipe, lines } = last.request;
+  return recipe === undefined && lines === undefined
+    ? undefined
+    : claim({ ...last.request, apply: true }, 3.2);
+};
+
 /** What a message would mean as a look at a recipe, or at one share of one thing. */
 export const claimCheck = (reading: Reading): Claim | undefined => {
+  const applied = claimApply(reading);
+  if (applied) return applied;
   const strong = anyWord(reading, strongCues);
   const last = reading.last?.topic === 'check';
   if (!strong && !anyWord(reading, mildCues) && !last) return undefined;
-  const board = boardOf(withoutDoubts(withWatched(reading.items, reading.text), reading.text));
+  const { items, assumed } = settleDoubts(withWatched(reading.items, reading.text), reading.text);
+  const board = boardOf(items);
   const parts = partsOf(board, reading, strong);
   takeOwnIngredients(board, reading, parts.subject.recipe);
   const clear = has(parts.subject) && (parts.subject.recipe !== undefined || reading.words.has('check'));
@@ -192,5 +215,5 @@ export const claimCheck = (reading: Reading): Claim | undefined => {
   if (again) return again;
   if (!isAsked(reading, parts, strong)) return undefined;
   const weight = weightOf(reading, parts, strong);
-  return weight === undefined ? undefined : settle(parts, weight);
+  return weight === undefined ? undefined : settle(parts, weight, assumed);
 };

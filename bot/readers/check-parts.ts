@@ -96,8 +96,12 @@ export const takeAnalyses = (board: Board, text: string): readonly Analysed[] =>
       ({ letter, to, ingredients }) =>
         letter === 'i' && to <= match.index && ingredients?.length === 1 && isScent(ingredients[0] ?? ''),
     );
-    const ingredient = before.at(-1)?.ingredients?.[0];
-    if (!ingredient) continue;
+    const named = before.at(-1);
+    const ingredient = named?.ingredients?.[0];
+    if (!named || !ingredient) continue;
+    // "My lavender oil has 38 % linalool, check …": named once for its analysis, and once more in the recipe.
+    const again = board.items.some((item) => item !== named && item.ingredients?.[0] === ingredient);
+    if (again) cover(board, named.from, named.to);
     for (const [said] of match[0].matchAll(eachShare))
       found.push({ ingredient, name: groupName(substanceOf(said)), percent: numberOf(said) });
     cover(board, match.index, match.index + match[0].length);
@@ -141,8 +145,8 @@ export const takeDay = (board: Board, text: string): string | undefined =>
   )?.[1];
 
 /** Names that may be a restricted plant; with its Latin name beside it, it is clear. */
-const doubtfulPattern = /\b(?:(marigold|bay)\b|(verbena)\b(?!\s+(?:absolute|(?:essential\s+)?oil)))/;
-const settled = /calendula|pot marigold|officinalis|citriodora|laurus|tagetes/;
+const doubtfulPattern = /\b(?:(marigold|tagetes|bay)\b|(verbena)\b(?!\s+(?:absolute|(?:essential\s+)?oil)))/;
+const settled = /calendula|pot marigold|officinalis|citriodora|laurus/;
 
 export const doubtfulNames = (text: string): readonly string[] => {
   const plain = text.toLowerCase();
@@ -161,27 +165,19 @@ export const freshHerbs = (items: readonly Item[], text: string): readonly strin
     .flatMap(({ ingredients = [] }) => ingredients)
     .filter((id) => ingredientById(id)?.kind === 'herb');
 
-/** Fresh mint is wet whichever mint it is: the first herb it can be stands for it. */
-const freshHerb = (item: Item, text: string): string | undefined =>
-  item.letter === 'i' && (item.ingredients?.length ?? 0) > 1 && isFresh(item, text)
-    ? item.ingredients?.find((id) => ingredientById(id)?.kind === 'herb')
-    : undefined;
-
-/** "Drops of lavender" are of the oil. */
-const oilInDrops = (item: Item, text: string): string | undefined => {
-  const oils = (item.ingredients ?? []).filter((id) => ingredientById(id)?.kind === 'essential-oil');
-  const herb = item.ingredients?.some((id) => ingredientById(id)?.kind === 'herb') ?? false;
-  return herb && oils.length === 1 && /\bdrops?\b/i.test(text) ? oils[0] : undefined;
+/** "Olive oil infused with borage leaf": a watched plant that gave something to the oil, and is in no line. */
+export const takeWatchedHerbs = (board: Board): readonly string[] => {
+  const found: string[] = [];
+  for (const [at, item] of board.items.entries()) {
+    const id = item.letter === 'i' ? item.ingredients?.[0] : undefined;
+    const before = board.items
+      .slice(Math.max(0, at - 2), at)
+      .map(({ letter }) => letter)
+      .join('');
+    if (id === undefined || watchedThing(id)?.kind !== 'plant' || !/H[WIo]?$/.test(before)) continue;
+    found.push(id);
+    for (let index = at - before.length + before.indexOf('H'); index <= at; index += 1)
+      board.taken[index] = true;
+  }
+  return found;
 };
-
-/**
- * A name with one meaning and a note about it is taken as that, because the note is told with the answer; where
- * freshness decides, any herb of the name will do. Other names with several meanings are asked back about.
- */
-export const withoutDoubts = (items: readonly Item[], text: string): readonly Item[] =>
-  items.map((item) => {
-    const one = freshHerb(item, text) ?? oilInDrops(item, text);
-    if (!one && (item.because === undefined || item.ingredients?.length !== 1)) return item;
-    const { because: _note, ...plain } = item;
-    return one ? { ...plain, ingredients: [one] } : plain;
-  });

@@ -147,8 +147,12 @@ const isAbout = (reading: Reading, draft: Draft): boolean => {
   return (amount ?? unit ?? named.id ?? named.trouble) !== undefined && isAsked(reading, draft);
 };
 
+/** "How many drops in 100 g of lip balm" asks how strong it may be. */
+const intoBalm = /\bdrops?\b.{0,60}\b(?:in|for|to|into)\b.{0,30}\b(?:balm|balms|salve|salves|lipstick)\b/i;
+
 /** What a message would mean as a conversion. */
 export const claimConvert = (reading: Reading): Claim | undefined => {
+  if (intoBalm.test(reading.text)) return undefined;
   const board = boardOf(reading.items);
   const draft = draftOf(reading, board);
   const { wish, named, amount } = draft;

@@ -25,7 +25,7 @@ const saying =
 
 /** "Can I say", "may we write", "am I allowed to claim", "is it ok to call it". */
 const mayI = new RegExp(
-  `\\b(?:(?:${asking})\\s+(?:${saying})|(?:what|how) about (?:saying|writing|calling|claiming))\\b`,
+  `\\b(?:(?:${asking})\\s+(?:${saying})|(?:what|how) about (?:saying|writing|calling|claiming)|how (?:do|can|should) (?:i|we) (?:word|phrase|say|put) (?:it )?(?:that|:))\\b`,
   'i',
 );
 const between = new RegExp(
@@ -79,6 +79,24 @@ const afterMatch = (text: string, match: RegExpExecArray): string => {
   return trimmed(called.test(match[0]) ? rest.replace(callee, '') : rest);
 };
 
+/** "Is organic lip balm allowed as a name", "is the word cure allowed". */
+const asName =
+  /^\W*(?:is|are|would)\s+(?:the (?:words?|name|term|phrase)\s+)?(.{2,120}?)\s+(?:ok|okay|fine|allowed|legal|alright|permitted|a problem)(?:\s+(?:as|for|in)\s+(?:a|an|the|my|our)\s+(?:name|title|label|slogan|brand|product name|tagline))?[\s?!.]*$/i;
+const namesWords =
+  /\bthe (?:words?|name|term|phrase)\b|\bas (?:a|an|the|my|our) (?:name|title|slogan|brand|product name|tagline)\b/i;
+
+/** "Our shop page: …", "a customer wrote that … can I post that". */
+const onPage =
+  /^\W*(?:my|our|the|this)\s+(?:shop ?page|shop|page|label|leaflet|listing|website|flyer|poster|bio|post|sign)(?:\s+(?:says?|reads?))?\s*:\s*(.{2,400}?)(?:\s*[-–,?]\s*(?:is (?:that|this) )?(?:ok|okay|fine|allowed|alright|legal)[\s?!.]*)?$/i;
+const praised =
+  /\b(?:customer|client|buyer|friend|reviewer|tester)s?\b.{0,30}\b(?:wrote|writes|says?|said|told us|posted|claims?)\s+(?:that\s+)?(.{4,300}?)[,.;]?\s*(?:can|may|could|should)\s+(?:i|we)\s+(?:post|share|use|repeat|print|quote|put)\b/i;
+
+const otherAsking = (text: string): string | undefined => {
+  const named = namesWords.test(text) ? asName.exec(text)?.[1] : undefined;
+  const said = named ?? onPage.exec(text)?.[1] ?? praised.exec(text)?.[1];
+  return said === undefined ? undefined : trimmed(said);
+};
+
 /** 'is "heals" allowed', 'does "detox" count as medicinal': words in quotes that are asked about. */
 const inQuotes = (text: string): string | undefined => {
   const said = quoted(text);
@@ -104,6 +122,8 @@ const isSoldAs = /\b(?:sell|market|print)\s+(?:it|this|them|(?:the|my|our)\s+\w+
 const wordingIn = (text: string): string | undefined => {
   const asked = mayI.exec(text) ?? named.exec(text);
   const inOk = asked ? undefined : okOn.exec(text)?.[1];
+  const other = otherAsking(text);
+  if (other !== undefined) return quoted(text) ?? other;
   if (!asked && inOk === undefined) return inQuotes(text);
   if (asked && isAction.test(asked[0]) && !isOnLabel(text) && !isSoldAs.test(text)) return undefined;
   return quoted(text) ?? (asked ? afterMatch(text, asked) : trimmed(inOk ?? ''));
@@ -144,7 +164,8 @@ const isOwnHealth = (text: string): boolean =>
   ownHealth.test(text) && asksAdvice.test(text) && judgeClaim(text, 'us').matches.length > 0;
 
 /** What the balm does in the heat is a forecast, not a label. */
-const forecast = /\b(?:survives?|melts?|melting)\b/i;
+const forecast =
+  /\b(?:survives?|melting)\b|\bmelts?\b(?! (?:into|onto|on) (?:the |your |my )?(?:lips?|skin)\b)/i;
 
 /** Nothing that would stand on a label. */
 const noWording =

@@ -14,6 +14,8 @@ const request = z.strictObject({
   /** The herb of an infused oil that is asked about by itself. */
   herb: z.string().max(60).optional(),
   fresh: z.boolean().optional(),
+  /** Watched plants that an oil of the recipe is infused with. */
+  infused: z.array(z.string().max(60)).max(5).optional(),
   /** Grams of the whole, for drops or grams of a scent. */
   batchG: z.number().positive().max(100_000, 'That batch is more than I am made for.').optional(),
   /** A supplier's figures: percent of the scent. */
@@ -25,6 +27,8 @@ const request = z.strictObject({
   on: z.iso.date('Write the day as 2027-01-02.').optional(),
   wearer: z.enum(['anyone', 'children', 'babies']).optional(),
   use: z.enum(['leave-on', 'rinse-off']).optional(),
+  /** The change that clears the findings is made, and saved where the recipe is a saved one. */
+  apply: z.boolean().optional(),
   doubtful: z.array(z.string().max(40)).max(5).optional(),
 });
 export type CheckWish = z.output<typeof request>;
@@ -66,6 +70,7 @@ export const check = topic({
     complete: { of: 'recipe-or-ingredient' },
     say: spoken,
   },
+  writes: (wish) => wish.apply === true && wish.recipe !== undefined,
   read: claimCheck,
   answer: answerCheck,
 });

@@ -7,6 +7,7 @@ import type { Region } from '../../core/settings.ts';
 import type { Answer, Block, Trouble, Warning } from '../answer.ts';
 import type { Tools } from '../topic.ts';
 import type { CheckWish } from '../topics/check.ts';
+import { applyChange } from './check-apply.ts';
 import { figuresOf } from './check-figures.ts';
 import { nextSteps } from './check-next.ts';
 import { allergenLines, capital, limitTable, regionNames, verdictWords } from './check-tables.ts';
@@ -80,7 +81,12 @@ const inputOf = (wish: CheckWish, region: Region, on: string) => ({
   doubtful: wish.doubtful ?? [],
 });
 
-const answerLines = (wish: CheckWish, tools: Tools, region: Region, on: string): Answer | Trouble => {
+const answerLines = (
+  wish: CheckWish,
+  tools: Tools,
+  region: Region,
+  on: string,
+): Answer | Trouble | Promise<Answer | Trouble> => {
   const subject = subjectOf(wish, tools);
   if ('code' in subject) return subject;
   const weighed = sharesOfLines(subject.lines, region, wish.batchG);
@@ -89,9 +95,14 @@ const answerLines = (wish: CheckWish, tools: Tools, region: Region, on: string):
   const batch: Batch = { grams: shares.batchG ?? 100, said: shares.batchG !== undefined };
   const report = checkRecipe({
     lines: shares.lines,
-    strained: shares.strained,
+    strained: [...shares.strained, ...(wish.infused ?? []).map((ingredient) => ({ ingredient }))],
     ...inputOf(wish, region, on),
   });
+  if (wish.apply) {
+    const { title } = subject;
+    const input = inputOf(wish, region, on);
+    return applyChange({ wish, title, findings: report.findings, shares, input, region }, tools);
+  }
   const scent = report.aromaPercent > 0 ? `Scent ${share(report.aromaPercent)} of the balm. ` : '';
   return {
     title: `${capital(subject.title)}: ${verdictWords(report)}`,
@@ -157,7 +168,7 @@ const answerOne = (id: string, wish: CheckWish, region: Region, on: string): Ans
 };
 
 /** A look at a recipe, at a share of something, or at one ingredient: what is over, what to name, what would clear it. */
-export const answerCheck = (wish: CheckWish, tools: Tools): Answer | Trouble => {
+export const answerCheck = (wish: CheckWish, tools: Tools): Answer | Trouble | Promise<Answer | Trouble> => {
   const region = wish.region ?? tools.settings.region;
   const on = wish.on ?? isoDay(tools.at);
   return wish.ingredient === undefined

@@ -66,7 +66,7 @@ const herbsOf = ({ lines, strained }: CheckInput): string[] => {
   ];
   return [...new Set(ids)].filter((id) => {
     const found = ingredientById(id);
-    return found !== undefined && isHerb(found);
+    return found ? isHerb(found) : watchedThing(id)?.kind === 'plant';
   });
 };
 

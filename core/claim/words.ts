@@ -111,7 +111,13 @@ const isNear = (said: string, meant: string): boolean => {
 
 const knownStems = singleWords(allStems);
 
-const isKnown = (said: string): boolean => ordinary.has(said) || hasAny(said, knownStems);
+/** Words of longer stems ("no chemicals"): no slips of other words. */
+const insideStems = new Set(
+  allStems.flatMap((stem) => stem.split(/[- ]/)).filter((part) => !part.includes('*')),
+);
+
+const isKnown = (said: string): boolean =>
+  ordinary.has(said) || insideStems.has(said) || hasAny(said, knownStems);
 
 const corrected = (said: string): string => {
   const sure = Object.hasOwn(misspelt, said) ? misspelt[said] : undefined;
@@ -120,5 +126,20 @@ const corrected = (said: string): string => {
   return carrying.find((meant) => isNear(said, meant)) ?? said;
 };
 
+/** "#eczemarelief": words run together in a hashtag, set apart where one of them carries. */
+const apartInTags = (plain: string): string =>
+  plain.replace(/#[a-z]+/g, (tag) => {
+    const inside = carrying.find(
+      (word) => word.length > 5 && tag.length > word.length + 1 && tag.includes(word),
+    );
+    return inside === undefined ? tag : tag.replace(inside, ` ${inside} `);
+  });
+
+/** "Heels cracked lips" speaks of no feet. */
+const heels = /(?<![a-z])heels(?= (?:[a-z]+ ){0,3}(?:lips?|skin|mouth|sores?|wounds?)(?![a-z]))/g;
+
 /** The claim with slips in its carrying words put right ("excema", "antibacterail"). */
-export const correctedClaim = (plain: string): string => plain.replace(/[a-z]+(?:-[a-z]+)*/g, corrected);
+export const correctedClaim = (plain: string): string =>
+  apartInTags(plain)
+    .replace(heels, 'heals')
+    .replace(/[a-z]+(?:-[a-z]+)*/g, corrected);

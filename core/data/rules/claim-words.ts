@@ -86,7 +86,7 @@ export const effectWords: readonly ClaimWord[] = [
   ),
   word(
     'it speaks of circulation or the structure of the body',
-    'circulation, blood-flow, boosts collagen, boost collagen, collagen production, stimulat* collagen, builds collagen, increas* collagen, collagen boost*, elastin, hormon*, metabol*',
+    'circulation, blood-flow, boosts collagen, boost collagen, collagen production, stimulat* collagen, builds collagen, increas* collagen, collagen boost*, makes collagen, make collagen, more collagen, produc* collagen, knits bone*, knit bone*, elastin, hormon*, metabol*',
     'For a fuller-looking shine',
   ),
 ];
@@ -243,7 +243,7 @@ export const rewordWords: readonly ClaimWord[] = [
   ),
   word(
     'it runs down lawful ingredients or other makers',
-    'free from parabens, paraben-free, no parabens, preservative-free, no preservatives, unlike other*, unlike the, better than',
+    'free from parabens, paraben-free, without parabens, no parabens, preservative-free, no preservatives, unlike other*, unlike the, better than',
     'Made without added preservative',
     criteria,
   ),
