@@ -172,7 +172,8 @@ const mostAsked =
 const isAsked = (reading: Reading, parts: Parts, strong: boolean): boolean => {
   if (strong) return true;
   const { subject } = parts;
-  if (subject.recipe !== undefined) return anyWord(reading, ['allergens', 'allergen', 'ok', 'okay', 'fine']);
+  if (subject.recipe !== undefined)
+    return anyWord(reading, ['allergens', 'allergen', 'nuts', 'ok', 'okay', 'fine']);
   if ((subject.lines?.length ?? 0) > 1 && anyWord(reading, wholeCues)) return true;
   return anyWord(reading, [...modals, ...wholeCues]) && isAboutLips(reading, parts);
 };

@@ -72,7 +72,7 @@ interface Choice {
 
 const scentChoice = (items: readonly Item[], at: number, text: string): Choice | undefined => {
   const item = items[at];
-  if (!item || (item.ingredients?.length ?? 0) < 2) return undefined;
+  if (item?.ingredients === undefined || item.ingredients.length < 2) return undefined;
   const strict = stricter(item);
   const said = strict && saidBeside(item, text);
   if (said) return { id: said };
@@ -87,7 +87,7 @@ const scentChoice = (items: readonly Item[], at: number, text: string): Choice |
 
 const choiceFor = (items: readonly Item[], at: number, text: string): Choice | undefined => {
   const item = items[at];
-  if (!item || item.letter !== 'i') return undefined;
+  if (item?.letter !== 'i') return undefined;
   const [only, ...more] = item.ingredients ?? [];
   // One meaning with a note about it is taken as that: the note is told with the answer.
   if (only !== undefined && more.length === 0) return item.because === undefined ? undefined : { id: only };
