@@ -9,6 +9,7 @@ import { expiry } from './topics/expiry.ts';
 import { help } from './topics/help.ts';
 import { infuse } from './topics/infuse.ts';
 import { ingredient } from './topics/ingredient.ts';
+import { label } from './topics/label.ts';
 import { melt } from './topics/melt.ts';
 import { reaction } from './topics/reaction.ts';
 import { recipe } from './topics/recipe.ts';
@@ -30,6 +31,7 @@ export const topics: readonly Topic[] = [
   workshop,
   check,
   claim,
+  label,
   bench,
   convert,
   ingredient,

@@ -9,7 +9,7 @@ export interface PaperOrder {
 
 type Pdf = InstanceType<typeof PDFDocument>;
 type Path = Extract<Mark, { kind: 'path' }>;
-type Plain = Exclude<Mark, { kind: 'text' | 'image' | 'path' }>;
+type Plain = Exclude<Mark, { kind: 'text' | 'image' | 'path' | 'stamp' }>;
 interface Look {
   readonly stroke?: Stroke;
   readonly fill?: string;
@@ -76,10 +76,19 @@ const writeImage = (pdf: Pdf, { at, widthMm, heightMm, png }: Extract<Mark, { ki
   pdf.image(Buffer.from(png), ...inPt(at), { width: pt(widthMm), height: pt(heightMm) });
 };
 
+const writeStamp = (pdf: Pdf, { marks, at }: Extract<Mark, { kind: 'stamp' }>): void => {
+  for (const place of at) {
+    pdf.save().translate(...inPt(place));
+    for (const mark of marks) write(pdf, mark);
+    pdf.restore();
+  }
+};
+
 const write = (pdf: Pdf, mark: Mark): void => {
   if (mark.kind === 'text') writeText(pdf, mark);
   else if (mark.kind === 'image') writeImage(pdf, mark);
   else if (mark.kind === 'path') writePath(pdf, mark);
+  else if (mark.kind === 'stamp') writeStamp(pdf, mark);
   else writeShape(pdf, mark);
 };
 

@@ -4,6 +4,7 @@ import { designWords } from './design-words.ts';
 import { expiryOwnWords } from './expiry-words.ts';
 import { infuseWords } from './infuse-words.ts';
 import { ingredientWords } from './ingredient-claim.ts';
+import { labelWords } from './label-words.ts';
 import { recipeWords } from './recipe-target.ts';
 import { scaleWords } from './scale-claim.ts';
 import { settingsWords } from './settings-claim.ts';
@@ -21,6 +22,7 @@ export const ownWords: ReadonlySet<string> = new Set([
   ...expiryOwnWords,
   ...infuseWords,
   ...ingredientWords,
+  ...labelWords,
   ...priceWords,
   ...recipeWords,
   ...scaleWords,

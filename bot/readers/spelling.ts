@@ -9,7 +9,7 @@ const carrying =
   melting iodine allergen allergens vegan total weigh waste what which each please thanks
   show list save help rename delete
   infuse macerate margin
-  swap replace substitute label price stock`.split(/\s+/);
+  swap replace substitute label labels print strips stickers price stock`.split(/\s+/);
 
 const known = new Set(carrying);
 

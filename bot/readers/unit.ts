@@ -44,9 +44,12 @@ const byWord = new Map<string, ReadUnit>(
 
 const longWords = [...byWord.keys()].filter((word) => word.length >= 5);
 
+/** Words of their own that are one letter away from a unit: "24 round lids" weigh no pounds. */
+const noUnits = new Set(['round', 'found', 'sound', 'bound', 'mound']);
+
 /** A unit word with one letter wrong: only long ones, and only where a number stands before it. */
 export const nearUnit = (word: string): ReadUnit | undefined => {
-  if (word.length < 5) return undefined;
+  if (word.length < 5 || noUnits.has(word)) return undefined;
   const near = longWords.find((candidate) => slips(candidate, word, 1) === 1);
   return near === undefined ? undefined : byWord.get(near);
 };

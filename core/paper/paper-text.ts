@@ -13,84 +13,79 @@ export const widthMm = (text: string, sizePt: number, weight: Weight = 'regular'
 /** Largest type in points whose small x is at most this high: to go from an x-height in mm to a size. */
 export const sizeOfXHeight = (mm: number): number => mm / mmPerPt / fontEms.xHeight;
 
-export interface Wrapped {
-  readonly lines: readonly string[];
-  /** Words that did not get a line any more. Empty when all is placed. */
-  readonly left: readonly string[];
+/** A word with its width in ems, so that trying many sizes measures it once. */
+export interface Word {
+  readonly text: string;
+  readonly ems: number;
 }
 
-/** A word too wide for every line is cut where it has to be. */
-const cutWord = (word: string, room: number, sizePt: number, weight: Weight): [string, string] => {
-  let kept = '';
-  for (const character of word) {
-    if (widthMm(kept + character, sizePt, weight) > room) break;
-    kept += character;
-  }
-  return [kept, word.slice(kept.length)];
-};
+export const wordsOf = (text: string, weight: Weight = 'regular'): readonly Word[] =>
+  text
+    .split(/ +/)
+    .filter((word) => word !== '')
+    .map((word) => ({ text: word, ems: textWidth(word, 1, weight) }));
 
-const words = (text: string): string[] => text.split(/ +/).filter((word) => word !== '');
+const spaceEms = { regular: textWidth(' ', 1, 'regular'), bold: textWidth(' ', 1, 'bold') } as const;
 
-interface Type {
-  readonly sizePt: number;
-  readonly weight: Weight;
+export interface Taken {
+  readonly text: string;
+  readonly ems: number;
+  /** The first word that found no room any more. */
+  readonly next: number;
 }
 
-/** As many whole words from the front of `left` as fit side by side. */
-const wholeWords = (left: string[], room: number, { sizePt, weight }: Type): string => {
-  let line = '';
-  for (let word = left[0]; word !== undefined; word = left[0]) {
-    const longer = line === '' ? word : `${line} ${word}`;
-    if (widthMm(longer, sizePt, weight) > room) break;
-    line = longer;
-    left.shift();
-  }
-  return line;
-};
-
-/** Fills one line from the front of `left`; empty when nothing fits. Words over `widest` are cut. */
-const fillLine = (left: string[], room: number, widest: number, type: Type): string => {
-  const line = wholeWords(left, room, type);
-  const word = left[0];
-  if (line !== '' || word === undefined || widthMm(word, type.sizePt, type.weight) <= widest) return line;
-  const [kept, rest] = cutWord(word, room, type.sizePt, type.weight);
-  left[0] = rest;
-  return kept;
-};
-
-/**
- * Words of a text set into lines of given widths in mm, one after another: the same everywhere, or a chord of a circle
- * at each height. A line too narrow for its next word stays empty; only a word wider than every line is cut.
- */
-export const wrapInto = (
-  text: string,
-  rooms: readonly number[],
-  sizePt: number,
+/** As many whole words from `from` on as fit side by side into `roomEms`; none when the first one is too wide. */
+export const takeWords = (
+  words: readonly Word[],
+  from: number,
+  roomEms: number,
   weight: Weight = 'regular',
-): Wrapped => {
-  const left = words(text);
-  const widest = Math.max(0, ...rooms);
-  const lines: string[] = [];
-  for (const room of rooms) {
-    if (left.length === 0) break;
-    lines.push(fillLine(left, room, widest, { sizePt, weight }));
+): Taken => {
+  let ems = 0;
+  let next = from;
+  for (let word = words[next]; word; word = words[next]) {
+    const wider = next === from ? word.ems : ems + spaceEms[weight] + word.ems;
+    if (wider > roomEms) break;
+    ems = wider;
+    next += 1;
   }
-  return { lines, left };
+  const text = words
+    .slice(from, next)
+    .map((word) => word.text)
+    .join(' ');
+  return { text, ems, next };
 };
 
-/** Words set into as many lines of one width as they need. */
+/** A word wider than a whole line is cut where it has to be; at least one character stays on each line. */
+const cutToRoom = (word: Word, roomEms: number, weight: Weight): readonly Word[] => {
+  if (word.ems <= roomEms) return [word];
+  const parts: Word[] = [];
+  let part = '';
+  for (const character of word.text) {
+    if (part !== '' && textWidth(part + character, 1, weight) > roomEms) {
+      parts.push({ text: part, ems: textWidth(part, 1, weight) });
+      part = '';
+    }
+    part += character;
+  }
+  return [...parts, { text: part, ems: textWidth(part, 1, weight) }];
+};
+
+/** Words set into as many lines of one width in mm as they need. A room narrower than a character gives no lines. */
 export const wrapText = (
   text: string,
   roomMm: number,
   sizePt: number,
   weight: Weight = 'regular',
 ): readonly string[] => {
-  const left = words(text);
+  const roomEms = roomMm / (sizePt * mmPerPt);
+  const words = wordsOf(text, weight).flatMap((word) => cutToRoom(word, roomEms, weight));
   const lines: string[] = [];
-  while (left.length > 0) {
-    const line = fillLine(left, roomMm, roomMm, { sizePt, weight });
-    if (line === '') break;
-    lines.push(line);
+  for (let at = 0; at < words.length; ) {
+    const taken = takeWords(words, at, roomEms, weight);
+    if (taken.next === at) return [];
+    lines.push(taken.text);
+    at = taken.next;
   }
   return lines;
 };

@@ -63,7 +63,9 @@ export type Mark =
       readonly widthMm: number;
       readonly heightMm: number;
       readonly png: Uint8Array;
-    };
+    }
+  /** The same marks at several places: their own coordinates count from each of them. */
+  | { readonly kind: 'stamp'; readonly marks: readonly Mark[]; readonly at: readonly Point[] };
 
 export const paperSizes = ['a4', 'letter'] as const;
 export type PaperSize = (typeof paperSizes)[number];

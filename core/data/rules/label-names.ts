@@ -29,6 +29,7 @@ const colour = (id: string, colours: readonly string[], usColours: readonly stri
 
 export const labelNames: readonly LabelName[] = [
   { id: 'beeswax', name: 'Cera Alba', us: 'Beeswax', ...glossary },
+  { id: 'candelilla-wax', us: 'Euphorbia Cerifera (Candelilla) Wax', ...glossary },
   { id: 'honey', name: 'Mel', us: 'Honey', ...glossary },
   { id: 'microcrystalline-wax', us: 'Microcrystalline Wax', ...glossary },
   { id: 'flavour-oil', name: 'Aroma', us: 'Flavor', ...glossary },

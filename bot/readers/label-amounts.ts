@@ -1,0 +1,93 @@
+import { defined } from '../../core/defined.ts';
+import { gramsIn, isMassUnit } from '../../core/units.ts';
+import type { Trouble } from '../answer.ts';
+import type { Reading } from '../reading.ts';
+import type { Item } from './item.ts';
+import { quantityTrouble, takeCountOrMultiple } from './scale-target.ts';
+import { type Board, free, sizeOf, take } from './target.ts';
+
+interface Net {
+  readonly amount: number;
+  readonly unit: 'g' | 'oz' | 'ml';
+}
+
+const netOf = (item: Item, reading: Reading): Net | undefined => {
+  if (item.unit === 'oz' && item.value !== undefined) return { amount: item.value, unit: 'oz' };
+  if (isMassUnit(item.unit ?? '') && item.value !== undefined)
+    return { amount: Number((item.value * gramsIn(item.unit as 'g')).toFixed(6)), unit: 'g' };
+  return sizeOf(item, reading.settings.region);
+};
+
+const isAmount = (item: Item | undefined): item is Item =>
+  item !== undefined && (item.letter === 'g' || item.letter === 'v');
+
+/** "…, 12 g", "net 12 g", "12 g each": an amount that stands beside no ingredient is what one tin holds. */
+const isNegative = (board: Board, at: number, text: string): boolean => {
+  const item = board.items[at];
+  const before = board.items[at - 1];
+  return (
+    before?.letter === '-' && before.to === item?.from && /(?:^|[\s,(])-$/.test(text.slice(0, before.to))
+  );
+};
+
+const takeNet = (board: Board, reading: Reading): Net | undefined => {
+  const list = board.items;
+  const at = list.findIndex((item, index) => {
+    if (!isAmount(item) || board.taken[index]) return false;
+    const next = list.slice(index + 1).find(({ letter }) => !/[oyB]/.test(letter));
+    const before = list[index - 1];
+    return next?.letter !== 'i' && before?.letter !== 'i';
+  });
+  const item = list[at];
+  if (!item) return undefined;
+  take(board, at, at + 1);
+  const net = netOf(item, reading);
+  return net && isNegative(board, at, reading.text) ? { ...net, amount: -net.amount } : net;
+};
+
+/** "24 round lids", "24 labels", "60 stickers": a number of what is printed. */
+const printedThing = /^(?:labels?|stickers?|lids?|strips?|bands?|wraps?|copies|circles?|tops?|rounds?)$/;
+const between =
+  /^(?:round|small|big|little|paper|lid|tin|top|side|circular|self|adhesive|printed|new|more|of|x)$/;
+
+const takeLabelCount = (board: Board): Item | undefined => {
+  const at = board.items.findIndex((item, index) => {
+    if (item.letter !== 'n' || board.taken[index]) return false;
+    const next = board.items.slice(index + 1, index + 5).find(({ word }) => !between.test(word));
+    return next !== undefined && printedThing.test(next.word);
+  });
+  const item = board.items[at];
+  if (item) take(board, at, at + 1);
+  return item;
+};
+
+/** "Labels for R, two dozen": the one number nobody else claimed. */
+const takeLoneNumber = (board: Board): Item | undefined => {
+  const [only, second] = free(board).filter(({ letter }) => letter === 'n');
+  if (!only || second) return undefined;
+  const at = board.items.indexOf(only);
+  return take(board, at, at + 1)[0];
+};
+
+const wholeTins: Trouble = {
+  code: 'bad-quantity',
+  text: 'Labels come in whole numbers, at least one: "24 round labels 40 mm".',
+};
+
+export interface Amounts {
+  readonly tins?: number;
+  readonly net?: Net;
+  readonly trouble?: Trouble;
+}
+
+/** How many tins, and what one of them holds. */
+export const takeLabelAmounts = (board: Board, reading: Reading): Amounts => {
+  const range = quantityTrouble(free(board).filter(({ letter }) => letter !== 'w'));
+  const counted = takeLabelCount(board);
+  const whole = counted?.value;
+  const { target, trouble } = takeCountOrMultiple(board, reading.settings);
+  const net = target.size ?? takeNet(board, reading);
+  const tins = whole ?? target.count ?? takeLoneNumber(board)?.value;
+  const wrong = tins !== undefined && (!Number.isInteger(tins) || tins < 1) ? wholeTins : undefined;
+  return defined({ tins, net, trouble: range ?? wrong ?? trouble });
+};

@@ -1,0 +1,93 @@
+import { defined } from '../../core/defined.ts';
+import type { RecipeLine } from '../../core/recipe.ts';
+import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
+import { takeOwnIngredients, takeRemembered, takeSubject } from './body.ts';
+import { freshHerbs, takeAnalyses, withoutDoubts, withWatched } from './check-parts.ts';
+import { takeLabelAmounts } from './label-amounts.ts';
+import { amountsBefore, bodyBefore, continued, hasBody, type LabelRead, lastLabel } from './label-last.ts';
+import { takeParts } from './label-parts.ts';
+import { takeSizes } from './label-sizes.ts';
+import { labelCues, labelOfPart, labelOfWhat, labelWords } from './label-words.ts';
+import { leftover } from './leftover.ts';
+import { boardOf } from './target.ts';
+
+/** A wording to be judged, prices, limits and stock belong to others. */
+const elsewhere =
+  /\b(?:can|may|could|should|am|are)\s+(?:i|we|you)\s+(?:allowed\s+to\s+)?(?:say|write|claim|call)\b|\b(?:ok|okay|allowed|fine|alright)\s+(?:on|for|to\s+(?:put|say|print|write))\b|\bwhat (?:can|may|could) (?:i|we) (?:say|write|put)\b|\b(?:says?|saying|claims?|claiming|costs?|prices?|priced|bought|stock|workshop|swap|heals?|cures?)\b/i;
+
+const markFresh = (lines: readonly RecipeLine[], fresh: readonly string[]): readonly RecipeLine[] =>
+  lines.map((line) => (fresh.includes(line.ingredient) ? { ...line, fresh: true } : line));
+
+const readAll = (reading: Reading): LabelRead => {
+  const { text } = reading;
+  const board = boardOf(withoutDoubts(withWatched(reading.items, text), text));
+  const last = lastLabel(reading);
+  const parts = takeParts(board, text);
+  const { trouble: sizeTrouble, ...sizes } = takeSizes(board, text, last?.strip !== undefined);
+  const analyses = takeAnalyses(board, text);
+  const amounts = takeLabelAmounts(board, reading);
+  const own = takeSubject(board);
+  const subject =
+    own.recipe === undefined && !own.lines && !own.ingredient
+      ? (takeRemembered(board, reading, labelWords) ?? own)
+      : own;
+  takeOwnIngredients(board, reading, subject.recipe);
+  const { trouble, ...counted } = amounts;
+  return {
+    board,
+    subject: {
+      ...subject,
+      ...defined({ lines: subject.lines && markFresh(subject.lines, freshHerbs(board.items, text)) }),
+    },
+    fields: { ...parts.said, ...sizes, ...counted, ...(analyses.length > 0 ? { analyses } : {}) },
+    ...defined({ trouble: parts.trouble ?? sizeTrouble ?? trouble ?? subject.trouble }),
+  };
+};
+
+/** Words in quotes that are the product's name or the maker's are no wording to be judged. */
+const isQuoted = ({ name, maker, contact }: Readonly<Record<string, unknown>>): boolean =>
+  name !== undefined || maker !== undefined || contact !== undefined;
+
+/** "INCI list of R": of one ingredient that is a question about it. */
+const isListQuestion = (reading: Reading): boolean =>
+  anyWord(reading, ['inci', 'list']) &&
+  /\binci\b|\bingredients? list\b|\blist of ingredients\b/i.test(reading.text) &&
+  reading.items.some(({ letter }) => letter === 'R');
+
+const settle = (reading: Reading, read: LabelRead): Claim => {
+  const { subject, fields, trouble } = read;
+  const strong = isQuoted(fields) ? 3.4 : isListQuestion(reading) && fields.region !== undefined ? 3.2 : 3;
+  if (trouble) return refuse(trouble, strong, hasBody(read) ? undefined : lastLabel(reading));
+  if (subject.ingredient) return refuse(labelOfPart, 1.5);
+  const said = defined({ recipe: subject.recipe, lines: subject.lines });
+  if (hasBody(read)) return claim({ ...said, ...fields }, strong, subject.assumed);
+  const last = lastLabel(reading);
+  if (last) return claim(continued(last, read), strong, subject.assumed);
+  const before = bodyBefore(reading);
+  if (before)
+    return claim({ ...before, ...amountsBefore(reading), ...fields }, strong - 0.2, subject.assumed);
+  return refuse(labelOfWhat, 1.2, Object.keys(fields).length > 0 ? fields : undefined);
+};
+
+/** "And for the US?", "make it 60 mm", "on letter": another label of the same, said without the word. */
+const follows = (reading: Reading, read: LabelRead): Claim | undefined => {
+  const last = lastLabel(reading);
+  if (!last || read.subject.ingredient || read.subject.lines) return undefined;
+  if (Object.keys(read.fields).length === 0 && read.subject.recipe === undefined) return undefined;
+  if (read.trouble) return refuse(read.trouble, 2.3, last);
+  const only = Object.keys(read.fields);
+  // A bare number of tins or an amount may be meant for a scaling too.
+  const weak = only.every((field) => field === 'tins' || field === 'net');
+  return claim(continued(last, read), weak ? 2.2 : 2.6, read.subject.assumed);
+};
+
+const isAsked = (reading: Reading): boolean => anyWord(reading, labelCues) || isListQuestion(reading);
+
+/** What a message would mean as labels for the tins of a recipe or batch. */
+export const claimLabel = (reading: Reading): Claim | undefined => {
+  const asked = isAsked(reading);
+  if ((!asked && reading.last?.topic !== 'label') || elsewhere.test(reading.text)) return undefined;
+  const read = readAll(reading);
+  if (leftover(read.board, labelWords, false).blocking.length > 0) return undefined;
+  return asked ? settle(reading, read) : follows(reading, read);
+};

@@ -1,0 +1,35 @@
+import type { Trouble } from '../answer.ts';
+
+export const labelExample = 'label for Fernlea mint lip balm, 12 g, region us';
+export const sheetExample = 'print labels for Fernlea mint lip balm, 24 round lids 40 mm';
+
+export const labelCues =
+  'label labels labelling labeling labelled labeled sticker stickers strip strips lids'.split(' ');
+
+/** Words around a label that ask for nothing more. */
+export const labelWords = new Set([
+  ...labelCues,
+  ...`inci print printing printable printed print-out printout make makes making made draw create design do does give show write set prepare need needs want new again ready
+  for of on to in with and a an the my our us me it its this that these those them one each per every round circle circles circular small large lid lid-label
+  tin tins jar jars pot pots tube tubes container containers top tops base bases bottom bottoms underside side sides around wrap wraps band bands
+  sheet sheets front back page pages pdf paper a4 letter size sized sizes wide high tall across diameter height mm cm inch inches by x times
+  net weight contents content fill filled wt copies copy set text wording what goes go stands stand must should has have say be is are there missing
+  lack lacks needed required list full ingredient ingredients names name legal order rules rule law version region market sold sell selling for sale sale
+  please how look like would will about same instead now then also too only just today number batch lot date dates best before put 's
+  lip balm balms salve salves recipe recipes product shop fair market stall craft group all everything whole version cut mark marks sheet labelled
+  responsible person address contact blank blanks fill-in template country english french bilingual`.split(
+    /\s+/,
+  ),
+]);
+
+const missing = (text: string): Trouble => ({ code: 'missing', text });
+
+export const labelOfWhat = missing(
+  `A label for what? Name a recipe or write one out, for example "${labelExample}" or "${sheetExample}".`,
+);
+export const labelOfPart = missing(
+  `A label lists everything that is in the tin, so I need the whole recipe: "label for 20% beeswax, 30% shea butter, 50% olive oil, 12 g".`,
+);
+export const flatLabel = missing(
+  'I make round labels for lids and strips that go round a tin. Say "strips for a tin 48 mm x 15 mm" (across and high), or "round labels 40 mm".',
+);
