@@ -138,7 +138,8 @@ const quotes: readonly (readonly [string, RegExp])[] = [
   ],
 ];
 
-const lotPattern = /,?\s*\b(?:lot|batch)\s*(?:no\.?|number|nr\.?|code|:|#)?\s*(\d{2} (?:[bdfgklmrsvzj][aeiou]){2,3}|[A-Z0-9][A-Z0-9/-]{0,24})\b/i;
+const lotPattern =
+  /,?\s*\b(?:lot|batch)\s*(?:no\.?|number|nr\.?|code|:|#)?\s*(\d{2} (?:[bdfgklmrsvzj][aeiou]){2,3}|[A-Z0-9][A-Z0-9/-]{0,24})\b/i;
 
 /** A lot has a digit in it, and the house's own may be said with a space ("26 kivo"): "lot of people" and "batch label" have none. */
 const takeLot = (board: Board, text: string): PartsSaid => {
