@@ -53,7 +53,7 @@ describe('messages with slips in them', () => {
   const seed = 20_261_125;
 
   it('should get one well-formed reply each, and change nothing where refused', {
-    timeout: 60_000,
+    timeout: 180_000,
   }, async () => {
     const house = await testHouse();
     let refused = 0;
