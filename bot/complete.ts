@@ -1,4 +1,5 @@
-import type { BookState } from '../core/book.ts';
+import type { Bench } from '../core/bench/state.ts';
+import { type BookState, benchOf } from '../core/book.ts';
 import { ingredients } from '../core/ingredients.ts';
 import { nameKey } from '../core/names.ts';
 import type { Completion, Topic } from './topic.ts';
@@ -46,10 +47,21 @@ const keyRank = (key: string, typed: string): number => {
 const rank = (candidate: Candidate, typed: string): number =>
   candidate.keys.reduce((best, key, index) => Math.max(best, keyRank(key, typed) * (index === 0 ? 2 : 1)), 0);
 
+/** Lots or batches looked through, the latest first: whoever wants an old one types its whole code. */
+const mostCoded = 5000;
+
+/** Codes of lots or batches, found by their letters and digits. */
+const coded = (items: Bench['lots'] | Bench['batches']): readonly Candidate[] =>
+  [...(items as Iterable<[string, { readonly lot: string }]>)]
+    .slice(-mostCoded)
+    .map(([key, { lot }]) => ({ name: lot, keys: [nameKey(lot), key.toLowerCase()] }));
+
 const candidatesOf = (state: BookState, topics: readonly Topic[], kind: Completion): readonly Candidate[] => {
   if (kind === 'topic') return topics.map(({ name }) => ({ name, keys: [name] }));
   if (kind === 'ingredient') return ofIngredients();
   if (kind === 'recipe') return recipesOf(state);
+  if (kind === 'batch') return coded(benchOf(state).batches);
+  if (kind === 'lot') return coded(benchOf(state).lots);
   return [...recipesOf(state), ...ofIngredients()];
 };
 

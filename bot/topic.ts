@@ -30,7 +30,7 @@ export interface Example {
   readonly bench?: true;
 }
 
-export type Completion = 'recipe' | 'ingredient' | 'recipe-or-ingredient' | 'topic';
+export type Completion = 'recipe' | 'ingredient' | 'recipe-or-ingredient' | 'topic' | 'batch' | 'lot';
 export type SlashValues = Readonly<Record<string, string | number | boolean | undefined>>;
 
 /**

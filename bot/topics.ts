@@ -1,4 +1,5 @@
 import type { Topic } from './topic.ts';
+import { batch } from './topics/batch.ts';
 import { bench } from './topics/bench.ts';
 import { check } from './topics/check.ts';
 import { claim } from './topics/claim.ts';
@@ -15,6 +16,7 @@ import { reaction } from './topics/reaction.ts';
 import { recipe } from './topics/recipe.ts';
 import { scale } from './topics/scale.ts';
 import { settings } from './topics/settings.ts';
+import { stock } from './topics/stock.ts';
 import { substitute } from './topics/substitute.ts';
 import { trace } from './topics/trace.ts';
 import { workshop } from './topics/workshop.ts';
@@ -33,6 +35,8 @@ export const topics: readonly Topic[] = [
   claim,
   label,
   bench,
+  stock,
+  batch,
   convert,
   ingredient,
   recipe,

@@ -35,17 +35,29 @@ export const byDate = (a: Lot, b: Lot): number => {
 export const isExpired = ({ bestBefore }: Lot, on: string): boolean =>
   bestBefore !== undefined && bestBefore < on;
 
-/** True for a lot that can stand for what is wanted: the same ingredient, infused with the same herb or with none. */
-const isOf = (lot: Lot, { ingredient, infusedWith }: Need): boolean =>
-  lot.ingredient === ingredient &&
-  (infusedWith === undefined ? lot.herbs === undefined : lot.herbs?.includes(infusedWith) === true);
+/** "Calendula oil", whatever oil it was steeped in. */
+const anyOil = 'infused-oil';
+
+/**
+ * True for a lot that can stand for what is wanted: the same ingredient, infused with the same herb or with none. An oil
+ * that is named by its herb alone stands for every oil with that herb.
+ */
+export const isLotOf = (
+  lot: Lot,
+  { ingredient, infusedWith }: Pick<Need, 'ingredient' | 'infusedWith'>,
+): boolean => {
+  const same = lot.ingredient === ingredient;
+  if (infusedWith === undefined) return same && lot.herbs === undefined;
+  const named = same || ingredient === anyOil || lot.ingredient === anyOil;
+  return named && lot.herbs?.includes(infusedWith) === true;
+};
 
 /**
  * Draws what is wanted on a day: from the named lots first, then from the others by oldest best-before, splitting over
  * lots. A lot past its date is drawn only when it was named by the maker, and `expired` tells of it either way.
  */
 export const drawFor = (bench: Bench, need: Need, on: string): Drawn => {
-  const all = [...bench.lots.values()].filter((lot) => isOf(lot, need) && lot.leftG > 0).sort(byDate);
+  const all = [...bench.lots.values()].filter((lot) => isLotOf(lot, need) && lot.leftG > 0).sort(byDate);
   const named = need.from ?? [];
   const chosen = named.flatMap((code) => all.find((lot) => lotKey(lot.lot) === lotKey(code)) ?? []);
   const others = all.filter((lot) => !chosen.includes(lot));
@@ -79,6 +91,17 @@ export const inStockG = (bench: Bench, on: string): ReadonlyMap<string, number> 
   return sums;
 };
 
+/** The bench with so much less in its lots. */
+export const lessDrawn = (bench: Bench, draws: readonly Draw[]): Bench => {
+  let { lots } = bench;
+  for (const { lot, grams } of draws) {
+    const key = lotKey(lot);
+    const before = lots.get(key);
+    if (before) lots = lots.set(key, { ...before, leftG: minusG(before.leftG, grams) });
+  }
+  return { ...bench, lots };
+};
+
 /**
  * Draws for several needs in one go: a lot drawn by one need has that much less for the next.
  */
@@ -86,12 +109,7 @@ export const drawForAll = (bench: Bench, needs: readonly Need[], on: string): re
   let now = bench;
   return needs.map((need) => {
     const drawn = drawFor(now, need, on);
-    for (const { lot, grams } of drawn.draws) {
-      const key = lotKey(lot);
-      const before = now.lots.get(key);
-      if (before)
-        now = { ...now, lots: now.lots.set(key, { ...before, leftG: minusG(before.leftG, grams) }) };
-    }
+    now = lessDrawn(now, drawn.draws);
     return drawn;
   });
 };

@@ -51,6 +51,8 @@ export const lotBought = z.strictObject({
   kind: z.literal('lot-bought'),
   lot: lotCodeText,
   ingredient: ingredientId,
+  /** Herbs steeped in it, for an oil bought infused. */
+  herbs: z.array(ingredientId).min(1).max(10).optional(),
   grams: someGrams,
   on: day,
   bestBefore: day.optional(),
@@ -83,6 +85,12 @@ export const lotDated = z.strictObject({
   lot: lotCodeText,
   bestBefore: day.nullable(),
   why: remark.optional(),
+});
+export const lotNoted = z.strictObject({
+  kind: z.literal('lot-noted'),
+  lot: lotCodeText,
+  on: day,
+  text: remark,
 });
 /** What was really there when somebody weighed it. */
 export const lotCounted = z.strictObject({
@@ -139,6 +147,8 @@ const batchFields = {
   /** What was weighed out, and what ended up in the containers when that was weighed too. */
   weighedG: someGrams,
   filledG: grams.optional(),
+  /** Lots the maker named that the book does not know: nothing could be drawn from them. */
+  unknownLots: z.array(lotCodeText).max(60).optional(),
 };
 
 /** A pour with the lots it drew: one event, so that there is no batch without its draw-down. */
@@ -147,6 +157,7 @@ export const batchPoured = z.strictObject({
   lot: lotCodeText,
   ...batchFields,
   note: remark.optional(),
+  pictures: z.array(z.url().max(500)).max(10).optional(),
 });
 
 /** A correction: the fields that change, and why. New lines replace the old ones with all they drew. */
@@ -268,6 +279,7 @@ export const benchEvents = [
   oilInfused,
   lotOpened,
   lotDated,
+  lotNoted,
   lotCounted,
   stockTaken,
   lowMarkSet,

@@ -71,10 +71,11 @@ const infused: Effect<'oil-infused'> = (bench, event) => {
 };
 
 const poured: Effect<'batch-poured'> = (bench, event, seq) => {
-  const { kind: _kind, note, ...about } = event;
+  const { kind: _kind, note, pictures = [], ...about } = event;
+  const on = event.madeOn;
   const batch: Batch = {
     ...about,
-    notes: note ? [{ on: event.madeOn, text: note }] : [],
+    notes: [...(note ? [{ on, text: note }] : []), ...pictures.map((picture) => ({ on, picture }))],
     gone: [],
     back: [],
     looks: [],
@@ -150,6 +151,8 @@ const effects: { [K in BenchEvent['kind']]: Effect<K> } = {
   'lot-opened': (bench, { lot, on }) => withLot(bench, lot, (before) => ({ ...before, opened: on })),
   'lot-dated': (bench, { lot, bestBefore }) =>
     withLot(bench, lot, ({ bestBefore: _old, ...rest }) => (bestBefore ? { ...rest, bestBefore } : rest)),
+  'lot-noted': (bench, { lot, text }) =>
+    withLot(bench, lot, (before) => ({ ...before, notes: [...before.notes, text] })),
   'lot-counted': (bench, { lot, leftG }) =>
     withLot(bench, lot, (before) => ({ ...before, leftG: exactG(leftG) })),
   'stock-taken': (bench, { draws }) => drawn(bench, draws),

@@ -28,7 +28,7 @@ export type Note = Omit<BenchEventOf<'batch-noted'>, 'kind' | 'lot'>;
 export type Look = Omit<BenchEventOf<'batch-looked'>, 'kind' | 'lot'>;
 
 /** A poured batch as it stands now. */
-export interface Batch extends Omit<BenchEventOf<'batch-poured'>, 'kind' | 'note' | 'lines'> {
+export interface Batch extends Omit<BenchEventOf<'batch-poured'>, 'kind' | 'note' | 'pictures' | 'lines'> {
   readonly lines: readonly PouredLine[];
   readonly notes: readonly Note[];
   readonly gone: readonly Gone[];

@@ -1,0 +1,158 @@
+import { lotKey } from '../../core/bench/codes.ts';
+import { defined } from '../../core/defined.ts';
+import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
+import { claimCorrect } from './batch-correct.ts';
+import { claimGone } from './batch-gone.ts';
+import { batchMeant } from './batch-meant.ts';
+import { claimPour } from './batch-pour.ts';
+import { claimPourRest } from './batch-pour-before.ts';
+import { batchCues, listWords, showWords, whichBatch } from './batch-words.ts';
+import type { BenchReading } from './bench-reading.ts';
+import { asksOrPlans, type BenchText, longestNote, readBenchText } from './bench-text.ts';
+import { leftover } from './leftover.ts';
+import { lotsIn } from './lots.ts';
+import { boardOf } from './target.ts';
+
+const noteCue =
+  /\bnotes?\s+(?:on|for|about|to)\b|\b(?:add|put)\b.{0,20}\bnote\b|\b(?:picture|photo|pic|image)s?\s+(?:of|for|on)\b/i;
+
+/** "note on 26-KIVO: set a little grainy", "picture of 26-KIVO: https://…" */
+const claimNote = (reading: Reading, text: BenchText): Claim | undefined => {
+  if (!noteCue.test(reading.text) && !(text.note && isBare(text.bench))) return undefined;
+  const meant = batchMeant(reading, text.bench, true);
+  if (meant.lot === undefined || meant.said?.kind === 'lot') return undefined;
+  if (meant.trouble) return refuse(meant.trouble, 3.3);
+  const after = reading.text.slice(meant.said?.to ?? 0);
+  const free = text.pictures
+    .reduce((left, url) => left.replace(url, ''), after)
+    .replace(/^[\s:,;-]+|[\s:,;-]+$/g, '');
+  const note = text.note ?? (free === '' ? undefined : free.slice(0, longestNote));
+  if (note === undefined && text.pictures.length === 0)
+    return refuse(
+      {
+        code: 'missing',
+        text: `What shall I note? For example "note on ${meant.lot}: set a little grainy".`,
+      },
+      3.2,
+    );
+  return claim(
+    {
+      action: 'note',
+      lot: meant.lot,
+      ...defined({ note, pictures: text.pictures.length > 0 ? text.pictures : undefined }),
+    },
+    3.5,
+    meant.assumed,
+  );
+};
+
+/** Nothing but a code beside the note. */
+const isBare = ({ rest, lots }: BenchReading): boolean =>
+  lots.length === 1 && rest.items.every(({ letter }) => /[,;.:b]/.test(letter));
+
+const looksCue =
+  /\b(?:still\s+)?(?:looks?|smells?|feels?|seems?|is|are|was|looked at|checked|inspected)\b\W*/i;
+const fineWords =
+  /^\W*(?:(?:still|all|very|quite|really|perfectly|absolutely)\s+)*(?:fine|good|ok|okay|great|perfect|well|lovely|nice|alright|right|sound|as it should)\b/i;
+const badWords =
+  /\b(?:rancid|mou?ldy?|mou?ld|grainy|gritty|off|bad|too soft|too hard|soft|sticky|sweaty|sweating|cracked|separated|wrong|discolou?red|dull|white bloom|bloom|wet|leaking|lumpy|not (?:fine|good|ok|okay|right))\b/i;
+
+/** What a look found: fine, not fine, or nothing that tells. */
+const verdictIn = (rest: Reading): boolean | undefined => {
+  const cue = looksCue.exec(rest.text);
+  if (!cue) return undefined;
+  const after = rest.text.slice(cue.index + cue[0].length).replace(/_+/g, ' ');
+  if (badWords.test(after) && !/\bno (?:grain|mou?ld|bloom)/i.test(after)) return false;
+  return fineWords.test(after) || /:\s*(?:fine|ok|good)/i.test(rest.text) ? true : undefined;
+};
+
+/** "26-KIVO looks fine", "26-KIVO smells rancid": a look some days after the pour. */
+const claimLook = (reading: Reading, bench: BenchReading): Claim | undefined => {
+  const { rest, days } = bench;
+  if (asksOrPlans(rest.text) || rest.items.some(({ letter }) => /[gvn%]/.test(letter))) return undefined;
+  const fine = verdictIn(rest);
+  const meant = batchMeant(reading, bench);
+  if (fine === undefined || meant.lot === undefined || meant.said?.kind === 'lot') return undefined;
+  if (meant.trouble) return refuse(meant.trouble, 3.3);
+  const said = reading.text
+    .slice(meant.said?.to ?? 0)
+    .trim()
+    .slice(0, longestNote);
+  const on = days.find(({ role }) => role === 'on')?.past;
+  const text = fine || said === '' ? undefined : said;
+  return claim({ action: 'look', lot: meant.lot, fine, ...defined({ text, on }) }, 3.4, meant.assumed);
+};
+
+const only = (bench: BenchReading, words: ReadonlySet<string>): boolean => {
+  const items = bench.rest.items.filter(({ letter }) => letter !== 'R');
+  return leftover(boardOf(items), words, false).blocking.length === 0;
+};
+
+const listed =
+  /\bbatches\b|\bbatch (?:list|book|record)s?\b|\bquality looks?\b|\blooks? (?:is |are )?due\b|\bdue looks?\b/i;
+
+const claimList = ({ bench }: BenchText): Claim | undefined => {
+  const { text } = bench.rest;
+  if (!listed.test(text) || bench.lots.length > 0 || bench.days.length > 0 || !only(bench, listWords))
+    return undefined;
+  const names = [...new Set(bench.rest.items.flatMap(({ recipe }) => recipe ?? []))];
+  if (names.length > 1) return undefined;
+  const which = /\blooks?\b|\bcheck/i.test(text)
+    ? 'looks'
+    : /\b(?:open|left|still)\b/i.test(text)
+      ? 'open'
+      : undefined;
+  return claim({ action: 'list', ...defined({ recipe: names[0], which }) }, 3.1);
+};
+
+const claimShow = (reading: Reading, { bench }: BenchText): Claim | undefined => {
+  const meant = batchMeant(reading, bench);
+  const batch = meant.said && meant.said.kind !== 'lot';
+  const named = meant.lot !== undefined && /\bbatch\b/i.test(reading.text);
+  if ((!batch && !named) || bench.lots.length > 1 || bench.days.length > 0 || !only(bench, showWords))
+    return undefined;
+  if (meant.trouble) return refuse(meant.trouble, 3);
+  // A new code of nobody's: only "batch" makes it one of ours.
+  if (
+    meant.said?.kind === 'new' &&
+    !/^(?:batch|\d{2}-)/i.test(reading.text.slice(meant.said.from, meant.said.to))
+  )
+    return undefined;
+  const lot = meant.lot ?? '';
+  const seen = reading.bench.batches.get(lotKey(lot))?.seq;
+  return claim({ action: 'show', lot, ...defined({ seen }) }, 3, meant.assumed);
+};
+
+/** A message of a few words with a code in it may be about a batch without any other word. */
+const shortTokens = 8;
+
+const concerns = (reading: Reading): boolean =>
+  anyWord(reading, batchCues) ||
+  (reading.last?.topic === 'batch' && reading.last.request.action === 'pour') ||
+  (reading.tokens.length <= shortTokens && reading.bench.batches.size > 0 && lotsIn(reading).length > 0);
+
+/** What a message would mean to the book of batches. */
+export const claimBatch = (reading: Reading): Claim | undefined => {
+  if (!concerns(reading)) return undefined;
+  const text = readBenchText(reading);
+  return (
+    claimCorrect(reading) ??
+    claimNote(reading, text) ??
+    claimPour(reading) ??
+    claimGone(reading, text.bench) ??
+    claimLook(reading, text.bench) ??
+    claimList(text) ??
+    claimShow(reading, text) ??
+    claimPourRest(reading) ??
+    noBatchSaid(reading, text)
+  );
+};
+
+/** "gave 6 tins to the fair": of which batch? */
+const noBatchSaid = (reading: Reading, { bench }: BenchText): Claim | undefined => {
+  const gives =
+    /\b(?:gave|donated|handed out)\b/i.test(reading.text) &&
+    bench.rest.items.some(({ letter }) => letter === 'c');
+  if (!gives || asksOrPlans(reading.text) || bench.lots.length > 0) return undefined;
+  return refuse(whichBatch, 2.6);
+};

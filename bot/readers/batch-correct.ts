@@ -1,0 +1,73 @@
+import { lotKey } from '../../core/bench/codes.ts';
+import { defined } from '../../core/defined.ts';
+import { type Claim, claim, type Reading, refuse } from '../reading.ts';
+import { takePourFigures } from './batch-figures.ts';
+import { batchMeant } from './batch-meant.ts';
+import { whatWrong, whichBatch } from './batch-words.ts';
+import type { BenchReading } from './bench-reading.ts';
+import { longestNote, readBenchText } from './bench-text.ts';
+import { containerWord } from './cost-prices.ts';
+import { boardOf, sizeOf, takeContainers } from './target.ts';
+
+const cue = /\b(?:correct|correction|correcting|fix|amend|put right)\b|^\W*(?:change|update|edit)\b/i;
+
+/** Why, in the maker's own words: what stands after the code, with the figures in it. */
+const reasonOf = (reading: Reading, from: number): string => {
+  const after = reading.text.slice(from).replace(/^[\s:,;.-]+/, '');
+  const before = reading.text.slice(0, from);
+  const said = after === '' ? before.replace(cue, '') : after;
+  return said.trim().slice(0, longestNote);
+};
+
+/** The number of the last event about the batch that this member has seen: shown just before, or now. */
+const seenOf = (reading: Reading, lot: string): number | undefined => {
+  const { last } = reading;
+  const shown = last?.topic === 'batch' && last.request.action === 'show' ? last.request : undefined;
+  const same = typeof shown?.lot === 'string' && lotKey(shown.lot) === lotKey(lot);
+  if (same && typeof shown.seen === 'number') return shown.seen;
+  return reading.bench.batches.get(lotKey(lot))?.seq;
+};
+
+type Changes = Readonly<Record<string, unknown>>;
+
+const changesIn = (reading: Reading, bench: BenchReading, lot: string): Changes => {
+  const { figures, items } = takePourFigures(bench.rest);
+  const board = boardOf(bench.rest.items.filter((item) => !items.includes(item)));
+  const { count, size, container } = takeContainers(board);
+  const lots = bench.lots.filter(({ code }) => lotKey(code) !== lotKey(lot)).map(({ code }) => code);
+  return defined({
+    ...figures,
+    count: count?.value,
+    size: size && sizeOf(size, reading.settings.region),
+    container: container === undefined ? undefined : containerWord(container),
+    on: bench.days.find(({ role }) => role === 'on')?.past,
+    bestBefore: bench.days.find(({ role }) => role === 'best-before')?.future,
+    lots: lots.length > 0 ? lots : undefined,
+    expiredToo:
+      /\b(?:past (?:its|their|the) date|all the same|even though)\b/i.test(reading.text) || undefined,
+  });
+};
+
+/** "correct 26-KIVO: it was 22 tins, two spilled" */
+export const claimCorrect = (reading: Reading): Claim | undefined => {
+  if (!cue.test(reading.text) || /\?/.test(reading.text)) return undefined;
+  const { bench } = readBenchText(reading);
+  const meant = batchMeant(reading, bench, true);
+  if (meant.said?.kind === 'lot') return undefined;
+  if (meant.lot === undefined) {
+    const aboutBatch =
+      /\bbatch\b/i.test(reading.text) && !bench.rest.items.some(({ letter }) => letter === 'i');
+    return aboutBatch ? refuse(meant.trouble ?? whichBatch, 2.7) : undefined;
+  }
+  const trouble = bench.trouble ?? meant.trouble;
+  if (trouble) return refuse(trouble, 3.4);
+  const changes = changesIn(reading, bench, meant.lot);
+  if (Object.keys(changes).length === 0) return refuse(whatWrong, 3.4);
+  const why = reasonOf(reading, meant.said?.to ?? reading.text.length);
+  const seen = seenOf(reading, meant.lot);
+  return claim(
+    { action: 'correct', lot: meant.lot, why, ...changes, ...defined({ seen }) },
+    3.5,
+    meant.assumed,
+  );
+};

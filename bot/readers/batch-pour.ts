@@ -1,0 +1,177 @@
+import { defined } from '../../core/defined.ts';
+import { type Claim, claim, type Reading, refuse } from '../reading.ts';
+import { takePourFigures } from './batch-figures.ts';
+import { whichLot } from './batch-meant.ts';
+import { bodyBefore, type Wish } from './batch-pour-before.ts';
+import { howManyPoured, notInPour, pourWords, whatPoured } from './batch-words.ts';
+import type { BenchReading } from './bench-reading.ts';
+import { asksOrPlans, type BenchText, readBenchText } from './bench-text.ts';
+import { takeRemembered } from './body.ts';
+import { containerWord } from './cost-prices.ts';
+import type { DaySaid } from './days.ts';
+import { leftover } from './leftover.ts';
+import type { LotSaid } from './lots.ts';
+import { looseWords, readScale, type ScaleReading } from './scale-reading.ts';
+import { unknownRecipe, whichRecipe } from './scale-troubles.ts';
+import { boardOf, free, sizeOf, takeShape } from './target.ts';
+
+/** A recipe, lines, containers or something spoken of before: not a jar that cracked "when I poured". */
+const tellsOfBatch = (reading: Reading, rest: Reading): boolean => {
+  if (
+    /\b(?:when|once|if|after|while|as|before) (?:(?:it|we|i|they|you) )?(?:is |was |were |have |had |being )?poured\b/i.test(
+      rest.text,
+    )
+  )
+    return false;
+  const named = rest.items.some(({ letter }) => /[RciB]/.test(letter));
+  return (
+    named ||
+    (bodyBefore(reading) !== undefined && /\b(?:it|them|that|this|these|those|the)\b/i.test(rest.text))
+  );
+};
+
+/** "poured …" was done; "made …" only with a number of containers and a day, lots, or somebody who made them. */
+const isPour = (reading: Reading, { rest, days, lots }: BenchReading): boolean => {
+  if (asksOrPlans(rest.text)) return false;
+  if (/\bpoured\b/i.test(rest.text)) return tellsOfBatch(reading, rest);
+  if (!/\bmade\b/i.test(rest.text) || !rest.items.some(({ letter }) => letter === 'c')) return false;
+  return (
+    /^\W*made\b/i.test(rest.text) ||
+    days.length > 0 ||
+    lots.length > 0 ||
+    /\b(?:we|i|we've|i've|just)\s+(?:have\s+|just\s+)?made\b/i.test(reading.text)
+  );
+};
+
+/** The pour's own code, and the lots that went into it. */
+interface Codes {
+  readonly lot?: string;
+  readonly lots: readonly string[];
+  readonly assumed: readonly string[];
+}
+
+const fromWords = /\b(?:with|from|using|of|lots|and|used)\W*(?:the\s+)?$/i;
+
+const isOwn = (text: string, said: LotSaid, all: readonly LotSaid[]): boolean => {
+  if (/^(?:batch|charge)/i.test(text.slice(said.from, said.to))) return true;
+  const before = text.slice(Math.max(0, said.from - 20), said.from);
+  if (/\b(?:as|called|code|is)\W*$/i.test(before)) return true;
+  const alone = all.length === 1 && said.kind === 'new' && /^lot\b/i.test(text.slice(said.from, said.to));
+  return alone && !fromWords.test(before);
+};
+
+const codesOf = (reading: Reading, { lots }: BenchReading): Codes => {
+  const own = lots.find((said) => said.kind !== 'lot' && isOwn(reading.text, said, lots));
+  const asWords = own && /^lot/i.test(reading.text.slice(own.from, own.to));
+  return {
+    lots: lots.filter((said) => said !== own).map(({ code }) => code),
+    assumed: own && asWords ? [`I took ${own.code} as this batch's own code.`] : [],
+    ...defined({ lot: own?.code }),
+  };
+};
+
+/** "500 g of Winter balm into 24 tins": what was weighed out, not what a tin holds. */
+const takeWeighed = (read: ReturnType<typeof boardOf>, reading: Reading): number | undefined => {
+  const items = takeShape(read, /(?<!c[oIWF]?)[gv](?=oR)/);
+  const size = items?.[0] && sizeOf(items[0], reading.settings.region);
+  return size?.unit === 'g' ? size.amount : undefined;
+};
+
+const again = /\b(?:another|again|second batch|one more|once more)\b/i;
+const expiredToo = /\b(?:past (?:its|their|the) date|expired|all the same|even though|knowingly)\b/i;
+
+interface Body {
+  readonly wish: Wish;
+  readonly assumed: readonly string[];
+  readonly trouble?: ReturnType<typeof unknownRecipe>;
+}
+
+const remembered = (read: ScaleReading, rest: Reading): Body | undefined => {
+  const words = looseWords(read.board, pourWords);
+  const near = words === '' ? [] : rest.recipes.near(words);
+  if (near.length > 1)
+    return { wish: {}, assumed: [], trouble: whichRecipe(near.slice(0, 4).map(({ name }) => name)) };
+  const found = takeRemembered(read.board, rest, pourWords);
+  if (found?.recipe !== undefined) return { wish: { recipe: found.recipe }, assumed: found.assumed };
+  return words === '' ? undefined : { wish: {}, assumed: [], trouble: unknownRecipe(words) };
+};
+
+const bodyOf = (read: ScaleReading, reading: Reading, rest: Reading): Body => {
+  if (read.recipe !== undefined) return { wish: { recipe: read.recipe }, assumed: read.assumed };
+  if (read.lines.length > 0) return { wish: { lines: read.lines }, assumed: read.assumed };
+  const before = bodyBefore(reading);
+  const points = before !== undefined && /\b(?:it|them|that|this|these|those)\b/i.test(rest.text);
+  const near = points ? undefined : remembered(read, rest);
+  if (near) return near;
+  if (!before) return { wish: {}, assumed: [], trouble: whatPoured };
+  return { wish: before.wish, assumed: [`I took ${before.said}, which we spoke of.`] };
+};
+
+const dayOf = (days: readonly DaySaid[]): DaySaid | undefined => days.find(({ role }) => role === 'on');
+
+interface Told {
+  readonly reading: Reading;
+  readonly text: BenchText;
+}
+
+const wishOf = ({ reading, text }: Told, read: ScaleReading, body: Body, codes: Codes): Wish => {
+  const { bench } = text;
+  const { count, size, totalG } = read.target;
+  const container = bench.rest.items.find(({ letter }) => letter === 'c')?.word;
+  return {
+    action: 'pour',
+    ...body.wish,
+    ...defined({
+      count: count ?? body.wish.count,
+      size: size ?? body.wish.size,
+      totalG: totalG ?? body.wish.totalG,
+      container: container === undefined ? undefined : containerWord(container),
+      lossPercent: read.lossPercent,
+      on: dayOf(bench.days)?.past,
+      bestBefore: bench.days.find(({ role }) => role === 'best-before')?.future,
+      lot: codes.lot,
+      lots: codes.lots.length > 0 ? codes.lots : undefined,
+      note: text.note,
+      pictures: text.pictures.length > 0 ? text.pictures : undefined,
+      again: again.test(reading.text) || undefined,
+      expiredToo: expiredToo.test(bench.rest.text) || undefined,
+    }),
+  };
+};
+
+const settle = (told: Told, read: ScaleReading, wish: Wish, assumed: readonly string[]): Claim => {
+  const rest = leftover(read.board, pourWords, true);
+  if (rest.blocking.length > 0) return refuse(notInPour(rest.blocking.map(({ word }) => word)), 3.3);
+  if (wish.count === undefined) return refuse(howManyPoured, 3.3, wish);
+  const { days } = told.text.bench;
+  const aside = rest.aside.length > 0 ? [`I set aside "${rest.aside.join('", "')}".`] : [];
+  return claim(wish, 3.4, [...assumed, ...days.flatMap((day) => day.assumed ?? []), ...aside]);
+};
+
+/** "poured 24 tins of R today with lots K12, G7, bath 75, poured at 68, weighed out 371 g, filled 355 g, note: …" */
+export const claimPour = (reading: Reading): Claim | undefined => {
+  const text = readBenchText(reading);
+  const { bench } = text;
+  if (!isPour(reading, bench)) return undefined;
+  const { figures, items } = takePourFigures(bench.rest);
+  const { last: _last, ...bare } = bench.rest;
+  const board = boardOf(bench.rest.items.filter((item) => !items.includes(item)));
+  const weighed = takeWeighed(board, reading);
+  const read = readScale({ ...bare, items: free(board) });
+  const trouble = bench.trouble ?? read.trouble ?? askedBack(bench);
+  if (trouble) return refuse(trouble, 3.3);
+  const body = bodyOf(read, reading, bench.rest);
+  const codes = codesOf(reading, bench);
+  const wish = {
+    ...wishOf({ reading, text }, read, body, codes),
+    ...defined({ weighedG: weighed }),
+    ...figures,
+  };
+  if (body.trouble) return refuse(body.trouble, 3.3, wish);
+  return settle({ reading, text }, read, wish, [...body.assumed, ...codes.assumed]);
+};
+
+const askedBack = ({ lots }: BenchReading) => {
+  const unclear = lots.find(({ others }) => others);
+  return unclear && whichLot(unclear);
+};

@@ -1,0 +1,45 @@
+import type { Trouble } from '../answer.ts';
+
+export const pourExample = 'poured 24 tins of Fernlea hand balm today';
+
+const words = (text: string): ReadonlySet<string> => new Set(text.trim().split(/\s+/));
+
+/** Any of these, or a lot code, has to be in a message about a batch. */
+export const batchCues =
+  `poured pouring made batch batches correct correction fix amend change gave given give donated handed sold used finished keep kept retain retention sample returned
+  back threw thrown binned wasted discarded dropped looks look looked smells checked note notes picture pictures photo photos empty gone left looks`.split(
+    /\s+/,
+  );
+
+/** Words around a pour that ask for nothing more. */
+export const pourWords = words(`
+  poured pouring pour made make filled fill weighed weigh weighed-out out yield yielded net total came bath melted heated wax at about into by us just now again another
+  more second batch batches today yesterday day lot lots number with from using used and then it them all together got we i tins each full hot temperature temp degrees were was this that
+  called code recipe version loss no lids evening morning afternoon night before last on same past date expired all same anyway even though knowingly`);
+
+export const listWords = words(`
+  batch batches list listing show see view all our my the what which have we do got are there made poured far left open still last latest recent recently of so with tins
+  any current every everything in stock how many need needs due look looks looking quality check checks a an`);
+
+export const showWords = words(`
+  batch show see view open display details detail about what is in was of the how many much tins left are do we have status look up find tell me info made when which
+  recipe lots used went into its best before date expire`);
+
+const missing = (text: string): Trouble => ({ code: 'missing', text });
+
+export const whatPoured = missing(
+  `What was poured? Name a recipe or write out its lines, for example "${pourExample}".`,
+);
+export const howManyPoured = missing(`How many tins were poured? For example "${pourExample}".`);
+export const whichBatch = missing(
+  'Which batch? Say its code, for example "batch 26-KIVO"; "list batches" shows them all.',
+);
+export const whatWrong = missing(
+  'What was wrong with it? For example "correct 26-KIVO: it was 22 tins, two spilled".',
+);
+export const howManyGone = missing('How many? For example "gave 6 tins of 26-KIVO to the spring fair".');
+
+export const notInPour = (said: readonly string[]): Trouble => ({
+  code: 'not-understood',
+  text: `I could not place "${said.slice(0, 4).join(' ')}" in that. Put remarks after "note:", for example "${pourExample}, note: set slowly".`,
+});

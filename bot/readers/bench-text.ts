@@ -1,0 +1,83 @@
+import type { Reading } from '../reading.ts';
+import { type Place, readingWithout } from '../understand.ts';
+import { type BenchReading, readBench } from './bench-reading.ts';
+
+/** A message for the bench with its free text taken out first: nothing inside a note is an amount or a date. */
+export interface BenchText {
+  readonly bench: BenchReading;
+  readonly note?: string;
+  readonly pictures: readonly string[];
+}
+
+const link = /\bhttps?:\/\/[^\s<>"]{4,480}/gi;
+const noteTail = /(?:^|[\s,;.])(?:notes?|remarks?|nb)\s*[:=]\s*/i;
+/** The word before a link that has been taken out. */
+const pictureWord = /[\s,;]*\b(?:pictures?|photos?|pics?|images?)\W*$/i;
+/** Longest note, in characters; the rest is cut off by the schema's own limit. */
+export const longestNote = 500;
+
+const trimmed = (text: string): string => text.replace(/^[\s,;:.-]+|[\s,;]+$/g, '').slice(0, longestNote);
+
+const known = new WeakMap<Reading, BenchText>();
+
+const read = (reading: Reading): BenchText => {
+  const places: Place[] = [];
+  const pictures: string[] = [];
+  for (const match of reading.text.matchAll(link)) {
+    const url = match[0].replace(/[.,;:!?)\]]+$/, '');
+    if (!URL.canParse(url)) continue;
+    pictures.push(url);
+    places.push({ from: match.index, to: match.index + url.length });
+  }
+  const tail = noteTail.exec(reading.text);
+  const from = tail ? tail.index + tail[0].length : reading.text.length;
+  const inside = places.filter((place) => place.from >= from);
+  const said = inside.reduce(
+    (text, place) => text.replace(reading.text.slice(place.from, place.to), ''),
+    reading.text.slice(from),
+  );
+  const note = trimmed(pictures.length > 0 ? said.replace(pictureWord, '') : said);
+  if (tail) places.push({ from: tail.index, to: reading.text.length });
+  const bench = readBench(readingWithout(reading, places));
+  return { bench, pictures, ...(note === '' ? {} : { note }) };
+};
+
+/** Notes ("note: …") and links to pictures apart from the rest of the message. */
+export const readBenchText = (reading: Reading): BenchText => {
+  const before = known.get(reading);
+  if (before) return before;
+  const text = read(reading);
+  known.set(reading, text);
+  return text;
+};
+
+/** A question, or a plan: nothing that was done. */
+export const asksOrPlans = (text: string): boolean =>
+  /\?|^\W*(?:how|what|when|which|who|whom|why|where|can|could|should|shall|is|are|does|did|do|will|would|if)\b/i.test(
+    text,
+  ) ||
+  /\b(?:how (?:much|many|long)|what if|will be|going to|want to|would like|plan(?:ning)? to|before we|tomorrow|don't|dont|do not|did not|didn't|never|not yet|haven't)\b/i.test(
+    text,
+  );
+
+/** A name in the message as it was typed: "to the spring fair", "from Hive Lane". Places masked as "_" end it. */
+export const nameAfter = (
+  text: string,
+  cue: RegExp,
+): { readonly name: string; readonly place: Place } | undefined => {
+  const match = cue.exec(text);
+  if (!match) return undefined;
+  const start = match.index + match[0].length;
+  const tail = /^[^,;\n_!?]{1,100}/.exec(text.slice(start))?.[0] ?? '';
+  const end =
+    /\s(?:for|at)\s+[€£$]?\d|\s(?:on|in|with|because|and)\s|[€£$]|\s\d+[.,]\d\d(?!\d)|\.(?=\s|$)|\s-\s/.exec(
+      tail,
+    )?.index;
+  const name = tail
+    .slice(0, end ?? tail.length)
+    .replace(/\s+(?:please|pls|thanks|thank you|on)\s*$/i, '')
+    .trim();
+  return name === '' || !/\p{L}/u.test(name)
+    ? undefined
+    : { name, place: { from: match.index, to: start + name.length } };
+};

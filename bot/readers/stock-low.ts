@@ -1,0 +1,29 @@
+import { type Claim, claim, type Reading, refuse } from '../reading.ts';
+import type { BenchReading } from './bench-reading.ts';
+import { gramsRead, isAmount, nameRead } from './stock-amount.ts';
+
+const cue =
+  /\b(?:warn|alert|tell|remind|say)\b.*\b(?:below|under|less than|fewer than|low|down to)\b|\blow (?:stock )?(?:mark|warning|level|limit)\b|\blow[- ]stock\b|\bminimum stock\b|\b(?:below|under) \d.{0,20}\b(?:warn|alert)\b/i;
+const offCue =
+  /\b(?:no|without|remove|delete|forget|drop|clear|stop)\b.*\b(?:mark|warning|warn|alert|limit|level)\b|\b(?:don't|do not|dont|stop) warn/i;
+
+/** "warn me below 200 g beeswax", "low mark for shea 100 g", "no low mark for shea". */
+export const claimLow = (reading: Reading, { rest, lots }: BenchReading): Claim | undefined => {
+  const off = offCue.test(reading.text);
+  if ((!cue.test(reading.text) && !off) || lots.length > 0 || /\?/.test(reading.text)) return undefined;
+  const [name, second] = rest.items.filter(({ letter }) => letter === 'i');
+  if (!name || second || rest.items.some(({ letter }) => /[Rct]/.test(letter))) return undefined;
+  const named = nameRead(name);
+  if (named.trouble) return refuse(named.trouble, 3.2);
+  if (off) return claim({ action: 'low', ingredient: named.id, grams: null }, 3.3);
+  const [amount, more] = rest.items.filter(isAmount);
+  if (!amount || more)
+    return refuse(
+      { code: 'missing', text: 'Below how much? For example "warn me below 200 g beeswax".' },
+      3.1,
+    );
+  const read = gramsRead(amount, named.id ?? '', reading.settings.region);
+  if (read.trouble) return refuse(read.trouble, 3.2);
+  const assumed = [named.assumed, read.assumed].flatMap((each) => each ?? []);
+  return claim({ action: 'low', ingredient: named.id, grams: read.grams }, 3.3, assumed);
+};

@@ -1,0 +1,43 @@
+import type { Trouble } from '../answer.ts';
+
+export const boughtExample = 'bought 500 g beeswax lot K12, best before 2027-03, 14.50';
+
+/** Any of these, or a lot code, has to be in a message about the stock. */
+export const stockCues =
+  `bought buy got received ordered stock stocked lot lots low warn alert mark left opened open strained infused used use threw thrown binned wasted discarded spilled
+  spilt adjust really count counted weighed empty finished delivery arrived delivered have has best expires note notes bb bbe inventory shelf gone
+  running remaining poured rancid restock reorder`.split(/\s+/);
+
+const words = (text: string): ReadonlySet<string> => new Set(text.trim().split(/\s+/));
+
+/** Words around a purchase that ask for nothing more. */
+export const boughtWords = words(`
+  bought buy got received delivery arrived delivered new stock add added to put in into from at for of and with we i today yesterday lot lots batch best before bb bbe cost costs paid
+  price each per a an one bag bags pack packs packet packets bottle bottles jar jars tub tubs tin tins block blocks sack sacks box boxes can cans drum drums us the on shelf note record
+  came eur euro euros gbp usd pounds pound dollars incl excl vat tax tax-free delivery included including plus organic raw refined unrefined supplier ingredient amount date more
+  another some our pence cent cents p restocked stocked purchase purchased ordered it also no code altogether total x opened white yellow pellets virgin cold pressed extra dried g ml again`);
+
+export const listWords = words(`
+  stock show list see what which do we have got our the my all is are there in on shelf left how much many still any of level levels stocks lot lots and with inventory ingredients
+  ingredient current currently please every everything now today us have's available remaining remain supply supplies kept it them any for a an check prices price cost
+  expired open opened to past date dates i has running low short get out total grams need restock reorder buy order to`);
+
+const missing = (text: string): Trouble => ({ code: 'missing', text });
+
+export const whatBought = missing(`What was bought, and how much? For example "${boughtExample}".`);
+export const howMuchBought = (name: string): Trouble =>
+  missing(`How much ${name} was bought? For example "${boughtExample}".`);
+export const whichStock = missing(
+  'Of which lot or ingredient? For example "threw away 50 g of K12, rancid".',
+);
+export const howMuchTaken = missing(
+  'How much? For example "used 50 g of K12" or "threw away 50 g of K12, rancid".',
+);
+export const noContainers: Trouble = {
+  code: 'not-understood',
+  text: 'The stock holds ingredients only. What tins and jars cost I can note: "tins are 0.35 each".',
+};
+export const notInStock = (said: readonly string[]): Trouble => ({
+  code: 'not-understood',
+  text: `I could not place "${said.slice(0, 4).join(' ')}" in that. One purchase a line or between commas, remarks after "note:", for example "${boughtExample}".`,
+});

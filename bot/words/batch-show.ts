@@ -1,0 +1,176 @@
+import { plusDays } from '../../core/bench/days.ts';
+import { type Batch, tinsLeft } from '../../core/bench/state.ts';
+import { benchOf } from '../../core/book.ts';
+import { nameKey } from '../../core/names.ts';
+import type { Answer, Block, Trouble } from '../answer.ts';
+import type { Tools } from '../topic.ts';
+import type { BatchWish } from '../topics/batch.ts';
+import { batchFigures, versionOf } from './batch-figures.ts';
+import { batchSteps } from './batch-poured.ts';
+import {
+  batchWarnings,
+  bestBeforeText,
+  countText,
+  gramsText,
+  linesTable,
+  lookAfterDays,
+  lookDueText,
+  text,
+  tinsText,
+  yieldText,
+} from './batch-text.ts';
+import { dayText, longDayText, todayFor } from './bench-dates.ts';
+import { findBatch } from './find-lot.ts';
+import { localRules } from './warnings.ts';
+
+const howWords = {
+  given: 'given',
+  sold: 'sold',
+  used: 'used',
+  wasted: 'thrown away',
+  kept: 'kept as a sample',
+} as const;
+
+const movements = (batch: Batch): string[] => [
+  ...batch.gone.map(
+    ({ count, how, to, on }) =>
+      `${dayText(on)}: ${countText(count, batch.container)} ${howWords[how]}${to ? ` to ${to}` : ''}`,
+  ),
+  ...batch.back.map(
+    ({ count, from, on }) =>
+      `${dayText(on)}: ${countText(count, batch.container)} came back${from ? ` from ${from}` : ''}`,
+  ),
+];
+
+const remarks = (batch: Batch): string[] => [
+  ...batch.notes.map(
+    ({ on, text: note, picture }) => `${dayText(on)}: ${[note, picture].filter(Boolean).join(' ')}`,
+  ),
+  ...batch.looks.map(
+    ({ on, fine, text: said }) => `${dayText(on)}: looked at, ${fine ? 'fine' : (said ?? 'not fine')}`,
+  ),
+  ...batch.corrected.map((why) => `Corrected: ${why}`),
+];
+
+const list = (title: string, items: readonly string[]): Block[] =>
+  items.length === 0 ? [] : [text(title), { kind: 'list', items }];
+
+const short = (batch: Batch): string[] => {
+  const lines = batch.lines.filter(({ shortG = 0 }) => shortG > 0);
+  return lines.length === 0 ? [] : ['Some of it was not covered by the stock.'];
+};
+
+const heat = ({ bathC, pourC }: Batch): string => {
+  const parts = [
+    ...(bathC === undefined ? [] : [`bath ${bathC} °C`]),
+    ...(pourC === undefined ? [] : [`poured at ${pourC} °C`]),
+  ];
+  return parts.length === 0 ? '' : ` ${parts.join(', ')}.`;
+};
+
+/** Everything the book has of one batch. */
+export const showBatch = (wish: BatchWish, tools: Tools): Answer | Trouble => {
+  const { state } = tools.book;
+  const batch = findBatch(wish.lot ?? '', benchOf(state));
+  if ('code' in batch) return batch;
+  const today = todayFor(tools);
+  const version = versionOf(batch, state);
+  const over = batch.bestBefore < today ? ' That day is over: do not give it out.' : '';
+  const unknown = (batch.unknownLots ?? []).map((lot) => `lot ${lot}`);
+  const due = lookDueText(batch, today);
+  return {
+    title: `${batch.lot}: ${batch.name}${version === undefined ? '' : `, version ${version}`}`,
+    blocks: [
+      text(
+        `${tinsText(batch)}, ${tinsLeft(batch)} left. Poured on ${longDayText(batch.madeOn)}${batch.by ? ` by ${batch.by}` : ''}.${heat(batch)}`,
+      ),
+      text(`${bestBeforeText(batch)}${over}`),
+      linesTable(batch),
+      text(`Weighed out: ${gramsText(batch.weighedG)}.`),
+      ...yieldText(batch),
+      ...short(batch).map(text),
+      ...(unknown.length > 0 ? [text(`Named, but not in the stock: ${unknown.join(', ')}.`)] : []),
+      ...list('Where it went', movements(batch)),
+      ...list('Notes', remarks(batch)),
+      ...(due ? [text(due)] : []),
+    ],
+    figures: batchFigures(batch, state),
+    warnings: batchWarnings(batch),
+    next: batchSteps(batch, tools),
+  };
+};
+
+/** Most batches told in one answer, the latest first. */
+const mostListed = 40;
+
+const isDue = (batch: Batch, today: string): boolean =>
+  batch.looks.length === 0 && tinsLeft(batch) > 0 && plusDays(batch.madeOn, lookAfterDays) <= today;
+
+const chosen = (wish: BatchWish, tools: Tools, today: string): readonly Batch[] => {
+  const key = wish.recipe === undefined ? undefined : nameKey(wish.recipe);
+  const all: Batch[] = [];
+  for (const batch of benchOf(tools.book.state).batches.values()) {
+    if (key !== undefined && nameKey(batch.name) !== key) continue;
+    if (wish.which === 'open' && tinsLeft(batch) <= 0) continue;
+    if (wish.which === 'looks' && !isDue(batch, today)) continue;
+    all.push(batch);
+  }
+  return all.sort((a, b) => (a.madeOn === b.madeOn ? b.seq - a.seq : a.madeOn < b.madeOn ? 1 : -1));
+};
+
+const nothing = (wish: BatchWish): string => {
+  if (wish.which === 'looks') return 'No batch waits for a look.';
+  const of = wish.recipe === undefined ? '' : ` of ${wish.recipe}`;
+  return `No ${wish.which === 'open' ? 'batch with something left' : 'batch'}${of} yet. Write one down: "poured 24 tins of Fernlea hand balm today".`;
+};
+
+const batchTable = (batches: readonly Batch[], today: string): Block => ({
+  kind: 'table',
+  columns: [
+    { title: 'lot', align: 'left' },
+    { title: 'what', align: 'left' },
+    { title: 'made', align: 'left' },
+    { title: 'best before', align: 'left' },
+    { title: 'left', align: 'right' },
+  ],
+  rows: batches.map((batch) => [
+    batch.lot,
+    batch.name,
+    batch.madeOn,
+    `${batch.bestBefore}${batch.bestBefore < today ? ' (over)' : ''}`,
+    `${tinsLeft(batch)}/${batch.count}`,
+  ]),
+});
+
+const listFigures = (batches: readonly Batch[], count: number): Answer['figures'] => ({
+  count,
+  batches: batches.map((batch) => ({
+    lot: batch.lot,
+    recipe: batch.name,
+    made_on: batch.madeOn,
+    best_before: batch.bestBefore,
+    containers: batch.count,
+    left: tinsLeft(batch),
+  })),
+});
+
+/** The book of batches, the latest first. */
+export const listBatches = (wish: BatchWish, tools: Tools): Answer => {
+  const today = todayFor(tools);
+  const all = chosen(wish, tools, today);
+  const shown = all.slice(0, mostListed);
+  const more = all.length > shown.length ? [text(`And ${all.length - shown.length} older ones.`)] : [];
+  const due =
+    wish.which === 'looks' ? [] : shown.filter((batch) => isDue(batch, today)).map(({ lot }) => lot);
+  const look =
+    due.length > 0
+      ? [text(`A look is due: ${due.slice(0, 8).join(', ')}. Say "${due[0]} looks fine", or what is wrong.`)]
+      : [];
+  return {
+    title: wish.recipe === undefined ? 'Batches' : `Batches of ${wish.recipe}`,
+    blocks: shown.length === 0 ? [text(nothing(wish))] : [batchTable(shown, today), ...more, ...look],
+    figures: listFigures(shown, all.length),
+    warnings: shown.length === 0 ? [] : [localRules],
+    ...(shown[0] ? { next: [{ label: `Show ${shown[0].lot}`, say: `batch ${shown[0].lot}` }] } : {}),
+  };
+};

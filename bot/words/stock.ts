@@ -1,0 +1,161 @@
+import { lotKey } from '../../core/bench/codes.ts';
+import { isExpired } from '../../core/bench/draw.ts';
+import type { BenchEvent } from '../../core/bench/events.ts';
+import type { Bench, Lot } from '../../core/bench/state.ts';
+import { benchOf } from '../../core/book.ts';
+import { defined } from '../../core/defined.ts';
+import { fail, ok, type Result } from '../../core/result.ts';
+import type { Answer, Trouble } from '../answer.ts';
+import type { Tools } from '../topic.ts';
+import type { StockWish } from '../topics/stock.ts';
+import { gramsText, text } from './batch-text.ts';
+import { dayText, dayTrouble, todayFor } from './bench-dates.ts';
+import { lowAfter, lowIn } from './bench-low.ts';
+import { findLot } from './find-lot.ts';
+import { by } from './recipe-table.ts';
+import { recordBought } from './stock-bought.ts';
+import { lotFigures, lotName } from './stock-figures.ts';
+import { recordInfused } from './stock-infused.ts';
+import { listStock, showLot } from './stock-list.ts';
+import { recordTaken } from './stock-taken.ts';
+import { shortName } from './warnings.ts';
+
+type Action = StockWish['action'];
+type Answering = (wish: StockWish, tools: Tools) => Answer | Trouble | Promise<Answer | Trouble>;
+type OnLot = Extract<Action, 'counted' | 'opened' | 'dated' | 'note'>;
+
+const eventFor: Readonly<Record<OnLot, (lot: Lot, wish: StockWish, on: string) => BenchEvent>> = {
+  counted: ({ lot }, { grams, why }, on) => ({
+    kind: 'lot-counted',
+    lot,
+    leftG: grams ?? 0,
+    on,
+    ...defined({ why }),
+  }),
+  opened: ({ lot }, _wish, on) => ({ kind: 'lot-opened', lot, on }),
+  dated: ({ lot }, { bestBefore, why }) => ({
+    kind: 'lot-dated',
+    lot,
+    bestBefore: bestBefore ?? null,
+    ...defined({ why }),
+  }),
+  note: ({ lot }, { note }, on) => ({ kind: 'lot-noted', lot, on, text: note ?? '' }),
+};
+
+const mostNotes = 200;
+
+const lotTrouble = (lot: Lot, wish: StockWish, on: string): Trouble | undefined => {
+  if (wish.action === 'opened' && on < lot.on)
+    return {
+      code: 'out-of-range',
+      text: `Lot ${lot.lot} came on ${dayText(lot.on)}, after ${dayText(on)}. Which day was it opened?`,
+    };
+  if (wish.action === 'note' && lot.notes.length >= mostNotes)
+    return {
+      code: 'out-of-range',
+      text: `Lot ${lot.lot} has ${lot.notes.length} notes already; that is all one lot can hold.`,
+    };
+  return undefined;
+};
+
+const saidOf: Readonly<
+  Record<OnLot, (before: Lot, after: Lot, on: string, wish: StockWish) => readonly string[]>
+> = {
+  counted: (before, after, on, { why }) => [
+    `Lot ${after.lot} stands at ${gramsText(after.leftG)} now (was ${gramsText(before.leftG)}), counted on ${dayText(on)}.${why ? ` Reason: ${why}` : ''}`,
+    'Batches that drew from it stay as they are.',
+  ],
+  opened: (_before, after, on) => [
+    `Lot ${after.lot} was opened on ${dayText(on)}. Opened oils tire sooner: keep it full, closed, cool and dark.`,
+  ],
+  dated: (before, after) => [
+    `Lot ${after.lot}: ${after.bestBefore ? `best before ${dayText(after.bestBefore)}` : 'no best before'} (was ${before.bestBefore ? dayText(before.bestBefore) : 'none'}).`,
+    'Batches poured before keep the date they got: correct them if it was wrong.',
+  ],
+  note: (_before, after, _on, { note }) => [`Noted for lot ${after.lot}: ${note ?? ''}`],
+};
+
+const recordOnLot = async (wish: StockWish & { action: OnLot }, tools: Tools): Promise<Answer | Trouble> => {
+  const today = todayFor(tools);
+  const on = wish.on ?? today;
+  const wrongDay = dayTrouble(on, today);
+  if (wrongDay) return wrongDay;
+  const decide = (bench: Bench): Result<{ events: readonly BenchEvent[]; value: Lot }, Trouble> => {
+    const lot = findLot(wish.lot ?? '', bench);
+    if ('code' in lot) return fail(lot);
+    const trouble = lotTrouble(lot, wish, on);
+    return trouble ? fail(trouble) : ok({ events: [eventFor[wish.action](lot, wish, on)], value: lot });
+  };
+  const changed = await tools.book.change((state) => decide(benchOf(state)), by(tools));
+  if (!changed.ok) return changed.problem;
+  const { value: before, state } = changed.value;
+  const bench = benchOf(state);
+  const lot = bench.lots.get(lotKey(before.lot)) as Lot;
+  return {
+    title: `Lot ${lot.lot}: ${lotName(lot)}`,
+    blocks: [
+      ...saidOf[wish.action](before, lot, on, wish).map(text),
+      ...(isExpired(lot, today) ? [text('It is past its date and will not be drawn by itself.')] : []),
+      ...lowAfter(bench, today, [lot.ingredient]).map(text),
+    ],
+    figures: { lots: [lotFigures(lot, today)] },
+    warnings: [],
+    next: [{ label: 'Stock', say: 'stock' }],
+  };
+};
+
+const onLot =
+  (action: OnLot): Answering =>
+  (wish, tools) =>
+    recordOnLot({ ...wish, action }, tools);
+
+/** Most marks a group has. */
+const mostMarks = 500;
+
+const markLow: Answering = async (wish, tools) => {
+  const { ingredient = '', grams = null } = wish;
+  const { low } = benchOf(tools.book.state);
+  if (grams !== null && !low.has(ingredient) && low.size >= mostMarks)
+    return { code: 'out-of-range', text: `This book has ${mostMarks} marks already.` };
+  if (grams === null && !low.has(ingredient))
+    return {
+      code: 'not-found',
+      text: `There is no mark for ${shortName(ingredient)}. Set one: "warn me below 200 g beeswax".`,
+    };
+  await tools.book.record({ kind: 'low-mark-set', ingredient, grams: grams === 0 ? null : grams }, by(tools));
+  const bench = benchOf(tools.book.state);
+  const said = grams
+    ? `I tell you when less than ${gramsText(grams)} ${shortName(ingredient)} are left.`
+    : `No mark for ${shortName(ingredient)} any more.`;
+  return {
+    title: `Mark: ${shortName(ingredient)}`,
+    blocks: [text(said), ...lowAfter(bench, todayFor(tools), [ingredient]).map(text)],
+    figures: {
+      ingredient,
+      below_g: grams,
+      low: lowIn(bench, todayFor(tools)).map(({ ingredient: what, gramsLeft, belowG }) => ({
+        ingredient: what,
+        grams_left: gramsLeft,
+        below_g: belowG,
+      })),
+    },
+    warnings: [],
+    next: [{ label: 'Running low', say: 'running low' }],
+  };
+};
+
+const answers: Readonly<Record<Action, Answering>> = {
+  bought: recordBought,
+  infused: recordInfused,
+  taken: recordTaken,
+  counted: onLot('counted'),
+  opened: onLot('opened'),
+  dated: onLot('dated'),
+  note: onLot('note'),
+  low: markLow,
+  list: listStock,
+  show: showLot,
+};
+
+/** Answers whatever was said about the stock. */
+export const answerStock: Answering = (wish, tools) => answers[wish.action](wish, tools);
