@@ -143,8 +143,8 @@ export const claimBatch = (reading: Reading): Claim | undefined => {
     claimLook(reading, text.bench) ??
     claimList(text) ??
     claimShow(reading, text) ??
-    claimPourRest(reading) ??
-    noBatchSaid(reading, text)
+    noBatchSaid(reading, text) ??
+    claimPourRest(reading)
   );
 };
 

@@ -1,6 +1,7 @@
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
 import type { SettingsWish } from '../topics/settings.ts';
 import { leftover } from './leftover.ts';
+import { type FoundAt, readCap, readZone } from './settings-bench.ts';
 import { readLoss, readStep } from './settings-numbers.ts';
 import { type Found, readCurrency, readRegion, readRole, readUnits } from './settings-words.ts';
 import { boardOf, take } from './target.ts';
@@ -8,7 +9,7 @@ import { boardOf, take } from './target.ts';
 const showing =
   /^\W*(?:(?:please|can|could|you|i|we|me|us|the|show|see|view|list|what|what's|whats|are|is|our|my|current|group|group's|open|display|all|read|tell|check|to|want|let|look|at|how|have|set|hi|hello|hey|pipkin|get|give)\b[\s,'!]*)*(?:settings?|preferences|set-up|setup)\W*(?:please|pls|thanks|thank you|now|of|for|this|group|our|the|are|we|using|right|currently|\W)*$/i;
 const asking =
-  /^\W*(?:(?:what|which|what's|whats|hi|hello|hey|pipkin|please)\b[\s,']*)+(?:is\s+|are\s+)?(?:our\s+|the\s+|my\s+|current\s+)*(?:region|units?|currency|default loss|loss allowance)\b(?:\W|are|is|we|in|using|set|do|have|use|our|current|to|it|please)*$/i;
+  /^\W*(?:(?:what|which|what's|whats|hi|hello|hey|pipkin|please)\b[\s,']*)+(?:is\s+|are\s+)?(?:our\s+|the\s+|my\s+|current\s+)*(?:region|units?|currency|default loss|loss allowance|time ?zone)\b(?:\W|are|is|we|in|using|set|do|have|use|our|current|to|it|please)*$/i;
 
 const refusing = /\b(?:don't|dont|do not|never)\b/i;
 /** Words of other topics: a message with one of these is about more than a setting. */
@@ -42,7 +43,20 @@ const strangers = (reading: Reading, wish: SettingsWish): boolean => {
 
 const namesSomething = (reading: Reading): boolean => reading.items.some((item) => /[Ric]/.test(item.letter));
 
-const changes = (reading: Reading): Claim | undefined => {
+/** The message without what has been read already: its items left out, its letters blanked. */
+const withoutPlaces = (reading: Reading, places: readonly Required<FoundAt>['place'][]): Reading => ({
+  ...reading,
+  items: reading.items.filter((item) => !places.some(({ from, to }) => item.from < to && item.to > from)),
+  corrected: places.reduce(
+    (text, { from, to }) => text.slice(0, from) + ' '.repeat(to - from) + text.slice(to),
+    places.length > 0 ? reading.text : reading.corrected,
+  ),
+});
+
+const changes = (whole: Reading): Claim | undefined => {
+  const own: readonly FoundAt[] = [readZone(whole), readCap(whole)];
+  const places = own.flatMap(({ place }) => place ?? []);
+  const reading = withoutPlaces(whole, places);
   const text = reading.corrected;
   const found: readonly Found[] = [
     readRole(text),
@@ -51,6 +65,7 @@ const changes = (reading: Reading): Claim | undefined => {
     readRegion(text),
     readUnits(text),
     readCurrency(text),
+    ...own,
   ];
   const trouble = found.find((each) => each.trouble)?.trouble;
   if (trouble) return refuse(trouble, 2.4);

@@ -15,11 +15,13 @@ const request = z.strictObject({
     .max(50, 'A loss of more than 50 % is more waste than balm. Try "set loss to 5%".')
     .optional(),
   writerRole: settingsSchema.shape.writerRole.optional(),
+  zone: settingsSchema.shape.zone,
+  capMonths: settingsSchema.shape.capMonths,
 });
 export type SettingsWish = z.output<typeof request>;
 
 const spoken = (values: SlashValues): string => {
-  const { region, units, currency, step, loss, writers } = values;
+  const { region, units, currency, step, loss, writers, zone, months } = values;
   const parts = [
     region === undefined ? '' : `region ${region}`,
     units === undefined ? '' : `units ${units}`,
@@ -31,13 +33,15 @@ const spoken = (values: SlashValues): string => {
       : /^every/i.test(String(writers))
         ? 'everyone may write'
         : `only role ${writers} may write`,
+    zone === undefined ? '' : `time zone ${zone}`,
+    months === undefined ? '' : `best before at most ${months} months`,
   ].filter(Boolean);
   return parts.length === 0 ? 'settings' : parts.join(', ');
 };
 
 export const settings = topic({
   name: 'settings',
-  summary: 'Region, units, currency, what your scale reads, loss allowance, who may write.',
+  summary: 'Region, units, currency, scale, loss, who may write, time zone, best-before ceiling.',
   request,
   examples: [
     { say: 'settings', means: {} },
@@ -46,6 +50,8 @@ export const settings = topic({
     { say: 'set loss to 5%', means: { lossPercent: 5 }, changes: true },
     { say: 'units oz, currency EUR', means: { units: 'oz', currency: 'EUR' }, changes: true },
     { say: 'only role Bench may write', means: { writerRole: 'Bench' }, changes: true },
+    { say: 'time zone Europe/Lisbon', means: { zone: 'Europe/Lisbon' }, changes: true },
+    { say: 'best before at most 9 months', means: { capMonths: 9 }, changes: true },
   ],
   slash: {
     options: z.object({
@@ -55,6 +61,8 @@ export const settings = topic({
       step: z.enum(['1', '0.1', '0.01', '0.001']).optional().describe('What your scale reads, in grams'),
       loss: z.number().min(0).max(50).optional().describe('Loss allowance in percent'),
       writers: z.string().max(100).optional().describe('Role that may write, or "everyone"'),
+      zone: z.string().max(60).optional().describe('Where your days begin, for example Europe/Lisbon'),
+      months: z.int().min(1).max(60).optional().describe('Best before at most so many months after a pour'),
     }),
     say: spoken,
   },

@@ -1,3 +1,4 @@
+import { usualCapMonths } from '../../core/bench/best-before.ts';
 import { type Settings, settingsSchema } from '../../core/settings.ts';
 import type { Answer } from '../answer.ts';
 import type { Tools } from '../topic.ts';
@@ -19,6 +20,8 @@ const rows = (settings: Settings): string[][] => [
   ['scale reads', `${settings.stepG} g`],
   ['loss allowance', `${plain(settings.lossPercent)} %`],
   ['who writes', settings.writerRole === null ? 'every member' : `role ${settings.writerRole}`],
+  ['time zone', settings.zone ?? 'UTC (not set)'],
+  ['best before', `at most ${settings.capMonths ?? `${usualCapMonths} (usual)`} months`],
 ];
 
 const rowOf: Readonly<Record<keyof SettingsWish, number>> = {
@@ -28,6 +31,8 @@ const rowOf: Readonly<Record<keyof SettingsWish, number>> = {
   stepG: 3,
   lossPercent: 4,
   writerRole: 5,
+  zone: 6,
+  capMonths: 7,
 };
 
 /** What was changed, as it stands now: "region US, scale reads 0.01 g". */
@@ -43,6 +48,8 @@ const figuresOf = (settings: Settings): Answer['figures'] => ({
   step_g: settings.stepG,
   loss_percent: settings.lossPercent,
   writer_role: settings.writerRole,
+  zone: settings.zone ?? null,
+  cap_months: settings.capMonths ?? null,
 });
 
 /** Shows the group's settings, changed first if the wish says so. */

@@ -1,0 +1,76 @@
+import { isZone } from '../../core/bench/days.ts';
+import type { Reading } from '../reading.ts';
+import { echo } from './ask-back.ts';
+import { type Found, none } from './settings-words.ts';
+
+/** What was found, and the stretch of the message that said it. */
+export interface FoundAt extends Found {
+  readonly place?: { readonly from: number; readonly to: number };
+}
+
+const zones: readonly string[] = Intl.supportedValuesOf('timeZone');
+const plainKey = (name: string): string => name.toLowerCase().replace(/[\s_-]+/g, '');
+
+const zoneCue =
+  /\b(?:our |the |my |group's )?time[ -]?zone\b(?:\s+(?:to|is|as|in|of|for|us|set))*\s*[:=]?\s*([A-Za-z][A-Za-z_+/-]*(?:[ -]?[A-Za-z]+){0,2}(?:[+-]\d{1,2})?)/i;
+
+/** "Europe/Lisbon" however it is cased, "Lisbon" where only one zone ends so, "UTC". */
+const zoneOf = (said: string): string | undefined => {
+  const key = plainKey(said);
+  if (/^(?:utc|gmt)$/.test(key)) return 'UTC';
+  const whole = zones.find((zone) => plainKey(zone) === key);
+  if (whole) return whole;
+  const cities = zones.filter((zone) => plainKey(zone.split('/').at(-1) ?? '') === key);
+  if (cities.length === 1) return cities[0];
+  return said.includes('/') && isZone(said) ? said : undefined;
+};
+
+const badZone = (said: string): Found => ({
+  wish: {},
+  trouble: {
+    code: 'bad-quantity',
+    text: `I do not know the time zone "${echo(said)}". Give it by region and city, for example "time zone Europe/Lisbon".`,
+  },
+});
+
+/** "time zone Europe/Lisbon": where the group's days begin. */
+export const readZone = ({ text }: Reading): FoundAt => {
+  const match = zoneCue.exec(text);
+  const said = match?.[1]?.replace(/\s+(?:please|pls|thanks|thank you|now|and)\b.*$/i, '');
+  if (!match || said === undefined || /^(?:please|now|again|for|are|do)$/i.test(said)) return none;
+  const place = { from: match.index, to: match.index + match[0].indexOf(said) + said.length };
+  const zone = zoneOf(said);
+  return zone === undefined ? badZone(said) : { wish: { zone }, place };
+};
+
+const capCue =
+  /\b(?:best[ -]before|bbe?|shelf[ -]life)\b(?:\s+(?:is|of|for|our|everything|all|batches|after|the|pour|should|be|set|to|ceiling|limit|cap))*\s+(?:at most|no more than|not more than|never (?:more|longer) than|max(?:imum)?(?: of)?|up to|limit(?:ed to)?|ceiling(?: of)?|cap(?:ped at)?|to)\s+(\d{1,3}|a|one|two|three|six|nine|twelve|eighteen)\s+(months?|years?)\b/i;
+const numbers: Readonly<Record<string, number>> = {
+  a: 1,
+  one: 1,
+  two: 2,
+  three: 3,
+  six: 6,
+  nine: 9,
+  twelve: 12,
+  eighteen: 18,
+};
+
+const badCap: Found = {
+  wish: {},
+  trouble: {
+    code: 'out-of-range',
+    text: 'A best before lies 1 to 60 months after the pour. For example "best before at most 9 months".',
+  },
+};
+
+/** "best before at most 9 months": the group's own ceiling. */
+export const readCap = ({ text }: Reading): FoundAt => {
+  const match = capCue.exec(text);
+  if (!match) return none;
+  const said = match[1]?.toLowerCase() ?? '';
+  const count = Object.hasOwn(numbers, said) ? (numbers[said] ?? 0) : Number(said);
+  const capMonths = /^year/i.test(match[2] ?? '') ? count * 12 : count;
+  if (capMonths < 1 || capMonths > 60) return badCap;
+  return { wish: { capMonths }, place: { from: match.index, to: match.index + match[0].length } };
+};
