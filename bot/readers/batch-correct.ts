@@ -48,12 +48,18 @@ const changesIn = (reading: Reading, bench: BenchReading, lot: string): Changes 
   });
 };
 
+/** "update recipe Winter balm: …" changes a recipe, not a batch of it. */
+const isElsewhere = ({ text, items }: Reading): boolean =>
+  !/\b(?:correct|correction)\b/i.test(text) ||
+  /\brecipe\b/i.test(text) ||
+  items.some(({ letter }) => /[%p]/.test(letter));
+
 /** "correct 26-KIVO: it was 22 tins, two spilled" */
 export const claimCorrect = (reading: Reading): Claim | undefined => {
   if (!cue.test(reading.text) || /\?/.test(reading.text)) return undefined;
   const { bench } = readBenchText(reading);
   const meant = batchMeant(reading, bench, true);
-  if (meant.said?.kind === 'lot') return undefined;
+  if (meant.said ? meant.said.kind === 'lot' : isElsewhere(reading)) return undefined;
   if (meant.lot === undefined) {
     const aboutBatch =
       /\bbatch\b/i.test(reading.text) && !bench.rest.items.some(({ letter }) => letter === 'i');

@@ -166,8 +166,13 @@ describe('the cost of a batch', () => {
 
   it('should leave purchases with a lot to the stock', async () => {
     const house = await testHouse();
-    troubleIn(await house.say('bought 500 g beeswax lot K12, best before 2027-03, 14.50'));
-    expect((await house.keeper.open('local')).state.prices).toBeUndefined();
+    // The stock notes the lot, and the price beside it.
+    const said = await house.say('bought 500 g beeswax lot K12, best before 2027-03, 14.50');
+    expect(said.topic).toBe('stock');
+    expect((await house.keeper.open('local')).state.prices?.beeswax).toMatchObject({
+      price: '14.5',
+      pack: { amount: 500, unit: 'g' },
+    });
   });
 
   it('should use a currency without coins as it is', async () => {
