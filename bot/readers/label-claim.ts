@@ -2,7 +2,8 @@ import { defined } from '../../core/defined.ts';
 import type { RecipeLine } from '../../core/recipe.ts';
 import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { takeOwnIngredients, takeRemembered, takeSubject } from './body.ts';
-import { freshHerbs, takeAnalyses, withoutDoubts, withWatched } from './check-parts.ts';
+import { settleDoubts } from './check-doubts.ts';
+import { freshHerbs, takeAnalyses, withWatched } from './check-parts.ts';
 import { takeLabelAmounts } from './label-amounts.ts';
 import { amountsBefore, bodyBefore, continued, hasBody, type LabelRead, lastLabel } from './label-last.ts';
 import { takeParts } from './label-parts.ts';
@@ -20,7 +21,8 @@ const markFresh = (lines: readonly RecipeLine[], fresh: readonly string[]): read
 
 const readAll = (reading: Reading): LabelRead => {
   const { text } = reading;
-  const board = boardOf(withoutDoubts(withWatched(reading.items, text), text));
+  const { items, assumed } = settleDoubts(withWatched(reading.items, text), text);
+  const board = boardOf(items);
   const last = lastLabel(reading);
   const parts = takeParts(board, text);
   const { trouble: sizeTrouble, ...sizes } = takeSizes(board, text, last?.strip !== undefined);
@@ -37,6 +39,7 @@ const readAll = (reading: Reading): LabelRead => {
     board,
     subject: {
       ...subject,
+      assumed: [...subject.assumed, ...assumed],
       ...defined({ lines: subject.lines && markFresh(subject.lines, freshHerbs(board.items, text)) }),
     },
     fields: { ...parts.said, ...sizes, ...counted, ...(analyses.length > 0 ? { analyses } : {}) },
@@ -57,7 +60,9 @@ const isListQuestion = (reading: Reading): boolean =>
 const settle = (reading: Reading, read: LabelRead): Claim => {
   const { subject, fields, trouble } = read;
   const strong = isQuoted(fields) ? 3.4 : isListQuestion(reading) && fields.region !== undefined ? 3.2 : 3;
-  if (trouble) return refuse(trouble, strong, hasBody(read) ? undefined : lastLabel(reading));
+  // "Lids 0.08 each" is a price: without a recipe or a label before it nothing here is sure.
+  const sure = hasBody(read) || lastLabel(reading) !== undefined;
+  if (trouble) return refuse(trouble, sure ? strong : 1.2, hasBody(read) ? undefined : lastLabel(reading));
   if (subject.ingredient) return refuse(labelOfPart, 1.5);
   const said = defined({ recipe: subject.recipe, lines: subject.lines });
   if (hasBody(read)) return claim({ ...said, ...fields }, strong, subject.assumed);

@@ -83,7 +83,7 @@ export const claimTrace = (reading: Reading): Claim | undefined => {
   )
     return undefined;
   const bench = readBench(reading);
-  if (isNext(reading, bench)) return claim({ lot: bench.lots[0]?.code ?? '' }, 2.6);
+  if (isNext(reading, bench)) return claim({ lot: bench.lots[0]?.code ?? '' }, 3.1);
   const all = everything(reading, bench);
   if (all) return all;
   if (!asksWay.test(bench.rest.text) && !(follows && asksSheet.test(reading.text))) return undefined;
