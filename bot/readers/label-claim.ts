@@ -1,5 +1,6 @@
 import { defined } from '../../core/defined.ts';
 import type { RecipeLine } from '../../core/recipe.ts';
+import type { Trouble } from '../answer.ts';
 import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { takeOwnIngredients, takeRemembered, takeSubject } from './body.ts';
 import { settleDoubts } from './check-doubts.ts';
@@ -57,12 +58,22 @@ const isListQuestion = (reading: Reading): boolean =>
   /\binci\b|\bingredients? list\b|\blist of ingredients\b/i.test(reading.text) &&
   reading.items.some(({ letter }) => letter === 'R');
 
+const weightOf = (reading: Reading, { fields }: LabelRead): number => {
+  if (isQuoted(fields)) return 3.4;
+  return isListQuestion(reading) && fields.region !== undefined ? 3.2 : 3;
+};
+
+/** "Lids 0.08 each" is a price: without a recipe, or a label before it, nothing is sure. */
+const troubled = (reading: Reading, read: LabelRead, trouble: Trouble): Claim => {
+  if (hasBody(read)) return refuse(trouble, weightOf(reading, read));
+  const last = lastLabel(reading);
+  return refuse(trouble, last ? weightOf(reading, read) : 1.2, last);
+};
+
 const settle = (reading: Reading, read: LabelRead): Claim => {
   const { subject, fields, trouble } = read;
-  const strong = isQuoted(fields) ? 3.4 : isListQuestion(reading) && fields.region !== undefined ? 3.2 : 3;
-  // "Lids 0.08 each" is a price: without a recipe or a label before it nothing here is sure.
-  const sure = hasBody(read) || lastLabel(reading) !== undefined;
-  if (trouble) return refuse(trouble, sure ? strong : 1.2, hasBody(read) ? undefined : lastLabel(reading));
+  const strong = weightOf(reading, read);
+  if (trouble) return troubled(reading, read, trouble);
   if (subject.ingredient) return refuse(labelOfPart, 1.5);
   const said = defined({ recipe: subject.recipe, lines: subject.lines });
   if (hasBody(read)) return claim({ ...said, ...fields }, strong, subject.assumed);
