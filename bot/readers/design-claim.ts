@@ -19,7 +19,7 @@ import {
 } from './design-words.ts';
 import type { Item } from './item.ts';
 import { leftover } from './leftover.ts';
-import { takeStocked } from './substitute-choice.ts';
+import { asksForShelf, takeStocked } from './substitute-choice.ts';
 import { type Board, boardOf } from './target.ts';
 
 export const designExample = 'vegan stick that survives 38 C, no nuts, with shea and mango';
@@ -79,8 +79,10 @@ const comesUpWith = (reading: Reading): boolean =>
   /\b(?:come|coming|came|dream|think|make) up\b/.test(reading.text.toLowerCase());
 
 const isOtherRequest = (reading: Reading): boolean =>
-  anyWord(reading, otherRequests) ||
-  reading.items.some((item) => item.letter === 'R' || item.letter === 'r' || item.letter === 'M');
+  anyWord(
+    reading,
+    asksForShelf(reading) ? otherRequests.filter((word) => word !== 'stock') : otherRequests,
+  ) || reading.items.some((item) => item.letter === 'R' || item.letter === 'r' || item.letter === 'M');
 
 /** Lines with grams, or shares that already make a whole, are a recipe and no wish. */
 const isWrittenOut = (items: readonly Item[]): boolean => {

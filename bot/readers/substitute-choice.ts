@@ -50,9 +50,11 @@ const takeStretch = (board: Board, text: string, shape: RegExp): boolean => {
   return true;
 };
 
+export const asksForShelf = ({ corrected }: Reading): boolean => fromShelf.test(corrected);
+
 /** "Only what is in stock", "with what we have". */
 export const takeStocked = (board: Board, reading: Reading): Pick<Choice, 'stocked'> => {
-  if (!fromShelf.test(reading.corrected)) return {};
+  if (!asksForShelf(reading)) return {};
   takeWords(board, stockWords);
   return { stocked: true };
 };

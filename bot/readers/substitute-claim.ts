@@ -74,6 +74,10 @@ const settle = (board: Board, said: Said, draft: Draft, sure: boolean): Claim =>
 const asking =
   `what whats what's which ideas idea suggestions options alternatives closest nearest else`.split(' ');
 
+/** "Only what is in stock, no cocoa butter" has a "what" that asks for nothing. */
+const asksWhat = (reading: Reading, { stocked }: Choice): boolean =>
+  anyWord(reading, stocked ? asking.filter((word) => !word.startsWith('what')) : asking);
+
 /** "Is it vegan?", "does it contain nuts?", "I swapped …": told or asked about, not asked for. */
 const isOnlyAsked = ({ text }: Reading): boolean =>
   /^\W*(?:is|are|does|do|has|did|was|were|isn't|doesn't)\b/i.test(text)
@@ -128,7 +132,7 @@ const chosenAgain = (board: Board, reading: Reading, choice: Choice): Claim | un
     return undefined;
   if (leftover(board, known, false).blocking.length > 0) return undefined;
   const { scores: _scores, about: _about, ...rest } = last;
-  return claim(withChoice(rest, choice), 2.6);
+  return claim(withChoice(rest, choice), 2.7);
 };
 
 /** "A cheaper Fernlea hand balm", "Fernlea hand balm from what we have": no ingredient is named, the recipe is. */
@@ -211,7 +215,7 @@ export const claimSubstitute = (reading: Reading): Claim | undefined => {
   const board = boardOf(reading.items);
   const choice = takeChoice(board, reading);
   const part = takePart(board);
-  const taken = takePhrase(board, anyWord(reading, asking));
+  const taken = takePhrase(board, asksWhat(reading, choice));
   const withouts = takeWithouts(board);
   const wants = wantsOut(withouts);
   const chosen = isChosen(choice) && !taken && !wants;

@@ -5,6 +5,7 @@ import { type Box, overlap } from '../../../core/chart/box.ts';
 import type { ChartLayout } from '../../../core/chart/chart-layout.ts';
 import type { ChartMark, MeltChartSpec, Point } from '../../../core/chart/chart-spec.ts';
 import { meltChart } from '../../../core/chart/melt-chart.ts';
+import type { Recipe } from '../melt/blends.ts';
 import { balm, candelillaBalm, chartOf, drawn, places, stick, swapChartOf, words } from './specs.ts';
 
 const boxesOf = ({ texts, marks }: ChartLayout): readonly (Box & { readonly name: string })[] => [
@@ -54,6 +55,32 @@ const usual: readonly (readonly [string, MeltChartSpec])[] = [
   ['marks close together', { ...chartOf(balm), marks: crowd }],
   ['a long name', chartOf(balm, 'dark', 'Very <long> & "winter" balm '.repeat(8))],
 ];
+
+const wax = fc.constantFrom('beeswax', 'candelilla-wax', 'carnauba-wax', 'rice-bran-wax', 'sunflower-wax');
+const butter = fc.constantFrom('cocoa-butter', 'shea-butter', 'mango-butter', 'coconut-oil', 'kokum-butter');
+const shares = fc.tuple(fc.integer({ min: 3, max: 35 }), fc.integer({ min: 0, max: 45 }));
+
+/** A balm of one wax, one butter and oil. */
+const anyBalm: fc.Arbitrary<Recipe> = fc
+  .tuple(wax, butter, shares)
+  .map(([firm, soft, [w, b]]) => ({ [firm]: w, [soft]: b, 'sunflower-oil': 100 - w - b }));
+
+const theme = fc.constantFrom('light' as const, 'dark' as const);
+
+describe('the chart of any two balms', () => {
+  property.prop([anyBalm, anyBalm, theme], { numRuns: 150 })(
+    'should keep its texts apart and inside, in light and in dark',
+    (before, after, shade) => {
+      for (const spec of [swapChartOf(before, after, shade), chartOf(after, shade)]) {
+        const { layout } = drawn(spec);
+        expect(layout.texts.length).toBeGreaterThan(10);
+        expect(clashes(layout)).toEqual([]);
+        expect(outside(layout)).toEqual([]);
+        expect(crossed(layout)).toEqual([]);
+      }
+    },
+  );
+});
 
 describe('the chart of solids', () => {
   it.each(usual)(
