@@ -217,9 +217,10 @@ const claimShown = (reading: Reading, old: DesignRequest): Claim | undefined => 
 /** "Would that survive 40 C?" asks what the proposal does; "make it survive 40 C" wishes for another. */
 const asksForecast = (reading: Reading): boolean =>
   reading.last?.topic === 'design' &&
-  /\b(?:would|will|does|do|can|could|how)\b.{0,12}\b(?:that|it|this|they|these)\b.{0,20}\b(?:surviv\w*|melt\w*|hold|stand|soften\w*|cope)\b/i.test(
-    reading.text,
-  ) &&
+  (/\b(?:heat(?:ing)? plan|water ?bath|chart|graph|pour(?:ing)? (?:temp\w*|at|hot))\b/i.test(reading.text) ||
+    /\b(?:would|will|does|do|can|could|how)\b.{0,12}\b(?:that|it|this|they|these)\b.{0,20}\b(?:surviv\w*|melt\w*|hold|stand|soften\w*|cope)\b/i.test(
+      reading.text,
+    )) &&
   !/\b(?:you|we|i) (?:make|get)\b/i.test(reading.text);
 
 const ceilingWords = 'under below less most max maximum up over within budget cheaper'.split(' ');

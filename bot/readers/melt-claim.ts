@@ -148,9 +148,11 @@ export const claimMelt = (reading: Reading): Claim | undefined => {
     reading.last?.topic === 'melt' &&
     reading.items.some((item) => /[tRi]/.test(item.letter) || isBareHeat(reading, item));
   if (!anyWord(reading, cues) && !follows) return undefined;
-  const strong = anyWord(reading, strongCues) || follows;
   const board = boardOf(reading.items);
   const survivesC = takeTemperature(board);
+  // A temperature beside a word of heat and a saved recipe is a question of heat, whatever talk is around it.
+  const named = survivesC !== undefined && reading.items.some((item) => item.letter === 'R');
+  const strong = anyWord(reading, strongCues) || follows || named;
   takeShape(board, /nc/); // "firm enough for a stick"
   const subject = subjectOf(board, reading);
   const bare = survivesC ?? takeBareTemperature(board, reading);
