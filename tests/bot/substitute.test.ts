@@ -111,12 +111,15 @@ describe('which goes out and which comes in', () => {
     `swap beeswax for moonwax in ${hand}`,
     `save recipe Vegan ${hand}: swap`,
     `is ${hand} vegan?`,
-    'does Fernlea mint lip balm contain nuts?',
     'swap places',
     'what can replace a smile?',
     'no more than 3 tins',
   ])('should not be taken for a swap: %s', async (say) => {
     troubleIn(await saying(say));
+  });
+
+  it('should leave a question about nuts to the look at a balm', async () => {
+    expect((await saying('does Fernlea mint lip balm contain nuts?')).topic).toBe('check');
   });
 
   it.each([
