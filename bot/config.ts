@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { defined } from '../core/defined.ts';
 import { fail, ok, type Result } from '../core/result.ts';
 import { type LogLevel, logLevels } from './log.ts';
 
@@ -7,6 +8,10 @@ export interface Config {
   readonly token?: string;
   readonly apiUrl?: string;
   readonly storeUrl: string;
+  /** Folder of the daily backups; "none" turns them off. Unset, like the two below: `backupPlan` says. */
+  readonly backupDir?: string;
+  readonly backupKeep?: number;
+  readonly backupHour?: number;
   /** Unset: each front-end takes what suits it. */
   readonly logLevel?: LogLevel;
 }
@@ -18,6 +23,14 @@ export const defaultStoreUrl = 'data/book';
 
 const isHttp = (text: string): boolean => URL.canParse(text) && /^https?:$/.test(new URL(text).protocol);
 const isBareUrl = (text: string): boolean => !/[?#]/.test(text) && !/^https?:\/\/[^/]*@/i.test(text);
+
+/** A whole number in plain digits. */
+const wholeBetween = (least: number, most: number, fault: string) =>
+  z
+    .string()
+    .regex(/^\d{1,4}$/, fault)
+    .transform(Number)
+    .refine((value) => value >= least && value <= most, fault);
 
 /** Values are not quoted in any of these sentences: a token put on the wrong line must not be shown. */
 const schema = z.object({
@@ -32,6 +45,9 @@ const schema = z.object({
     .transform((url) => url.replace(/\/+$/, ''))
     .optional(),
   STORE_URL: z.string().max(1000, 'is too long').optional(),
+  BACKUP_DIR: z.string().max(1000, 'is too long').optional(),
+  BACKUP_KEEP: wholeBetween(1, 3650, 'must be a number of days from 1 to 3650').optional(),
+  BACKUP_HOUR: wholeBetween(0, 23, 'must be an hour from 0 to 23').optional(),
   LOG_LEVEL: z.enum(logLevels, `must be one of ${logLevels.join(', ')}`).optional(),
 });
 
@@ -49,12 +65,17 @@ export const readConfig = (env: Environment): Result<Config, readonly string[]> 
   const read = schema.safeParse(filledIn(env));
   if (!read.success)
     return fail(read.error.issues.map(({ path, message }) => `${path.join('.')} ${message}.`));
-  const { DISCORD_TOKEN: token, DISCORD_API_URL: apiUrl, STORE_URL, LOG_LEVEL: logLevel } = read.data;
+  const { data } = read;
   return ok({
-    storeUrl: STORE_URL ?? defaultStoreUrl,
-    ...(token ? { token } : {}),
-    ...(apiUrl ? { apiUrl } : {}),
-    ...(logLevel ? { logLevel } : {}),
+    storeUrl: data.STORE_URL ?? defaultStoreUrl,
+    ...defined({
+      token: data.DISCORD_TOKEN,
+      apiUrl: data.DISCORD_API_URL,
+      logLevel: data.LOG_LEVEL,
+      backupDir: data.BACKUP_DIR,
+      backupKeep: data.BACKUP_KEEP,
+      backupHour: data.BACKUP_HOUR,
+    }),
   });
 };
 

@@ -41,6 +41,14 @@ export const demoRecipes: readonly DemoRecipe[] = [
 
 const circle = "Fernlea Makers' Circle";
 
+/** True for a book that holds the demo recipes as they were put there and nothing else: nobody would miss it. */
+export const isOnlyDemo = async (book: Book): Promise<boolean> => {
+  const { seq } = book.state;
+  if (seq === 0 || seq > demoRecipes.length) return false;
+  const entries = await book.entries(1, seq);
+  return entries.every(({ who }) => who === circle);
+};
+
 /**
  * Puts the demo recipes into a book nobody has written in yet. A store that cannot be written is no reason not to
  * start: the maker is told when there is something of their own to record.

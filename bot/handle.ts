@@ -1,13 +1,17 @@
 import type { Answer, Reply, Trouble } from './answer.ts';
+import { isForgettingDue } from './book/forgetting.ts';
 import type { Book, Keeper } from './book/keeper.ts';
 import { NotRecorded, StoreTrouble } from './book/trouble.ts';
-import { choose, notUnderstood } from './choose.ts';
+import { writtenBy } from './book/written-by.ts';
+import { type Chosen, choose, notUnderstood } from './choose.ts';
 import { complete } from './complete.ts';
+import { noFiles } from './files/given.ts';
+import { type HeldFiles, heldFiles } from './files/held.ts';
 import type { Heard } from './heard.ts';
 import { memory } from './memory.ts';
 import { echo } from './readers/ask-back.ts';
 import { maxMessageLength } from './readers/tidy.ts';
-import type { Claim, Last } from './reading.ts';
+import type { Claim, Last, Reading } from './reading.ts';
 import type { Completion, Tools, Topic } from './topic.ts';
 import { topics } from './topics.ts';
 import { understand } from './understand.ts';
@@ -64,11 +68,28 @@ const programFault = (id: string): Trouble => ({
   text: `Something went wrong on my side (fault ${id}). Try it once more, or another way: "help".`,
 });
 
-const toolsFor = (heard: Heard, book: Book): Tools => ({
+/** The group's book; where its waiting time to be forgotten is over, it is forgotten first. */
+const openFor = async (keeper: Keeper, { group, at }: Heard): Promise<Book> => {
+  const book = await keeper.open(group);
+  if (isForgettingDue(book.state, at)) await book.forget((state) => isForgettingDue(state, at));
+  return book;
+};
+
+/** While a book waits to be forgotten, everybody who asks anything is told in time to object. */
+const withForgetting = (answer: Answer, { state: { forgetting } }: Book): Answer => {
+  if (!forgetting) return answer;
+  const text = `Everything in this book will be forgotten after ${forgetting.due.slice(0, 16).replace('T', ' ')} UTC, as ${forgetting.name ?? 'a member'} asked. "keep everything" stops it, "export" saves a copy.`;
+  return { ...answer, warnings: [...answer.warnings, { code: 'forgetting-soon', text }] };
+};
+
+const toolsFor = (heard: Heard, book: Book, held: HeldFiles): Tools => ({
   at: heard.at,
-  book,
+  book: writtenBy(book, heard.member),
   member: heard.member,
   channel: heard.channel,
+  files: heard.files ?? noFiles,
+  held,
+  openly: heard.openly ?? false,
   settings: heard.region ? { ...book.state.settings, region: heard.region } : book.state.settings,
 });
 
@@ -88,6 +109,14 @@ const takenUp = (last: Last | undefined, request: Readonly<Record<string, unknow
   return made ? [`It is ${made.name}.`] : [];
 };
 
+/** The answer with what was taken up, assumed and set aside on the way to it. */
+const finished = (answer: Answer, { claim }: Chosen, reading: Reading, book: Book): Answer => {
+  const request = claim.kind === 'request' ? claim.request : {};
+  const assumed = claim.kind === 'request' ? claim.assumed : [];
+  const aside = reading.aside.map((words) => `I set aside "${echo(words)}".`);
+  return withForgetting(withAssumed(answer, [...takenUp(reading.last, request), ...assumed, ...aside]), book);
+};
+
 /** Ids for faults: short enough to read out, counted within the process. */
 const faultIds = () => {
   let count = 0;
@@ -101,13 +130,15 @@ const faultIds = () => {
 export const pipkin = ({ keeper, onFault }: Wiring): Pipkin => {
   const conversations = memory();
   const nextId = faultIds();
+  const held = heldFiles();
 
   const answered = async (heard: Heard): Promise<Reply> => {
     if (heard.text.length > maxMessageLength) return { topic: null, error: tooLong };
-    const book = await keeper.open(heard.group);
-    const tools = toolsFor(heard, book);
+    const book = await openFor(keeper, heard);
+    const tools = toolsFor(heard, book, held);
     const last = conversations.recall(heard);
-    const reading = understand(heard.text, book.state, tools.settings, last, heard.at);
+    const attached = tools.files.attached.map(({ name }) => name);
+    const reading = { ...understand(heard.text, book.state, tools.settings, last, heard.at), attached };
     const chosen = choose(reading, topics);
     if (!chosen) return { topic: null, error: notUnderstood(reading) };
     const { topic, claim } = chosen;
@@ -118,12 +149,7 @@ export const pipkin = ({ keeper, onFault }: Wiring): Pipkin => {
     if ('code' in answer) return { topic: topic.name, error: answer };
     if (answer.made)
       conversations.keep(heard, { topic: topic.name, request: claim.request, made: answer.made });
-    const said = [
-      ...takenUp(reading.last, claim.request),
-      ...claim.assumed,
-      ...reading.aside.map((words) => `I set aside "${echo(words)}".`),
-    ];
-    return { topic: topic.name, request: claim.request, answer: withAssumed(answer, said) };
+    return { topic: topic.name, request: claim.request, answer: finished(answer, chosen, reading, book) };
   };
 
   const afterFault = (heard: Heard, fault: unknown): Trouble => {

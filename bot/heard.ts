@@ -1,4 +1,5 @@
 import type { Region } from '../core/settings.ts';
+import type { Files } from './files/given.ts';
 
 /** Who is asking. `manages` is true for those who manage the group (and for the owner of a private book). */
 export interface Member {
@@ -17,4 +18,8 @@ export interface Heard {
   readonly at: number;
   /** Overrides the group's region for this message (the one-shot command's `--region`). */
   readonly region?: Region;
+  /** Files that came with it, and how to get at those it names. */
+  readonly files?: Files;
+  /** True where others will read the answer too: what is not for everyone is left out of it. */
+  readonly openly?: boolean;
 }

@@ -1,15 +1,20 @@
+import { everyIndex } from './alongside.ts';
+import type { BackupPlan } from './book/backup.ts';
 import { settleAll } from './book/journal-long.ts';
 import type { Keeper } from './book/keeper.ts';
 import { openKeeper } from './book/keeper-open.ts';
-import { openStore } from './book/store.ts';
+import { isHalfRestored } from './book/restore.ts';
+import { openStore, type Store } from './book/store.ts';
+import { StoreTrouble } from './book/trouble.ts';
 import { localGroup } from './console/local.ts';
 import { seedDemo } from './demo.ts';
 import { type Pipkin, pipkin } from './handle.ts';
 import { faultFields, type Log, type LogLevel } from './log.ts';
 import { Agenda } from './remind/agenda.ts';
-import { waitingAlongside, waitingGroups } from './remind/index-key.ts';
+import { waitingGroups } from './remind/index-key.ts';
 import { ReminderLoop } from './remind/loop.ts';
 import type { Sender } from './remind/sender.ts';
+import { keepRounds } from './rounds.ts';
 
 /** Everything a front-end needs, with the store open. */
 export interface House {
@@ -32,20 +37,43 @@ export interface RemindAbout {
   readonly clock: () => number;
 }
 
-/** Opens the store and puts the bot together over it. Rejects with a plain sentence when the store cannot be used. */
-export const openHouse = async (storeUrl: string, log: Log, level: LogLevel): Promise<House> => {
+const openWhole = async (storeUrl: string): Promise<Store> => {
   const store = await openStore(storeUrl);
+  if (!(await isHalfRestored(store))) return store;
+  await store.close();
+  throw new StoreTrouble(
+    'damaged',
+    `A restore into the store "${store.shown}" was cut off. Run "npm run restore" with the same backup file once more.`,
+  );
+};
+
+/** Opens the store and puts the bot together over it. Rejects with a plain sentence when the store cannot be used. */
+export const openHouse = async (...about: Parameters<typeof openAll>): Promise<House> =>
+  (await openAll(...about)).house;
+
+interface Opened {
+  readonly house: House;
+  readonly store: Store;
+}
+
+const openAll = async (
+  storeUrl: string,
+  log: Log,
+  level: LogLevel,
+  backups?: BackupPlan,
+): Promise<Opened> => {
+  const store = await openWhole(storeUrl);
   if (!store.readOnly) await settleAll(store);
   const agenda = new Agenda();
-  const alongside = waitingAlongside((group, at) => agenda.set(group, at));
-  const keeper = openKeeper(store, { alongside });
+  const keeper = openKeeper(store, { alongside: everyIndex((group, at) => agenda.set(group, at)) });
+  const endRounds = keepRounds({ keeper, store, log, level, backups });
   let loop: ReminderLoop | undefined;
   let faults = 0;
   const onFault = (id: string, fault: unknown): void => {
     faults++;
     log.error('fault', { id, ...faultFields(fault, level) });
   };
-  return {
+  const house: House = {
     pipkin: pipkin({ keeper, onFault }),
     keeper,
     faults: () => faults,
@@ -61,14 +89,26 @@ export const openHouse = async (storeUrl: string, log: Log, level: LogLevel): Pr
     },
     async close() {
       await loop?.stop();
+      await endRounds();
       await keeper.close();
     },
   };
+  return { house, store };
 };
 
-/** The same for whoever sits at this machine: a new local book starts with the demo recipes. */
-export const openHouseHere = async (...about: Parameters<typeof openHouse>): Promise<House> => {
-  const house = await openHouse(...about);
+/** Says that the demo recipes were once put into this store: a book that was forgotten does not get them again. */
+const demoKey = 'd/demo';
+
+const seedOnce = async ({ house, store }: Opened): Promise<void> => {
+  if (store.readOnly || (await store.keyv.get(demoKey)) !== undefined) return;
   await seedDemo(await house.keeper.open(localGroup), Date.now());
-  return house;
+  // Not being able to is no reason not to start: it is tried again next time.
+  await store.writeAll([{ key: demoKey, value: true }]).catch(() => undefined);
+};
+
+/** The same for whoever sits at this machine: a new store's local book starts with the demo recipes. */
+export const openHouseHere = async (...about: Parameters<typeof openAll>): Promise<House> => {
+  const opened = await openAll(...about);
+  await seedOnce(opened);
+  return opened.house;
 };

@@ -1,5 +1,6 @@
+import type { BackupPlan } from './book/backup.ts';
 import { type Config, loadEnvFile, readConfig } from './config.ts';
-import { filesFolder, historyFile, localGroup } from './console/local.ts';
+import { backupFolder, filesFolder, historyFile, localGroup } from './console/local.ts';
 import { type House, openHouse, openHouseHere } from './house.ts';
 import { type Log, logTo } from './log.ts';
 import { warmPictures } from './pictures/warm.ts';
@@ -44,11 +45,27 @@ const inGroupChat = async (token: string, { apiUrl }: Config, house: House, log:
   await running.stopped;
 };
 
+/** Where the daily backups go: beside the books, two weeks of them, from three in the morning on, unless set otherwise. */
+const backupPlan = ({
+  storeUrl,
+  backupDir,
+  backupKeep = 14,
+  backupHour = 3,
+}: Config): BackupPlan | undefined =>
+  backupDir === 'none'
+    ? undefined
+    : { folder: backupDir ?? backupFolder(storeUrl), keep: backupKeep, hour: backupHour };
+
 const start = async (config: Config): Promise<void> => {
   warmPictures();
   const level = config.logLevel ?? (config.token ? 'info' : 'error');
   const log = logTo((line) => process.stderr.write(line), level, Date.now);
-  const house = await (config.token ? openHouse : openHouseHere)(config.storeUrl, log, level);
+  const house = await (config.token ? openHouse : openHouseHere)(
+    config.storeUrl,
+    log,
+    level,
+    backupPlan(config),
+  );
   try {
     await (config.token ? inGroupChat(config.token, config, house, log) : inTerminal(config, house));
   } finally {

@@ -34,6 +34,8 @@ export interface Reading {
   /** When the message was written, epoch milliseconds: "today" is the group's own day at that instant. */
   readonly at: number;
   readonly last?: Last;
+  /** Names of files that came with the message. */
+  readonly attached?: readonly string[];
 }
 
 /**

@@ -2,6 +2,8 @@ import type { z } from 'zod';
 import type { Settings } from '../core/settings.ts';
 import type { Answer, Trouble } from './answer.ts';
 import type { Book } from './book/keeper.ts';
+import type { Files } from './files/given.ts';
+import type { HeldFiles } from './files/held.ts';
 import type { Member } from './heard.ts';
 import type { Claim, Reading } from './reading.ts';
 
@@ -12,6 +14,11 @@ export interface Tools {
   readonly member: Member;
   /** Where it was asked. */
   readonly channel: string;
+  /** Files that came with the message, or that it may name. */
+  readonly files: Files;
+  readonly held: HeldFiles;
+  /** True where others will read the answer too. */
+  readonly openly: boolean;
   /** The group's settings, with this message's region if one was given. */
   readonly settings: Settings;
 }

@@ -1,6 +1,7 @@
 import type { Topic } from './topic.ts';
 import { batch } from './topics/batch.ts';
 import { bench } from './topics/bench.ts';
+import { book } from './topics/book.ts';
 import { check } from './topics/check.ts';
 import { claim } from './topics/claim.ts';
 import { convert } from './topics/convert.ts';
@@ -37,6 +38,7 @@ export const topics: readonly Topic[] = [
   bench,
   stock,
   batch,
+  book,
   convert,
   ingredient,
   recipe,

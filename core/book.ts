@@ -14,11 +14,13 @@ import {
 } from './cost/prices.ts';
 import { defined } from './defined.ts';
 import { afterYield, type Yields, yieldNoted, yieldRemoved, yieldsSchema } from './infuse/yields.ts';
+import { bookEvents, type Forgetting, forgettingSchema, type PartPut } from './parts/part.ts';
+import { afterBenchPut, withoutContact } from './parts/put-bench.ts';
 import { recipeLines, recipeName } from './recipe.ts';
+import { recipeId, type SavedRecipe, savedRecipe } from './saved-recipe.ts';
 import { defaultSettings, type Settings, settingsSchema } from './settings.ts';
 
-/** A recipe's id within its book, made by the bot. Looked up with Object.hasOwn: "constructor" is a fair id too. */
-export const recipeId = z.string().regex(/^[a-z0-9][a-z0-9-]{0,79}$/);
+export { recipeId, type SavedRecipe, savedRecipe };
 
 /** Longest group and member ids, in UTF-16 units. */
 export const maxIdLength = 200;
@@ -51,31 +53,26 @@ export const bookEvent = z.discriminatedUnion('kind', [
   yieldNoted,
   yieldRemoved,
   ...benchEvents,
+  ...bookEvents,
 ]);
 export type BookEvent = z.output<typeof bookEvent>;
 
-/** One written event: `seq` counts 1, 2, 3 … within the group, `at` is an ISO instant, `who` a member id. */
+/**
+ * One written event: `seq` counts 1, 2, 3 … within the group, `at` is an ISO instant, `who` a member id and `name` what
+ * they were called then. Where one request wrote several events, `first` is the number of the first of them, on all the
+ * others.
+ */
 export const bookEntry = z.strictObject({
   v: z.literal(1),
   group: z.string().min(1).max(maxIdLength),
   seq: z.int().min(1),
   at: z.iso.datetime(),
   who: z.string().max(maxIdLength),
+  name: z.string().min(1).max(100).optional(),
+  first: z.int().min(1).optional(),
   event: bookEvent,
 });
 export type BookEntry = z.output<typeof bookEntry>;
-
-/**
- * A saved recipe as it stands now. `versions` holds the sequence number of the event that wrote each version, so
- * that an old version is read back from the journal instead of being carried along in memory.
- */
-export const savedRecipe = z.strictObject({
-  id: recipeId,
-  name: recipeName,
-  lines: recipeLines,
-  versions: z.array(z.int()).min(1),
-});
-export type SavedRecipe = z.output<typeof savedRecipe>;
 
 export const bookState = z.strictObject({
   v: z.literal(1),
@@ -89,6 +86,8 @@ export const bookState = z.strictObject({
   yields: yieldsSchema.optional(),
   /** Lots, batches, reactions and the reminder; their own maps, see core/bench. */
   bench: z.custom<Bench>((value) => typeof value === 'object' && value !== null).optional(),
+  /** Everything is to be forgotten, and when. */
+  forgetting: forgettingSchema.optional(),
 });
 export type BookState = z.output<typeof bookState>;
 
@@ -112,6 +111,7 @@ interface Draft {
   prices: Prices | undefined;
   labour: Labour | undefined;
   yields: Yields | undefined;
+  forgetting: Forgetting | undefined;
   /** Version lists made during this fold; any other list may belong to an older state and is copied first. */
   readonly owned: Set<number[]>;
 }
@@ -151,23 +151,78 @@ const applyRecipe = (draft: Draft, seq: number, event: RecipeEvent): void => {
   } else delete recipes[id];
 };
 
-const apply = (draft: Draft, { seq, at, event }: BookEntry): void => {
+/** A record with one value as given, or without it. */
+const withKey = <T>(
+  record: Readonly<Record<string, T>> | undefined,
+  id: string,
+  value: T | null,
+): Record<string, T> => {
+  const entries = Object.entries(record ?? {}).filter(([key]) => key !== id);
+  return Object.fromEntries(value === null ? entries : [...entries, [id, value]]);
+};
+
+const applyPut = (draft: Draft, put: PartPut, seq: number): void => {
+  switch (put.part) {
+    case 'recipe': {
+      const recipes = ownRecipes(draft);
+      if (put.value === null) delete recipes[put.id];
+      else recipes[put.id] = put.value;
+      return;
+    }
+    case 'settings':
+      draft.settings = put.value ?? defaultSettings;
+      return;
+    case 'price':
+      draft.prices = withKey(draft.prices, put.id, put.value);
+      return;
+    case 'labour':
+      draft.labour = put.value ?? undefined;
+      return;
+    case 'yield':
+      draft.yields = withKey(draft.yields, put.id, put.value);
+      return;
+    default:
+      draft.bench = afterBenchPut(draft.bench ?? emptyBench, put, seq);
+  }
+};
+
+type MoneyEvent = Extract<
+  BookEvent,
+  { readonly kind: 'price-noted' | 'price-removed' | 'labour-set' | 'yield-noted' | 'yield-removed' }
+>;
+
+const applyMoney = (draft: Draft, at: string, event: MoneyEvent): void => {
+  if (event.kind === 'labour-set') {
+    const { kind: _kind, ...labour } = event;
+    draft.labour = labour;
+  } else if (event.kind === 'yield-noted' || event.kind === 'yield-removed')
+    draft.yields = afterYield(draft.yields ?? {}, event);
+  else draft.prices = afterPrice(draft.prices ?? {}, event, at);
+};
+
+const apply = (draft: Draft, { seq, at, who, name, event }: BookEntry): void => {
   switch (event.kind) {
     case 'settings-changed':
       draft.settings = settingsSchema.parse({ ...draft.settings, ...event.settings });
       return;
     case 'price-noted':
     case 'price-removed':
-      draft.prices = afterPrice(draft.prices ?? {}, event, at);
-      return;
-    case 'labour-set': {
-      const { kind: _kind, ...labour } = event;
-      draft.labour = labour;
-      return;
-    }
+    case 'labour-set':
     case 'yield-noted':
     case 'yield-removed':
-      draft.yields = afterYield(draft.yields ?? {}, event);
+      applyMoney(draft, at, event);
+      return;
+    case 'parts-put':
+      for (const put of event.puts) applyPut(draft, put, seq);
+      return;
+    case 'contact-forgotten':
+      draft.bench = withoutContact(draft.bench ?? emptyBench, event.id);
+      return;
+    case 'forgetting-asked':
+      draft.forgetting = { due: event.due, who, ...defined({ name }) };
+      return;
+    case 'forgetting-stopped':
+      draft.forgetting = undefined;
       return;
     default:
       if (isRecipeEvent(event)) applyRecipe(draft, seq, event);
@@ -189,11 +244,19 @@ export const afterEntries = (state: BookState, entries: readonly BookEntry[]): B
     prices: state.prices,
     labour: state.labour,
     yields: state.yields,
+    forgetting: state.forgetting,
     owned: new Set(),
   };
   for (const entry of entries) apply(draft, entry);
-  const { settings, recipes, prices, labour, yields, bench } = draft;
-  return { v: 1, seq: last.seq, settings, recipes, ...defined({ prices, labour, yields, bench }) };
+  const { settings, recipes, ...more } = draft;
+  const { prices, labour, yields, bench, forgetting } = more;
+  return {
+    v: 1,
+    seq: last.seq,
+    settings,
+    recipes,
+    ...defined({ prices, labour, yields, bench, forgetting }),
+  };
 };
 
 /** The book after one more entry. Pure; entries must come in order of `seq`. */

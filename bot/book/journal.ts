@@ -15,6 +15,8 @@ export interface Journal {
   }>;
   /** One old entry, or undefined when there is none. Throws StoreTrouble `damaged`. */
   entry(seq: number): Promise<BookEntry | undefined>;
+  /** Entries `from` to `to`, both included, up to the first that is not there. Throws StoreTrouble `damaged`. */
+  entries(from: number, to: number): Promise<readonly BookEntry[]>;
   /**
    * Writes entries, and further small keys with them, all or nothing; on disk when it resolves. Throws NotRecorded,
    * and then none of them is there. `alongside` is at most 50 changes.
@@ -112,6 +114,17 @@ const load = async (store: Store, group: string): Promise<{ state: BookState; si
   return { state: afterEntries(start, tail), sinceSnapshot: tail.length };
 };
 
+const entriesFrom = async (store: Store, group: string, from: number, to: number): Promise<BookEntry[]> => {
+  const found: BookEntry[] = [];
+  for (let next = Math.max(1, from); next <= to; ) {
+    const entries = await block(store, group, next);
+    for (const entry of entries) if (entry.seq <= to) found.push(entry);
+    if (entries.length < blockSize) break;
+    next += blockSize;
+  }
+  return found;
+};
+
 /** The journal of `group` in `store`. Throws StoreTrouble `bad-group`. */
 export const journalOf = (store: Store, group: string): Journal => {
   const keys = keysOf(group);
@@ -130,6 +143,7 @@ export const journalOf = (store: Store, group: string): Journal => {
         return load(store, group);
       }),
     entry: (seq) => reading(store, () => entry(seq)),
+    entries: (from, to) => reading(store, () => entriesFrom(store, group, from, to)),
     append: (entries, alongside = []) => writing(() => long.append(entries, alongside)),
     beginForgetting: () => writing(() => long.beginForgetting()),
     finishForgetting: () =>

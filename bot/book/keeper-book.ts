@@ -8,7 +8,9 @@ import {
 } from '../../core/book.ts';
 import { ok, type Result } from '../../core/result.ts';
 import type { Journal } from './journal.ts';
-import type { Book, By, Decided, Recorded } from './keeper.ts';
+import type { Book, By, Decided, PastEntry, Recorded } from './keeper.ts';
+import { keysOf } from './names.ts';
+import { RecentStates } from './recent-states.ts';
 import type { Change } from './store.ts';
 import { NotRecorded } from './trouble.ts';
 
@@ -38,6 +40,7 @@ export class OpenBook implements Book {
   #state: BookState;
   #sinceSnapshot: number;
   #inDoubt = false;
+  readonly #recent = new RecentStates();
   #last: Promise<unknown> = Promise.resolve();
 
   constructor(
@@ -79,18 +82,20 @@ export class OpenBook implements Book {
     const changed = this.#queue(async () => {
       const decided = decide(this.#state);
       if (!decided.ok) return decided;
-      const { events, value } = decided.value;
-      const entries = events.length === 0 ? [] : await this.#write(events, by);
+      const { events, past, rewritten, value } = decided.value;
+      const entries = past ? await this.#adopt(past) : await this.#writeSome(events, by, rewritten);
       return ok({ entries, value, state: this.#state });
     });
     this.#queue(() => this.#snapshotWhenDue()).catch(() => {});
     return changed;
   }
 
-  forget(): Promise<'gone' | 'begun'> {
+  forget(still: (state: BookState) => boolean = () => true): Promise<'gone' | 'begun' | 'kept'> {
     return this.#queue(async () => {
+      if (!still(this.#state)) return 'kept';
       await this.#journal.beginForgetting();
       this.#state = emptyBook;
+      this.#recent.clear();
       this.#sinceSnapshot = 0;
       return (await this.#journal.finishForgetting()) ? 'gone' : 'begun';
     });
@@ -98,6 +103,18 @@ export class OpenBook implements Book {
 
   entry(seq: number): Promise<BookEntry | undefined> {
     return this.#journal.entry(seq);
+  }
+
+  entries(from: number, to: number): Promise<readonly BookEntry[]> {
+    return this.#journal.entries(from, to);
+  }
+
+  async stateAt(seq: number): Promise<BookState> {
+    const now = this.#state;
+    if (seq === now.seq) return now;
+    const start = this.#recent.nearest(seq);
+    if (start.seq === seq) return start;
+    return afterEntries(start, await this.#journal.entries(start.seq + 1, seq));
   }
 
   /** Resolves when nothing is being written any more. */
@@ -128,24 +145,76 @@ export class OpenBook implements Book {
       throw new NotRecorded('failed', { cause });
     });
     this.#state = state;
+    this.#recent.clear();
     this.#sinceSnapshot = sinceSnapshot;
     this.#inDoubt = false;
   }
 
-  async #write(events: readonly BookEvent[], by: By): Promise<readonly BookEntry[]> {
-    const before = this.#state;
+  #writeSome(
+    events: readonly BookEvent[],
+    by: By,
+    rewritten: readonly BookEntry[] = [],
+  ): Promise<readonly BookEntry[]> {
+    if (rewritten.length > 0) return this.#writeAgain(events, by, rewritten);
+    return events.length === 0 ? Promise.resolve([]) : this.#write(events, by);
+  }
+
+  #write(events: readonly BookEvent[], by: By, also: readonly Change[] = []): Promise<readonly BookEntry[]> {
+    const { seq } = this.#state;
     const at = new Date(by.at).toISOString();
-    const entries = events.map((event, index) => {
-      const draft = { v: 1, group: this.group, seq: before.seq + 1 + index, at, who: by.who, event };
-      // By way of JSON, so that the book in memory is exactly the one that will be read back.
-      return bookEntry.parse(JSON.parse(JSON.stringify(draft)));
-    });
+    const name = by.name?.trim().slice(0, 100);
+    const about = { v: 1, group: this.group, at, who: by.who, ...(name ? { name } : {}) };
+    const drafts = events.map((event, index) => ({
+      ...about,
+      seq: seq + 1 + index,
+      ...(index > 0 ? { first: seq + 1 } : {}),
+      event,
+    }));
+    return this.#append(drafts, also);
+  }
+
+  #adopt(past: readonly PastEntry[]): Promise<readonly BookEntry[]> {
+    const keys = keysOf(this.group);
+    const over = this.#state.seq - past.length;
+    if (over > 40) throw new RangeError('a history goes into a book with nothing of its own in it');
+    // What was there is written over, and what would be left behind it goes in the same step.
+    const also = Array.from({ length: Math.max(0, over) }, (_, at) => ({
+      key: keys.entry(past.length + at + 1),
+      value: undefined,
+    }));
+    const drafts = past.map((entry) => ({ ...entry, v: 1, group: this.group }));
+    this.#recent.clear();
+    return this.#append(drafts, [...also, { key: keys.snapshot, value: undefined }], emptyBook);
+  }
+
+  /** What must be gone for good goes from the entries, the snapshot and the memory in one step. */
+  async #writeAgain(
+    events: readonly BookEvent[],
+    by: By,
+    rewritten: readonly BookEntry[],
+  ): Promise<readonly BookEntry[]> {
+    const keys = keysOf(this.group);
+    const changes = rewritten.map((entry) => ({ key: keys.entry(entry.seq), value: bookEntry.parse(entry) }));
+    const entries = await this.#write(events, by, [...changes, { key: keys.snapshot, value: undefined }]);
+    this.#recent.clear();
+    this.#sinceSnapshot = snapshotEvery;
+    return entries;
+  }
+
+  async #append(
+    drafts: readonly unknown[],
+    also: readonly Change[],
+    onto: BookState = this.#state,
+  ): Promise<readonly BookEntry[]> {
+    const before = this.#state;
+    // By way of JSON, so that the book in memory is exactly the one that will be read back.
+    const entries = drafts.map((draft) => bookEntry.parse(JSON.parse(JSON.stringify(draft))));
     // Folded before it is written: an entry that cannot be folded must not get into the journal.
-    const state = afterEntries(before, entries);
-    await this.#journal.append(
-      entries,
-      this.#alongside({ group: this.group, before, after: state, events: entries.map(({ event }) => event) }),
-    );
+    const state = afterEntries(onto, entries);
+    const done = entries.map(({ event }) => event);
+    const alongside = this.#alongside({ group: this.group, before, after: state, events: done });
+    await this.#journal.append(entries, [...alongside, ...also]);
+    if (onto === before) this.#recent.keep(before);
     this.#state = state;
     this.#sinceSnapshot += entries.length;
     return entries;

@@ -1,16 +1,27 @@
 import type { BookEntry, BookEvent, BookState } from '../../core/book.ts';
 import type { Result } from '../../core/result.ts';
 
-/** Who recorded something, and when (epoch milliseconds). */
+/** Who recorded something, and when (epoch milliseconds). `name` is what they are called, for the history. */
 export interface By {
   readonly who: string;
   readonly at: number;
+  readonly name?: string | undefined;
 }
+
+/** An entry as another book had it: it keeps its day, its member and its number. */
+export type PastEntry = Omit<BookEntry, 'v' | 'group'>;
 
 /** What a change comes to: its events, all or none of them written, and what the answer needs to know of them. */
 export interface Decided<T> {
   readonly events: readonly BookEvent[];
   readonly value: T;
+  /**
+   * Instead of events: a whole history, numbered from 1 without a hole, in place of all there is. Only for a book with
+   * nothing of its own in it.
+   */
+  readonly past?: readonly PastEntry[];
+  /** Entries of this book, at most 40, that are written again without something that has to be gone for good. */
+  readonly rewritten?: readonly BookEntry[];
 }
 
 export interface Recorded<T> {
@@ -36,13 +47,18 @@ export interface Book {
    */
   change<T, P>(decide: (state: BookState) => Result<Decided<T>, P>, by: By): Promise<Result<Recorded<T>, P>>;
   /**
-   * Deletes everything this group ever recorded, for good; the book is then empty and can be written to again.
-   * `begun` when the store failed on the way: then the next writing or opening finishes it. Throws NotRecorded when it
-   * could not begin, and then nothing has changed.
+   * Deletes everything this group ever recorded, for good; the book is then empty and can be written to again. With
+   * `still` only if that says so of the book as it stands when its turn has come, else `kept`. `begun` when the store
+   * failed on the way: then the next writing or opening finishes it. Throws NotRecorded when it could not begin, and
+   * then nothing has changed.
    */
-  forget(): Promise<'gone' | 'begun'>;
+  forget(still?: (state: BookState) => boolean): Promise<'gone' | 'begun' | 'kept'>;
   /** Reads back one old entry, or undefined when there is none with this number. */
   entry(seq: number): Promise<BookEntry | undefined>;
+  /** Reads back the entries numbered `from` to `to`, both included, as far as they are there. */
+  entries(from: number, to: number): Promise<readonly BookEntry[]>;
+  /** The book as it stood after entry `seq`; 0 gives the empty book. Quick for recent ones, else read from the journal. */
+  stateAt(seq: number): Promise<BookState>;
 }
 
 /** Opens books by group. One keeper per process and store. */

@@ -23,6 +23,8 @@ const seqDigits = 12;
 export const indexKinds = {
   /** What the daily reminders need to know of a group without opening its book. */
   waiting: 'w',
+  /** Groups that asked for everything to be forgotten, and when. */
+  forgetting: 'x',
 } as const;
 export type IndexKind = keyof typeof indexKinds;
 

@@ -3,6 +3,7 @@ import { benchFromKept, keptBench } from '../../core/bench/keep.ts';
 import type { BookState, SavedRecipe } from '../../core/book.ts';
 import { labourSchema, pricesSchema } from '../../core/cost/prices.ts';
 import { yieldsSchema } from '../../core/infuse/yields.ts';
+import { forgettingSchema } from '../../core/parts/part.ts';
 import { settingsSchema } from '../../core/settings.ts';
 
 const isRecipe = (id: string, recipe: Partial<SavedRecipe> | null): boolean =>
@@ -44,6 +45,7 @@ export const bookSnapshot = z.strictObject({
     labour: labourSchema.optional(),
     yields: yieldsSchema.optional(),
     bench: keptBenchSchema.optional(),
+    forgetting: forgettingSchema.optional(),
   }),
 });
 export type BookSnapshot = z.output<typeof bookSnapshot>;

@@ -1,5 +1,6 @@
 import { join } from 'node:path';
 import type { Region } from '../../core/settings.ts';
+import { localFiles } from '../files/local.ts';
 import type { Heard } from '../heard.ts';
 
 /** A message longer than this many bytes is not read into memory. What a message may say is capped far below. */
@@ -24,6 +25,7 @@ export const heardHere = ({ text, at, group = localGroup, member = localMember, 
   channel: 'local',
   member: { id: member, name: member, roles: [], manages: true },
   at,
+  files: localFiles,
   ...(region ? { region } : {}),
 });
 
@@ -37,5 +39,7 @@ export const dataFolder = (storeUrl: string): string => {
 };
 
 export const filesFolder = (storeUrl: string): string => join(dataFolder(storeUrl), 'files');
+
+export const backupFolder = (storeUrl: string): string => join(dataFolder(storeUrl), 'backups');
 
 export const historyFile = (storeUrl: string): string => join(dataFolder(storeUrl), 'terminal-history');

@@ -11,6 +11,8 @@ export interface Front {
   readonly topics: ReadonlyMap<string, Topic>;
   readonly log: ChatLog;
   readonly pace: Pace;
+  /** Where the platform's HTTP API is, if not at its own address. */
+  readonly apiUrl?: string | undefined;
 }
 
 /** How long things may take, in milliseconds. */

@@ -1,5 +1,6 @@
 import { type Message, MessageType } from 'discord.js';
 import { chatReply } from '../render/discord.ts';
+import { attachedFiles } from './attachments.ts';
 import { guarded } from './faults.ts';
 import type { Front } from './front.ts';
 import { askerOfMessage } from './members.ts';
@@ -27,7 +28,9 @@ const typingSoon = (front: Front, { channel }: Message): NodeJS.Timeout =>
 const answer = async (front: Front, message: Message, text: string): Promise<void> => {
   const typing = typingSoon(front, message);
   try {
-    const reply = await front.pipkin.hear({ text, ...askerOfMessage(message) });
+    const files = attachedFiles(message, front.apiUrl);
+    const openly = message.guildId !== null;
+    const reply = await front.pipkin.hear({ text, files, openly, ...askerOfMessage(message) });
     await sendToMessage(message, chatReply(reply));
   } finally {
     clearTimeout(typing);
@@ -42,7 +45,8 @@ export const onMessage = async (front: Front, message: Message): Promise<void> =
     async () => {
       if (!byPerson(message) || !addressed(message)) return;
       const text = withoutMention(message);
-      if (text !== '') await answer(front, message, text);
+      if (text !== '' || attachedFiles(message, front.apiUrl).attached.length > 0)
+        await answer(front, message, text);
     },
     (apology) => sendToMessage(message, apology),
   );

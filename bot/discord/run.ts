@@ -99,6 +99,7 @@ export const startDiscord = async (options: DiscordOptions): Promise<RunningChat
       topics: new Map(topics.map((topic) => [topic.name, topic])),
       log,
       pace,
+      apiUrl,
     },
     busy,
   );

@@ -120,12 +120,13 @@ export const notePrices = async (wish: CostWish, tools: Tools): Promise<Answer |
   const today = isoDay(tools.at);
   const late = prices.find(({ on }) => on !== undefined && on > today);
   if (late) return notYet(late.on ?? '');
-  for (const { thing, price, pack, vat, on, currency: said } of prices) {
-    await tools.book.record(
-      { kind: 'price-noted', thing, price, currency: said ?? currency, pack, ...defined({ vat, on }) },
-      by(tools),
-    );
-  }
+  await tools.book.record(
+    prices.map(({ thing, price, pack, vat, on, currency: said }) => {
+      const noted = { thing, price, currency: said ?? currency, pack, ...defined({ vat, on }) };
+      return { kind: 'price-noted' as const, ...noted };
+    }),
+    by(tools),
+  );
   const now = tools.book.state.prices;
   const entries = prices.flatMap(({ thing }) => {
     const kept = priceOf(now, thing);

@@ -103,6 +103,8 @@ describe('what goes wrong', () => {
           group,
           state: book.state,
           entry: (seq) => book.entry(seq),
+          entries: (from, to) => book.entries(from, to),
+          stateAt: (seq) => book.stateAt(seq),
           record: (): Promise<never> => Promise.reject(fault),
           change: () => Promise.reject(fault),
           forget: () => Promise.reject(fault),

@@ -1,0 +1,71 @@
+import { defined } from '../../core/defined.ts';
+import { type Claim, claim, type Reading } from '../reading.ts';
+import { subjectIn } from './book-subject.ts';
+import { periodIn } from './book-when.ts';
+
+export const historyCues =
+  'history log journal changes changed change happened who did done touched edited wrote recorded older newer page more earlier'.split(
+    ' ',
+  );
+
+const verbs =
+  '(?:changed?|edit(?:ed)?|touch(?:ed)?|saved?|wrote|updated?|record(?:ed)?|made|poured|bought|renamed|deleted|noted|corrected|gave away|did|entered|logged)';
+const asked = new RegExp(
+  [
+    '^(?:(?:show|see|read|list|open|view|display)(?: the| our| me| us)* )?(?:the |our |full |whole )*(?:history|log|journal|change log|(?:recent|last|latest) (?:changes|entries)|changes|entries)(?: of| for| to| in| by| about| on)?(?: (?:the|our|batch|lot|recipe|book))*$',
+    `^who(?: has| was it that)?(?: last)? ${verbs}(?: the| our| this| with| to| in)*$`,
+    '^who(?: has)?(?: last)? (?:changed|did|wrote|recorded)(?: what| anything| something| this| that)?$',
+    '^what (?:did|have|has) (?:we|i|you|they|anyone|everyone|everybody|people)? ?(?:all )?(?:do|done|did|record|recorded|write|written|change|changed|get up to)(?: to| with| in| about)?(?: (?:the|batch|lot|recipe))*$',
+    "^what(?:'s| is| has| have|'ve)?(?: been)? ?(?:happened|changed|new|going on|done|recorded)(?: (?:here|in the book|to|with|lately|recently))*(?: (?:the|batch|lot|recipe))*$",
+    '^when (?:did|was|were|has)(?: we| i| anyone| someone)?(?: the| our| this)*(?: last)? ?(?:changed?|edited?|touch(?:ed)?|saved?|updated?)?$',
+  ].join('|'),
+  'i',
+);
+/** "what did hazel do", "changes by hazel": a member by name, looked for among those who wrote. */
+const byMember =
+  /^(?:(?:what (?:did|has|have) (?<who>[\p{L}][\p{L}\p{N} _.-]{0,39}?) (?:do|done|change|changed|record|recorded|write|written))|(?:(?:the )?(?:changes|entries|history|log)(?: made)? by (?<by>[\p{L}][\p{L}\p{N} _.-]{0,39})))$/iu;
+/** A recipe that is off the list still has a history under its name. */
+const whoChanged =
+  /^who(?: has)?(?: last)? (?:changed?|edit(?:ed)?|saved?|updated?|renamed?|deleted?)(?: the| our)* (?<what>[\p{L}\p{N}' -]{2,80})$/iu;
+const pageSaid =
+  /^(?:(?:history|log)?,? ?page (?<page>\d{1,4})|(?<more>(?:show )?(?:more|older|earlier|next page|the next page|older (?:ones|entries|changes)|more history|go on)))$/i;
+
+const isHistory = (reading: Reading): boolean =>
+  reading.last?.topic === 'book' && reading.last.request.action === 'history';
+
+const claimPage = (text: string, reading: Reading): Claim | undefined => {
+  const match = pageSaid.exec(text);
+  if (!match) return undefined;
+  const before = isHistory(reading) ? reading.last?.request : undefined;
+  const page = match.groups?.page;
+  if (page !== undefined && (before || /history|log/i.test(text)))
+    return claim({ ...before, action: 'history', page: Math.max(1, Number(page)) }, 3.3);
+  return before ? claim({ ...before, page: Number(before.page ?? 1) + 1 }, 3.3) : undefined;
+};
+
+const squeezed = (text: string): string => text.replace(/\s+/g, ' ').replace(/^[\s,]+|[\s,.?]+$/g, '');
+
+/** "who changed Winter balm in March", "history of 26-KIVO", "what did we do yesterday", "older". */
+export const claimHistory = (text: string, reading: Reading): Claim | undefined => {
+  const paged = claimPage(text, reading);
+  if (paged) return paged;
+  const period = periodIn(reading);
+  const undated = squeezed(period ? text.replace(period.said, ' ') : text);
+  const subject = subjectIn(reading, undated);
+  const rest = squeezed(subject ? undated.replace(subject.said, ' ') : undated);
+  const days = defined({ from: period?.from, to: period?.to });
+  if (asked.test(rest)) {
+    // The versions of one recipe, and the prices of one thing, have their own answers.
+    const own =
+      subject?.about.recipe !== undefined && /^(?:(?:show|see|the|our)\b ?)*history/i.test(rest) && !period;
+    if (own) return undefined;
+    return claim({ action: 'history', ...defined({ about: subject?.about }), ...days }, 3.25);
+  }
+  const gone = subject ? undefined : whoChanged.exec(rest)?.groups?.what;
+  if (gone !== undefined) return claim({ action: 'history', about: { recipe: gone }, ...days }, 3.2);
+  const member = byMember.exec(rest);
+  const name = member?.groups?.who ?? member?.groups?.by;
+  return name === undefined || subject
+    ? undefined
+    : claim({ action: 'history', member: name.trim(), ...days }, 3.2);
+};

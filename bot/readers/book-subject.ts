@@ -1,0 +1,19 @@
+import type { Reading } from '../reading.ts';
+import { lotsIn } from './lots.ts';
+
+/** What a question about the past is about, and the words that say so. */
+export interface Subject {
+  readonly about: { readonly recipe?: string; readonly lot?: string; readonly reaction?: string };
+  readonly said: string;
+}
+
+/** A saved recipe, a lot or batch, or a reaction that the message names. */
+export const subjectIn = (reading: Reading, text: string): Subject | undefined => {
+  const lot = lotsIn(reading)[0];
+  if (lot) return { about: { lot: lot.code }, said: reading.text.slice(lot.from, lot.to) };
+  const recipe = reading.items.find((item) => item.recipe !== undefined);
+  if (recipe?.recipe !== undefined)
+    return { about: { recipe: recipe.recipe }, said: reading.text.slice(recipe.from, recipe.to) };
+  const [said] = /\bR ?\d{1,6}\b/.exec(text) ?? [];
+  return said === undefined ? undefined : { about: { reaction: said.replace(/\s/g, '') }, said };
+};

@@ -1,0 +1,62 @@
+import { defined } from '../../core/defined.ts';
+import { type Claim, claim, type Reading, refuse } from '../reading.ts';
+import { subjectIn } from './book-subject.ts';
+import { kindOf, oneAtATime, undoWhat } from './book-words.ts';
+
+export const undoCues = [
+  ...'undo undoing undone redo take call scrap scratch revert reverse cancel strike roll rollback'.split(' '),
+  ...'wrong mistake accident oops whoops mean didnt'.split(' '),
+  "didn't",
+];
+
+const that =
+  '(?:that|this|it|(?:that|the|my|our) last (?:one|change|entry|step|thing|edit|action|message|command|bit)|my last|the last|last(?: one| change| entry| thing)?|what i (?:just )?(?:did|said|wrote))';
+const last = '(?:that|this|it|the last one|that last one)';
+const plainUndo = new RegExp(
+  [
+    `^(?:oops|whoops|sorry|no)?[ ,]*(?:undo|unsave|revert|reverse|rollback|roll back)(?: ${that})?$`,
+    `^(?:oops|whoops|sorry|no)?[ ,]*(?:take|call) ${last} back$`,
+    `^(?:oops|whoops|sorry|no)?[ ,]*take back (?:${that})$`,
+    `^(?:oops|whoops|sorry|no)?[ ,]*(?:scrap|scratch|strike|cancel) ${that}$`,
+    "^(?:oops|whoops|argh|sorry|no)[ ,!.-]*(?:wrong|wrong (?:one|button|recipe|batch|lot|thing)|my mistake|mistake|(?:that|it) was (?:wrong|a mistake|an accident|not right)|(?:i )?(?:did not|didn't|didnt) mean (?:that|it|to))$",
+    '^(?:that|this|it) was (?:wrong|a mistake|an accident|a slip|the wrong one)(?:[ ,.-]*(?:undo|take it back|revert)(?: (?:it|that))?)?$',
+    "^(?:i )?(?:did not|didn't|didnt) mean (?:that|to do that|to (?:save|record|log|pour|write) (?:that|it))(?:[ ,.-]*undo(?: (?:it|that))?)?$",
+  ].join('|'),
+  'i',
+);
+const redo =
+  /^(?:redo(?: (?:that|it|the last (?:one|change)))?|undo the undo|do (?:that|it) (?:again )?after all)$/i;
+const numbered = /^(?:undo|revert) (?:(?:entry|number|no\.?|change|#)\s*)*#?\s*(?<number>\d{1,7})$/i;
+const several =
+  /^undo (?:everything|all|the last \d+|\d+ (?:changes|things|times)|twice|(?:the )?last (?:two|three|few))\b/i;
+/** "undo the last price", "undo my pour of 26-KIVO": a kind of change, and perhaps what it was about. */
+const ofKind =
+  /^(?:undo|revert|take back|cancel) (?:(?:the|my|our|that|last|latest|change|changes|to|of|in|on)\s+)*(?<kind>[a-z]+)\b(?<rest>.*)$/i;
+const filler =
+  /^(?:\s|\b(?:of|to|for|in|on|the|my|our|lot|batch|recipe|change|changes|entry|that|one|and|again)\b|[,.])*$/i;
+
+const claimOfKind = (text: string, reading: Reading): Claim | undefined => {
+  const match = ofKind.exec(text);
+  if (!match) return undefined;
+  const subject = subjectIn(reading, text);
+  const kind = kindOf(match.groups?.kind ?? '');
+  const rest = subject ? text.replace(subject.said, ' ') : text;
+  const words = rest
+    .replace(/^(?:undo|revert|take back|cancel)\b/i, ' ')
+    .replace(kind ? (match.groups?.kind ?? '') : '', ' ');
+  if ((!kind && !subject) || !filler.test(words.replace(/\b(?:last|latest)\b/gi, ' '))) return undefined;
+  return claim({ action: 'undo', ...defined({ kind, about: subject?.about }) }, 3.3);
+};
+
+/** "undo", "take that back", "undo the last price", "undo 12", "redo". */
+export const claimUndo = (text: string, reading: Reading): Claim | undefined => {
+  if (plainUndo.test(text)) return claim({ action: 'undo' }, 3.3);
+  if (redo.test(text)) return claim({ action: 'redo' }, 3.3);
+  if (several.test(text)) return refuse(oneAtATime, 2.8);
+  const number = numbered.exec(text)?.groups?.number;
+  if (number) return claim({ action: 'undo', entry: Number(number) }, 3.3);
+  if (!/^(?:undo|revert|take back|cancel)\b/i.test(text)) return undefined;
+  const kind = claimOfKind(text, reading);
+  if (kind) return kind;
+  return /^undo\b/i.test(text) ? refuse(undoWhat, 2.8) : undefined;
+};
