@@ -31,6 +31,9 @@ const flushFolder = async (path: string): Promise<void> => {
   await handle.sync().finally(() => handle.close());
 };
 
+/** Characters packed at a time. */
+const pieceLength = 64 * 1024;
+
 /** Lines packed into a file that has its name only once it is whole and on disk. */
 class PackedFile {
   readonly #path: string;
@@ -38,6 +41,7 @@ class PackedFile {
   readonly #zip: Gzip = createGzip();
   readonly #hash: Hash = createHash('sha256');
   readonly #written: Promise<void>;
+  #waiting = '';
 
   constructor(path: string, file: FileHandle) {
     this.#path = path;
@@ -53,6 +57,14 @@ class PackedFile {
   async line(value: unknown): Promise<void> {
     const text = `${JSON.stringify(value)}\n`;
     this.#hash.update(text);
+    this.#waiting += text;
+    if (this.#waiting.length >= pieceLength) await this.#pack();
+  }
+
+  /** In large pieces: packing takes a turn of the event loop for each, and whoever writes must not outrun it. */
+  async #pack(): Promise<void> {
+    const text = this.#waiting;
+    this.#waiting = '';
     if (!this.#zip.write(text)) await Promise.race([once(this.#zip, 'drain'), this.#written]);
   }
 
@@ -61,6 +73,7 @@ class PackedFile {
   }
 
   async finish(): Promise<void> {
+    await this.#pack();
     this.#zip.end();
     await this.#written;
     await this.#file.sync();
