@@ -11,7 +11,7 @@ export const changeKinds = {
   recipe: ['recipe-saved', 'recipe-renamed', 'recipe-deleted'],
   setting: ['settings-changed'],
   gift: ['tins-gone', 'tins-back'],
-  note: ['batch-noted', 'batch-looked'],
+  note: ['batch-noted', 'batch-looked', 'lot-noted'],
   correction: ['batch-corrected', 'lot-counted', 'lot-dated'],
   use: ['stock-taken'],
   reaction: ['reaction-noted', 'reaction-followed'],

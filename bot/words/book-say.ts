@@ -52,6 +52,7 @@ const lots = {
       ? `took the best before off lot ${lot}`
       : `dated lot ${lot} best before ${bestBefore}`,
   'lot-counted': ({ lot, leftG }) => `weighed lot ${lot}: ${g(leftG)} left`,
+  'lot-noted': ({ lot, text }) => `noted on lot ${lot}${because(text)}`,
   'stock-taken': ({ draws, how }) =>
     `${how === 'used' ? 'used' : 'threw away'} ${draws.map(({ lot, grams }) => `${g(grams)} of lot ${lot}`).join(', ')}`,
   'low-mark-set': ({ ingredient, grams }) =>

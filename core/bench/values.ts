@@ -46,7 +46,7 @@ export const lotValue = z.strictObject({
 
 const about = { kind: true, lot: true } as const;
 
-export const batchValue = batchPoured.omit({ kind: true, note: true }).extend({
+export const batchValue = batchPoured.omit({ kind: true, note: true, pictures: true }).extend({
   notes: list(batchNoted.omit(about)),
   gone: list(tinsGone.omit(about)),
   back: list(tinsBack.omit(about)),

@@ -101,6 +101,7 @@ export const oneOfEach: { readonly [K in Undoable]: Extract<BookEvent, { readonl
     short: [],
   },
   'lot-opened': { kind: 'lot-opened', lot: 'S7', on: day },
+  'lot-noted': { kind: 'lot-noted', lot: 'K12', on: day, text: 'a little dusty' },
   'lot-dated': { kind: 'lot-dated', lot: 'K12', bestBefore: null },
   'lot-counted': { kind: 'lot-counted', lot: 'K12', leftG: 420.5, on: day },
   'stock-taken': { kind: 'stock-taken', draws: [{ lot: 'K12', grams: 12.3 }], how: 'wasted', on: day },
