@@ -2,8 +2,24 @@ import type { BookEvent } from '../../core/book.ts';
 import type { Member } from '../heard.ts';
 import type { Book, By } from './keeper.ts';
 
-/** The book as this member writes in it: what they are called goes into the history with each entry. */
-export const writtenBy = (book: Book, { id, name }: Member): Book => {
+const made = new WeakMap<Book, Map<string, Book>>();
+
+/**
+ * The book as this member writes in it: what they are called goes into the history with each entry. The same member gets
+ * the same one again, for as long as the book is open.
+ */
+export const writtenBy = (book: Book, member: Member): Book => {
+  const ofBook = made.get(book) ?? new Map<string, Book>();
+  made.set(book, ofBook);
+  const key = JSON.stringify([member.id, member.name]);
+  const before = ofBook.get(key);
+  if (before) return before;
+  const written = wrapped(book, member);
+  ofBook.set(key, written);
+  return written;
+};
+
+const wrapped = (book: Book, { id, name }: Member): Book => {
   const named = (by: By): By => (by.who === id && name !== id ? { ...by, name } : by);
   return {
     group: book.group,
