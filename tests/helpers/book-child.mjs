@@ -1,7 +1,9 @@
 // A process of its own for tests that kill it, let it crash or limit it. Plain JavaScript, because Node 20 does not run
 // TypeScript; it uses the compiled program.
+
 import { openKeeper } from '../../.build/bot/book/keeper-open.js';
 import { openStore } from '../../.build/bot/book/store.js';
+import { pipkin } from '../../.build/bot/handle.js';
 
 const [, , command, url, group = 'local', shard = '0/1'] = process.argv;
 
@@ -65,6 +67,24 @@ const commands = {
       }));
       const entries = await book.record(events, { who: 'me', at: Date.now() });
       say({ saved: entries.at(-1).seq, lines: size });
+    }
+  },
+
+  /** Pours batches from one big lot until killed, one line for each that is on disk; every fourth buys more wax. */
+  async brew() {
+    const keeper = openKeeper(await open());
+    const book = await keeper.open(group);
+    const house = pipkin({ keeper: { open: async () => book, close: async () => {} }, onFault: () => {} });
+    const member = { id: 'me', name: 'Ada', roles: [], manages: true };
+    say({ start: book.state.seq });
+    for (let round = 0; ; round++) {
+      const buys = round % 4 === 0;
+      const text = buys
+        ? `bought another ${500 + round} g beeswax lot K12, best before 2027-03`
+        : `poured another ${1 + (round % 30)} tins, weighed out ${20 + (round % 50)} g: 100% beeswax`;
+      const reply = await house.hear({ text, group, channel: 'c', member, at: Date.UTC(2026, 10, 25, 9) });
+      if (reply.error) throw Object.assign(new Error(reply.error.text), { code: reply.error.code });
+      say({ saved: book.state.seq, name: buys ? 'K12' : reply.answer.figures.lot, lines: buys ? 0 : 1 });
     }
   },
 
