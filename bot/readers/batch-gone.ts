@@ -42,9 +42,17 @@ const partIn = (text: string, count: number | undefined, how: How): Part => {
   return defined({ count, to }) as Part;
 };
 
+/** "to room 12" names a room: further counts stand after "and" or a comma. */
+const countsIn = ({ items }: Reading): readonly Item[] => {
+  const first = items.findIndex(isCount);
+  return items.filter(
+    (item, at) => isCount(item) && (at === first || /[A,;\n]/.test(items[at - 1]?.letter ?? '')),
+  );
+};
+
 /** "6 tins of LOT to the fair and 2 to the library": one part for each number. */
 const partsOf = (rest: Reading, how: How): readonly Part[] => {
-  const counts = rest.items.filter(isCount);
+  const counts = countsIn(rest);
   const { text } = rest;
   if (counts.length === 0) {
     const part = partIn(text, oneSaid.test(text) || how === 'kept' ? 1 : undefined, how);

@@ -12,6 +12,7 @@ const parts: Readonly<Record<string, () => Promise<Found>>> = {
   heat: async () => (await import('./heat.ts')).heat(),
   opening: async () => (await import('./opening.ts')).opening(),
   append: async () => (await import('./append.ts')).append(),
+  pours: async () => (await import('./pours.ts')).pours(),
   chat: async () => (await import('./chat.ts')).chat(),
   memory: async () => (await import('./memory.ts')).memory(),
   mutations: async () => (await import('./mutations.ts')).mutations(),

@@ -1,0 +1,103 @@
+import { join } from 'node:path';
+import { journalOf } from '../../bot/book/journal.ts';
+import { openKeeper } from '../../bot/book/keeper-open.ts';
+import { openStore, type Store } from '../../bot/book/store.ts';
+import { pipkin } from '../../bot/handle.ts';
+import type { Member } from '../../bot/heard.ts';
+import { plusDays } from '../../core/bench/days.ts';
+import type { BenchEvent } from '../../core/bench/events.ts';
+import { afterEntries, type BookEntry, emptyBook } from '../../core/book.ts';
+import { inFolder } from './books.ts';
+import { median, timed } from './measure.ts';
+import { below, type Found, spread } from './report.ts';
+
+const batches = 10_000;
+const lots = 300;
+const noon = Date.UTC(2026, 10, 25, 12);
+const member: Member = { id: 'm1', name: 'Ada', roles: [], manages: true };
+
+const lotEvent = (at: number): BenchEvent => ({
+  kind: 'lot-bought',
+  lot: `K${at}`,
+  ingredient: ['beeswax', 'shea-butter', 'olive-oil'][at % 3] ?? 'beeswax',
+  grams: 500_000,
+  on: '2024-01-05',
+  bestBefore: plusDays('2027-01-01', at),
+});
+
+const batchEvent = (at: number): BenchEvent => ({
+  kind: 'batch-poured',
+  lot: `B${at}`,
+  name: `Hall balm ${at % 20}`,
+  lines: [{ ingredient: 'beeswax', grams: 80, draws: [{ lot: `K${(at * 3) % lots}`, grams: 80 }] }],
+  count: 24,
+  container: 'tin',
+  madeOn: plusDays('2024-01-06', at % 1000),
+  bestBefore: plusDays('2025-01-06', at % 1000),
+  because: { kind: 'said' },
+  weighedG: 80,
+});
+
+const writeBench = async (store: Store): Promise<void> => {
+  const events = [
+    ...Array.from({ length: lots }, (_, at) => lotEvent(at)),
+    ...Array.from({ length: batches }, (_, at) => batchEvent(at)),
+  ];
+  const entries = events.map(
+    (event, at): BookEntry => ({
+      v: 1,
+      group: 'hall',
+      seq: at + 1,
+      at: new Date(noon).toISOString(),
+      who: 'm1',
+      event,
+    }),
+  );
+  const journal = journalOf(store, 'hall');
+  for (let from = 0; from < entries.length; from += 2000)
+    await journal.append(entries.slice(from, from + 2000));
+  await journal.snapshot(afterEntries(emptyBook, entries));
+};
+
+/** Pours and questions in a group of ten thousand batches: read, decided, and on disk where something was written. */
+export const pours = (): Promise<Found> =>
+  inFolder(async (folder) => {
+    const store = await openStore(join(folder, 'store'));
+    await writeBench(store);
+    const keeper = openKeeper(store);
+    const faults: unknown[] = [];
+    const house = pipkin({ keeper, onFault: (_id, fault) => faults.push(fault) });
+    const say = async (text: string, at: number) => {
+      const reply = await house.hear({ text, group: 'hall', channel: 'c', member, at: noon + at * 61_000 });
+      if ('error' in reply) faults.push(`${text}: ${reply.error.text}`);
+    };
+    const book = await keeper.open('hall');
+    const append = (at: number) =>
+      book.record({ ...batchEvent(batches + at), lot: `X${at}` } as BenchEvent, { who: 'm1', at: noon });
+    const pour = (at: number) =>
+      say(`poured ${1 + (at % 40)} tins of 15 g: 20 g beeswax, 30 g shea butter, 50 g olive oil`, at);
+    await timed(20, append);
+    const appended = await timed(300, append);
+    await timed(20, pour);
+    const poured = await timed(200, pour);
+    const stock = await timed(60, (at) => say('stock', at));
+    const list = await timed(60, (at) => say('list batches', at));
+    await keeper.close();
+    return {
+      rows: [
+        {
+          measure: 'append of a pour at 10,000 batches, on disk',
+          ...spread(appended),
+          aim: below(median(appended), 1, '< 1 ms'),
+        },
+        { measure: '… a pour from its message to its answer', ...spread(poured) },
+        {
+          measure: 'stock, 300 lots beside 10,000 batches',
+          ...spread(stock),
+          aim: below(median(stock), 50, '< 50 ms'),
+        },
+        { measure: 'list batches, 10,000', ...spread(list), aim: below(median(list), 50, '< 50 ms') },
+      ],
+      faults: faults.map(String).slice(0, 5),
+    };
+  });
