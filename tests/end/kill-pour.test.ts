@@ -12,8 +12,10 @@ const rounds = Number(process.env.KILL_ROUNDS ?? 12);
 
 const pourAndKill = async (folder: string): Promise<readonly Said[]> => {
   const child = runChild('brew', folder);
+  // Sometimes already while it starts or reads its first message.
   if (Math.random() < 0.9) await child.next();
-  await new Promise((resolve) => setTimeout(resolve, Math.random() * 300));
+  if (Math.random() < 0.9) await child.next();
+  await new Promise((resolve) => setTimeout(resolve, Math.random() * 500));
   child.process.kill('SIGKILL');
   const { said, signal, errors } = await child.ended;
   expect([signal, errors]).toEqual(['SIGKILL', '']);
@@ -52,7 +54,7 @@ describe('killed while batches are poured', () => {
       before = state.seq;
       await keeper.close();
     }
-    expect(acknowledged).toBeGreaterThan(rounds);
+    expect(acknowledged).toBeGreaterThan(rounds / 2);
     console.log(`${rounds} kills, ${acknowledged} acknowledged pours and purchases, ${before} on disk`);
   });
 });
