@@ -6,9 +6,9 @@ import {
   type RESTPostAPIChannelMessageJSONBody,
 } from 'discord-api-types/v10';
 import { type Commands, keptCommands } from './commands.ts';
-import { asMessage, type Exchange, shownFrom } from './exchange.ts';
+import { asMessage, type Exchange, type Shown, shownFrom } from './exchange.ts';
 import { messageProblems } from './message-limits.ts';
-import { botUser, freshId } from './people.ts';
+import { botUser, directChannel, freshId, guild } from './people.ts';
 import { type RequestBody, readBody } from './read-body.ts';
 
 /** What the HTTP side shares with the rest of the stand-in. */
@@ -20,9 +20,19 @@ export interface ApiState {
   /** Interactions by token; messages by their own id and, the last of each, by channel. */
   readonly interactions: Map<string, Exchange>;
   readonly asked: Map<string, Exchange>;
-  /** What the bot is not allowed in the channel. */
-  readonly withheld: { replies: boolean };
+  /** What the bot is not allowed in the channel; the channels that were deleted, or in which it may not write. */
+  readonly withheld: { replies: boolean; gone: Set<string>; silent: Set<string> };
+  /** What the bot posted without being asked. */
+  readonly unasked: Unasked[];
   readonly commands: Commands;
+}
+
+/** A message nobody asked for, in the rows of buttons it was sent with. */
+export interface Unasked {
+  readonly channel: string;
+  readonly nonce: string;
+  readonly shown: Shown;
+  readonly rows: readonly number[];
 }
 
 interface Call extends RequestBody {
@@ -118,7 +128,43 @@ const webhook = async (state: ApiState, call: Call): Promise<Result> => {
   return nothing;
 };
 
+const refused = (status: number, code: number, text: string): Result => ({
+  status,
+  body: { code, message: text },
+});
+
+/** As the documentation has it (resources/message, from memory): an enforced nonce posts once and gives the first message back. */
+const unasked = async (state: ApiState, channel: string, call: Call): Promise<Result> => {
+  const body = call.body as RESTPostAPIChannelMessageJSONBody;
+  if (state.withheld.gone.has(channel)) return refused(404, 10003, 'Unknown Channel');
+  if (state.withheld.silent.has(channel)) return refused(403, 50013, 'Missing Permissions');
+  const nonce = String(body.nonce);
+  if (nonce.length > 25) state.problem(`nonce of ${nonce.length} characters, more than 25`);
+  const before = state.unasked.find((each) => each.nonce === nonce && each.channel === channel);
+  if (before) return { status: 200, body: asMessage(before.shown, channel) };
+  for (const problem of messageProblems(body, call.files)) state.problem(problem);
+  const shown = await shownFrom(body, call.files);
+  state.unasked.push({
+    channel,
+    nonce,
+    shown,
+    rows: (body.components ?? []).map((row) => ('components' in row ? row.components.length : 0)),
+  });
+  return { status: 200, body: asMessage(shown, channel) };
+};
+
+/** Messages of a channel; the platform gives no nonce back with old ones. */
+const readBack = (state: ApiState, channel: string): Result => ({
+  status: 200,
+  body: state.unasked
+    .filter((each) => each.channel === channel)
+    .map(({ shown }) => asMessage(shown, channel)),
+});
+
 const message = async (state: ApiState, call: Call): Promise<Result> => {
+  const channel = call.parts[1] ?? '';
+  if (call.method === 'GET' && call.parts[2] === 'messages') return readBack(state, channel);
+  if (call.parts[2] === 'messages' && isDaily(call)) return unasked(state, channel, call);
   const { message_reference: reference } = (call.body ?? {}) as RESTPostAPIChannelMessageJSONBody;
   const exchange = state.asked.get(reference?.message_id ?? call.parts[1] ?? '');
   if (!exchange) return missing(10003, 'Unknown Channel');
@@ -158,10 +204,21 @@ const commands = (state: ApiState, { method, body }: Call): Result => {
   return { status: 200, body: commands.list };
 };
 
+/** The client gives every message a nonce of digits of its own; ours are letters too. */
+const isDaily = ({ body }: Call): boolean => /[^\d]/.test(String((body as { nonce?: unknown }).nonce ?? ''));
+
+const users = (state: ApiState, { method, parts, body }: Call): Result => {
+  if (method !== 'POST') return { status: 200, body: botUser };
+  const { recipient_id: id } = body as { recipient_id: string };
+  if (parts[2] !== 'channels') state.problem(`POST ${parts.join('/')} not expected`);
+  return { status: 200, body: directChannel({ id, name: 'owner' }) };
+};
+
 /** By the first part of the address; the parts behind it are looked at there. */
 const routes: Readonly<Record<string, (state: ApiState, call: Call) => Result | Promise<Result>>> = {
   gateway: (state) => ({ status: 200, body: gatewayInfo(state) }),
-  users: () => ({ status: 200, body: botUser }),
+  users,
+  guilds: () => ({ status: 200, body: guild }),
   applications: commands,
   channels: message,
   webhooks: webhook,
@@ -171,7 +228,9 @@ const routes: Readonly<Record<string, (state: ApiState, call: Call) => Result | 
 const route = async (state: ApiState, call: Call): Promise<Result> => {
   const answer = routes[call.parts[0] ?? ''];
   const result = await answer?.(state, call);
-  if (!result || result.status === 404) state.problem(`${call.method} ${call.parts.join('/')} not expected`);
+  const known = result?.status === 404 && state.withheld.gone.has(call.parts[1] ?? '');
+  if (!result || (result.status === 404 && !known))
+    state.problem(`${call.method} ${call.parts.join('/')} not expected`);
   return result ?? missing(0, '404: Not Found');
 };
 

@@ -47,7 +47,8 @@ export class StandIn {
       problem,
       interactions: new Map(),
       asked: new Map(),
-      withheld: { replies: false },
+      withheld: { replies: false, gone: new Set(), silent: new Set() },
+      unasked: [],
       commands: { list: [], reads: 0, writes: 0 },
     };
     this.#gateway = new Gateway({ token: this.token, address: gateway, heartbeatMs, problem }, this.#http);
@@ -86,6 +87,11 @@ export class StandIn {
   /** What the bot is not allowed; a test may change it. */
   get withheld(): ApiState['withheld'] {
     return this.#state.withheld;
+  }
+
+  /** What the bot posted without being asked, oldest first. */
+  get unasked(): ApiState['unasked'] {
+    return this.#state.unasked;
   }
 
   /** A filled-in slash command; resolves with the first message of the answer. */

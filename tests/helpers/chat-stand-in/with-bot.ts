@@ -1,5 +1,5 @@
 import type { Pace } from '../../../bot/discord/front.ts';
-import { type RunningChat, startDiscord } from '../../../bot/discord/run.ts';
+import { type DiscordOptions, type RunningChat, startDiscord } from '../../../bot/discord/run.ts';
 import type { Pipkin } from '../../../bot/handle.ts';
 import type { Topic } from '../../../bot/topic.ts';
 import { keptLog } from './samples.ts';
@@ -9,6 +9,7 @@ export interface ChatSetup extends StandInSetup {
   readonly pipkin: Pipkin;
   readonly topics: readonly Topic[];
   readonly pace?: Partial<Pace>;
+  readonly remind?: DiscordOptions['remind'];
 }
 
 export interface Chat {
@@ -21,7 +22,7 @@ export interface Chat {
 }
 
 /** The bot with the real client, connected to a stand-in of its own. Close it when done. */
-export const chatWith = async ({ pipkin, topics, pace, ...setup }: ChatSetup): Promise<Chat> => {
+export const chatWith = async ({ pipkin, topics, pace, remind, ...setup }: ChatSetup): Promise<Chat> => {
   const standIn = await StandIn.start(setup);
   const log = keptLog();
   const enter = (list: readonly Topic[]): Promise<RunningChat> =>
@@ -32,6 +33,7 @@ export const chatWith = async ({ pipkin, topics, pace, ...setup }: ChatSetup): P
       topics: list,
       log,
       ...(pace ? { pace } : {}),
+      ...(remind ? { remind } : {}),
     });
   let running = await enter(topics).catch(async (fault: unknown) => {
     await standIn.close();
