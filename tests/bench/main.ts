@@ -14,6 +14,7 @@ const parts: Readonly<Record<string, () => Promise<Found>>> = {
   append: async () => (await import('./append.ts')).append(),
   pours: async () => (await import('./pours.ts')).pours(),
   chat: async () => (await import('./chat.ts')).chat(),
+  reminders: async () => (await import('./reminders.ts')).reminders(),
   memory: async () => (await import('./memory.ts')).memory(),
   mutations: async () => (await import('./mutations.ts')).mutations(),
 };
