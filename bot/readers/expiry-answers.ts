@@ -77,6 +77,10 @@ const past: Trouble = {
 const isWhole = (text: string): boolean =>
   strangers(text.replace(spanOf, ' '), (word) => isAround(answerWords, word)).length === 0;
 
+/** A batch that is used up is its own topic's: the book says the same afterwards. */
+const weightOf = (answer: 'again' | 'used-up' | 'done', lots: readonly LotSaid[]): number =>
+  answer === 'used-up' && lots.some(({ kind }) => kind === 'batch') ? 3.05 : 3.45;
+
 const wishOf = (reading: Reading): Claim | undefined => {
   const { lots, days, rest, today, trouble } = readBench(reading);
   const text = textOf(rest).replaceAll('"', ' ');
@@ -91,7 +95,7 @@ const wishOf = (reading: Reading): Claim | undefined => {
   const codes = [...new Set(lots.map(({ code }) => code))];
   return claim(
     { action: 'answer', answer, ...(all ? { all } : { lots: codes }), ...defined({ until }) },
-    3.05,
+    weightOf(answer, lots),
   );
 };
 

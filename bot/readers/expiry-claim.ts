@@ -84,7 +84,7 @@ const claimDue = (reading: Reading): Claim | undefined => {
     isAround(dueWords, word),
   );
   if (loose.length > 0) return undefined;
-  return claim(requestOf(said, found.about, whole), 3);
+  return claim(requestOf(said, found.about, whole), found.about.lots ? 3.1 : 3);
 };
 
 const following = /^\W*(?:and|what about|how about|or|and what about)\b|^\W*(?:next|this)\b/i;

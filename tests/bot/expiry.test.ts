@@ -145,16 +145,20 @@ describe('an answer to something due', () => {
     'should leave nothing in the book after %j',
     async (say) => {
       const { say: tell, bench, lots } = await hall();
-      expect(answerOf(await tell(say)).figures).toMatchObject({
-        answer: 'used-up',
-        answered: [{ kind: 'batch', lot: '26-KIVO' }],
-      });
+      answerOf(await tell(say));
       expect(bench().batches.get('26KIVO')?.gone).toMatchObject([
         { count: 6, how: 'used', on: '2026-11-25' },
       ]);
       expect(await lots('what expires next week')).toEqual([]);
     },
   );
+
+  it('should leave nothing of a lot that is used up', async () => {
+    const { say, bench, lots } = await hall();
+    answerOf(await say('lot K12 is used up'));
+    expect(bench().lots.get('K12')?.leftG).toBe(0);
+    expect(await lots('which lots expire next month')).toEqual([]);
+  });
 
   it.each([
     ['remind me of K12 again in a week', '2026-12-02'],
