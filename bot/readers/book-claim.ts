@@ -20,8 +20,8 @@ export const bare = (text: string): string =>
     .replace(/[\s.!?,;:]+$/, '')
     .replace(after, '')
     .replace(before, '')
-    .replace(/^[\s"']+|[\s."'!?,;:]+$/g, '')
-    .trim();
+    .replace(/^(["'])([^"']*)\1$/, '$2')
+    .replace(/^\s+|[\s.!?,;:]+$/g, '');
 
 const whole =
   "(?:everything|all|all of it|it all|all (?:of )?(?:our|my|the) (?:data|records?|stuff)|(?:the|our|my|this) (?:whole |entire |full )?(?:book|bench book|records?|data|lot|group(?:'s)? (?:data|records?))|data|records)";

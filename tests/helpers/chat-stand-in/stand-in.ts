@@ -1,6 +1,10 @@
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { GatewayDispatchEvents, type GatewayInteractionCreateDispatchData } from 'discord-api-types/v10';
+import {
+  type APIAttachment,
+  GatewayDispatchEvents,
+  type GatewayInteractionCreateDispatchData,
+} from 'discord-api-types/v10';
 import { type ApiState, respond } from './api.ts';
 import {
   buttonPressed,
@@ -32,6 +36,7 @@ export class StandIn {
   readonly token: string;
   readonly #state: ApiState;
   readonly #http = createServer();
+  readonly #attached = new Map<string, Uint8Array>();
   #gateway: Gateway;
 
   private constructor({ token, acknowledgeWithinMs = 3000, heartbeatMs = 45_000 }: StandInSetup) {
@@ -53,6 +58,11 @@ export class StandIn {
     };
     this.#gateway = new Gateway({ token: this.token, address: gateway, heartbeatMs, problem }, this.#http);
     this.#http.on('request', (request, response) => {
+      const attached = this.#attached.get(request.url ?? '');
+      if (attached) {
+        response.writeHead(200, { 'content-type': 'application/octet-stream' }).end(attached);
+        return;
+      }
       respond(this.#state, request, response).catch((fault: unknown) => {
         problem(`stand-in: ${String(fault)}`);
         response.destroy();
@@ -137,6 +147,15 @@ export class StandIn {
     this.#state.asked.set(exchange.channel, exchange);
     this.#gateway.dispatch(messageCreated(exchange.id, written));
     return exchange;
+  }
+
+  /** A file somebody attaches, kept at an address of the platform's. `as` may say otherwise what it is. */
+  attach(filename: string, bytes: Uint8Array, as: Partial<APIAttachment> = {}): APIAttachment {
+    const id = freshId();
+    const path = `/attachments/${id}/${filename}`;
+    this.#attached.set(path, bytes);
+    const url = `http://${this.#host}${path}`;
+    return { id, filename, size: bytes.byteLength, url, proxy_url: url, ...as };
   }
 
   /** Breaks the connection (or asks the client to reconnect) and resolves when it is back. */
