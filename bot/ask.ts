@@ -1,11 +1,11 @@
 import { runAsk } from './ask/run.ts';
-import { type Config, loadEnvFile, readConfig } from './config.ts';
+import { type Config, loadEnvFile, readConfig, secretsOf } from './config.ts';
 import { logTo } from './log.ts';
 
 /** The one-shot command: one message or a stream of them in, answers out. */
 const ask = (config: Config): Promise<0 | 1 | 2> => {
   const level = config.logLevel ?? 'error';
-  const log = logTo((line) => process.stderr.write(line), level, Date.now);
+  const log = logTo((line) => process.stderr.write(line), level, Date.now, secretsOf(config));
   return runAsk({
     argv: process.argv.slice(2),
     env: process.env,

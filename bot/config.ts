@@ -79,6 +79,28 @@ export const readConfig = (env: Environment): Result<Config, readonly string[]> 
   });
 };
 
+/** A password as it stands in an address and as it is meant. */
+const passwordIn = (address: string): readonly string[] => {
+  const { password } = URL.canParse(address) ? new URL(address) : { password: '' };
+  return [password, decodedOr(password)];
+};
+
+const decodedOr = (text: string): string => {
+  try {
+    return decodeURIComponent(text);
+  } catch {
+    return text;
+  }
+};
+
+/** Shorter ones would be found in every other word; nobody is kept out by them anyway. */
+const leastSecret = 4;
+
+/** What must never be shown or logged: the token, and the password of a database. */
+export const secretsOf = ({ token = '', storeUrl }: Config): readonly string[] => [
+  ...new Set([token, ...passwordIn(storeUrl)].filter(({ length }) => length >= leastSecret)),
+];
+
 /** Reads `.env` of the current folder into the environment, if there is one. What is set already stays. */
 export const loadEnvFile = (): void => {
   try {

@@ -1,5 +1,9 @@
+import { createRequire } from 'node:module';
+import type { Logger, pino } from 'pino';
+
 export const logLevels = ['silent', 'error', 'info', 'debug'] as const;
 export type LogLevel = (typeof logLevels)[number];
+type Severity = Exclude<LogLevel, 'silent'>;
 
 export type LogFields = Readonly<Record<string, string | number | boolean>>;
 
@@ -10,14 +14,55 @@ export interface Log {
   error(event: string, fields?: LogFields): void;
 }
 
-/** `write` takes one line with its line break. Events quieter than `level` are dropped. */
-export const logTo = (write: (line: string) => void, level: LogLevel, clock: () => number): Log => {
-  const at = (severity: Exclude<LogLevel, 'silent'>) => {
+/** Names under which a member's words or a secret could be handed on by mistake: their values are never written. */
+const unwelcome = ['token', 'password', 'authorization', 'text', 'content', 'say', 'request', 'answer'];
+
+/** Characters JSON leaves as they are and a terminal may obey: controls, line ends of Unicode, changes of direction. */
+const obeyed = /[\u007f-\u009f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069]/g;
+const escaped = (character: string): string => `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`;
+
+/** The line as it may be written: no secret in it, nothing in it that a terminal obeys. */
+const harmless = (line: string, secrets: readonly string[]): string =>
+  secrets
+    .flatMap((secret) => [secret, JSON.stringify(secret).slice(1, -1)])
+    .reduce((rest, secret) => (secret === '' ? rest : rest.replaceAll(secret, '(secret)')), line)
+    .replace(obeyed, escaped);
+
+// Loaded with the first line that is written: a one-shot command that logs nothing need not wait for it.
+const loaded = (): typeof pino => createRequire(import.meta.url)('pino') as typeof pino;
+
+const loggerTo = (write: (line: string) => void, clock: () => number, secrets: readonly string[]): Logger =>
+  loaded()(
+    {
+      level: 'debug',
+      base: null,
+      messageKey: 'event',
+      timestamp: () => `,"at":"${new Date(clock()).toISOString()}"`,
+      formatters: { level: (label) => ({ level: label }) },
+      redact: { paths: unwelcome.flatMap((name) => [name, `*.${name}`]), censor: '(left out)' },
+      hooks: { streamWrite: (line) => harmless(line, secrets) },
+    },
+    { write },
+  );
+
+/**
+ * `write` takes one line with its line break. Events quieter than `level` are dropped.
+ *
+ * @param secrets - what is taken out of every line wherever it may have come in: a token, a password
+ */
+export const logTo = (
+  write: (line: string) => void,
+  level: LogLevel,
+  clock: () => number,
+  secrets: readonly string[] = [],
+): Log => {
+  let logger: Logger | undefined;
+  const at = (severity: Severity) => {
     if (logLevels.indexOf(severity) > logLevels.indexOf(level)) return () => {};
-    return (event: string, fields: LogFields = {}) =>
-      write(
-        `${JSON.stringify({ at: new Date(clock()).toISOString(), level: severity, event, ...fields })}\n`,
-      );
+    return (event: string, fields: LogFields = {}) => {
+      logger ??= loggerTo(write, clock, secrets);
+      logger[severity](fields, event);
+    };
   };
   return { debug: at('debug'), info: at('info'), error: at('error') };
 };

@@ -1,5 +1,5 @@
 import type { BackupPlan } from './book/backup.ts';
-import { type Config, loadEnvFile, readConfig } from './config.ts';
+import { type Config, loadEnvFile, readConfig, secretsOf } from './config.ts';
 import { backupFolder, filesFolder, historyFile, localGroup } from './console/local.ts';
 import { type House, openHouse, openHouseHere } from './house.ts';
 import { type Log, logTo } from './log.ts';
@@ -59,7 +59,7 @@ const backupPlan = ({
 const start = async (config: Config): Promise<void> => {
   warmPictures();
   const level = config.logLevel ?? (config.token ? 'info' : 'error');
-  const log = logTo((line) => process.stderr.write(line), level, Date.now);
+  const log = logTo((line) => process.stderr.write(line), level, Date.now, secretsOf(config));
   const house = await (config.token ? openHouse : openHouseHere)(
     config.storeUrl,
     log,
@@ -73,11 +73,12 @@ const start = async (config: Config): Promise<void> => {
   }
 };
 
-/** What went wrong, for the person who starts the bot. The token is taken out wherever it may have come in. */
-const said = (fault: unknown, { token }: Config): string => {
-  const message = fault instanceof Error ? fault.message : String(fault);
-  return token ? message.replaceAll(token, '(token)') : message;
-};
+/** What went wrong, for the person who starts the bot. Secrets are taken out wherever they may have come in. */
+const said = (fault: unknown, config: Config): string =>
+  secretsOf(config).reduce(
+    (message, secret) => message.replaceAll(secret, '(secret)'),
+    fault instanceof Error ? fault.message : String(fault),
+  );
 
 const fail = (code: number, sentence: string): void => {
   process.stderr.write(`${sentence}\n`);
