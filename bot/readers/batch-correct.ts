@@ -54,17 +54,19 @@ const isElsewhere = ({ text, items }: Reading): boolean =>
   /\brecipe\b/i.test(text) ||
   items.some(({ letter }) => /[%p]/.test(letter));
 
+/** No batch is named: asked back about where the message speaks of one. */
+const unnamed = ({ text }: Reading, { rest }: BenchReading, trouble: Trouble): Claim | undefined =>
+  /\bbatch\b/i.test(text) && !rest.items.some(({ letter }) => letter === 'i')
+    ? refuse(trouble, 2.7)
+    : undefined;
+
 /** "correct 26-KIVO: it was 22 tins, two spilled" */
 export const claimCorrect = (reading: Reading): Claim | undefined => {
   if (!cue.test(reading.text) || /\?/.test(reading.text)) return undefined;
   const { bench } = readBenchText(reading);
   const meant = batchMeant(reading, bench, true);
   if (meant.said ? meant.said.kind === 'lot' : isElsewhere(reading)) return undefined;
-  if (meant.lot === undefined) {
-    const aboutBatch =
-      /\bbatch\b/i.test(reading.text) && !bench.rest.items.some(({ letter }) => letter === 'i');
-    return aboutBatch ? refuse(meant.trouble ?? whichBatch, 2.7) : undefined;
-  }
+  if (meant.lot === undefined) return unnamed(reading, bench, meant.trouble ?? whichBatch);
   const trouble = bench.trouble ?? meant.trouble;
   if (trouble) return refuse(trouble, 3.4);
   const changes = changesIn(reading, bench, meant.lot);
