@@ -1,5 +1,6 @@
 import { lotKey } from '../../core/bench/codes.ts';
 import { defined } from '../../core/defined.ts';
+import type { Trouble } from '../answer.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { takePourFigures } from './batch-figures.ts';
 import { batchMeant } from './batch-meant.ts';
