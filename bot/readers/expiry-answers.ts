@@ -12,7 +12,7 @@ import type { LotSaid } from './lots.ts';
 const again =
   /\b(?:remind|ask|tell|nudge)\b.*\b(?:again|later|until|in (?:a|an|one|\d+)|next|tomorrow|on)\b|\bsnooze\b|\bput (?:off|back)\b|\bput\b.*\boff\b|\bpostpone\b|\b(?:again|later|back) (?:in|on|next|tomorrow|to)\b/i;
 const usedUp =
-  /\b(?:is|are|was|were|has been|all|it's|now)?\s*(?:used up|all used|all gone|finished(?! with)|used it up|empty)\b|\bused up\b|\buse(?:d)? .{0,40} up\b|\bfinished (?!with)/i;
+  /\b(?:is|are|was|were|has been|all|it's|now)?\s*(?:used up|all used|all gone|finished(?! with)|used it up)\b|\bused up\b|\buse(?:d)? .{0,40} up\b|\bfinished (?!with)/i;
 const done =
   /\b(?:all )?done\b|\bdealt with\b|\bsorted\b|\bticked? off\b|\btick\b|\bcross(?:ed)? off\b|\bfinished with\b/i;
 

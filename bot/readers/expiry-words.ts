@@ -7,7 +7,7 @@ export const expiryCues =
   'expire expires expired expiring expiry expiries due overdue date dated dates stale off best bbe bb use use-by using goes shelf up'.split(
     ' ',
   );
-export const answerCues = 'done used finished again snooze later off sorted dealt gone empty'.split(' ');
+export const answerCues = 'done used finished again snooze later off sorted dealt gone'.split(' ');
 
 /** Words around a question of what expires. */
 export const dueWords = set(`
