@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { defined } from '../core/defined.ts';
 import { fail, ok, type Result } from '../core/result.ts';
+import { isShared } from './book/address.ts';
 import { type LogLevel, logLevels } from './log.ts';
 
 export interface Config {
@@ -14,6 +15,8 @@ export interface Config {
   readonly backupHour?: number;
   /** Unset: each front-end takes what suits it. */
   readonly logLevel?: LogLevel;
+  /** As many processes share the groups; unset: one does. `auto` is as many as the platform advises. */
+  readonly shards?: number | 'auto';
 }
 
 export type Environment = Readonly<Record<string, string | undefined>>;
@@ -33,7 +36,7 @@ const wholeBetween = (least: number, most: number, fault: string) =>
     .refine((value) => value >= least && value <= most, fault);
 
 /** Values are not quoted in any of these sentences: a token put on the wrong line must not be shown. */
-const schema = z.object({
+const fields = z.object({
   DISCORD_TOKEN: z
     .string()
     .regex(/^[^\s"']+$/, 'has blanks or quotation marks in it; paste the bare token')
@@ -49,12 +52,26 @@ const schema = z.object({
   BACKUP_KEEP: wholeBetween(1, 3650, 'must be a number of days from 1 to 3650').optional(),
   BACKUP_HOUR: wholeBetween(0, 23, 'must be an hour from 0 to 23').optional(),
   LOG_LEVEL: z.enum(logLevels, `must be one of ${logLevels.join(', ')}`).optional(),
+  SHARDS: z
+    .string()
+    .regex(/^(auto|[1-9]\d{0,2})$/, 'must be "auto" or a number from 1 to 999')
+    .transform((text) => (text === 'auto' ? 'auto' : Number(text)))
+    .optional(),
+});
+
+const needsDatabase =
+  'needs a store that processes can share: set STORE_URL to a postgres:// address, or leave it blank';
+
+/** Faults of single fields are told together with those between fields. */
+const schema = fields.superRefine(({ SHARDS, STORE_URL }, context) => {
+  if (SHARDS !== undefined && SHARDS !== 1 && !isShared(STORE_URL ?? defaultStoreUrl))
+    context.addIssue({ code: 'custom', path: ['SHARDS'], message: needsDatabase });
 });
 
 /** An empty value is one left blank in `.env`, so it counts as not set. */
 const filledIn = (env: Environment): Record<string, string> =>
   Object.fromEntries(
-    Object.keys(schema.shape).flatMap((name) => {
+    Object.keys(fields.shape).flatMap((name) => {
       const value = env[name]?.trim();
       return value ? [[name, value]] : [];
     }),
@@ -75,6 +92,7 @@ export const readConfig = (env: Environment): Result<Config, readonly string[]> 
       backupDir: data.BACKUP_DIR,
       backupKeep: data.BACKUP_KEEP,
       backupHour: data.BACKUP_HOUR,
+      shards: data.SHARDS === 1 ? undefined : data.SHARDS,
     }),
   });
 };

@@ -1,10 +1,11 @@
 import { everyIndex } from './alongside.ts';
 import type { BackupPlan } from './book/backup.ts';
+import { checkWhole } from './book/copy.ts';
 import { settleAll } from './book/journal-long.ts';
 import type { Keeper } from './book/keeper.ts';
 import { openKeeper } from './book/keeper-open.ts';
 import { isHalfRestored } from './book/restore.ts';
-import { openStore, type Store } from './book/store.ts';
+import { type OpenOptions, openStore, type Store } from './book/store.ts';
 import { StoreTrouble } from './book/trouble.ts';
 import { localGroup } from './console/local.ts';
 import { seedDemo } from './demo.ts';
@@ -28,6 +29,8 @@ export interface House {
    * sent could not be written down.
    */
   remind(about: RemindAbout): Promise<ReminderLoop | undefined>;
+  /** Resolves when another process has taken over the groups of this one; a store of one process has none. */
+  readonly lost?: Promise<void>;
   close(): Promise<void>;
 }
 
@@ -37,14 +40,31 @@ export interface RemindAbout {
   readonly clock: () => number;
 }
 
-const openWhole = async (storeUrl: string): Promise<Store> => {
-  const store = await openStore(storeUrl);
-  if (!(await isHalfRestored(store))) return store;
-  await store.close();
-  throw new StoreTrouble(
-    'damaged',
-    `A restore into the store "${store.shown}" was cut off. Run "npm run restore" with the same backup file once more.`,
-  );
+/** How the store is opened, and where its daily backups go, if there are to be any. */
+export interface HouseOptions extends OpenOptions {
+  readonly backups?: BackupPlan | undefined;
+}
+
+/** Refuses what a copy or a restore has left half-done; finishes or undoes what a change of one book has. */
+const makeWhole = async (store: Store): Promise<void> => {
+  await checkWhole(store);
+  if (await isHalfRestored(store))
+    throw new StoreTrouble(
+      'damaged',
+      `A restore into the store "${store.shown}" was cut off. Run "npm run restore" with the same backup file once more.`,
+    );
+  if (!store.readOnly) await settleAll(store);
+};
+
+const openWhole = async (storeUrl: string, options: OpenOptions): Promise<Store> => {
+  const store = await openStore(storeUrl, options);
+  try {
+    await makeWhole(store);
+    return store;
+  } catch (fault) {
+    await store.close();
+    throw fault;
+  }
 };
 
 /** Opens the store and puts the bot together over it. Rejects with a plain sentence when the store cannot be used. */
@@ -60,10 +80,9 @@ const openAll = async (
   storeUrl: string,
   log: Log,
   level: LogLevel,
-  backups?: BackupPlan,
+  { backups, ...options }: HouseOptions = {},
 ): Promise<Opened> => {
-  const store = await openWhole(storeUrl);
-  if (!store.readOnly) await settleAll(store);
+  const store = await openWhole(storeUrl, options);
   const agenda = new Agenda();
   const keeper = openKeeper(store, { alongside: everyIndex((group, at) => agenda.set(group, at)) });
   const endRounds = keepRounds({ keeper, store, log, level, backups });
@@ -77,13 +96,16 @@ const openAll = async (
     pipkin: pipkin({ keeper, onFault }),
     keeper,
     faults: () => faults,
+    ...(store.lost ? { lost: store.lost } : {}),
     async remind(about) {
       if (store.readOnly) return undefined;
+      // Of a shared store, only what this process may write.
+      const owns = (group: string): boolean => store.owns(group) && about.owns(group);
       // What was written since the start is newer than what the scan reads.
       for await (const { group, at } of waitingGroups(store))
-        if (agenda.at(group) === undefined) agenda.set(group, at);
+        if (owns(group) && agenda.at(group) === undefined) agenda.set(group, at);
       const onFault = (fault: unknown): void => log.error('reminder.fault', faultFields(fault, level));
-      loop = new ReminderLoop({ ...about, keeper, agenda, onFault });
+      loop = new ReminderLoop({ ...about, owns, keeper, agenda, onFault });
       loop.start();
       return loop;
     },

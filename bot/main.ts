@@ -1,8 +1,9 @@
-import type { BackupPlan } from './book/backup.ts';
+import { backupPlan } from './backup-plan.ts';
 import { type Config, loadEnvFile, readConfig, secretsOf } from './config.ts';
-import { backupFolder, filesFolder, historyFile, localGroup } from './console/local.ts';
+import { filesFolder, historyFile, localGroup } from './console/local.ts';
+import { storeWaitMs } from './discord/shard-words.ts';
 import { type House, openHouse, openHouseHere } from './house.ts';
-import { type Log, logTo } from './log.ts';
+import { type Log, type LogLevel, logTo } from './log.ts';
 import { warmPictures } from './pictures/warm.ts';
 
 /** Aborts at the first SIGINT, SIGTERM or SIGHUP; a second one ends the process as ever. */
@@ -27,50 +28,42 @@ const inTerminal = async (config: Config, house: House): Promise<void> => {
   });
 };
 
-const inGroupChat = async (token: string, { apiUrl }: Config, house: House, log: Log): Promise<void> => {
-  const [{ startDiscord }, { isChatGroup }, { topics }] = await Promise.all([
-    import('./discord/run.ts'),
-    import('./discord/daily-sender.ts'),
-    import('./topics.ts'),
-  ]);
-  const running = await startDiscord({
-    token,
-    apiUrl,
-    pipkin: house.pipkin,
-    topics,
-    log,
-    remind: (sender) => house.remind({ sender, owns: isChatGroup, clock: Date.now }),
-  });
+const sayReady = (): void => {
   process.stdout.write('Pipkin is ready in the group chat.\n');
-  await running.stopped;
 };
 
-/** Where the daily backups go: beside the books, two weeks of them, from three in the morning on, unless set otherwise. */
-const backupPlan = ({
-  storeUrl,
-  backupDir,
-  backupKeep = 14,
-  backupHour = 3,
-}: Config): BackupPlan | undefined =>
-  backupDir === 'none'
-    ? undefined
-    : { folder: backupDir ?? backupFolder(storeUrl), keep: backupKeep, hour: backupHour };
+const inGroupChat = async (token: string, { apiUrl }: Config, house: House, log: Log): Promise<void> => {
+  const { serveChat } = await import('./discord/serve.ts');
+  const why = await serveChat({ token, apiUrl, house, log, ready: sayReady });
+  // The supervisor may start it again; it then waits until the other one has gone.
+  if (why === 'taken-over') throw new Error('Another running copy of the program has taken over the store.');
+};
 
-const start = async (config: Config): Promise<void> => {
+/** As several processes; this one only starts them and holds no store. */
+const inShards = async (token: string, { apiUrl, shards = 'auto' }: Config, log: Log): Promise<void> => {
+  const { runShards } = await import('./discord/shards.ts');
+  await runShards({ token, apiUrl, shards, log, stop: untilSignal(), ready: sayReady });
+};
+
+const withHouse = async (config: Config, log: Log, level: LogLevel): Promise<void> => {
   warmPictures();
-  const level = config.logLevel ?? (config.token ? 'info' : 'error');
-  const log = logTo((line) => process.stderr.write(line), level, Date.now, secretsOf(config));
-  const house = await (config.token ? openHouse : openHouseHere)(
-    config.storeUrl,
-    log,
-    level,
-    backupPlan(config),
-  );
+  const backups = backupPlan(config);
+  const open = config.token
+    ? openHouse(config.storeUrl, log, level, { backups, waitMs: storeWaitMs })
+    : openHouseHere(config.storeUrl, log, level, { backups });
+  const house = await open;
   try {
     await (config.token ? inGroupChat(config.token, config, house, log) : inTerminal(config, house));
   } finally {
     await house.close();
   }
+};
+
+const start = async (config: Config): Promise<void> => {
+  const level = config.logLevel ?? (config.token ? 'info' : 'error');
+  const log = logTo((line) => process.stderr.write(line), level, Date.now, secretsOf(config));
+  const { token, shards } = config;
+  await (token && shards ? inShards(token, config, log) : withHouse(config, log, level));
 };
 
 /** What went wrong, for the person who starts the bot. Secrets are taken out wherever they may have come in. */

@@ -30,7 +30,7 @@ const keysUnder = async (store: Store, prefix: string): Promise<string[]> => {
   return keys;
 };
 
-/** Deletes keys from the last to the first, then the mark: what remains at any time is a whole shorter book. */
+/** Deletes keys from the last to the first, with the last of them `last`: what remains at any time is a whole shorter book. */
 const deleteAll = async (store: Store, keys: readonly string[], last: readonly Change[]): Promise<void> => {
   const left = [...keys].reverse().map(gone);
   while (left.length + last.length > maxChanges) await store.writeAll(left.splice(0, maxChanges));
@@ -40,7 +40,10 @@ const deleteAll = async (store: Store, keys: readonly string[], last: readonly C
 const finishForgetting = async (store: Store, group: string): Promise<void> => {
   const keys = keysOf(group);
   const indexes = (Object.keys(indexKinds) as IndexKind[]).map((kind) => keys.index(kind));
-  await deleteAll(store, [...(await keysUnder(store, keys.book)), ...indexes], [gone(keys.mark)]);
+  await deleteAll(store, [...(await keysUnder(store, keys.book)), ...indexes], []);
+  // The mark goes last, so that what a crash has left is wiped by the next opening.
+  await store.wipe?.();
+  await store.writeAll([gone(keys.mark)]);
 };
 
 const undoAppend = async (store: Store, group: string, from: number): Promise<void> => {
@@ -61,11 +64,11 @@ const checkedMark = (store: Store, value: unknown): Mark => {
   throw damaged(store.shown, 'the mark of an unfinished change is not one this version can read');
 };
 
-/** Settles every group's unfinished change, so that what was to be forgotten goes even if nobody opens that book. */
+/** Settles the unfinished changes of every group that is ours, so that what was to be forgotten goes even if nobody opens that book. */
 export const settleAll = async (store: Store): Promise<void> => {
   const found: Mark[] = [];
   for await (const [, value] of store.scan(markPrefix)) found.push(checkedMark(store, value));
-  for (const each of found) await settle(store, each);
+  for (const each of found.filter(({ group }) => store.owns(group))) await settle(store, each);
 };
 
 /** For one group; not to be called twice at the same time. */

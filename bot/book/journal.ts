@@ -1,8 +1,8 @@
 import { afterEntries, type BookEntry, type BookState, bookEntry, emptyBook } from '../../core/book.ts';
 import { longChanges } from './journal-long.ts';
+import { type Snapshots, snapshotsOf } from './journal-snapshot.ts';
 import { keysOf } from './names.ts';
 import { BrokenSeal } from './seal.ts';
-import { bookSnapshot, keptState } from './snapshot.ts';
 import type { Change, Store } from './store.ts';
 import { damaged, NotRecorded, StoreTrouble } from './trouble.ts';
 
@@ -29,8 +29,13 @@ export interface Journal {
   beginForgetting(): Promise<void>;
   /** Deletes it. False when that could not be finished now; the next writing or opening goes on with it. */
   finishForgetting(): Promise<boolean>;
-  /** Writes a snapshot. False when it could not be written, which loses nothing. */
-  snapshot(state: BookState): Promise<boolean>;
+  /**
+   * The steps that write a snapshot, each a short write of its own; entries may be written between them. One that
+   * rejects ends the snapshot, which loses nothing.
+   */
+  snapshotSteps(state: BookState): Generator<() => Promise<void>>;
+  /** Removes whatever snapshots have left; what cannot be removed now is by the next snapshot. Never rejects. */
+  dropSnapshot(): Promise<void>;
 }
 
 const blockSize = 250;
@@ -91,27 +96,30 @@ const block = async (store: Store, group: string, first: number): Promise<BookEn
   return there.map((value, at) => checked(store, group, first + at, value));
 };
 
-const lastSnapshot = async (store: Store, group: string): Promise<BookState> => {
-  const value = await store.keyv.get<unknown>(keysOf(group).snapshot);
-  const snapshot = bookSnapshot.safeParse(value);
-  return snapshot.success && snapshot.data.group === group ? snapshot.data.state : emptyBook;
-};
-
-const load = async (store: Store, group: string): Promise<{ state: BookState; sinceSnapshot: number }> => {
-  const start = await lastSnapshot(store, group);
-  const tail: BookEntry[] = [];
+const load = async (
+  store: Store,
+  group: string,
+  snapshots: Snapshots,
+): Promise<{ state: BookState; sinceSnapshot: number }> => {
+  const start = (await snapshots.read()) ?? emptyBook;
+  let state = start;
+  let sinceSnapshot = 0;
   // Begins with the snapshot's own last entry: it must be there too.
   let next = Math.max(1, start.seq);
   let more = true;
   while (more) {
     const entries = await block(store, group, next);
-    for (const entry of entries) tail.push(entry);
+    if (next === start.seq && entries.length === 0)
+      throw damaged(store.shown, `entry ${start.seq} of a book is missing`);
+    const fresh = next === start.seq ? entries.slice(1) : entries;
+    state = afterEntries(state, fresh);
+    sinceSnapshot += fresh.length;
     next += entries.length;
     more = entries.length === blockSize;
+    // A long journal is read and folded piece by piece, and others get their turn in between.
+    if (more) await new Promise((resolve) => setImmediate(resolve));
   }
-  if (start.seq > 0 && tail.shift() === undefined)
-    throw damaged(store.shown, `entry ${start.seq} of a book is missing`);
-  return { state: afterEntries(start, tail), sinceSnapshot: tail.length };
+  return { state, sinceSnapshot };
 };
 
 const entriesFrom = async (store: Store, group: string, from: number, to: number): Promise<BookEntry[]> => {
@@ -129,6 +137,7 @@ const entriesFrom = async (store: Store, group: string, from: number, to: number
 export const journalOf = (store: Store, group: string): Journal => {
   const keys = keysOf(group);
   const long = longChanges(store, group);
+  const snapshots = snapshotsOf(store, group);
   const entry = async (seq: number): Promise<BookEntry | undefined> => {
     if (!Number.isSafeInteger(seq) || seq < 1) return undefined;
     const value = await store.keyv
@@ -140,7 +149,7 @@ export const journalOf = (store: Store, group: string): Journal => {
     load: () =>
       reading(store, async () => {
         await long.settle();
-        return load(store, group);
+        return load(store, group, snapshots);
       }),
     entry: (seq) => reading(store, () => entry(seq)),
     entries: (from, to) => reading(store, () => entriesFrom(store, group, from, to)),
@@ -151,10 +160,7 @@ export const journalOf = (store: Store, group: string): Journal => {
         () => true,
         () => false,
       ),
-    snapshot: (state) =>
-      store.writeAll([{ key: keys.snapshot, value: { v: 1, group, state: keptState(state) } }]).then(
-        () => true,
-        () => false,
-      ),
+    snapshotSteps: (state) => snapshots.steps(state),
+    dropSnapshot: () => snapshots.drop(),
   };
 };

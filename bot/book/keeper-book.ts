@@ -11,14 +11,18 @@ import type { Journal } from './journal.ts';
 import type { Book, By, Decided, PastEntry, Recorded } from './keeper.ts';
 import { keysOf } from './names.ts';
 import { RecentStates } from './recent-states.ts';
+import { rowsIn } from './snapshot.ts';
 import type { Change } from './store.ts';
 import { NotRecorded } from './trouble.ts';
 
-/**
- * Entries between two snapshots. Opening reads at most about this many (500 take 3 to 10 ms to check), and a snapshot
- * of a very large book (5,000 recipes) costs about 30 ms, so 500 spreads that to less than 0.1 ms an entry.
- */
+/** Entries between two snapshots of a small book. Opening reads about this many (500 take 3 to 10 ms to check). */
 export const snapshotEvery = 500;
+
+/** The larger the book, the more a snapshot costs, and the seldomer it is: a tenth of its rows, up to this. */
+const seldomest = 2000;
+
+const snapshotDue = (state: BookState, since: number): boolean =>
+  since >= snapshotEvery && since >= Math.min(seldomest, rowsIn(state) / 10);
 
 /**
  * Further small keys to be written in the same transaction as the entries that lead from `before` to `after`, so that
@@ -41,6 +45,9 @@ export class OpenBook implements Book {
   #sinceSnapshot: number;
   #inDoubt = false;
   readonly #recent = new RecentStates();
+  /** Counts how often something had to be gone from the book: a snapshot from before must not be written on. */
+  #times = 0;
+  #snapshotting: Promise<void> | undefined;
   #last: Promise<unknown> = Promise.resolve();
 
   constructor(
@@ -54,7 +61,7 @@ export class OpenBook implements Book {
     this.#alongside = alongside;
     this.#state = loaded.state;
     this.#sinceSnapshot = loaded.sinceSnapshot;
-    if (this.#sinceSnapshot >= snapshotEvery) this.#queue(() => this.#snapshot()).catch(() => {});
+    this.#snapshotWhenDue();
   }
 
   get state(): BookState {
@@ -69,8 +76,6 @@ export class OpenBook implements Book {
   ): Promise<BookEntry | readonly BookEntry[] | undefined> {
     const events: readonly BookEvent[] = 'kind' in what ? [what] : what;
     const written = this.#queue(() => this.#write(events, by));
-    // After the entries are acknowledged, and before the next ones of this group.
-    this.#queue(() => this.#snapshotWhenDue()).catch(() => {});
     const entries = await written;
     return 'kind' in what ? entries[0] : entries;
   }
@@ -86,7 +91,6 @@ export class OpenBook implements Book {
       const entries = past ? await this.#adopt(past) : await this.#writeSome(events, by, rewritten);
       return ok({ entries, value, state: this.#state });
     });
-    this.#queue(() => this.#snapshotWhenDue()).catch(() => {});
     return changed;
   }
 
@@ -97,6 +101,7 @@ export class OpenBook implements Book {
       this.#state = emptyBook;
       this.#recent.clear();
       this.#sinceSnapshot = 0;
+      this.#times += 1;
       return (await this.#journal.finishForgetting()) ? 'gone' : 'begun';
     });
   }
@@ -120,6 +125,7 @@ export class OpenBook implements Book {
   /** Resolves when nothing is being written any more. */
   async idle(): Promise<void> {
     await this.#last;
+    await this.#snapshotting;
   }
 
   #queue<T>(task: () => Promise<T>): Promise<T> {
@@ -173,7 +179,7 @@ export class OpenBook implements Book {
     return this.#append(drafts, also);
   }
 
-  #adopt(past: readonly PastEntry[]): Promise<readonly BookEntry[]> {
+  async #adopt(past: readonly PastEntry[]): Promise<readonly BookEntry[]> {
     const keys = keysOf(this.group);
     const over = this.#state.seq - past.length;
     if (over > 40) throw new RangeError('a history goes into a book with nothing of its own in it');
@@ -184,7 +190,13 @@ export class OpenBook implements Book {
     }));
     const drafts = past.map((entry) => ({ ...entry, v: 1, group: this.group }));
     this.#recent.clear();
-    return this.#append(drafts, [...also, { key: keys.snapshot, value: undefined }], emptyBook);
+    const entries = await this.#append(
+      drafts,
+      [...also, { key: keys.snapshot, value: undefined }],
+      emptyBook,
+    );
+    await this.#dropSnapshot();
+    return entries;
   }
 
   /** What must be gone for good goes from the entries, the snapshot and the memory in one step. */
@@ -197,7 +209,7 @@ export class OpenBook implements Book {
     const changes = rewritten.map((entry) => ({ key: keys.entry(entry.seq), value: bookEntry.parse(entry) }));
     const entries = await this.#write(events, by, [...changes, { key: keys.snapshot, value: undefined }]);
     this.#recent.clear();
-    this.#sinceSnapshot = snapshotEvery;
+    await this.#dropSnapshot();
     return entries;
   }
 
@@ -217,16 +229,35 @@ export class OpenBook implements Book {
     if (onto === before) this.#recent.keep(before);
     this.#state = state;
     this.#sinceSnapshot += entries.length;
+    this.#snapshotWhenDue();
     return entries;
   }
 
-  async #snapshotWhenDue(): Promise<void> {
-    if (this.#sinceSnapshot >= snapshotEvery) await this.#snapshot();
+  /** What a snapshot holds must be gone too, also one that is being written; the next one is due at once. */
+  async #dropSnapshot(): Promise<void> {
+    this.#times += 1;
+    this.#sinceSnapshot = Number.POSITIVE_INFINITY;
+    await this.#journal.dropSnapshot();
+    this.#snapshotWhenDue();
   }
 
+  #snapshotWhenDue(): void {
+    if (this.#snapshotting || !snapshotDue(this.#state, this.#sinceSnapshot)) return;
+    // A failure loses nothing: it is tried again when as many entries have come once more.
+    const done = this.#snapshot().catch(() => {});
+    this.#snapshotting = done.then(() => {
+      this.#snapshotting = undefined;
+      this.#snapshotWhenDue();
+    });
+  }
+
+  // In short steps, between which entries are written: nobody waits for a whole snapshot. The state is what it was when
+  // it began, whatever is recorded meanwhile.
   async #snapshot(): Promise<void> {
-    // Counted from here whether it works or not: a failure loses nothing and is tried again later.
+    const times = this.#times;
     this.#sinceSnapshot = 0;
-    await this.#journal.snapshot(this.#state);
+    for (const step of this.#journal.snapshotSteps(this.#state)) {
+      await this.#queue(() => (times === this.#times ? step() : Promise.reject(new Error('forgotten'))));
+    }
   }
 }

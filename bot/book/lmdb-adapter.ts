@@ -2,6 +2,7 @@ import { EventEmitter } from 'node:events';
 import { join } from 'node:path';
 import type { KeyvStoreAdapter, StoredData } from 'keyv';
 import { type Database, open } from 'lmdb';
+import { scrubLmdbFile } from './lmdb-scrub.ts';
 import { type Room, roomIn } from './room.ts';
 import type { SealedChange } from './store-over.ts';
 import type { NotRecorded } from './trouble.ts';
@@ -70,6 +71,7 @@ export class LmdbAdapter extends EventEmitter implements KeyvStoreAdapter {
   readonly #db: Database<Buffer, Buffer>;
   readonly #explain: (fault: unknown) => NotRecorded;
   readonly #room: Room | undefined;
+  readonly #file: string;
   #queue: Write[] = [];
   #closed = false;
 
@@ -83,6 +85,7 @@ export class LmdbAdapter extends EventEmitter implements KeyvStoreAdapter {
   ) {
     super();
     this.#explain = options.explain;
+    this.#file = join(folder, 'data.mdb');
     this.#db = open<Buffer, Buffer>({
       path: folder,
       noSubdir: false,
@@ -95,7 +98,7 @@ export class LmdbAdapter extends EventEmitter implements KeyvStoreAdapter {
       noSync: false,
       noMetaSync: false,
     });
-    this.#room = options.readOnly ? undefined : roomIn(folder, join(folder, 'data.mdb'));
+    this.#room = options.readOnly ? undefined : roomIn(folder, this.#file);
   }
 
   #read(key: string): string | undefined {
@@ -170,6 +173,14 @@ export class LmdbAdapter extends EventEmitter implements KeyvStoreAdapter {
     if (this.#closed) throw new Error('the store is closed');
     const range = this.#db.getRange({ ...(start.length > 0 ? { start } : {}), end, limit: scanPiece });
     return [...range].map(({ key, value }) => [Buffer.from(key).toString('utf8'), value.toString('utf8')]);
+  }
+
+  /** Overwrites what is not in use any more. Waits for nothing and lets nothing in between: see scrubLmdbFile. */
+  wipe(): void {
+    this.#commit();
+    // A reader that began before the deletion would look at pages that are about to be overwritten.
+    this.#db.resetReadTxn();
+    scrubLmdbFile(this.#file);
   }
 
   async disconnect(): Promise<void> {

@@ -153,7 +153,8 @@ const openClaimed = async (folder: string, shown: string, claim: Claim): Promise
     await adapter.writeAll(changes);
   };
   const scan = (prefix: string) => adapter.scan(prefix);
-  return storeOver({ shown, readOnly }, { adapter, writeAll, scan, close });
+  const wipe = async (): Promise<void> => adapter.wipe();
+  return storeOver({ shown, readOnly }, { adapter, writeAll, scan, wipe, close });
 };
 
 /**

@@ -13,11 +13,12 @@ const decoded = (name: string): string =>
 
 /** The group that a key belongs to: the other way round of `keysOf`. Undefined for a key of another shape. */
 export const groupOfKey = (key: string): string | undefined => {
-  const [, name] = /^[a-z]\/([^/]+)(?:\/|$)/.exec(key) ?? [];
+  const [, name] = /^[gmwx]\/([^/]+)(?:\/|$)/.exec(key) ?? [];
   return name === undefined ? undefined : decoded(name);
 };
 
 const seqDigits = 12;
+const pageDigits = 6;
 
 /** Further small keys a group may have, each kind in a row of its own, so that one scan finds every group that has it. */
 export const indexKinds = {
@@ -42,6 +43,10 @@ export interface GroupKeys {
   /** All entries begin with this. */
   readonly entries: string;
   entry(seq: number): string;
+  /** All pages of snapshots begin with this. */
+  readonly pages: string;
+  /** A page of the snapshot; two snapshots may be there at a time. */
+  page(slot: string, number: number): string;
   index(kind: IndexKind): string;
 }
 
@@ -64,6 +69,8 @@ export const keysOf = (group: string): GroupKeys => {
     mark: `${markPrefix}${name}`,
     entries: `${base}/e/`,
     entry: (seq) => `${base}/e/${String(seq).padStart(seqDigits, '0')}`,
+    pages: `${base}/s/`,
+    page: (slot, number) => `${base}/s/${slot}/${String(number).padStart(pageDigits, '0')}`,
     index: (kind) => `${indexPrefix(kind)}${name}`,
   };
 };

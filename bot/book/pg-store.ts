@@ -6,7 +6,7 @@ import { accessTrouble } from './pg-faults.ts';
 import { takeLease } from './pg-lease.ts';
 import { prepare } from './pg-schema.ts';
 import { PgWriter } from './pg-writer.ts';
-import { belongsTo, onlyShard, type Shard } from './shard.ts';
+import { belongsTo, onlyShard } from './shard.ts';
 import type { OpenOptions, Store } from './store.ts';
 import { type SealedChange, storeOver } from './store-over.ts';
 import { NotRecorded, StoreTrouble } from './trouble.ts';
@@ -15,10 +15,10 @@ import { NotRecorded, StoreTrouble } from './trouble.ts';
 const usualPatienceMs = 5_000;
 
 /** A group of another shard is never written, whatever asks for it. */
-const checkOwn = (shard: Shard, changes: readonly SealedChange[]): void => {
+const checkOwn = (owns: Store['owns'], changes: readonly SealedChange[]): void => {
   const foreign = changes.some(({ key }) => {
     const group = groupOfKey(key);
-    return group !== undefined && !belongsTo(group, shard);
+    return group !== undefined && !owns(group);
   });
   if (foreign) throw new NotRecorded('failed', { cause: new Error('the group belongs to another shard') });
 };
@@ -47,9 +47,10 @@ const openAt = async (
   });
   const pool = readingPool(url);
   const writer = new PgWriter(url, lease, patienceMs);
+  const owns = (group: string): boolean => belongsTo(group, shard);
   const adapter = new PgAdapter(pool, writer, patienceMs);
   const writeAll = async (changes: readonly SealedChange[]): Promise<void> => {
-    checkOwn(shard, changes);
+    checkOwn(owns, changes);
     await adapter.writeAll(changes);
   };
   const close = async (): Promise<void> => {

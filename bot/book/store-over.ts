@@ -1,5 +1,6 @@
 import { Keyv, type KeyvStoreAdapter } from 'keyv';
 import { seal, unseal } from './seal.ts';
+import { belongsTo } from './shard.ts';
 import type { Change, Store } from './store.ts';
 import { NotRecorded } from './trouble.ts';
 
@@ -20,6 +21,8 @@ export interface Raw {
   writeAll(changes: readonly SealedChange[]): Promise<void>;
   /** Keys and sealed texts under `prefix`, in the order of the keys' UTF-8 bytes, read piece by piece. */
   scan(prefix: string): AsyncIterable<readonly [string, string]>;
+  /** Overwrites what deleted values have left on the disk. */
+  wipe?(): Promise<void>;
   close(): Promise<void>;
 }
 
@@ -35,6 +38,7 @@ async function* opened(texts: AsyncIterable<readonly [string, string]>): AsyncGe
 
 /** The store over `raw`, with checksums. */
 export const storeOver = (about: Pick<Store, 'shown' | 'readOnly' | 'lost' | 'shard'>, raw: Raw): Store => ({
+  owns: (group) => about.shard === undefined || belongsTo(group, about.shard),
   ...about,
   keyv: new Keyv({
     store: raw.adapter,
@@ -50,5 +54,6 @@ export const storeOver = (about: Pick<Store, 'shown' | 'readOnly' | 'lost' | 'sh
     if (changes.length > 0) await raw.writeAll(changes.map(sealedChange));
   },
   scan: (prefix) => opened(raw.scan(prefix)),
+  ...(raw.wipe ? { wipe: () => raw.wipe?.() ?? Promise.resolve() } : {}),
   close: () => raw.close(),
 });

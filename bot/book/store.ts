@@ -1,4 +1,5 @@
 import type { Keyv } from 'keyv';
+import { isShared } from './address.ts';
 import { openLmdbStore } from './lmdb-store.ts';
 import type { Shard } from './shard.ts';
 import { StoreTrouble } from './trouble.ts';
@@ -16,8 +17,10 @@ export interface Store {
   /** True when the store can only be read: the disk or folder does not allow writing. */
   readonly readOnly: boolean;
   readonly keyv: Keyv;
-  /** The groups this process may write; all of them when not set. */
+  /** The part of all groups this process writes; all of them when not set. */
   readonly shard?: Shard;
+  /** Whether this process may write the group; what it finds by `scan` may be another's. */
+  owns(group: string): boolean;
   /** Resolves when another process has taken over, and nothing more can be written. A store of one process has none. */
   readonly lost?: Promise<void>;
   /**
@@ -30,6 +33,11 @@ export interface Store {
    * so memory stays flat; what is written meanwhile may or may not be seen. Throws BrokenSeal.
    */
   scan(prefix: string): AsyncIterable<readonly [key: string, value: unknown]>;
+  /**
+   * Overwrites what deleted values have left on the disk, where the store keeps its own files; a database sees to that
+   * in its own time. Not for every day: it goes through the whole file.
+   */
+  wipe?(): Promise<void>;
   /** Waits for writes under way, and lets another process have the store. */
   close(): Promise<void>;
 }
@@ -47,9 +55,6 @@ export interface OpenOptions {
 // Loaded only when asked for: most stores are folders.
 const openDatabase = async (url: string, options: OpenOptions): Promise<Store> =>
   (await import('./pg-store.ts')).openPgStore(url, options);
-
-/** Whether an address is that of a database, which several processes can share. */
-export const isShared = (url: string): boolean => /^postgres(?:ql)?:/.test(url);
 
 /**
  * Opens the store at `url`: a folder ("data", "/var/lib/pipkin"), or the same as "lmdb:data". A missing folder

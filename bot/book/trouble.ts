@@ -1,5 +1,12 @@
 /** Why a store cannot be used. Each carries a sentence for the person who runs the bot. */
-export type StoreTroubleCode = 'in-use' | 'damaged' | 'not-a-store' | 'no-access' | 'bad-group' | 'closed';
+export type StoreTroubleCode =
+  | 'in-use'
+  | 'damaged'
+  | 'not-a-store'
+  | 'no-access'
+  | 'bad-group'
+  | 'unfinished'
+  | 'closed';
 
 /** A store that cannot be opened or read. `message` says what is wrong and what to do, in plain words. */
 export class StoreTrouble extends Error {

@@ -1,4 +1,5 @@
 import { Client, GatewayIntentBits, Options, Partials } from 'discord.js';
+import { onlyShard, type Shard } from '../book/shard.ts';
 
 /**
  * A client that hears slash commands, mentions and direct messages. The privileged message-content intent is not
@@ -11,8 +12,11 @@ import { Client, GatewayIntentBits, Options, Partials } from 'discord.js';
  * @param apiUrl - base URL of the HTTP API without a version, e.g. `http://127.0.0.1:8080/api`; the platform's own
  *   when left out. The gateway's address is what that API answers.
  */
-export const chatClient = (apiUrl?: string): Client =>
+export const chatClient = (apiUrl?: string, shard: Shard = onlyShard): Client =>
   new Client({
+    // Said outright: the library would otherwise read the environment's SHARDS, which means something else here.
+    shards: [shard.index],
+    shardCount: shard.count,
     intents: [GatewayIntentBits.Guilds, GatewayIntentBits.GuildMessages, GatewayIntentBits.DirectMessages],
     // Without it, direct messages in channels not seen since the start would be dropped.
     partials: [Partials.Channel],

@@ -1,4 +1,5 @@
 import { type Client, Events } from 'discord.js';
+import { onlyShard, type Shard } from '../book/shard.ts';
 import type { Pipkin } from '../handle.ts';
 import { faultFields } from '../log.ts';
 import type { Sender } from '../remind/sender.ts';
@@ -12,6 +13,7 @@ import { onInteraction } from './interactions.ts';
 import { type Leaver, leaver } from './leaving.ts';
 import { onMessage } from './messages.ts';
 import { registerCommands } from './register.ts';
+import { ChatStartError, place, startError } from './start-error.ts';
 
 export interface DiscordOptions {
   readonly token: string;
@@ -23,6 +25,8 @@ export interface DiscordOptions {
   readonly pace?: Partial<Pace>;
   /** Called once inside, with a way to post what nobody asked for; what it starts is stopped before the chat is left. */
   readonly remind?: (sender: Sender) => Promise<Stoppable | undefined>;
+  /** The groups this process serves; all of them when left out. */
+  readonly shard?: Shard;
 }
 
 interface Stoppable {
@@ -33,25 +37,6 @@ export interface RunningChat extends Leaver {
   /** Servers the bot is in. */
   readonly guilds: number;
 }
-
-/** The chat could not be entered. The message is for the person who starts the bot; it never holds the token. */
-export class ChatStartError extends Error {}
-
-const place = (apiUrl: string | undefined): string =>
-  apiUrl ? `the chat platform at ${new URL(apiUrl).origin}` : 'the chat platform';
-
-const refused = /invalid token|Authentication failed/i;
-
-const startError = (fault: unknown, where: string): ChatStartError => {
-  const message = fault instanceof Error ? fault.message : '';
-  if (refused.test(message)) {
-    return new ChatStartError(
-      'The chat platform refused the token in DISCORD_TOKEN. Please check that it is whole and still valid.',
-    );
-  }
-  const { name, code = 'no code' } = faultFields(fault, 'info');
-  return new ChatStartError(`Could not enter ${where} (${name}, ${code}). Is it reachable from here?`);
-};
 
 const ready = (client: Client): Promise<Client<true>> =>
   new Promise((resolve) => client.once(Events.ClientReady, resolve));
@@ -87,10 +72,9 @@ const register = (client: Client<true>, { topics, log }: DiscordOptions): Promis
  * @throws {ChatStartError} when the token is refused or the platform cannot be reached
  */
 export const startDiscord = async (options: DiscordOptions): Promise<RunningChat> => {
-  const { token, apiUrl, pipkin, topics, log } = options;
-  const where = place(apiUrl);
+  const { token, apiUrl, pipkin, topics, log, shard = onlyShard } = options;
   const pace = { ...defaultPace, ...options.pace };
-  const client = chatClient(apiUrl);
+  const client = chatClient(apiUrl, shard);
   const busy = new Set<Promise<void>>();
   listen(
     client,
@@ -107,16 +91,18 @@ export const startDiscord = async (options: DiscordOptions): Promise<RunningChat
   try {
     await client.login(token);
   } catch (fault) {
-    throw startError(fault, where);
+    throw startError(fault, apiUrl);
   }
   let reminding: Stoppable | undefined;
   const first = async (): Promise<void> => reminding?.stop();
   const { stop, stopped } = leaver(client, log, { busy, first, finishWithinMs: pace.finishWithinMs });
   const here = await Promise.race([entered, stopped]);
-  if (typeof here === 'string') throw new ChatStartError(`Stopped before ${where} let me in.`);
-  await register(here, options);
+  if (typeof here === 'string') throw new ChatStartError(`Stopped before ${place(apiUrl)} let me in.`);
+  // The commands are the same for all: one registers them.
+  if (shard.index === 0) await register(here, options);
   reminding = await options.remind?.(dailySender(here, log));
   log.info('chat.ready', {
+    shard: shard.index,
     guilds: here.guilds.cache.size,
     commands: topics.length,
   });

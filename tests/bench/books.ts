@@ -49,7 +49,7 @@ export const writeBook = async (
       entries.filter(({ seq }) => seq <= snapshotAt),
     );
   }
-  await journal.snapshot(state);
+  for (const step of journal.snapshotSteps(state)) await step();
 };
 
 /** Gives `work` a folder of its own, and takes it away again. */

@@ -13,6 +13,7 @@ const parts: Readonly<Record<string, () => Promise<Found>>> = {
   opening: async () => (await import('./opening.ts')).opening(),
   append: async () => (await import('./append.ts')).append(),
   pours: async () => (await import('./pours.ts')).pours(),
+  snapshot: async () => (await import('./snapshot.ts')).snapshot(),
   chat: async () => (await import('./chat.ts')).chat(),
   reminders: async () => (await import('./reminders.ts')).reminders(),
   memory: async () => (await import('./memory.ts')).memory(),

@@ -56,7 +56,7 @@ const writeBench = async (store: Store): Promise<void> => {
   const journal = journalOf(store, 'hall');
   for (let from = 0; from < entries.length; from += 2000)
     await journal.append(entries.slice(from, from + 2000));
-  await journal.snapshot(afterEntries(emptyBook, entries));
+  for (const step of journal.snapshotSteps(afterEntries(emptyBook, entries))) await step();
 };
 
 /** Pours and questions in a group of ten thousand batches: read, decided, and on disk where something was written. */

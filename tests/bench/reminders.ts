@@ -1,7 +1,7 @@
 import { journalOf } from '../../bot/book/journal.ts';
 import { openKeeper } from '../../bot/book/keeper-open.ts';
 import { indexPrefix, keysOf } from '../../bot/book/names.ts';
-import { keptState } from '../../bot/book/snapshot.ts';
+import { restOf, snapshotPages } from '../../bot/book/snapshot.ts';
 import type { Change, Store } from '../../bot/book/store.ts';
 import { Agenda } from '../../bot/remind/agenda.ts';
 import { deliver } from '../../bot/remind/deliver.ts';
@@ -76,8 +76,11 @@ const keysFor = (at: number, batches: readonly BookEvent[]): Change[] => {
   const group = `guild:${1_000_000 + at}`;
   const { state, last } = bookOf(group, [...batches, set(at)]);
   const keys = keysOf(group);
+  const pages = [...snapshotPages(state)].map((value, at) => ({ key: keys.page('a', at), value }));
+  const head = { v: 2, group, slot: 'a', pages: pages.length, rest: restOf(state) };
   return [
-    { key: keys.snapshot, value: { v: 1, group, state: keptState(state) } },
+    ...pages,
+    { key: keys.snapshot, value: head },
     { key: keys.entry(last.seq), value: last },
     { key: keys.index('waiting'), value: { v: 1, group, at: nextTellMs(benchOf(state)) } },
   ];

@@ -54,6 +54,21 @@ describe('settings from the environment', () => {
     expect(problem.join('\n')).not.toMatch(/secret|hunter2|loud/);
   });
 
+  it('should take a number of shards only with a store that processes can share', () => {
+    const shared = 'postgres://bench@127.0.0.1/pipkin';
+    expect(readConfig({ SHARDS: '4', STORE_URL: shared })).toMatchObject({ value: { shards: 4 } });
+    expect(readConfig({ SHARDS: 'auto', STORE_URL: shared })).toMatchObject({ value: { shards: 'auto' } });
+    expect(readConfig({ SHARDS: '1' })).toEqual({ ok: true, value: { storeUrl: 'data/book' } });
+    for (const env of [{ SHARDS: '2' }, { SHARDS: 'auto', STORE_URL: 'data' }]) {
+      const read = readConfig(env);
+      expect(read.ok ? '' : read.problem.join()).toMatch(/^SHARDS needs a store .* postgres:/);
+    }
+    for (const SHARDS of ['0', '-1', '1.5', 'many', '1000']) {
+      const read = readConfig({ SHARDS, STORE_URL: shared });
+      expect(read.ok ? '' : read.problem.join()).toMatch(/^SHARDS must be "auto" or a number/);
+    }
+  });
+
   it.each([
     ['data/book', 'data/book/files'],
     ['lmdb:data', 'data/files'],

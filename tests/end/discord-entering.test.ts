@@ -1,6 +1,7 @@
 import { setTimeout as sleep } from 'node:timers/promises';
 import { describe, expect, it } from 'vitest';
-import { ChatStartError, startDiscord } from '../../bot/discord/run.ts';
+import { startDiscord } from '../../bot/discord/run.ts';
+import { ChatStartError } from '../../bot/discord/start-error.ts';
 import { echoTopic, keptLog, samplePipkin, scaleSample } from '../helpers/chat-stand-in/samples.ts';
 import { StandIn } from '../helpers/chat-stand-in/stand-in.ts';
 import { useChat } from '../helpers/chat-stand-in/use-chat.ts';

@@ -8,7 +8,7 @@ import { pipkin } from '../../.build/bot/handle.js';
 const [, , command, url, group = 'local', shard = '0/1'] = process.argv;
 
 const [index, count] = shard.split('/').map(Number);
-const open = () => openStore(url, { shard: { index, count }, waitMs: 15_000 });
+const open = () => openStore(url, { shard: { index, count }, waitMs: 15_000, patienceMs: 60_000 });
 
 const say = (what) => process.stdout.write(`${JSON.stringify(what)}\n`);
 

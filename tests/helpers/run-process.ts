@@ -35,7 +35,7 @@ export const startProcess = (
     child.on('error', reject);
     child.on('close', (code, signal) => resolve({ code, signal, out, err }));
   });
-  return { child, done, out: () => out };
+  return { child, done, out: () => out, err: () => err };
 };
 
 /** Runs it to its end with `input` on its standard input. */

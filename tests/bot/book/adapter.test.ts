@@ -4,7 +4,7 @@ import { LmdbAdapter, maxKeyBytes } from '../../../bot/book/lmdb-adapter.ts';
 import { openStore } from '../../../bot/book/store.ts';
 import { NotRecorded } from '../../../bot/book/trouble.ts';
 import { freshFolder } from '../../helpers/book.ts';
-import { usePostgres } from '../../helpers/postgres.ts';
+import { usePostgres } from '../../helpers/use-postgres.ts';
 
 const pg = usePostgres();
 

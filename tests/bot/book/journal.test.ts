@@ -27,6 +27,10 @@ const written = async (
   return { map, journal, keyv: store.keyv };
 };
 
+const writeSnapshot = async (journal: Journal): Promise<void> => {
+  for (const step of journal.snapshotSteps((await journal.load()).state)) await step();
+};
+
 describe('the journal', () => {
   it('should load nothing as an empty book', async () => {
     const { journal } = await written(0);
@@ -50,13 +54,35 @@ describe('the journal', () => {
   it('should load from a snapshot and the entries after it', async () => {
     const { journal, map } = await written(300);
     const whole = await journal.load();
-    expect(await journal.snapshot((await journal.load()).state)).toBe(true);
+    await writeSnapshot(journal);
     await journal.append([entryOf(301)]);
     const { state, sinceSnapshot } = await journal.load();
     expect([state.seq, sinceSnapshot]).toEqual([301, 1]);
     map.delete(keysOf('local').snapshot);
     expect((await journal.load()).state).toEqual(state);
     expect(whole.state.seq).toBe(300);
+  });
+
+  it('should have the older snapshot in force until the new one is whole, and then remove it', async () => {
+    const { journal, map } = await written(10);
+    await writeSnapshot(journal);
+    const before = [...map.keys()].filter((key) => key.includes('/s/'));
+    await journal.append([entryOf(11)]);
+    const steps = [...journal.snapshotSteps((await journal.load()).state)];
+    await steps[0]?.();
+    expect((await journal.load()).sinceSnapshot).toBe(1);
+    for (const step of steps.slice(1)) await step();
+    expect((await journal.load()).sinceSnapshot).toBe(0);
+    const after = [...map.keys()].filter((key) => key.includes('/s/'));
+    expect(after).toHaveLength(before.length);
+    expect(after.filter((key) => before.includes(key))).toEqual([]);
+  });
+
+  it('should fold again from the first entry when a page of the snapshot is missing', async () => {
+    const { journal, map } = await written(10);
+    await writeSnapshot(journal);
+    map.delete(keysOf('local').page('a', 0));
+    expect(await journal.load()).toMatchObject({ state: { seq: 10 }, sinceSnapshot: 10 });
   });
 
   it('should fold again from the first entry when the snapshot is of another version', async () => {
@@ -95,8 +121,8 @@ describe('the journal', () => {
 
   it('should call a changed letter damage, in an entry and in a snapshot', async () => {
     const { journal, map } = await written(10);
-    await journal.snapshot((await journal.load()).state);
-    for (const key of [keysOf('local').entry(10), keysOf('local').snapshot]) {
+    await writeSnapshot(journal);
+    for (const key of [keysOf('local').entry(10), keysOf('local').page('a', 0)]) {
       const before = map.get(key) ?? '';
       map.set(key, before.replace('Balm', 'Palm'));
       await expect(journal.load()).rejects.toMatchObject({ code: 'damaged' });
@@ -107,7 +133,7 @@ describe('the journal', () => {
 
   it('should call a snapshot without its entries damage', async () => {
     const { journal, map } = await written(10);
-    await journal.snapshot((await journal.load()).state);
+    await writeSnapshot(journal);
     map.delete(keysOf('local').entry(10));
     await expect(journal.load()).rejects.toMatchObject({ code: 'damaged' });
   });

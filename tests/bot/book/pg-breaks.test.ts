@@ -3,7 +3,7 @@ import { describe, expect, it, onTestFinished } from 'vitest';
 import { openKeeper } from '../../../bot/book/keeper-open.ts';
 import { openStore } from '../../../bot/book/store.ts';
 import { by, saved } from '../../helpers/book.ts';
-import { usePostgres } from '../../helpers/postgres.ts';
+import { usePostgres } from '../../helpers/use-postgres.ts';
 
 const pg = usePostgres();
 
@@ -40,9 +40,9 @@ describe('a database whose connections break', () => {
     }
   });
 
-  it('should be waited for while it restarts after a crash', async () => {
+  it('should be waited for while it restarts after a crash', { timeout: 90_000 }, async () => {
     const url = await pg.server.database();
-    const keeper = openKeeper(await openStore(url));
+    const keeper = openKeeper(await openStore(url, { patienceMs: 60_000 }));
     onTestFinished(() => keeper.close());
     const book = await keeper.open('local');
     for (let at = 0; at < 20; at++) await book.record(saved('r', `B ${at}`, 1), by);
@@ -56,7 +56,9 @@ describe('a database whose connections break', () => {
     expect((await keeper.open('local')).state).toBe(book.state);
   });
 
-  it('should not be written past when it stays away, and be read again when it is back', async () => {
+  it('should not be written past when it stays away, and be read again when it is back', {
+    timeout: 90_000,
+  }, async () => {
     const url = await pg.server.database();
     const keeper = openKeeper(await openStore(url, { patienceMs: 500 }));
     onTestFinished(() => keeper.close());

@@ -3,7 +3,7 @@ import { openKeeper } from '../../../bot/book/keeper-open.ts';
 import { belongsTo, type Shard, shardOf } from '../../../bot/book/shard.ts';
 import { openStore, type Store } from '../../../bot/book/store.ts';
 import { by, runChild, saved } from '../../helpers/book.ts';
-import { usePostgres } from '../../helpers/postgres.ts';
+import { usePostgres } from '../../helpers/use-postgres.ts';
 
 const pg = usePostgres();
 
@@ -31,10 +31,10 @@ describe('which shard a group belongs to', () => {
   // The platform's documentation, "Sharding": shard_id = (guild_id >> 22) % num_shards. The ids are invented; the sums
   // were done by hand.
   it.each([
-    ['197038439483310086', 2, 0],
-    ['197038439483310086', 16, 2],
-    ['1', 16, 0],
-    ['4194304', 16, 1],
+    ['guild:197038439483310086', 2, 0],
+    ['guild:197038439483310086', 16, 2],
+    ['guild:1', 16, 0],
+    ['guild:4194304', 16, 1],
     ['dm:197038439483310086', 16, 0],
     ['local', 16, 0],
   ])('should be for %s of %i: %i', (group, count, index) => {
@@ -78,11 +78,11 @@ describe('the lease of a shard', () => {
   it('should refuse to write a group of another shard', async () => {
     const url = await pg.server.database();
     const keeper = openKeeper(await opened(url, second));
-    const other = await keeper.open('8388608');
-    expect(belongsTo('8388608', first)).toBe(true);
+    const other = await keeper.open('guild:8388608');
+    expect(belongsTo('guild:8388608', first)).toBe(true);
     await expect(other.record(saved('r', 'Balm'), by)).rejects.toMatchObject({ reason: 'failed' });
     await expect((await keeper.open('dm:7')).record(saved('r', 'Balm'), by)).rejects.toThrow();
-    expect((await (await keeper.open('4194304')).record(saved('r', 'Balm'), by)).seq).toBe(1);
+    expect((await (await keeper.open('guild:4194304')).record(saved('r', 'Balm'), by)).seq).toBe(1);
     expect(await pg.server.ask(url, 'select key from pipkin_book')).toHaveLength(1);
   });
 });

@@ -3,7 +3,7 @@ import { openKeeper } from '../../../bot/book/keeper-open.ts';
 import { keysOf } from '../../../bot/book/names.ts';
 import { type OpenOptions, openStore, type Store } from '../../../bot/book/store.ts';
 import { by, saved } from '../../helpers/book.ts';
-import { usePostgres } from '../../helpers/postgres.ts';
+import { usePostgres } from '../../helpers/use-postgres.ts';
 
 const pg = usePostgres();
 

@@ -3,7 +3,7 @@ import { memoryStore } from '../../../bot/book/keeper-memory.ts';
 import { openStore, type Store } from '../../../bot/book/store.ts';
 import { maxChanges } from '../../../bot/book/store-over.ts';
 import { freshFolder } from '../../helpers/book.ts';
-import { usePostgres } from '../../helpers/postgres.ts';
+import { usePostgres } from '../../helpers/use-postgres.ts';
 
 const pg = usePostgres();
 

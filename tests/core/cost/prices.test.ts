@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { bookSnapshot } from '../../../bot/book/snapshot.ts';
+import { wholeSnapshot } from '../../../bot/book/snapshot.ts';
 import {
   afterEntries,
   type BookEntry,
@@ -74,7 +74,7 @@ describe('prices in the book', () => {
     expect(bookState.parse(state)).toEqual(state);
     expect(state.labour).toEqual({ ratePerHour: '15', currency: 'EUR', hours: 2 });
     const snapshot = { v: 1, group: 'local', state: JSON.parse(JSON.stringify(state)) };
-    expect(bookSnapshot.parse(snapshot).state).toEqual(state);
+    expect(wholeSnapshot.parse(snapshot).state).toEqual(state);
   });
 
   it('should not take a price that is no plain decimal', () => {

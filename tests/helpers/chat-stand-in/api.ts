@@ -16,6 +16,8 @@ export interface ApiState {
   readonly token: string;
   readonly acknowledgeWithinMs: number;
   readonly gateway: () => string;
+  /** What it advises a bot to run in. */
+  readonly shards: number;
   readonly problem: (what: string) => void;
   /** Interactions by token; messages by their own id and, the last of each, by channel. */
   readonly interactions: Map<string, Exchange>;
@@ -179,12 +181,12 @@ const message = async (state: ApiState, call: Call): Promise<Result> => {
 
 const gatewayInfo = (state: ApiState): APIGatewayBotInfo => ({
   url: state.gateway(),
-  shards: 1,
+  shards: state.shards,
   session_start_limit: {
     total: 1000,
     remaining: 999,
     reset_after: 60_000,
-    max_concurrency: 1,
+    max_concurrency: 16,
   },
 });
 

@@ -18,6 +18,8 @@ import {
 import { asMessage } from './exchange.ts';
 import type { Dispatched } from './gateway.ts';
 import {
+  annexChannelId,
+  annexId,
   applicationId,
   botId,
   botUser,
@@ -38,6 +40,8 @@ import {
 export interface Place {
   readonly member?: Person;
   readonly direct?: boolean;
+  /** In the annexe instead of the hall; the bot must run in shards for it to be there. */
+  readonly annexe?: boolean;
   /** In a group conversation outside any server. */
   readonly privateGroup?: boolean;
 }
@@ -54,8 +58,11 @@ export interface Written extends Place {
 const surroundings = (
   id: string,
   token: string,
-  { member = hazel, direct = false, privateGroup = false }: Place,
+  { member = hazel, direct = false, privateGroup = false, annexe = false }: Place,
 ) => {
+  const server = annexe
+    ? { guild: annexId, channel: annexChannelId }
+    : { guild: guildId, channel: channelId };
   const common = {
     id,
     token,
@@ -65,7 +72,7 @@ const surroundings = (
     locale: Locale.EnglishGB,
     entitlements: [],
     authorizing_integration_owners: {
-      [ApplicationIntegrationType.GuildInstall]: guildId,
+      [ApplicationIntegrationType.GuildInstall]: server.guild,
     },
     attachment_size_limit: 10 * 1024 * 1024,
   };
@@ -80,15 +87,20 @@ const surroundings = (
   }
   return {
     ...common,
-    guild_id: guildId,
+    guild_id: server.guild,
     guild_locale: Locale.EnglishGB,
     member: {
       user: userOf(member),
       ...memberOf(member),
       permissions: permissionsOf(member),
     },
-    channel: { ...textChannel, permissions: permissionsOf(member) },
-    channel_id: channelId,
+    channel: {
+      ...textChannel,
+      id: server.channel,
+      guild_id: server.guild,
+      permissions: permissionsOf(member),
+    },
+    channel_id: server.channel,
     context: InteractionContextType.Guild,
   };
 };

@@ -10,73 +10,64 @@ import {
   type GatewaySendPayload,
 } from 'discord-api-types/v10';
 import { type WebSocket, WebSocketServer } from 'ws';
-import { applicationId, botUser, guild, guildId } from './people.ts';
+import { annexe, applicationId, botUser, guild } from './people.ts';
+import { type Dispatched, Session } from './session.ts';
+
+export type { Dispatched } from './session.ts';
 
 export interface GatewaySetup {
   readonly token: string;
   readonly address: () => string;
   readonly heartbeatMs: number;
+  /** Into how many shards the servers are divided. */
+  readonly shards: number;
   readonly problem: (what: string) => void;
 }
 
-type Unnumbered<P> = P extends GatewayDispatchPayload ? Omit<P, 'op' | 's'> : never;
-/** An event's type with the data that goes with it; the gateway numbers it. */
-export type Dispatched = Unnumbered<GatewayDispatchPayload>;
-
 const privileged =
   GatewayIntentBits.MessageContent | GatewayIntentBits.GuildMembers | GatewayIntentBits.GuildPresences;
-const mostKept = 500;
 
-/** The gateway's side of one bot: one session at a time, its events numbered and kept for a resume. */
+type Identified = Extract<GatewaySendPayload, { op: GatewayOpcodes.Identify }>['d'];
+type Resuming = Extract<GatewaySendPayload, { op: GatewayOpcodes.Resume }>['d'];
+
+/** The gateway's side of one bot: a session for each shard. */
 export class Gateway {
   readonly #setup: GatewaySetup;
   readonly #server: WebSocketServer;
-  #socket: WebSocket | undefined;
-  #session = 0;
-  #sequence = 0;
-  #kept: { readonly s: number; readonly payload: string }[] = [];
-  #resumable = true;
-  #live = false;
-  #waiting: (() => void)[] = [];
+  readonly #sessions: readonly Session[];
   /** What was counted, for a test to look at. */
   readonly seen = { identifies: 0, resumes: 0, heartbeats: 0, intents: 0 };
 
   constructor(setup: GatewaySetup, http: Server) {
     this.#setup = setup;
+    this.#sessions = Array.from({ length: setup.shards }, (_, shard) => new Session(shard));
     this.#server = new WebSocketServer({ server: http });
     this.#server.on('connection', (socket) => this.#greet(socket));
   }
 
-  /** Resolves when a session is live (again). */
-  live(): Promise<void> {
-    if (this.#live) return Promise.resolve();
-    return new Promise((resolve) => this.#waiting.push(resolve));
+  /** Resolves when the session of a shard is live (again). */
+  live(shard = 0): Promise<void> {
+    return this.#session(shard).live();
   }
 
-  /** Sends an event, or keeps it for the resume when nobody is connected. */
+  /** Sends an event to the shard it belongs to, or keeps it for the resume when nobody is connected. */
   dispatch(event: Dispatched): void {
-    this.#sequence += 1;
-    const payload = JSON.stringify({
-      op: GatewayOpcodes.Dispatch,
-      s: this.#sequence,
-      ...event,
-    });
-    this.#kept = [...this.#kept.slice(1 - mostKept), { s: this.#sequence, payload }];
-    if (this.#live) this.#socket?.send(payload);
+    const { guild_id: guildId } = (event.d ?? {}) as { guild_id?: string };
+    this.#session(this.#shardOf(guildId)).dispatch(event);
   }
 
   /** Breaks the connection off, or (`ask`) asks the client to reconnect. `resumable` false makes the session void. */
   drop({ resumable, ask }: { resumable: boolean; ask: boolean }): void {
-    this.#live = false;
-    this.#resumable = resumable;
-    if (ask) this.#send({ op: GatewayOpcodes.Reconnect, d: null });
-    else this.#socket?.terminate();
+    const session = this.#session(0);
+    const socket = session.sleep();
+    session.resumable = resumable;
+    if (ask) send(socket, { op: GatewayOpcodes.Reconnect, d: null });
+    else socket?.terminate();
   }
 
   /** Closes the connection with a code of the platform's, of which some mean: do not come back. */
-  shut(code: GatewayCloseCodes): void {
-    this.#live = false;
-    this.#socket?.close(code);
+  shut(code: GatewayCloseCodes, shard = 0): void {
+    this.#session(shard).sleep()?.close(code);
   }
 
   async close(): Promise<void> {
@@ -84,56 +75,64 @@ export class Gateway {
     await new Promise((resolve) => this.#server.close(resolve));
   }
 
-  #send(payload: Exclude<GatewayReceivePayload, GatewayDispatchPayload> | Record<string, unknown>): void {
-    this.#socket?.send(JSON.stringify(payload));
+  #session(shard: number): Session {
+    const session = this.#sessions[shard];
+    if (!session) throw new Error(`there is no shard ${shard}`);
+    return session;
+  }
+
+  /** The platform's rule: (guild_id >> 22) % num_shards; whatever is of no server goes to shard 0. */
+  #shardOf(guildId: string | undefined): number {
+    return guildId === undefined ? 0 : Number((BigInt(guildId) >> 22n) % BigInt(this.#setup.shards));
   }
 
   #greet(socket: WebSocket): void {
-    this.#socket = socket;
-    this.#live = false;
-    socket.on('message', (data) => this.#hear(JSON.parse(String(data)) as GatewaySendPayload));
-    socket.on('close', () => {
-      if (this.#socket === socket) this.#live = false;
-    });
-    this.#send({
-      op: GatewayOpcodes.Hello,
-      d: { heartbeat_interval: this.#setup.heartbeatMs },
-    });
+    socket.on('message', (data) => this.#hear(socket, JSON.parse(String(data)) as GatewaySendPayload));
+    send(socket, { op: GatewayOpcodes.Hello, d: { heartbeat_interval: this.#setup.heartbeatMs } });
   }
 
-  #hear(payload: GatewaySendPayload): void {
+  #hear(socket: WebSocket, payload: GatewaySendPayload): void {
     if (payload.op === GatewayOpcodes.Heartbeat) {
       this.seen.heartbeats += 1;
-      this.#send({ op: GatewayOpcodes.HeartbeatAck });
+      send(socket, { op: GatewayOpcodes.HeartbeatAck });
       return;
     }
-    if (payload.op === GatewayOpcodes.Identify) this.#identify(payload.d.token, Number(payload.d.intents));
-    else if (payload.op === GatewayOpcodes.Resume) this.#resume(payload.d);
+    if (payload.op === GatewayOpcodes.Identify) this.#identify(socket, payload.d);
+    else if (payload.op === GatewayOpcodes.Resume) this.#resume(socket, payload.d);
     else this.#setup.problem(`gateway message ${payload.op} not expected`);
   }
 
-  #identify(token: string, intents: number): void {
+  #identify(socket: WebSocket, { token, intents: asked, shard: [shard, count] = [0, 1] }: Identified): void {
+    const intents = Number(asked);
     this.seen.identifies += 1;
     this.seen.intents = intents;
     if (token !== this.#setup.token) {
-      this.#socket?.close(GatewayCloseCodes.AuthenticationFailed);
+      socket.close(GatewayCloseCodes.AuthenticationFailed);
+      return;
+    }
+    if (count !== this.#setup.shards || shard >= count) {
+      this.#setup.problem(`identified as shard ${shard} of ${count}`);
+      socket.close(GatewayCloseCodes.InvalidShard);
       return;
     }
     if (intents & privileged) this.#setup.problem('asked for a privileged intent');
-    this.#session += 1;
-    this.#sequence = 0;
-    this.#kept = [];
-    this.#resumable = true;
-    this.#becomeLive();
-    this.dispatch({
+    const session = this.#session(shard);
+    session.begin(socket);
+    this.#welcome(session);
+  }
+
+  #welcome(session: Session): void {
+    const servers = this.#setup.shards > 1 ? [guild, annexe] : [guild];
+    const own = servers.filter(({ id }) => this.#shardOf(id) === session.shard);
+    session.dispatch({
       t: GatewayDispatchEvents.Ready,
       d: {
         v: 10,
         user: botUser,
-        guilds: [{ id: guildId, unavailable: true }],
-        session_id: this.#sessionId(),
+        guilds: own.map(({ id }) => ({ id, unavailable: true })),
+        session_id: session.id,
         resume_gateway_url: this.#setup.address(),
-        shard: [0, 1],
+        shard: [session.shard, this.#setup.shards],
         application: {
           id: applicationId,
           flags: ApplicationFlags.ApplicationCommandBadge,
@@ -141,27 +140,20 @@ export class Gateway {
         },
       },
     });
-    this.dispatch({ t: GatewayDispatchEvents.GuildCreate, d: guild });
+    for (const d of own) session.dispatch({ t: GatewayDispatchEvents.GuildCreate, d });
   }
 
-  #resume({ token, session_id, seq }: { token: string; session_id: string; seq: number }): void {
+  #resume(socket: WebSocket, { token, session_id: id, seq }: Resuming): void {
     this.seen.resumes += 1;
-    const known = token === this.#setup.token && session_id === this.#sessionId() && seq <= this.#sequence;
-    if (!known || !this.#resumable) {
-      this.#send({ op: GatewayOpcodes.InvalidSession, d: false });
-      return;
-    }
-    for (const { s, payload } of this.#kept) if (s > seq) this.#socket?.send(payload);
-    this.#becomeLive();
-    this.dispatch({ t: GatewayDispatchEvents.Resumed, d: undefined });
-  }
-
-  #sessionId(): string {
-    return `session-${this.#session}`;
-  }
-
-  #becomeLive(): void {
-    this.#live = true;
-    for (const resolve of this.#waiting.splice(0)) resolve();
+    const session = this.#sessions.find((each) => each.id === id);
+    if (token === this.#setup.token && session?.resume(socket, id, seq)) return;
+    send(socket, { op: GatewayOpcodes.InvalidSession, d: false });
   }
 }
+
+const send = (
+  socket: WebSocket | undefined,
+  payload: Exclude<GatewayReceivePayload, GatewayDispatchPayload> | Record<string, unknown>,
+): void => {
+  socket?.send(JSON.stringify(payload));
+};

@@ -160,6 +160,19 @@ export const guild: GatewayGuildCreateDispatchData = {
   soundboard_sounds: [],
 };
 
+/** A second server, whose id makes it belong to shard 0 of 2; the first one belongs to shard 1. */
+export const annexId = '900000000004194404';
+export const annexChannelId = '900000000004194405';
+
+/** The hall's annexe: another group with a book of its own. It is there only when the bot runs in shards. */
+export const annexe: GatewayGuildCreateDispatchData = {
+  ...guild,
+  id: annexId,
+  name: 'Fernlea Annexe',
+  roles: [role(annexId, '@everyone', usual)],
+  channels: [{ ...textChannel, id: annexChannelId, guild_id: annexId }],
+};
+
 let counted = 0n;
 
 /** A fresh id: like the platform's, it carries the time it was made at (milliseconds since 2015). */

@@ -24,6 +24,8 @@ export interface StandInSetup {
   /** Milliseconds an interaction may wait for its acknowledgement; the platform's 3,000 when left out. */
   readonly acknowledgeWithinMs?: number;
   readonly heartbeatMs?: number;
+  /** How many shards the bot runs in; one when left out. */
+  readonly shards?: number;
 }
 
 /**
@@ -39,7 +41,7 @@ export class StandIn {
   readonly #attached = new Map<string, Uint8Array>();
   #gateway: Gateway;
 
-  private constructor({ token, acknowledgeWithinMs = 3000, heartbeatMs = 45_000 }: StandInSetup) {
+  private constructor({ token, acknowledgeWithinMs = 3000, heartbeatMs = 45_000, shards = 1 }: StandInSetup) {
     this.token = token ?? 'a-token-of-no-worth';
     const problem = (what: string): void => {
       this.problems.push(what);
@@ -49,6 +51,7 @@ export class StandIn {
       token: this.token,
       acknowledgeWithinMs,
       gateway,
+      shards,
       problem,
       interactions: new Map(),
       asked: new Map(),
@@ -56,7 +59,10 @@ export class StandIn {
       unasked: [],
       commands: { list: [], reads: 0, writes: 0 },
     };
-    this.#gateway = new Gateway({ token: this.token, address: gateway, heartbeatMs, problem }, this.#http);
+    this.#gateway = new Gateway(
+      { token: this.token, address: gateway, heartbeatMs, shards, problem },
+      this.#http,
+    );
     this.#http.on('request', (request, response) => {
       const attached = this.#attached.get(request.url ?? '');
       if (attached) {

@@ -1,0 +1,72 @@
+import { backupPlan } from '../backup-plan.ts';
+import { loadEnvFile, readConfig, secretsOf } from '../config.ts';
+import { openHouse } from '../house.ts';
+import { logTo } from '../log.ts';
+import { warmPictures } from '../pictures/warm.ts';
+import type { RunningChat } from './run.ts';
+import { serveChat } from './serve.ts';
+import { leaveWord, mayNotReturn, storeWaitMs } from './shard-words.ts';
+
+// One share of the groups, in a process of its own that bot/discord/shards.ts starts. Its number and the count of
+// shares come in the environment, under the names that the chat library gives them.
+
+const shardFrom = (env: NodeJS.ProcessEnv) => ({ index: Number(env.SHARDS), count: Number(env.SHARD_COUNT) });
+
+// The one who started it asks it to leave by a word, and when that one has died there is nobody to answer to. Signals
+// that reach the whole group of processes are heard as well, and a second one does not cut short what is under way.
+const stopWhenTold = (stop: () => void): void => {
+  process.on('message', (word) => {
+    if (word === leaveWord) stop();
+  });
+  process.once('disconnect', stop);
+  for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.on(signal, stop);
+};
+
+// SHARDS means something else here: see above.
+const settings = () => readConfig({ ...process.env, SHARDS: undefined });
+
+const serve = async (): Promise<number> => {
+  loadEnvFile();
+  const shard = shardFrom(process.env);
+  const config = settings();
+  if (!config.ok || !config.value.token)
+    throw new Error('A shard is started by the bot itself, with its settings.');
+  const { token, apiUrl, storeUrl, logLevel = 'info' } = config.value;
+  let running: RunningChat | undefined;
+  let told = false;
+  stopWhenTold(() => {
+    told = true;
+    running?.stop().catch(() => {});
+  });
+  const log = logTo((line) => process.stderr.write(line), logLevel, Date.now, secretsOf(config.value));
+  const house = await openHouse(storeUrl, log, logLevel, {
+    shard,
+    waitMs: storeWaitMs,
+    backups: backupPlan(config.value),
+  });
+  warmPictures();
+  try {
+    const ready = (now: RunningChat): void => {
+      running = now;
+      if (told) now.stop().catch(() => {});
+    };
+    const why = told ? 'asked' : await serveChat({ token, apiUrl, house, log, shard, ready });
+    if (why === 'asked') return 0;
+    return why === 'shut-out' ? mayNotReturn : 1;
+  } finally {
+    await house.close();
+  }
+};
+
+/** What went wrong, for the person who runs the bot. Secrets are taken out wherever they may have come in. */
+const failed = (fault: unknown): number => {
+  const config = settings();
+  const secrets = config.ok ? secretsOf(config.value) : [];
+  const message = fault instanceof Error ? fault.message : String(fault);
+  process.stderr.write(`${secrets.reduce((text, secret) => text.replaceAll(secret, '(secret)'), message)}\n`);
+  return 1;
+};
+
+process.exitCode = await serve().catch(failed);
+// Nothing more to do: the line to the one who started it must not keep it here.
+if (process.connected) process.disconnect();
