@@ -88,7 +88,7 @@ const keysFor = (at: number, batches: readonly BookEvent[]): Change[] => {
 
 const fill = async (store: Store): Promise<void> => {
   const batches = Array.from({ length: batchesEach }, (_, at) => poured(at));
-  const atOnce = 30;
+  const atOnce = 24;
   for (let first = 0; first < groups; first += atOnce)
     await store.writeAll(
       Array.from({ length: Math.min(atOnce, groups - first) }, (_, at) =>
