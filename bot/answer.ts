@@ -51,6 +51,15 @@ export interface Warning {
 export interface NextStep {
   readonly label: string;
   readonly say: string;
+  /** Where a front-end has forms: the form to show instead, with what is known filled in. */
+  readonly form?: { readonly name: string; readonly filled: Readonly<Record<string, string>> };
+}
+
+/** Many things of one kind to go on with, one of them to be picked: recipes, lots, batches. */
+export interface Choices {
+  /** What is picked: "Show a recipe". */
+  readonly label: string;
+  readonly steps: readonly NextStep[];
 }
 
 export interface AnswerFile {
@@ -75,6 +84,8 @@ export interface Answer {
   readonly figures: Readonly<Record<string, FigureValue>>;
   readonly warnings: readonly Warning[];
   readonly next?: readonly NextStep[];
+  /** Shown as a menu to pick from in the group chat. */
+  readonly choices?: Choices;
   readonly files?: readonly AnswerFile[];
   /** Recipes it came to, the first one meant where none is picked ("the second one"). Remembered for follow-ups. */
   readonly made?: readonly Made[];

@@ -4,6 +4,7 @@ import { checkWhole } from './book/copy.ts';
 import { settleAll } from './book/journal-long.ts';
 import type { Keeper } from './book/keeper.ts';
 import { openKeeper } from './book/keeper-open.ts';
+import { type Notes, notesIn } from './book/notes.ts';
 import { isHalfRestored } from './book/restore.ts';
 import { type OpenOptions, openStore, type Store } from './book/store.ts';
 import { StoreTrouble } from './book/trouble.ts';
@@ -21,6 +22,8 @@ import { keepRounds } from './rounds.ts';
 export interface House {
   readonly pipkin: Pipkin;
   readonly keeper: Keeper;
+  /** What the group chat keeps for a group beside its book. */
+  readonly notes: Notes;
   /** Faults of the program met so far: replies that had to be an apology. */
   faults(): number;
   /**
@@ -95,6 +98,7 @@ const openAll = async (
   const house: House = {
     pipkin: pipkin({ keeper, onFault }),
     keeper,
+    notes: notesIn(store),
     faults: () => faults,
     ...(store.lost ? { lost: store.lost } : {}),
     async remind(about) {

@@ -4,6 +4,7 @@ import type { Answer, Trouble } from './answer.ts';
 import type { Book } from './book/keeper.ts';
 import type { Files } from './files/given.ts';
 import type { HeldFiles } from './files/held.ts';
+import type { FormSpec, SlashValues } from './forms/form.ts';
 import type { Member } from './heard.ts';
 import type { Claim, Reading } from './reading.ts';
 
@@ -38,7 +39,7 @@ export interface Example {
 }
 
 export type Completion = 'recipe' | 'ingredient' | 'recipe-or-ingredient' | 'topic' | 'batch' | 'lot';
-export type SlashValues = Readonly<Record<string, string | number | boolean | undefined>>;
+export type { SlashValues } from './forms/form.ts';
 
 /**
  * A slash command's typed options. `say` turns the filled-in options into the words of a plain message, which goes
@@ -47,6 +48,8 @@ export type SlashValues = Readonly<Record<string, string | number | boolean | un
 export interface SlashSpec {
   readonly options: z.ZodObject;
   readonly complete?: Readonly<Record<string, Completion>>;
+  /** What can be filled in instead. */
+  readonly form?: FormSpec;
   say(options: SlashValues): string;
 }
 

@@ -26,6 +26,10 @@ export const indexKinds = {
   waiting: 'w',
   /** Groups that asked for everything to be forgotten, and when. */
   forgetting: 'x',
+  /** Words too long for the ids of buttons; see bot/discord/long-ids.ts. */
+  'long-ids': 'l',
+  /** That the group was welcomed. */
+  welcomed: 'h',
 } as const;
 export type IndexKind = keyof typeof indexKinds;
 

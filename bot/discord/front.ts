@@ -1,6 +1,8 @@
 import type { Pipkin } from '../handle.ts';
 import type { Log } from '../log.ts';
 import type { Topic } from '../topic.ts';
+import type { Gate } from './gate.ts';
+import type { LongIds } from './long-ids.ts';
 
 /** Where the front-end writes what happens to it: ids, counts and codes, no member's words and no token. */
 export type ChatLog = Pick<Log, 'info' | 'error'>;
@@ -13,6 +15,10 @@ export interface Front {
   readonly pace: Pace;
   /** Where the platform's HTTP API is, if not at its own address. */
   readonly apiUrl?: string | undefined;
+  readonly gate: Gate;
+  readonly longIds: LongIds;
+  /** Now, in epoch milliseconds. */
+  readonly clock: () => number;
 }
 
 /** How long things may take, in milliseconds. */
@@ -23,14 +29,17 @@ export interface Pace {
   readonly suggestWithinMs: number;
   /** An answer to a message not there by then is announced by the typing sign. */
   readonly typingAfterMs: number;
+  /** The platform takes the typing sign away after ten seconds; it is shown again this often. */
+  readonly typingAgainMs: number;
   /** At a stop, how long answers under way are waited for. */
   readonly finishWithinMs: number;
 }
 
 export const defaultPace: Pace = {
-  deferAfterMs: 1200,
+  deferAfterMs: 1000,
   suggestWithinMs: 1500,
   typingAfterMs: 400,
+  typingAgainMs: 8000,
   finishWithinMs: 3000,
 };
 

@@ -1,52 +1,62 @@
-import type { ChatInputCommandInteraction, Interaction, RepliableInteraction } from 'discord.js';
+import type { Interaction, RepliableInteraction } from 'discord.js';
+import type { Filled, FormSpec } from '../forms/form.ts';
 import { asideReply, type ChatReply, chatReply } from '../render/discord.ts';
-import { wordsOfButton } from './buttons.ts';
+import { longestId } from './buttons.ts';
 import { guarded } from './faults.ts';
 import { type Front, within } from './front.ts';
-import { askerOfInteraction } from './members.ts';
+import { formId } from './ids.ts';
+import { type Meaning, meaningOfInteraction } from './meaning.ts';
+import { type Asker, askerOfInteraction } from './members.ts';
 import { sendToInteraction } from './send.ts';
+import { shownForm } from './show-form.ts';
 import { suggest } from './suggest.ts';
 
-/** The words an interaction stands for, or why there are none. */
-type Meant = { readonly words: string } | { readonly sorry: string };
-
 const noBook = 'I answer in servers and in direct messages to me, not in group conversations.';
-const unknownCommand =
-  'I do not know that command any more. Type /help, or ask in plain words: mention me or write to me.';
-const oldButton = 'That button is no longer of use. Please type what you need instead, for example "help".';
 
-/** The filled-in options by name. All options are flat values; there are no subcommands. */
-const optionsOf = ({ options }: ChatInputCommandInteraction) =>
-  Object.fromEntries(options.data.map(({ name, value }) => [name, value]));
-
-const meantByCommand = (front: Front, interaction: ChatInputCommandInteraction): Meant => {
-  const topic = front.topics.get(interaction.commandName);
-  return topic ? { words: topic.slash.say(optionsOf(interaction)) } : { sorry: unknownCommand };
+/** What a member typed into a form is not lost when it could not be read: it can be put right. */
+const toBeCorrected = (reply: ChatReply, form: FormSpec, filled: Filled): ChatReply => {
+  const id = formId(form.name, filled);
+  const [first, ...more] = reply.messages;
+  if (id.length > longestId) return reply;
+  return { ...reply, messages: [{ ...first, buttons: [{ label: 'Put it right', id }] }, ...more] };
 };
 
-const meant = (front: Front, interaction: RepliableInteraction): Meant => {
-  if (interaction.isChatInputCommand()) return meantByCommand(front, interaction);
-  const words = interaction.isButton() ? wordsOfButton(interaction.customId) : undefined;
-  return words === undefined ? { sorry: oldButton } : { words };
-};
-
-const replyTo = async (front: Front, interaction: RepliableInteraction): Promise<ChatReply> => {
-  const asker = askerOfInteraction(interaction);
-  if (!asker) return asideReply(noBook);
-  const sense = meant(front, interaction);
-  if ('sorry' in sense) return asideReply(sense.sorry);
-  return chatReply(await front.pipkin.hear({ text: sense.words, ...asker }));
+const heard = async (
+  front: Front,
+  meaning: Exclude<Meaning, { readonly form: FormSpec }>,
+  asker: Asker,
+): Promise<ChatReply> => {
+  if ('sorry' in meaning) return asideReply(meaning.sorry);
+  const reply = await front.pipkin.hear({ text: meaning.words, ...asker });
+  const { from } = meaning;
+  const shown = chatReply(reply);
+  const again = from && 'error' in reply ? toBeCorrected(shown, from.form, from.filled) : shown;
+  return front.longIds.fitted(again, asker.group, asker.at);
 };
 
 /** An answer that takes long is acknowledged first: an interaction not acknowledged within 3 s is dropped. */
-const answer = async (front: Front, interaction: RepliableInteraction): Promise<void> => {
-  const coming = replyTo(front, interaction);
+const sendSoon = async (
+  front: Front,
+  interaction: RepliableInteraction,
+  coming: Promise<ChatReply>,
+): Promise<void> => {
   const early = await within(coming, front.pace.deferAfterMs, undefined);
   if (early === undefined) await interaction.deferReply();
   await sendToInteraction(interaction, early ?? (await coming));
 };
 
-/** A command, a button or a request for suggestions. Never rejects. */
+const answer = async (front: Front, interaction: RepliableInteraction): Promise<void> => {
+  const asker = askerOfInteraction(interaction);
+  if (!asker) return sendToInteraction(interaction, asideReply(noBook));
+  const admission = front.gate.admit(asker, front.clock());
+  if (admission !== 'in') return sendToInteraction(interaction, asideReply(admission.sorry));
+  const meaning = await meaningOfInteraction(front, interaction, asker);
+  if (!('form' in meaning)) return sendSoon(front, interaction, heard(front, meaning, asker));
+  // A form has to be the first thing that is shown, and no form can come out of a form.
+  if ('showModal' in interaction) await interaction.showModal(shownForm(meaning.form, meaning.filled));
+};
+
+/** A command, a button, a menu, a form or a request for suggestions. Never rejects. */
 export const onInteraction = async (front: Front, interaction: Interaction): Promise<void> => {
   if (interaction.isAutocomplete()) {
     await guarded(front.log, 'suggestions', () => suggest(front, interaction));

@@ -1,9 +1,10 @@
 import { type Message, MessageType } from 'discord.js';
-import { chatReply } from '../render/discord.ts';
+import { asideReply, chatReply } from '../render/discord.ts';
 import { attachedFiles } from './attachments.ts';
 import { guarded } from './faults.ts';
 import type { Front } from './front.ts';
 import { askerOfMessage } from './members.ts';
+import { sendPrivately } from './private.ts';
 import { sendToMessage } from './send.ts';
 
 /** Somebody wrote it themselves: no bot, no webhook, no notice of the platform's. */
@@ -19,21 +20,32 @@ const addressed = (message: Message): boolean =>
 const withoutMention = (message: Message): string =>
   message.content.replaceAll(new RegExp(`<@!?${message.client.user.id}>`, 'g'), ' ').trim();
 
-/** Shows the typing sign when the answer takes a while; not being able to is no reason not to answer. */
-const typingSoon = (front: Front, { channel }: Message): NodeJS.Timeout =>
-  setTimeout(() => {
+/** Shows the typing sign while the answer takes a while; not being able to is no reason not to answer. */
+const typingMeanwhile = ({ pace }: Front, { channel }: Message): (() => void) => {
+  const show = (): void => {
     if (channel.isSendable()) channel.sendTyping().catch(() => undefined);
-  }, front.pace.typingAfterMs);
+    timer = setTimeout(show, pace.typingAgainMs);
+  };
+  let timer = setTimeout(show, pace.typingAfterMs);
+  return () => clearTimeout(timer);
+};
 
 const answer = async (front: Front, message: Message, text: string): Promise<void> => {
-  const typing = typingSoon(front, message);
+  const asker = askerOfMessage(message);
+  const admission = front.gate.admit(asker, front.clock());
+  if (admission !== 'in') {
+    if (admission.tell) await sendToMessage(message, asideReply(admission.sorry));
+    return;
+  }
+  const stopTyping = typingMeanwhile(front, message);
   try {
     const files = attachedFiles(message, front.apiUrl);
     const openly = message.guildId !== null;
-    const reply = await front.pipkin.hear({ text, files, openly, ...askerOfMessage(message) });
-    await sendToMessage(message, chatReply(reply));
+    const reply = chatReply(await front.pipkin.hear({ text, files, openly, ...asker }));
+    if (openly && reply.personal !== undefined) await sendPrivately(message, reply);
+    else await sendToMessage(message, await front.longIds.fitted(reply, asker.group, asker.at));
   } finally {
-    clearTimeout(typing);
+    stopTyping();
   }
 };
 

@@ -4,6 +4,7 @@ import {
   type APIApplicationCommandOption,
   type REST,
   type RESTGetAPIApplicationCommandsResult,
+  type RESTPostAPIContextMenuApplicationCommandsJSONBody,
   Routes,
 } from 'discord.js';
 import type { SlashCommand } from '../slash.ts';
@@ -28,24 +29,23 @@ const plainOption = (option: AnyOption): readonly unknown[] => {
   ];
 };
 
-type AnyCommand = Pick<
-  SlashCommand | APIApplicationCommand,
-  'name' | 'description' | 'options' | 'contexts' | 'integration_types' | 'type'
->;
+/** A command to be registered: a slash command, or one on a message. */
+export type AnyCommand = SlashCommand | RESTPostAPIContextMenuApplicationCommandsJSONBody;
+
+type Known = AnyCommand | APIApplicationCommand;
 
 /** A command as text that is equal for equal commands, whichever fields the platform adds of its own. */
-const plainCommand = (command: AnyCommand): string =>
+const plainCommand = (command: Known): string =>
   JSON.stringify([
     command.type,
     command.name,
-    command.description,
-    (command.options ?? []).map(plainOption),
+    'description' in command ? command.description : '',
+    ('options' in command ? (command.options ?? []) : []).map(plainOption),
     (command.contexts ?? []).toSorted(),
     (command.integration_types ?? []).toSorted(),
   ]);
 
-const plainList = (commands: readonly AnyCommand[]): string =>
-  commands.map(plainCommand).toSorted().join('\n');
+const plainList = (commands: readonly Known[]): string => commands.map(plainCommand).toSorted().join('\n');
 
 /**
  * Makes the bot's global commands those of `commands`, writing only when they differ: the platform allows few writes
@@ -54,7 +54,7 @@ const plainList = (commands: readonly AnyCommand[]): string =>
 export const registerCommands = async (
   rest: REST,
   applicationId: string,
-  commands: readonly SlashCommand[],
+  commands: readonly AnyCommand[],
 ): Promise<boolean> => {
   const route = Routes.applicationCommands(applicationId);
   const known = (await rest.get(route)) as RESTGetAPIApplicationCommandsResult;

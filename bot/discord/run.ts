@@ -1,16 +1,21 @@
 import { type Client, Events } from 'discord.js';
+import { memoryNotes, type Notes } from '../book/notes.ts';
 import { onlyShard, type Shard } from '../book/shard.ts';
 import type { Pipkin } from '../handle.ts';
+import { defaultLimits, type Limits } from '../limit.ts';
 import { faultFields } from '../log.ts';
 import type { Sender } from '../remind/sender.ts';
 import { slashCommands } from '../slash.ts';
 import type { Topic } from '../topic.ts';
 import { chatClient } from './client.ts';
+import { messageCommands } from './context-menu.ts';
 import { dailySender } from './daily-sender.ts';
 import { guarded } from './faults.ts';
 import { type ChatLog, defaultPace, type Front, type Pace } from './front.ts';
+import { gate } from './gate.ts';
 import { onInteraction } from './interactions.ts';
 import { type Leaver, leaver } from './leaving.ts';
+import { longIds } from './long-ids.ts';
 import { onMessage } from './messages.ts';
 import { registerCommands } from './register.ts';
 import { ChatStartError, place, startError } from './start-error.ts';
@@ -23,6 +28,9 @@ export interface DiscordOptions {
   readonly topics: readonly Topic[];
   readonly log: ChatLog;
   readonly pace?: Partial<Pace>;
+  readonly limits?: Partial<Limits>;
+  /** Where what buttons mean is kept when it is too long for them; in memory when left out. */
+  readonly notes?: Notes;
   /** Called once inside, with a way to post what nobody asked for; what it starts is stopped before the chat is left. */
   readonly remind?: (sender: Sender) => Promise<Stoppable | undefined>;
   /** The groups this process serves; all of them when left out. */
@@ -61,7 +69,7 @@ const listen = (client: Client, front: Front, busy: Set<Promise<void>>): void =>
 
 const register = (client: Client<true>, { topics, log }: DiscordOptions): Promise<void> =>
   guarded(log, 'registering commands', async () => {
-    const commands = slashCommands(topics);
+    const commands = [...slashCommands(topics), ...messageCommands];
     const written = await registerCommands(client.rest, client.application.id, commands);
     log.info('chat.commands', { count: commands.length, written });
   });
@@ -84,6 +92,11 @@ export const startDiscord = async (options: DiscordOptions): Promise<RunningChat
       log,
       pace,
       apiUrl,
+      gate: gate({ ...defaultLimits, ...options.limits }, () => busy.size),
+      longIds: longIds(options.notes ?? memoryNotes(), (fault) =>
+        log.error('chat.id-not-kept', faultFields(fault, 'info')),
+      ),
+      clock: Date.now,
     },
     busy,
   );

@@ -10,7 +10,7 @@ import {
   type RepliableInteraction,
 } from 'discord.js';
 import type { ChatMessage, ChatReply } from '../render/discord.ts';
-import type { NextButton } from './buttons.ts';
+import type { NextButton, NextMenu } from './buttons.ts';
 
 // The only place that builds what is sent, so that nothing goes out that mentions anybody.
 
@@ -37,9 +37,21 @@ export const unaskedBody = (text: string, rows: readonly (readonly NextButton[])
   enforce_nonce: true,
 });
 
-const payload = ({ text, buttons, files }: ChatMessage) => ({
+const menuRow = ({ label, options }: NextMenu) => ({
+  type: ComponentType.ActionRow as const,
+  components: [
+    {
+      type: ComponentType.StringSelect as const,
+      customId: 'pick1',
+      placeholder: label,
+      options: options.map((option) => ({ label: option.label, value: option.id })),
+    },
+  ],
+});
+
+export const payload = ({ text, buttons, menu, files }: ChatMessage) => ({
   content: text,
-  components: buttons.length > 0 ? [row(buttons)] : [],
+  components: [...(menu ? [menuRow(menu)] : []), ...(buttons.length > 0 ? [row(buttons)] : [])],
   files: files.map(({ name, bytes }) => ({
     name,
     attachment: Buffer.from(bytes),

@@ -27,6 +27,7 @@ export const serveChat = async ({ house, ready, ...about }: Serving): Promise<Se
   const running = await startDiscord({
     ...about,
     pipkin: house.pipkin,
+    notes: house.notes,
     topics,
     remind: (sender) => house.remind({ sender, owns: isChatGroup, clock: Date.now }),
   });

@@ -10,7 +10,7 @@ const names = async (front: Front, interaction: AutocompleteInteraction): Promis
   const { name, value } = interaction.options.getFocused(true);
   const kind = front.topics.get(interaction.commandName)?.slash.complete?.[name];
   const asker = askerOfInteraction(interaction);
-  if (!kind || !asker) return [];
+  if (!kind || !asker || !front.gate.admitTyping(asker, front.clock())) return [];
   const found = front.pipkin.complete(asker.group, kind, value.slice(0, maxLength));
   return within(found, front.pace.suggestWithinMs, []);
 };

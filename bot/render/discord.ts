@@ -1,5 +1,5 @@
 import type { Answer, AnswerFile, Block, Reply, Warning } from '../answer.ts';
-import { type NextButton, nextButtons } from '../discord/buttons.ts';
+import { type NextButton, type NextMenu, nextButtons, nextMenu } from '../discord/buttons.ts';
 import { chatText, codeText, sourceText } from '../discord/escape.ts';
 import { type Piece, pages } from '../discord/pages.ts';
 import { clean } from './clean.ts';
@@ -17,6 +17,7 @@ import { wrap } from './wrap.ts';
 export interface ChatMessage {
   readonly text: string;
   readonly buttons: readonly NextButton[];
+  readonly menu?: NextMenu | undefined;
   readonly files: readonly AnswerFile[];
 }
 
@@ -24,6 +25,8 @@ export interface ChatMessage {
 export interface ChatReply {
   readonly messages: readonly [ChatMessage, ...ChatMessage[]];
   readonly aside: boolean;
+  /** The topic of an answer for the asking member alone, which must not stand where others can read it. */
+  readonly personal?: string | undefined;
 }
 
 /** Platform limits: characters and files in a message, bytes of a file (the lowest there is for a bot). */
@@ -176,6 +179,7 @@ const assembled = ({ texts, files }: Written, answer: Answer): readonly ChatMess
     {
       text: last,
       buttons: nextButtons(answer.next ?? []),
+      menu: nextMenu(answer.choices),
       files: first?.files ?? [],
     },
     ...more,
@@ -200,5 +204,6 @@ export const chatReply = (reply: Reply): ChatReply => {
   if ('error' in reply) return asideReply(reply.error.text);
   const [first, ...more] = assembled(fitting(reply), reply.answer);
   if (!first) return asideReply(reply.answer.title);
-  return { messages: [first, ...more], aside: reply.answer.quiet === true };
+  const aside = reply.answer.quiet === true;
+  return { messages: [first, ...more], aside, ...(aside ? { personal: reply.topic } : {}) };
 };

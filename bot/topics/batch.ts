@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { lotCodeText, mostContainers } from '../../core/bench/events.ts';
 import { maxLines, recipeLine, recipeName } from '../../core/recipe.ts';
+import { pourForm } from '../forms/bench-forms.ts';
 import { claimBatch } from '../readers/batch-claim.ts';
 import { type SlashValues, topic } from '../topic.ts';
 import { answerBatch } from '../words/batch.ts';
@@ -120,6 +121,7 @@ export const batch = topic({
       say: z.string().max(500).optional().describe('To whom, what was wrong, or the note'),
     }),
     complete: { recipe: 'recipe', lot: 'batch' },
+    form: pourForm,
     say: spoken,
   },
   writes: ({ action }) => action !== 'show' && action !== 'list',

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { maxLines, maxNameLength, recipeLine, recipeName } from '../../core/recipe.ts';
+import { recipeForm } from '../forms/recipe-form.ts';
 import { claimRecipe, saveExample } from '../readers/recipe-claim.ts';
 import { type SlashValues, topic } from '../topic.ts';
 import { answerRecipe } from '../words/recipe.ts';
@@ -72,6 +73,7 @@ export const recipe = topic({
       version: z.int().min(1).optional().describe('For show and restore: which version'),
     }),
     complete: { name: 'recipe' },
+    form: recipeForm,
     say: spoken,
   },
   writes: (wish) => wish.action !== 'show' && wish.action !== 'list' && wish.action !== 'versions',

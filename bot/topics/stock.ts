@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { lotCodeText, mostBenchG } from '../../core/bench/events.ts';
 import { decimal, packSchema } from '../../core/cost/prices.ts';
+import { purchaseForm } from '../forms/bench-forms.ts';
 import { claimStock } from '../readers/stock-claim.ts';
 import { boughtExample } from '../readers/stock-words.ts';
 import { type SlashValues, topic } from '../topic.ts';
@@ -128,6 +129,7 @@ export const stock = topic({
       from: z.string().max(100).optional().describe('Where it was bought'),
     }),
     complete: { ingredient: 'ingredient', lot: 'lot' },
+    form: purchaseForm,
     say: spoken,
   },
   writes: ({ action }) => action !== 'list' && action !== 'show',

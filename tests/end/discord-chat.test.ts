@@ -86,19 +86,22 @@ describe('being asked', () => {
         next: [
           { label: '40 tins', say: 'scale Fernlea hand balm to 40 tins' },
           { label: '40 tins again', say: 'scale Fernlea hand balm to 40 tins' },
-          { label: 'too long', say: 'x'.repeat(100) },
+          { label: 'long', say: 'x'.repeat(100) },
+          { label: 'too long', say: 'x'.repeat(1300) },
         ],
       }),
     );
     const { standIn, restart } = await open({ pipkin });
     const asked = await standIn.mention('scale Fernlea hand balm to 24 tins');
-    expect(asked.first.buttons.map(({ label }) => label)).toEqual(['40 tins']);
+    expect(asked.first.buttons.map(({ label }) => label)).toEqual(['40 tins', 'long']);
     await restart();
+    const long = await standIn.press(asked.first.buttons[1]?.id ?? '');
+    expect(long.first.content).toBe(`**${'x'.repeat(100)}**`);
     const pressed = await standIn.press(asked.first.buttons[0]?.id ?? '', {
       member: wren,
     });
     expect(pressed.first.content).toBe('**scale Fernlea hand balm to 40 tins**');
-    expect(pipkin.heard[1]).toMatchObject({
+    expect(pipkin.heard[2]).toMatchObject({
       group: `guild:${guildId}`,
       member: { id: wren.id, manages: false },
     });
@@ -148,7 +151,7 @@ describe('being asked', () => {
 describe('many at once', () => {
   it('should answer each of many commands', async () => {
     const pipkin = samplePipkin();
-    const { standIn } = await open({ pipkin });
+    const { standIn } = await open({ pipkin, limits: { member: { burst: 200, perMinute: 60 } } });
     const { latencies } = await roundTrips(standIn, {
       n: 200,
       concurrency: 16,

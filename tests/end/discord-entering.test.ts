@@ -13,13 +13,13 @@ describe('entering the chat', () => {
     const { standIn, running, log, restart } = await open();
     expect(running.guilds).toBe(1);
     expect(standIn.gateway.seen.identifies).toBe(1);
-    expect(standIn.commands.list.map(({ name }) => name)).toEqual(['scale', 'echo']);
+    expect(standIn.commands.list.map(({ name }) => name)).toEqual(['scale', 'echo', 'Read as a recipe']);
     expect(standIn.commands.writes).toBe(1);
     await restart();
     expect(standIn.commands).toMatchObject({ reads: 2, writes: 1 });
     await restart([scaleSample]);
     expect(standIn.commands.writes).toBe(2);
-    expect(standIn.commands.list.map(({ name }) => name)).toEqual(['scale']);
+    expect(standIn.commands.list.map(({ name }) => name)).toEqual(['scale', 'Read as a recipe']);
     expect(log.faults).toEqual([]);
     expect(log.lines.map(({ event }) => event)).toContain('chat.ready');
   });

@@ -1,139 +1,12 @@
 import type { IncomingMessage, ServerResponse } from 'node:http';
-import {
-  type APIGatewayBotInfo,
-  type APIInteractionResponse,
-  InteractionResponseType,
-  type RESTPostAPIChannelMessageJSONBody,
-} from 'discord-api-types/v10';
-import { type Commands, keptCommands } from './commands.ts';
-import { asMessage, type Exchange, type Shown, shownFrom } from './exchange.ts';
+import type { APIGatewayBotInfo, RESTPostAPIChannelMessageJSONBody } from 'discord-api-types/v10';
+import { acknowledge, take, webhook } from './acknowledge.ts';
+import { keptCommands } from './commands.ts';
+import { asMessage, type Exchange, shownFrom } from './exchange.ts';
 import { messageProblems } from './message-limits.ts';
-import { botUser, directChannel, freshId, guild } from './people.ts';
-import { type RequestBody, readBody } from './read-body.ts';
-
-/** What the HTTP side shares with the rest of the stand-in. */
-export interface ApiState {
-  readonly token: string;
-  readonly acknowledgeWithinMs: number;
-  readonly gateway: () => string;
-  /** What it advises a bot to run in. */
-  readonly shards: number;
-  readonly problem: (what: string) => void;
-  /** Interactions by token; messages by their own id and, the last of each, by channel. */
-  readonly interactions: Map<string, Exchange>;
-  readonly asked: Map<string, Exchange>;
-  /** What the bot is not allowed in the channel; the channels that were deleted, or in which it may not write. */
-  readonly withheld: { replies: boolean; gone: Set<string>; silent: Set<string> };
-  /** What the bot posted without being asked. */
-  readonly unasked: Unasked[];
-  readonly commands: Commands;
-}
-
-/** A message nobody asked for, in the rows of buttons it was sent with. */
-export interface Unasked {
-  readonly channel: string;
-  readonly nonce: string;
-  readonly shown: Shown;
-  readonly rows: readonly number[];
-}
-
-interface Call extends RequestBody {
-  readonly method: string;
-  readonly parts: readonly string[];
-}
-
-interface Result {
-  readonly status: number;
-  readonly body?: unknown;
-}
-
-const nothing: Result = { status: 204 };
-const missing = (code: number, message: string): Result => ({
-  status: 404,
-  body: { code, message },
-});
-
-/** Checks a message and shows it; the platform's refusal when there is something wrong with it. */
-const take = async (
-  state: ApiState,
-  exchange: Exchange,
-  { body, files }: Call,
-  id?: string,
-): Promise<Result> => {
-  const message = (body ?? {}) as RESTPostAPIChannelMessageJSONBody;
-  const problems = messageProblems(message, files);
-  if (problems.length > 0) {
-    for (const problem of problems) state.problem(problem);
-    return { status: 400, body: { code: 50035, message: 'Invalid Form Body' } };
-  }
-  const shown = await shownFrom(message, files, id ?? freshId());
-  exchange.show(shown);
-  return { status: 200, body: asMessage(shown, exchange.channel) };
-};
-
-/** Does what a first answer to an interaction says. */
-const acknowledged = async (
-  state: ApiState,
-  exchange: Exchange,
-  call: Call,
-  response: APIInteractionResponse,
-): Promise<Result> => {
-  switch (response.type) {
-    case InteractionResponseType.ChannelMessageWithSource: {
-      const result = await take(state, exchange, { ...call, body: response.data }, `${exchange.id}0`);
-      return result.status === 200 ? nothing : result;
-    }
-    case InteractionResponseType.DeferredChannelMessageWithSource:
-      exchange.deferred = true;
-      return nothing;
-    case InteractionResponseType.ApplicationCommandAutocompleteResult: {
-      const choices = response.data.choices ?? [];
-      const sound = ({ name, value }: { name: string; value: string | number }) =>
-        name.length >= 1 && name.length <= 100 && String(value).length <= 100;
-      if (choices.length > 25 || !choices.every(sound)) state.problem('completions outside the limits');
-      exchange.offered = choices.map(({ name }) => name);
-      exchange.changed();
-      return nothing;
-    }
-    default:
-      state.problem(`interaction response ${response.type} not expected`);
-      return {
-        status: 400,
-        body: { code: 50035, message: 'Invalid Form Body' },
-      };
-  }
-};
-
-const acknowledge = async (state: ApiState, exchange: Exchange, call: Call): Promise<Result> => {
-  const response = call.body as APIInteractionResponse;
-  const tookMs = performance.now() - exchange.startedAt;
-  if (exchange.acknowledgedMs !== undefined || tookMs > state.acknowledgeWithinMs) {
-    state.problem(`interaction acknowledged ${exchange.acknowledgedMs === undefined ? 'too late' : 'twice'}`);
-    return missing(10062, 'Unknown interaction');
-  }
-  const result = await acknowledged(state, exchange, call, response);
-  // A refused answer leaves the interaction open, so that a better one may follow.
-  if (result.status < 400) exchange.acknowledgedMs = tookMs;
-  return result;
-};
-/** Follow-ups, and changes to the first answer, through an interaction's token. */
-const webhook = async (state: ApiState, call: Call): Promise<Result> => {
-  const exchange = state.interactions.get(call.parts[2] ?? '');
-  if (!exchange) return missing(10015, 'Unknown Webhook');
-  if (exchange.acknowledgedMs === undefined) state.problem('follow-up before the acknowledgement');
-  const original = `${exchange.id}0`;
-  if (call.method === 'POST' && call.parts.length === 3) return take(state, exchange, call);
-  if (call.parts[3] !== 'messages' || call.parts[4] !== '@original') return missing(10008, 'Unknown Message');
-  if (call.method === 'PATCH') return take(state, exchange, call, original);
-  if (call.method !== 'DELETE') return missing(0, 'Not found');
-  exchange.shown = exchange.shown.filter(({ id }) => id !== original);
-  return nothing;
-};
-
-const refused = (status: number, code: number, text: string): Result => ({
-  status,
-  body: { code, message: text },
-});
+import { botUser, directChannel, guild, isDirect } from './people.ts';
+import { readBody } from './read-body.ts';
+import { type ApiState, type Call, missing, nothing, type Result, refused } from './state.ts';
 
 /** As the documentation has it (resources/message, from memory): an enforced nonce posts once and gives the first message back. */
 const unasked = async (state: ApiState, channel: string, call: Call): Promise<Result> => {
@@ -163,20 +36,39 @@ const readBack = (state: ApiState, channel: string): Result => ({
     .map(({ shown }) => asMessage(shown, channel)),
 });
 
+/** Written to somebody directly who asked nothing there; the platform's refusal when they do not want that. */
+const direct = async (state: ApiState, channel: string, call: Call): Promise<Result> => {
+  if (state.withheld.directs) return refused(403, 50007, 'Cannot send messages to this user');
+  const body = call.body as RESTPostAPIChannelMessageJSONBody;
+  for (const problem of messageProblems(body, call.files)) state.problem(problem);
+  const shown = await shownFrom(body, call.files);
+  state.directs.set(channel, [...(state.directs.get(channel) ?? []), shown]);
+  return { status: 200, body: asMessage(shown, channel) };
+};
+
+/** An answer to something asked in the channel, or the typing sign before it. */
+const answered = (
+  state: ApiState,
+  exchange: Exchange,
+  call: Call,
+  isReply: boolean,
+): Result | Promise<Result> => {
+  if (call.parts[2] === 'typing') {
+    exchange.typing += 1;
+    return nothing;
+  }
+  if (isReply && state.withheld.replies) return refused(400, 160002, 'Cannot reply');
+  return call.parts[2] === 'messages' ? take(state, exchange, call) : missing(0, 'Not found');
+};
+
 const message = async (state: ApiState, call: Call): Promise<Result> => {
   const channel = call.parts[1] ?? '';
   if (call.method === 'GET' && call.parts[2] === 'messages') return readBack(state, channel);
   if (call.parts[2] === 'messages' && isDaily(call)) return unasked(state, channel, call);
   const { message_reference: reference } = (call.body ?? {}) as RESTPostAPIChannelMessageJSONBody;
-  const exchange = state.asked.get(reference?.message_id ?? call.parts[1] ?? '');
-  if (!exchange) return missing(10003, 'Unknown Channel');
-  if (call.parts[2] === 'typing') {
-    exchange.typing += 1;
-    return nothing;
-  }
-  if (reference && state.withheld.replies)
-    return { status: 400, body: { code: 160002, message: 'Cannot reply' } };
-  return call.parts[2] === 'messages' ? take(state, exchange, call) : missing(0, 'Not found');
+  const exchange = state.asked.get(reference?.message_id ?? channel);
+  if (exchange) return answered(state, exchange, call, reference !== undefined);
+  return isDirect(channel) ? direct(state, channel, call) : missing(10003, 'Unknown Channel');
 };
 
 const gatewayInfo = (state: ApiState): APIGatewayBotInfo => ({

@@ -1,8 +1,12 @@
 import {
   type APIApplicationCommandAutocompleteInteraction,
   type APIApplicationCommandInteraction,
+  type APIAttachment,
   type APIInteractionDataOptionBase,
+  type APIMessageApplicationCommandInteraction,
   type APIMessageComponentButtonInteraction,
+  type APIMessageComponentSelectMenuInteraction,
+  type APIModalSubmitInteraction,
   ApplicationCommandOptionType,
   ApplicationCommandType,
   ApplicationIntegrationType,
@@ -113,6 +117,13 @@ const optionType = (value: string | number | boolean) => {
     : (ApplicationCommandOptionType.Number as const);
 };
 
+/** A command on a message, and the message it is used on. */
+export interface OnMessage {
+  readonly name: string;
+  readonly text: string;
+  readonly attachments?: readonly APIAttachment[];
+}
+
 const commandId = '900000000000000900';
 
 export const commandFilledIn = (
@@ -163,6 +174,21 @@ export const typedSoFar = (
   },
 });
 
+const pressedMessage = (channel: string) =>
+  asMessage(
+    {
+      id: freshId(),
+      content: '',
+      aside: false,
+      buttons: [],
+      options: [],
+      files: [],
+      flags: 0,
+      replyTo: null,
+    },
+    channel,
+  );
+
 export const buttonPressed = (
   id: string,
   token: string,
@@ -170,20 +196,68 @@ export const buttonPressed = (
   place: Place,
 ): APIMessageComponentButtonInteraction => {
   const around = surroundings(id, token, place);
-  const shown = {
-    id: freshId(),
-    content: '',
-    aside: false,
-    buttons: [],
-    files: [],
-    flags: 0,
-    replyTo: null,
-  };
   return {
     ...around,
     type: InteractionType.MessageComponent,
-    message: asMessage(shown, around.channel_id),
+    message: pressedMessage(around.channel_id),
     data: { component_type: ComponentType.Button, custom_id: customId },
+  };
+};
+
+/** An option of a menu picked, by its value. */
+export const optionPicked = (
+  id: string,
+  token: string,
+  value: string,
+  place: Place,
+): APIMessageComponentSelectMenuInteraction => {
+  const around = surroundings(id, token, place);
+  return {
+    ...around,
+    type: InteractionType.MessageComponent,
+    message: pressedMessage(around.channel_id),
+    data: { component_type: ComponentType.StringSelect, custom_id: 'pick1', values: [value] },
+  };
+};
+
+/** A form sent back with these values, whether such a form was shown or not. */
+export const formSent = (
+  id: string,
+  token: string,
+  { form, fields }: { readonly form: string; readonly fields: Readonly<Record<string, string>> },
+  place: Place,
+): APIModalSubmitInteraction => ({
+  ...surroundings(id, token, place),
+  type: InteractionType.ModalSubmit,
+  data: {
+    custom_id: form,
+    components: Object.entries(fields).map(([name, value], at) => ({
+      id: 2 * at,
+      type: ComponentType.Label,
+      component: { id: 2 * at + 1, type: ComponentType.TextInput, custom_id: name, value },
+    })),
+  },
+});
+
+/** A command used on somebody's message. */
+export const messageCommand = (
+  id: string,
+  token: string,
+  { name, text, attachments = [] }: OnMessage,
+  place: Place,
+): APIMessageApplicationCommandInteraction => {
+  const around = surroundings(id, token, place);
+  const target = { ...pressedMessage(around.channel_id), content: text, attachments: [...attachments] };
+  return {
+    ...around,
+    type: InteractionType.ApplicationCommand,
+    data: {
+      id: commandId,
+      name,
+      type: ApplicationCommandType.Message,
+      target_id: target.id,
+      resolved: { messages: { [target.id]: target } },
+    },
   };
 };
 
@@ -204,6 +278,7 @@ export const messageCreated = (id: string, written: Written): Dispatched => {
           content: direct || mentioned ? text : '',
           aside: false,
           buttons: [],
+          options: [],
           files: [],
           flags: 0,
           replyTo: null,

@@ -1,12 +1,15 @@
 import {
   type APIApplicationCommandBasicOption,
   ApplicationCommandOptionType,
+  ApplicationCommandType,
+  type RESTPostAPIApplicationCommandsJSONBody,
   type RESTPostAPIChatInputApplicationCommandsJSONBody,
+  type RESTPostAPIContextMenuApplicationCommandsJSONBody,
 } from 'discord-api-types/v10';
 
 // The platform's limits as its developer documentation gives them (interactions/application-commands: 1-32 and 1-100
 // characters, 25 options, 25 choices, 8,000 characters a command, required options first; read in the documentation's
-// repository, commit c98d64b. Lengths of choices and of typed text: from memory).
+// repository, commit c98d64b. Lengths of choices and of typed text, and what a command on a message may be: from memory).
 
 type Command = RESTPostAPIChatInputApplicationCommandsJSONBody;
 
@@ -75,25 +78,51 @@ const weight = (command: Command): number =>
     .concat(basic(command).flatMap((option) => choicesOf(option).map(({ value }) => String(value))))
     .reduce((all, text) => all + text.length, 0);
 
-/** What the platform would refuse in these slash commands; empty when nothing. */
-export const commandProblems = (commands: readonly Command[]): string[] => [
-  ...(commands.length > 100 ? ['more than 100 commands'] : []),
-  ...(new Set(commands.map(({ name }) => name)).size < commands.length ? ['two commands of one name'] : []),
-  ...commands.flatMap((command) => {
-    const options = basic(command);
-    const firstOptional = options.findIndex(({ required }) => required !== true);
-    const lastRequired = options.findLastIndex(({ required }) => required === true);
-    return [
-      ...named(`/${command.name}`, command.name, command.description),
-      ...(options.length > 25 ? [`/${command.name}: more than 25 options`] : []),
-      ...(new Set(options.map(({ name }) => name)).size < options.length
-        ? [`/${command.name}: two options of one name`]
-        : []),
-      ...(firstOptional >= 0 && firstOptional < lastRequired
-        ? [`/${command.name}: optional before required`]
-        : []),
-      ...(weight(command) > 8000 ? [`/${command.name}: more than 8000 characters`] : []),
-      ...options.flatMap((option) => optionProblems(command, option)),
-    ];
-  }),
+const slashProblems = (command: Command): string[] => {
+  const options = basic(command);
+  const firstOptional = options.findIndex(({ required }) => required !== true);
+  const lastRequired = options.findLastIndex(({ required }) => required === true);
+  return [
+    ...named(`/${command.name}`, command.name, command.description),
+    ...(options.length > 25 ? [`/${command.name}: more than 25 options`] : []),
+    ...(new Set(options.map(({ name }) => name)).size < options.length
+      ? [`/${command.name}: two options of one name`]
+      : []),
+    ...(firstOptional >= 0 && firstOptional < lastRequired
+      ? [`/${command.name}: optional before required`]
+      : []),
+    ...(weight(command) > 8000 ? [`/${command.name}: more than 8000 characters`] : []),
+    ...options.flatMap((option) => optionProblems(command, option)),
+  ];
+};
+
+type MenuCommand = RESTPostAPIContextMenuApplicationCommandsJSONBody;
+type AnyCommand = RESTPostAPIApplicationCommandsJSONBody;
+
+/** Blanks and capitals are fine in the name of a command on a message; a description or options are not. */
+const menuProblems = (command: MenuCommand): string[] => [
+  ...between(`"${command.name}" name`, command.name.length, 1, 32),
+  ...('description' in command && command.description ? [`"${command.name}": has a description`] : []),
+  ...('options' in command && command.options ? [`"${command.name}": has options`] : []),
 ];
+
+const isSlash = (command: AnyCommand): command is Command =>
+  command.type === undefined || command.type === ApplicationCommandType.ChatInput;
+
+const isMenu = (command: AnyCommand): command is MenuCommand =>
+  command.type === ApplicationCommandType.Message || command.type === ApplicationCommandType.User;
+
+/** What the platform would refuse in these commands; empty when nothing. */
+export const commandProblems = (commands: readonly AnyCommand[]): string[] => {
+  const slash = commands.filter(isSlash);
+  const menus = commands.filter(isMenu);
+  const names = commands.map(({ type, name }) => `${type ?? ApplicationCommandType.ChatInput} ${name}`);
+  return [
+    ...(slash.length > 100 ? ['more than 100 commands'] : []),
+    ...(menus.length > 5 ? ['more than 5 commands on a message'] : []),
+    ...(new Set(names).size < names.length ? ['two commands of one name'] : []),
+    ...(slash.length + menus.length < commands.length ? ['a command of another type'] : []),
+    ...slash.flatMap(slashProblems),
+    ...menus.flatMap(menuProblems),
+  ];
+};

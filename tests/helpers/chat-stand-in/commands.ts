@@ -1,7 +1,7 @@
 import {
   type APIApplicationCommand,
   ApplicationCommandType,
-  type RESTPostAPIChatInputApplicationCommandsJSONBody,
+  type RESTPostAPIApplicationCommandsJSONBody,
 } from 'discord-api-types/v10';
 import { commandProblems } from './command-limits.ts';
 import { applicationId, freshId } from './people.ts';
@@ -13,7 +13,7 @@ export interface Commands {
   writes: number;
 }
 
-type Command = RESTPostAPIChatInputApplicationCommandsJSONBody;
+type Command = RESTPostAPIApplicationCommandsJSONBody;
 
 /** As the platform keeps a command: with an id, a version and its defaults, and without what is a default. */
 const kept = (command: Command): APIApplicationCommand =>
@@ -22,10 +22,11 @@ const kept = (command: Command): APIApplicationCommand =>
     id: freshId(),
     application_id: applicationId,
     version: freshId(),
-    type: ApplicationCommandType.ChatInput,
+    type: command.type ?? ApplicationCommandType.ChatInput,
     default_member_permissions: null,
     nsfw: false,
-    options: (command.options ?? []).map((option) => {
+    ...('description' in command ? {} : { description: '' }),
+    options: ('options' in command ? (command.options ?? []) : []).map((option) => {
       const { required, ...rest } = option as { required?: boolean };
       return required ? { ...rest, required } : rest;
     }),

@@ -5,6 +5,7 @@ import {
   MessageType,
   type RESTPostAPIChannelMessageJSONBody,
 } from 'discord-api-types/v10';
+import type { ShownForm } from './forms.ts';
 import { botUser, freshId } from './people.ts';
 
 /** One message the bot sent, as a person or a test looks at it. */
@@ -14,6 +15,8 @@ export interface Shown {
   /** Shown to the asking member alone. */
   readonly aside: boolean;
   readonly buttons: readonly { readonly label: string; readonly id: string }[];
+  /** Options of the menus below it. */
+  readonly options: readonly { readonly label: string; readonly id: string }[];
   readonly files: readonly { readonly name: string; readonly text: string }[];
   readonly flags: number;
   /** The message it replies to, if any. */
@@ -38,11 +41,23 @@ const buttonsOf = (body: Body): Shown['buttons'] =>
       : [],
   );
 
+const optionsOf = (body: Body): Shown['options'] =>
+  (body.components ?? []).flatMap((row) =>
+    row.type === ComponentType.ActionRow
+      ? row.components.flatMap((part) =>
+          part.type === ComponentType.StringSelect
+            ? part.options.map(({ label, value }) => ({ label, id: value }))
+            : [],
+        )
+      : [],
+  );
+
 export const shownFrom = async (body: Body, files: readonly File[], id = freshId()): Promise<Shown> => ({
   id,
   content: body.content ?? '',
   aside: ((body.flags ?? 0) & MessageFlags.Ephemeral) !== 0,
   buttons: buttonsOf(body),
+  options: optionsOf(body),
   files: await Promise.all(files.map(async (file) => ({ name: file.name, text: await file.text() }))),
   flags: body.flags ?? 0,
   replyTo: body.message_reference?.message_id ?? null,
@@ -80,6 +95,10 @@ export class Exchange {
   acknowledgedMs: number | undefined;
   deferred = false;
   typing = 0;
+  /** The form that was shown in answer, if one was. */
+  form: ShownForm | undefined;
+  /** False for a form sent back: the platform shows no form in answer to one. */
+  mayShowForm = true;
   #waiting: { readonly enough: () => boolean; readonly resolve: () => void }[] = [];
 
   constructor(channel: string, id = freshId()) {
@@ -118,6 +137,13 @@ export class Exchange {
   async completed(ms = 5000): Promise<readonly string[]> {
     await this.#settled(() => this.offered !== undefined, 'completions', ms);
     return this.offered ?? [];
+  }
+
+  /** Waits until a form was shown. */
+  async formed(ms = 5000): Promise<ShownForm> {
+    await this.#settled(() => this.form !== undefined, 'form', ms);
+    if (!this.form) throw new Error('no form was shown');
+    return this.form;
   }
 
   async #settled(enough: () => boolean, what: string, ms: number): Promise<this> {

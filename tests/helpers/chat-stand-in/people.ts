@@ -105,6 +105,9 @@ export const textChannel: APITextChannel = {
 
 export const directChannelId = ({ id }: Person): string => `8${id.slice(1)}`;
 
+/** Direct channels are numbered from 8 on here, everything else from 9. */
+export const isDirect = (channel: string): boolean => channel.startsWith('8');
+
 export const directChannel = (person: Person): APIDMChannel => ({
   id: directChannelId(person),
   type: ChannelType.DM,

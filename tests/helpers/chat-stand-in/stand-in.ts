@@ -5,19 +5,25 @@ import {
   GatewayDispatchEvents,
   type GatewayInteractionCreateDispatchData,
 } from 'discord-api-types/v10';
-import { type ApiState, respond } from './api.ts';
+import { respond } from './api.ts';
 import {
   buttonPressed,
   commandFilledIn,
   type Filled,
+  formSent,
+  messageCommand,
   messageCreated,
+  type OnMessage,
+  optionPicked,
   type Place,
   typedSoFar,
   type Written,
 } from './asked.ts';
-import { Exchange } from './exchange.ts';
+import { Exchange, type Shown } from './exchange.ts';
+import type { ShownForm } from './forms.ts';
 import { Gateway } from './gateway.ts';
-import { botId, channelId, directChannelId, freshId, hazel } from './people.ts';
+import { botId, channelId, directChannelId, freshId, hazel, type Person } from './people.ts';
+import type { ApiState } from './state.ts';
 
 export interface StandInSetup {
   readonly token?: string;
@@ -55,8 +61,9 @@ export class StandIn {
       problem,
       interactions: new Map(),
       asked: new Map(),
-      withheld: { replies: false, gone: new Set(), silent: new Set() },
+      withheld: { replies: false, gone: new Set(), silent: new Set(), directs: false },
       unasked: [],
+      directs: new Map(),
       commands: { list: [], reads: 0, writes: 0 },
     };
     this.#gateway = new Gateway(
@@ -133,6 +140,42 @@ export class StandIn {
     return this.#interact(place, (exchange, token) =>
       buttonPressed(exchange.id, token, customId, place),
     ).until(1);
+  }
+
+  pressSent(customId: string, place: Place = {}): Exchange {
+    return this.#interact(place, (exchange, token) => buttonPressed(exchange.id, token, customId, place));
+  }
+
+  /** Picks an option of a menu, by its value. */
+  pick(value: string, place: Place = {}): Promise<Exchange> {
+    return this.#interact(place, (exchange, token) => optionPicked(exchange.id, token, value, place)).until(
+      1,
+    );
+  }
+
+  /** Sends a form back; what was filled in already stays unless `fields` says otherwise. */
+  fillIn(form: ShownForm, fields: Readonly<Record<string, string>>, place: Place = {}): Promise<Exchange> {
+    const before = Object.fromEntries(form.fields.map(({ name, value }) => [name, value]));
+    return this.sendForm(form.id, { ...before, ...fields }, place);
+  }
+
+  /** Sends back a form of this id, whether such a form was shown or not. */
+  sendForm(form: string, fields: Readonly<Record<string, string>>, place: Place = {}): Promise<Exchange> {
+    const exchange = this.#interact(place, (one, token) => {
+      one.mayShowForm = false;
+      return formSent(one.id, token, { form, fields }, place);
+    });
+    return exchange.until(1);
+  }
+
+  /** Uses a command on a message. */
+  onMessage(about: OnMessage, place: Place = {}): Exchange {
+    return this.#interact(place, (exchange, token) => messageCommand(exchange.id, token, about, place));
+  }
+
+  /** What the bot wrote to somebody directly who asked nothing there. */
+  writtenTo(person: Person): readonly Shown[] {
+    return this.#state.directs.get(directChannelId(person)) ?? [];
   }
 
   /** A message in the server's channel that mentions the bot. */

@@ -1,3 +1,4 @@
+import { memoryNotes } from '../../../bot/book/notes.ts';
 import type { Pace } from '../../../bot/discord/front.ts';
 import { type DiscordOptions, type RunningChat, startDiscord } from '../../../bot/discord/run.ts';
 import type { Pipkin } from '../../../bot/handle.ts';
@@ -9,6 +10,8 @@ export interface ChatSetup extends StandInSetup {
   readonly pipkin: Pipkin;
   readonly topics: readonly Topic[];
   readonly pace?: Partial<Pace>;
+  readonly limits?: DiscordOptions['limits'];
+  readonly notes?: DiscordOptions['notes'];
   readonly remind?: DiscordOptions['remind'];
 }
 
@@ -22,7 +25,15 @@ export interface Chat {
 }
 
 /** The bot with the real client, connected to a stand-in of its own. Close it when done. */
-export const chatWith = async ({ pipkin, topics, pace, remind, ...setup }: ChatSetup): Promise<Chat> => {
+export const chatWith = async ({
+  pipkin,
+  topics,
+  pace,
+  remind,
+  limits,
+  notes = memoryNotes(),
+  ...setup
+}: ChatSetup): Promise<Chat> => {
   const standIn = await StandIn.start(setup);
   const log = keptLog();
   const enter = (list: readonly Topic[]): Promise<RunningChat> =>
@@ -33,6 +44,8 @@ export const chatWith = async ({ pipkin, topics, pace, remind, ...setup }: ChatS
       topics: list,
       log,
       ...(pace ? { pace } : {}),
+      notes,
+      ...(limits ? { limits } : {}),
       ...(remind ? { remind } : {}),
     });
   let running = await enter(topics).catch(async (fault: unknown) => {
