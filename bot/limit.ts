@@ -31,6 +31,9 @@ const mostBuckets = 20_000;
 
 const minuteMs = 60_000;
 
+/** A token, but for what adding up fractions loses. */
+const whole = 1 - 1e-9;
+
 interface Bucket {
   readonly tokens: number;
   readonly at: number;
@@ -67,7 +70,7 @@ export class Buckets {
   /** How long until there is a token, in milliseconds; takes none. */
   waitMs(key: string, atMs: number): number {
     const { tokens } = this.#now(key, atMs);
-    return tokens >= 1 ? 0 : Math.ceil(((1 - tokens) * minuteMs) / this.#rate.perMinute);
+    return tokens >= whole ? 0 : Math.ceil(((1 - tokens) * minuteMs) / this.#rate.perMinute);
   }
 
   #now(key: string, atMs: number): Bucket {
