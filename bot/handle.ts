@@ -1,3 +1,4 @@
+import { defined } from '../core/defined.ts';
 import type { Answer, Reply, Trouble } from './answer.ts';
 import { isForgettingDue } from './book/forgetting.ts';
 import type { Book, Keeper } from './book/keeper.ts';
@@ -98,6 +99,12 @@ const remembered = (topic: Topic, claim: Claim): Last | undefined => {
   return request ? { topic: topic.name, request } : undefined;
 };
 
+/** What "it" means after an answer: the recipes it came to, the batch or lot it told of. */
+const outcomeOf = ({ made, figures }: Answer): Pick<Last, 'made' | 'lot'> | undefined => {
+  const lot = typeof figures.lot === 'string' ? figures.lot : undefined;
+  return made || lot !== undefined ? defined({ made, lot }) : undefined;
+};
+
 const linesIn = (request: Readonly<Record<string, unknown>>): unknown[] => {
   const batch = request.batch as Readonly<Record<string, unknown>> | undefined;
   return [request.lines, batch?.lines];
@@ -147,8 +154,8 @@ export const pipkin = ({ keeper, onFault }: Wiring): Pipkin => {
     if (claim.kind === 'trouble') return { topic: topic.name, error: claim.trouble };
     const answer = await topic.run(claim.request, tools);
     if ('code' in answer) return { topic: topic.name, error: answer };
-    if (answer.made)
-      conversations.keep(heard, { topic: topic.name, request: claim.request, made: answer.made });
+    const outcome = outcomeOf(answer);
+    if (outcome) conversations.keep(heard, { topic: topic.name, request: claim.request, ...outcome });
     return { topic: topic.name, request: claim.request, answer: finished(answer, chosen, reading, book) };
   };
 

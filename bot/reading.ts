@@ -11,6 +11,8 @@ export interface Last {
   readonly request: Readonly<Record<string, unknown>>;
   /** Recipes the answer came to; only the one that was picked, when the message picks one. */
   readonly made?: readonly Made[];
+  /** The batch or lot the answer told of: a pour has its code only then. */
+  readonly lot?: string;
   /** Place, from 0, of the recipe the message picks: "the second one". */
   readonly picked?: number;
 }

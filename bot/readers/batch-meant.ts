@@ -55,7 +55,7 @@ const ofRecipe = (reading: Reading, bench: Bench): Meant => {
 /** The batch spoken of before in this channel: "it", or no name at all. */
 const before = (reading: Reading): string | undefined => {
   const { last } = reading;
-  const lot = last?.request.lot;
+  const lot = last?.lot ?? last?.request.lot;
   return typeof lot === 'string' && reading.bench.batches.has(lotKey(lot)) ? lot : undefined;
 };
 

@@ -6,6 +6,7 @@ import { takeOwnIngredients, takeRemembered, takeSubject } from './body.ts';
 import { settleDoubts } from './check-doubts.ts';
 import { freshHerbs, takeAnalyses, withWatched } from './check-parts.ts';
 import { takeLabelAmounts } from './label-amounts.ts';
+import { takeBatch } from './label-batch.ts';
 import { amountsBefore, bodyBefore, continued, hasBody, type LabelRead, lastLabel } from './label-last.ts';
 import { takeParts } from './label-parts.ts';
 import { takeSizes } from './label-sizes.ts';
@@ -25,6 +26,7 @@ const readAll = (reading: Reading): LabelRead => {
   const { items, assumed } = settleDoubts(withWatched(reading.items, text), text);
   const board = boardOf(items);
   const last = lastLabel(reading);
+  const poured = takeBatch(board, reading);
   const parts = takeParts(board, text);
   const { trouble: sizeTrouble, ...sizes } = takeSizes(board, text, last?.strip !== undefined);
   const analyses = takeAnalyses(board, text);
@@ -36,15 +38,23 @@ const readAll = (reading: Reading): LabelRead => {
       : own;
   takeOwnIngredients(board, reading, subject.recipe);
   const { trouble, ...counted } = amounts;
+  const { batch } = poured;
+  const { recipe: _recipe, ...besides } = subject;
   return {
     board,
     subject: {
-      ...subject,
-      assumed: [...subject.assumed, ...assumed],
+      ...(batch === undefined ? subject : besides),
+      assumed: [...subject.assumed, ...assumed, ...poured.assumed],
       ...defined({ lines: subject.lines && markFresh(subject.lines, freshHerbs(board.items, text)) }),
     },
-    fields: { ...parts.said, ...sizes, ...counted, ...(analyses.length > 0 ? { analyses } : {}) },
-    ...defined({ trouble: parts.trouble ?? sizeTrouble ?? trouble ?? subject.trouble }),
+    fields: {
+      ...parts.said,
+      ...defined({ batch }),
+      ...sizes,
+      ...counted,
+      ...(analyses.length > 0 ? { analyses } : {}),
+    },
+    ...defined({ trouble: poured.trouble ?? parts.trouble ?? sizeTrouble ?? trouble ?? subject.trouble }),
   };
 };
 

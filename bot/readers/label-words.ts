@@ -15,7 +15,7 @@ export const labelWords = new Set([
   sheet sheets front back page pages pdf paper a4 letter size sized sizes wide high tall across diameter height mm cm inch inches by x times
   net weight contents content fill filled wt copies copy set text wording what goes go stands stand must should has have say be is are there missing
   lack lacks needed required list full ingredient ingredients names name legal order rules rule law version region market sold sell selling for sale sale
-  please how look like would will about same instead now then also too only just today number batch lot date dates best before put 's
+  please how look like would will about same instead now then also too only just today number batch last latest newest recent poured pour lot date dates best before put 's
   lip balm balms salve salves recipe recipes product shop fair market stall craft group all everything whole version cut mark marks sheet labelled
   responsible person address contact blank blanks fill-in template country english french bilingual`.split(
     /\s+/,
