@@ -17,6 +17,8 @@ export interface Config {
   readonly logLevel?: LogLevel;
   /** As many processes share the groups; unset: one does. `auto` is as many as the platform advises. */
   readonly shards?: number | 'auto';
+  /** Port on this machine where health and figures can be read; unset: nowhere. */
+  readonly metricsPort?: number;
 }
 
 export type Environment = Readonly<Record<string, string | undefined>>;
@@ -31,7 +33,7 @@ const isBareUrl = (text: string): boolean => !/[?#]/.test(text) && !/^https?:\/\
 const wholeBetween = (least: number, most: number, fault: string) =>
   z
     .string()
-    .regex(/^\d{1,4}$/, fault)
+    .regex(/^\d{1,5}$/, fault)
     .transform(Number)
     .refine((value) => value >= least && value <= most, fault);
 
@@ -51,6 +53,7 @@ const fields = z.object({
   BACKUP_DIR: z.string().max(1000, 'is too long').optional(),
   BACKUP_KEEP: wholeBetween(1, 3650, 'must be a number of days from 1 to 3650').optional(),
   BACKUP_HOUR: wholeBetween(0, 23, 'must be an hour from 0 to 23').optional(),
+  METRICS_PORT: wholeBetween(1, 65_535, 'must be a port from 1 to 65535').optional(),
   LOG_LEVEL: z.enum(logLevels, `must be one of ${logLevels.join(', ')}`).optional(),
   SHARDS: z
     .string()
@@ -68,10 +71,13 @@ const schema = fields.superRefine(({ SHARDS, STORE_URL }, context) => {
     context.addIssue({ code: 'custom', path: ['SHARDS'], message: needsDatabase });
 });
 
+/** Every name that is read from the environment. */
+export const settingNames: readonly string[] = Object.keys(fields.shape);
+
 /** An empty value is one left blank in `.env`, so it counts as not set. */
 const filledIn = (env: Environment): Record<string, string> =>
   Object.fromEntries(
-    Object.keys(fields.shape).flatMap((name) => {
+    settingNames.flatMap((name) => {
       const value = env[name]?.trim();
       return value ? [[name, value]] : [];
     }),
@@ -93,6 +99,7 @@ export const readConfig = (env: Environment): Result<Config, readonly string[]> 
       backupKeep: data.BACKUP_KEEP,
       backupHour: data.BACKUP_HOUR,
       shards: data.SHARDS === 1 ? undefined : data.SHARDS,
+      metricsPort: data.METRICS_PORT,
     }),
   });
 };
@@ -118,6 +125,13 @@ const leastSecret = 4;
 export const secretsOf = ({ token = '', storeUrl }: Config): readonly string[] => [
   ...new Set([token, ...passwordIn(storeUrl)].filter(({ length }) => length >= leastSecret)),
 ];
+
+/** What went wrong, for the person who starts the bot. Secrets are taken out wherever they may have come in. */
+export const plainly = (fault: unknown, config: Config): string =>
+  secretsOf(config).reduce(
+    (message, secret) => message.replaceAll(secret, '(secret)'),
+    fault instanceof Error ? fault.message : String(fault),
+  );
 
 /** Reads `.env` of the current folder into the environment, if there is one. What is set already stays. */
 export const loadEnvFile = (): void => {

@@ -17,6 +17,7 @@ import { waitingGroups } from './remind/index-key.ts';
 import { ReminderLoop } from './remind/loop.ts';
 import type { Sender } from './remind/sender.ts';
 import { keepRounds } from './rounds.ts';
+import { noWatch, type Watch } from './watch/watch.ts';
 
 /** Everything a front-end needs, with the store open. */
 export interface House {
@@ -43,9 +44,10 @@ export interface RemindAbout {
   readonly clock: () => number;
 }
 
-/** How the store is opened, and where its daily backups go, if there are to be any. */
+/** How the store is opened, where its daily backups go, if there are to be any, and who looks on. */
 export interface HouseOptions extends OpenOptions {
   readonly backups?: BackupPlan | undefined;
+  readonly watch?: Watch;
 }
 
 /** Refuses what a copy or a restore has left half-done; finishes or undoes what a change of one book has. */
@@ -83,11 +85,12 @@ const openAll = async (
   storeUrl: string,
   log: Log,
   level: LogLevel,
-  { backups, ...options }: HouseOptions = {},
+  { backups, watch = noWatch, ...options }: HouseOptions = {},
 ): Promise<Opened> => {
-  const store = await openWhole(storeUrl, options);
+  const store = watch.store(await openWhole(storeUrl, options));
   const agenda = new Agenda();
   const keeper = openKeeper(store, { alongside: everyIndex((group, at) => agenda.set(group, at)) });
+  watch.books(() => keeper.books());
   const endRounds = keepRounds({ keeper, store, log, level, backups });
   let loop: ReminderLoop | undefined;
   let faults = 0;
@@ -96,7 +99,7 @@ const openAll = async (
     log.error('fault', { id, ...faultFields(fault, level) });
   };
   const house: House = {
-    pipkin: pipkin({ keeper, onFault }),
+    pipkin: watch.pipkin(pipkin({ keeper, onFault })),
     keeper,
     notes: notesIn(store),
     faults: () => faults,
@@ -109,7 +112,8 @@ const openAll = async (
       for await (const { group, at } of waitingGroups(store))
         if (owns(group) && agenda.at(group) === undefined) agenda.set(group, at);
       const onFault = (fault: unknown): void => log.error('reminder.fault', faultFields(fault, level));
-      loop = new ReminderLoop({ ...about, owns, keeper, agenda, onFault });
+      const sender = watch.sender(about.sender);
+      loop = new ReminderLoop({ ...about, sender, owns, keeper, agenda, onFault });
       loop.start();
       return loop;
     },

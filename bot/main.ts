@@ -1,10 +1,15 @@
 import { backupPlan } from './backup-plan.ts';
-import { type Config, loadEnvFile, readConfig, secretsOf } from './config.ts';
+import { type Config, loadEnvFile, plainly, readConfig, secretsOf } from './config.ts';
 import { filesFolder, historyFile, localGroup } from './console/local.ts';
+import { cutShort } from './cut-short.ts';
+import type { RunningChat } from './discord/run.ts';
 import { storeWaitMs } from './discord/shard-words.ts';
+import { ShutOutError } from './discord/start-error.ts';
 import { type House, openHouse, openHouseHere } from './house.ts';
 import { type Log, type LogLevel, logTo } from './log.ts';
 import { warmPictures } from './pictures/warm.ts';
+import { openWatch } from './watch/open.ts';
+import type { Watch } from './watch/watch.ts';
 
 /** Aborts at the first SIGINT, SIGTERM or SIGHUP; a second one ends the process as ever. */
 const untilSignal = (): AbortSignal => {
@@ -32,11 +37,32 @@ const sayReady = (): void => {
   process.stdout.write('Pipkin is ready in the group chat.\n');
 };
 
-const inGroupChat = async (token: string, { apiUrl }: Config, house: House, log: Log): Promise<void> => {
+interface Tools {
+  readonly house: House;
+  readonly log: Log;
+  readonly watch: Watch;
+}
+
+const inGroupChat = async (
+  token: string,
+  { apiUrl }: Config,
+  { house, log, watch }: Tools,
+): Promise<void> => {
   const { serveChat } = await import('./discord/serve.ts');
-  const why = await serveChat({ token, apiUrl, house, log, ready: sayReady });
+  let inside: RunningChat | undefined;
+  const ready = (running: RunningChat): void => {
+    inside = running;
+    watch.chat(() => running.standing());
+    sayReady();
+    process.stdout.write(`To take it into a server: ${running.invite}\n`);
+  };
+  cutShort(log);
+  const why = await serveChat({ token, apiUrl, house, log, ready });
   // The supervisor may start it again; it then waits until the other one has gone.
   if (why === 'taken-over') throw new Error('Another running copy of the program has taken over the store.');
+  const reason = inside?.reason() ?? 'The chat was left unasked.';
+  if (why === 'shut-out') throw new ShutOutError(reason);
+  if (why !== 'asked') throw new Error(reason);
 };
 
 /** As several processes; this one only starts them and holds no store. */
@@ -47,15 +73,18 @@ const inShards = async (token: string, { apiUrl, shards = 'auto' }: Config, log:
 
 const withHouse = async (config: Config, log: Log, level: LogLevel): Promise<void> => {
   warmPictures();
-  const backups = backupPlan(config);
-  const open = config.token
-    ? openHouse(config.storeUrl, log, level, { backups, waitMs: storeWaitMs })
-    : openHouseHere(config.storeUrl, log, level, { backups });
+  const { token, storeUrl } = config;
+  const { watch, close } = await openWatch(config.metricsPort);
+  const options = { backups: backupPlan(config), watch };
+  const open = token
+    ? openHouse(storeUrl, log, level, { ...options, waitMs: storeWaitMs })
+    : openHouseHere(storeUrl, log, level, options);
   const house = await open;
   try {
-    await (config.token ? inGroupChat(config.token, config, house, log) : inTerminal(config, house));
+    await (token ? inGroupChat(token, config, { house, log, watch }) : inTerminal(config, house));
   } finally {
     await house.close();
+    await close();
   }
 };
 
@@ -66,19 +95,16 @@ const start = async (config: Config): Promise<void> => {
   await (token && shards ? inShards(token, config, log) : withHouse(config, log, level));
 };
 
-/** What went wrong, for the person who starts the bot. Secrets are taken out wherever they may have come in. */
-const said = (fault: unknown, config: Config): string =>
-  secretsOf(config).reduce(
-    (message, secret) => message.replaceAll(secret, '(secret)'),
-    fault instanceof Error ? fault.message : String(fault),
-  );
-
 const fail = (code: number, sentence: string): void => {
   process.stderr.write(`${sentence}\n`);
   process.exitCode = code;
 };
 
+/** 2: the settings are wrong. 3: the platform does not let the bot in. Neither mends itself by starting again; 1 may. */
+const failed = (fault: unknown, config: Config): void =>
+  fail(fault instanceof ShutOutError ? 3 : 1, plainly(fault, config));
+
 loadEnvFile();
 const config = readConfig(process.env);
-if (config.ok) await start(config.value).catch((fault: unknown) => fail(1, said(fault, config.value)));
+if (config.ok) await start(config.value).catch((fault: unknown) => failed(fault, config.value));
 else fail(2, config.problem.join('\n'));

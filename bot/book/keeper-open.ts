@@ -35,6 +35,10 @@ class Shelf {
     this.#use(book);
   }
 
+  get size(): number {
+    return this.#recent.size;
+  }
+
   all(): OpenBook[] {
     return [...this.#held.values()].flatMap((held) => held.deref() ?? []);
   }
@@ -55,6 +59,11 @@ export interface KeeperOptions {
   readonly alongside?: Alongside;
 }
 
+export interface CountedKeeper extends Keeper {
+  /** How many books are kept in memory. */
+  books(): number;
+}
+
 /**
  * Keeps the books of every group in `store`, at most `maxOpen` of them in memory beyond those in use. Opening
  * reads a book once however many ask at the same time; recording queues per group and resolves when the entry is
@@ -63,7 +72,7 @@ export interface KeeperOptions {
  * `open` throws StoreTrouble (`damaged`, `bad-group`, `closed`, `no-access`); `record` throws NotRecorded, and the
  * book then stands as before. `close` waits for what is being written and closes the store.
  */
-export const openKeeper = (store: Store, options: KeeperOptions = {}): Keeper => {
+export const openKeeper = (store: Store, options: KeeperOptions = {}): CountedKeeper => {
   const shelf = new Shelf(Math.max(1, options.maxOpen ?? defaultMaxOpen));
   const loading = new Map<string, Promise<OpenBook>>();
   let closing: Promise<void> | undefined;
@@ -95,5 +104,5 @@ export const openKeeper = (store: Store, options: KeeperOptions = {}): Keeper =>
     return closing;
   };
 
-  return { open, close };
+  return { open, books: () => shelf.size, close };
 };

@@ -1,4 +1,4 @@
-import { type Client, Events } from 'discord.js';
+import { type Client, Events, Status } from 'discord.js';
 import { memoryNotes, type Notes } from '../book/notes.ts';
 import { onlyShard, type Shard } from '../book/shard.ts';
 import type { Pipkin } from '../handle.ts';
@@ -7,6 +7,7 @@ import { faultFields } from '../log.ts';
 import type { Sender } from '../remind/sender.ts';
 import { slashCommands } from '../slash.ts';
 import type { Topic } from '../topic.ts';
+import type { Standing } from '../watch/watch.ts';
 import { chatClient } from './client.ts';
 import { messageCommands } from './context-menu.ts';
 import { dailySender } from './daily-sender.ts';
@@ -14,11 +15,12 @@ import { guarded } from './faults.ts';
 import { type ChatLog, defaultPace, type Front, type Pace } from './front.ts';
 import { gate } from './gate.ts';
 import { onInteraction } from './interactions.ts';
+import { inviteLink } from './invite.ts';
 import { type Leaver, leaver } from './leaving.ts';
 import { longIds } from './long-ids.ts';
 import { onMessage } from './messages.ts';
 import { registerCommands } from './register.ts';
-import { ChatStartError, place, startError } from './start-error.ts';
+import { ChatStartError, place, ShutOutError, startError } from './start-error.ts';
 
 export interface DiscordOptions {
   readonly token: string;
@@ -42,9 +44,19 @@ interface Stoppable {
 }
 
 export interface RunningChat extends Leaver {
-  /** Servers the bot is in. */
+  /** Servers the bot was in when it entered. */
   readonly guilds: number;
+  /** Where others take it into their servers. */
+  readonly invite: string;
+  /** How it stands in the chat now. */
+  standing(): Standing;
 }
+
+const standingOf = ({ ws, guilds }: Client): Standing => ({
+  connected: ws.shards.size > 0 && ws.shards.every(({ status }) => status === Status.Ready),
+  guilds: guilds.cache.size,
+  pingMs: ws.ping >= 0 ? ws.ping : undefined,
+});
 
 const ready = (client: Client): Promise<Client<true>> =>
   new Promise((resolve) => client.once(Events.ClientReady, resolve));
@@ -108,16 +120,15 @@ export const startDiscord = async (options: DiscordOptions): Promise<RunningChat
   }
   let reminding: Stoppable | undefined;
   const first = async (): Promise<void> => reminding?.stop();
-  const { stop, stopped } = leaver(client, log, { busy, first, finishWithinMs: pace.finishWithinMs });
+  const { stop, stopped, reason } = leaver(client, log, { busy, first, finishWithinMs: pace.finishWithinMs });
   const here = await Promise.race([entered, stopped]);
+  if (here === 'shut-out') throw new ShutOutError(reason());
   if (typeof here === 'string') throw new ChatStartError(`Stopped before ${place(apiUrl)} let me in.`);
   // The commands are the same for all: one registers them.
   if (shard.index === 0) await register(here, options);
   reminding = await options.remind?.(dailySender(here, log));
-  log.info('chat.ready', {
-    shard: shard.index,
-    guilds: here.guilds.cache.size,
-    commands: topics.length,
-  });
-  return { guilds: here.guilds.cache.size, stop, stopped };
+  const guilds = here.guilds.cache.size;
+  const invite = inviteLink(here.application.id);
+  log.info('chat.ready', { shard: shard.index, guilds, commands: topics.length, invite });
+  return { guilds, invite, standing: () => standingOf(here), stop, stopped, reason };
 };

@@ -1,8 +1,10 @@
 import { backupPlan } from '../backup-plan.ts';
-import { loadEnvFile, readConfig, secretsOf } from '../config.ts';
+import type { Shard } from '../book/shard.ts';
+import { type Config, loadEnvFile, plainly, readConfig, secretsOf } from '../config.ts';
 import { openHouse } from '../house.ts';
 import { logTo } from '../log.ts';
 import { warmPictures } from '../pictures/warm.ts';
+import { openWatch } from '../watch/open.ts';
 import type { RunningChat } from './run.ts';
 import { serveChat } from './serve.ts';
 import { leaveWord, mayNotReturn, storeWaitMs } from './shard-words.ts';
@@ -23,31 +25,32 @@ const stopWhenTold = (stop: () => void): void => {
 };
 
 // SHARDS means something else here: see above.
-const settings = () => readConfig({ ...process.env, SHARDS: undefined });
-
-const serve = async (): Promise<number> => {
+const settings = (): Config & { readonly token: string } => {
   loadEnvFile();
-  const shard = shardFrom(process.env);
-  const config = settings();
+  const config = readConfig({ ...process.env, SHARDS: undefined });
   if (!config.ok || !config.value.token)
     throw new Error('A shard is started by the bot itself, with its settings.');
-  const { token, apiUrl, storeUrl, logLevel = 'info' } = config.value;
+  return { ...config.value, token: config.value.token };
+};
+
+const serve = async (config: ReturnType<typeof settings>, shard: Shard): Promise<number> => {
+  const { token, apiUrl, storeUrl, logLevel = 'info', metricsPort } = config;
   let running: RunningChat | undefined;
   let told = false;
   stopWhenTold(() => {
     told = true;
     running?.stop().catch(() => {});
   });
-  const log = logTo((line) => process.stderr.write(line), logLevel, Date.now, secretsOf(config.value));
-  const house = await openHouse(storeUrl, log, logLevel, {
-    shard,
-    waitMs: storeWaitMs,
-    backups: backupPlan(config.value),
-  });
+  const log = logTo((line) => process.stderr.write(line), logLevel, Date.now, secretsOf(config));
+  // Each share has a port of its own, counted on from the first.
+  const { watch, close } = await openWatch(metricsPort && metricsPort + shard.index);
+  const backups = backupPlan(config);
+  const house = await openHouse(storeUrl, log, logLevel, { shard, waitMs: storeWaitMs, backups, watch });
   warmPictures();
   try {
     const ready = (now: RunningChat): void => {
       running = now;
+      watch.chat(() => now.standing());
       if (told) now.stop().catch(() => {});
     };
     const why = told ? 'asked' : await serveChat({ token, apiUrl, house, log, shard, ready });
@@ -55,18 +58,21 @@ const serve = async (): Promise<number> => {
     return why === 'shut-out' ? mayNotReturn : 1;
   } finally {
     await house.close();
+    await close();
   }
 };
 
-/** What went wrong, for the person who runs the bot. Secrets are taken out wherever they may have come in. */
-const failed = (fault: unknown): number => {
-  const config = settings();
-  const secrets = config.ok ? secretsOf(config.value) : [];
-  const message = fault instanceof Error ? fault.message : String(fault);
-  process.stderr.write(`${secrets.reduce((text, secret) => text.replaceAll(secret, '(secret)'), message)}\n`);
+const failed = (sentence: string): number => {
+  process.stderr.write(`${sentence}\n`);
   return 1;
 };
 
-process.exitCode = await serve().catch(failed);
+const start = async (): Promise<number> => {
+  const shard = shardFrom(process.env);
+  const config = settings();
+  return serve(config, shard).catch((fault: unknown) => failed(plainly(fault, config)));
+};
+
+process.exitCode = await start().catch((fault: unknown) => failed(String(fault)));
 // Nothing more to do: the line to the one who started it must not keep it here.
 if (process.connected) process.disconnect();

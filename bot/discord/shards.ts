@@ -4,7 +4,7 @@ import { type APIGatewayBotInfo, REST, Routes, type Shard, ShardingManager } fro
 import { faultFields, type Log } from '../log.ts';
 import { within } from './front.ts';
 import { leaveWord, mayNotReturn } from './shard-words.ts';
-import { startError } from './start-error.ts';
+import { ShutOutError, startError } from './start-error.ts';
 
 export interface ShardsOptions {
   readonly token: string;
@@ -98,7 +98,7 @@ class Keeping {
     const code = process.exitCode ?? -1;
     log.error('shard.gone', { shard: this.#shard.id, code, signal: process.signalCode ?? 'none' });
     if (code === mayNotReturn) {
-      this.#giveUp(new Error('The chat platform has shut the bot out. See the log for its code.'));
+      this.#giveUp(new ShutOutError('The chat platform has shut the bot out. See the log for its code.'));
       return;
     }
     if (performance.now() - this.#startedAt > wellAfterMs) this.#pauseMs = firstPauseMs;

@@ -1,6 +1,7 @@
+import { readFileSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { readConfig, secretsOf } from '../../bot/config.ts';
+import { readConfig, secretsOf, settingNames } from '../../bot/config.ts';
 import { filesFolder, historyFile } from '../../bot/console/local.ts';
 
 describe('settings from the environment', () => {
@@ -36,6 +37,26 @@ describe('settings from the environment', () => {
         logLevel: 'debug',
       },
     });
+  });
+
+  it.each([
+    ['1', 1],
+    ['65535', 65_535],
+    ['0', undefined],
+    ['65536', undefined],
+    ['9464x', undefined],
+    ['-1', undefined],
+  ])('should take the port %s as %s', (port, metricsPort) => {
+    const read = readConfig({ METRICS_PORT: port });
+    expect(read.ok ? read.value.metricsPort : undefined).toBe(metricsPort);
+    if (!read.ok) expect(read.problem).toEqual(['METRICS_PORT must be a port from 1 to 65535.']);
+  });
+
+  it('should be in the example, each with what it is for, and nothing that is not read', () => {
+    const example = readFileSync(new URL('../../.env.example', import.meta.url), 'utf8');
+    const names = [...example.matchAll(/^([A-Z_]+)=$/gm)].map(([, name]) => name);
+    expect(names.sort()).toEqual([...settingNames].sort());
+    expect(example.split('\n').filter((line) => line !== '' && !/^(#.*|[A-Z_]+=)$/.test(line))).toEqual([]);
   });
 
   it('should list every fault at once and show no value', () => {
