@@ -22,6 +22,8 @@ export const chatClient = (apiUrl?: string, shard: Shard = onlyShard): Client =>
     partials: [Partials.Channel],
     allowedMentions: { parse: [], repliedUser: false },
     failIfNotExists: false,
+    // A server that is away at the start is not waited for any longer: commands elsewhere must be answered in three seconds.
+    waitGuildTimeout: 1500,
     ...(apiUrl ? { rest: { api: apiUrl.replace(/\/+$/, '') } } : {}),
     makeCache: Options.cacheWithLimits({
       ApplicationCommandManager: 0,

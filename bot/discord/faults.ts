@@ -13,13 +13,13 @@ const apology = (id: string): ChatReply =>
  * where it can. So one bad event costs one answer, not the process.
  *
  * @param during - the kind of event, for the log
- * @param tell - sends the apology; may itself fail, which is logged under the same id
+ * @param tell - sends the apology for the fault; may itself fail, which is logged under the same id
  */
 export const guarded = async (
   log: ChatLog,
   during: string,
   work: () => Promise<void>,
-  tell?: (reply: ChatReply) => Promise<void>,
+  tell?: (reply: ChatReply, fault: unknown) => Promise<void>,
 ): Promise<void> => {
   try {
     await work();
@@ -27,7 +27,7 @@ export const guarded = async (
     const id = randomUUID().slice(0, 8);
     log.error('chat.fault', { id, during, ...faultFields(fault, 'info') });
     try {
-      await tell?.(apology(id));
+      await tell?.(apology(id), fault);
     } catch (again) {
       log.error('chat.apology-not-sent', {
         id,

@@ -7,7 +7,8 @@ import { type Front, within } from './front.ts';
 import { formId } from './ids.ts';
 import { type Meaning, meaningOfInteraction } from './meaning.ts';
 import { type Asker, askerOfInteraction } from './members.ts';
-import { sendToInteraction } from './send.ts';
+import { isExpired } from './refusals.ts';
+import { deferReply, sendToInteraction, tellLate } from './send.ts';
 import { shownForm } from './show-form.ts';
 import { suggest } from './suggest.ts';
 
@@ -41,7 +42,7 @@ const sendSoon = async (
   coming: Promise<ChatReply>,
 ): Promise<void> => {
   const early = await within(coming, front.pace.deferAfterMs, undefined);
-  if (early === undefined) await interaction.deferReply();
+  if (early === undefined) await deferReply(interaction);
   await sendToInteraction(interaction, early ?? (await coming));
 };
 
@@ -67,6 +68,6 @@ export const onInteraction = async (front: Front, interaction: Interaction): Pro
     front.log,
     'interaction',
     () => answer(front, interaction),
-    (apology) => sendToInteraction(interaction, apology),
+    (apology, fault) => (isExpired(fault) ? tellLate(interaction) : sendToInteraction(interaction, apology)),
   );
 };

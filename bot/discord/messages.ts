@@ -5,7 +5,8 @@ import { guarded } from './faults.ts';
 import type { Front } from './front.ts';
 import { askerOfMessage } from './members.ts';
 import { sendPrivately } from './private.ts';
-import { sendToMessage } from './send.ts';
+import { mayNotWrite } from './refusals.ts';
+import { sendToMessage, tellShutUp } from './send.ts';
 
 /** Somebody wrote it themselves: no bot, no webhook, no notice of the platform's. */
 const byPerson = (message: Message): boolean =>
@@ -60,6 +61,6 @@ export const onMessage = async (front: Front, message: Message): Promise<void> =
       if (text !== '' || attachedFiles(message, front.apiUrl).attached.length > 0)
         await answer(front, message, text);
     },
-    (apology) => sendToMessage(message, apology),
+    (apology, fault) => (mayNotWrite(fault) ? tellShutUp(message) : sendToMessage(message, apology)),
   );
 };

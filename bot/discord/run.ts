@@ -20,6 +20,7 @@ import { type Leaver, leaver } from './leaving.ts';
 import { longIds } from './long-ids.ts';
 import { onMessage } from './messages.ts';
 import { registerCommands } from './register.ts';
+import { seenIds } from './seen.ts';
 import { ChatStartError, place, ShutOutError, startError } from './start-error.ts';
 
 export interface DiscordOptions {
@@ -66,8 +67,13 @@ const listen = (client: Client, front: Front, busy: Set<Promise<void>>): void =>
     const done = work.finally(() => busy.delete(done));
     busy.add(done);
   };
-  client.on(Events.InteractionCreate, (interaction) => track(onInteraction(front, interaction)));
-  client.on(Events.MessageCreate, (message) => track(onMessage(front, message)));
+  const seen = seenIds();
+  client.on(Events.InteractionCreate, (interaction) => {
+    if (!seen(interaction.id)) track(onInteraction(front, interaction));
+  });
+  client.on(Events.MessageCreate, (message) => {
+    if (!seen(message.id)) track(onMessage(front, message));
+  });
   client.on(Events.Error, (fault) => front.log.error('chat.error', faultFields(fault, 'info')));
   client.on(Events.ShardError, (fault, shard) =>
     front.log.error('chat.gateway-error', {

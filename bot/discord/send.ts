@@ -2,15 +2,14 @@ import {
   ActionRowBuilder,
   ButtonStyle,
   ComponentType,
-  DiscordAPIError,
   type InteractionReplyOptions,
   type Message,
   MessageFlags,
-  RESTJSONErrorCodes,
   type RepliableInteraction,
 } from 'discord.js';
 import type { ChatMessage, ChatReply } from '../render/discord.ts';
 import type { NextButton, NextMenu } from './buttons.ts';
+import { isAcknowledged, mayNotReply, mayNotWrite } from './refusals.ts';
 
 // The only place that builds what is sent, so that nothing goes out that mentions anybody.
 
@@ -63,10 +62,30 @@ export const payload = ({ text, buttons, menu, files }: ChatMessage) => ({
 const flagsOf = (aside: boolean): NonNullable<InteractionReplyOptions['flags']> & number =>
   aside ? MessageFlags.SuppressEmbeds | MessageFlags.Ephemeral : MessageFlags.SuppressEmbeds;
 
+/** Acknowledges by `work`; that the platform has it already is as good. */
+const acknowledge = async (work: () => Promise<unknown>): Promise<void> => {
+  try {
+    await work();
+  } catch (fault) {
+    if (!isAcknowledged(fault)) throw fault;
+  }
+};
+
+/** Shows that an answer is on its way. Rejects as the platform refuses. */
+export const deferReply = async (interaction: RepliableInteraction): Promise<void> => {
+  await acknowledge(() => interaction.deferReply());
+  interaction.deferred = true;
+};
+
 const sendFirst = async (interaction: RepliableInteraction, message: ChatMessage, aside: boolean) => {
   const flags = flagsOf(aside);
+  if (interaction.replied) {
+    await interaction.followUp({ ...payload(message), flags });
+    return;
+  }
   if (!interaction.deferred) {
-    await interaction.reply({ ...payload(message), flags });
+    await acknowledge(() => interaction.reply({ ...payload(message), flags }));
+    interaction.replied = true;
     return;
   }
   if (!aside) {
@@ -96,22 +115,71 @@ export const sendToInteraction = async (
   }
 };
 
-const mayNotReply = (fault: unknown): boolean =>
-  fault instanceof DiscordAPIError &&
-  fault.code === RESTJSONErrorCodes.CannotReplyWithoutPermissionToReadMessageHistory;
+const tooLate =
+  'The answer to a command came too late, so the chat did not take it. What it was to record is recorded. Please ask again, for example "history" to see what stands.';
+
+/** Says in the channel, or else directly, that an answer was lost; not what was in it, which may be for one alone. */
+export const tellLate = async (interaction: RepliableInteraction): Promise<void> => {
+  const message = { content: tooLate, flags: MessageFlags.SuppressEmbeds } as const;
+  const { channel } = interaction;
+  if (channel?.isSendable()) await channel.send(message);
+  else await interaction.user.send(message);
+};
+
+const shutUp =
+  'I may not write in the channel you asked in, so here only this much: ask whoever manages the server to let me see that channel, write in it and attach files, then ask again.';
+
+/** Tells somebody directly why nothing came in the channel. */
+export const tellShutUp = async ({ author }: Message): Promise<void> => {
+  await author.send({ content: shutUp, flags: MessageFlags.SuppressEmbeds });
+};
+
+const noFiles = '(I may not attach files in this channel, so the files are missing.)';
+
+/** Longest text of a message. */
+const maxText = 2000;
+
+const withoutFiles = (message: ChatMessage): ChatMessage => ({
+  ...message,
+  files: [],
+  text: message.text.length + noFiles.length + 2 <= maxText ? `${message.text}\n\n${noFiles}` : message.text,
+});
+
+/** What is sent for `asked`. The platform posts the same nonce once: what is sent again after a broken answer is no second one. */
+const bodyFor = (asked: Message, message: ChatMessage, place: number) => ({
+  ...payload(message),
+  flags: MessageFlags.SuppressEmbeds as const,
+  nonce: `${asked.id}${place}`,
+  enforceNonce: true,
+});
+
+/** By `send` as it is or, where files may not be attached, without them. */
+const sendWhole = async (message: ChatMessage, send: (message: ChatMessage) => Promise<unknown>) => {
+  try {
+    await send(message);
+  } catch (fault) {
+    if (!mayNotWrite(fault) || message.files.length === 0) throw fault;
+    await send(withoutFiles(message));
+  }
+};
+
+const replyOnce = async (asked: Message, message: ChatMessage): Promise<void> => {
+  const body = bodyFor(asked, message, 0);
+  try {
+    await asked.reply(body);
+  } catch (fault) {
+    // An answer below needs no right to read older messages.
+    if (!mayNotReply(fault) || !asked.channel.isSendable()) throw fault;
+    await asked.channel.send(body);
+  }
+};
 
 /** Answers a message in its channel, as a reply to it that does not ring. Rejects as the platform refuses. */
 export const sendToMessage = async (asked: Message, reply: ChatReply): Promise<void> => {
-  const flags = MessageFlags.SuppressEmbeds;
   const { channel } = asked;
   const [first, ...more] = reply.messages;
-  try {
-    await asked.reply({ ...payload(first), flags });
-  } catch (fault) {
-    // A reply needs the right to read older messages, an answer below does not.
-    if (!mayNotReply(fault) || !channel.isSendable()) throw fault;
-    await channel.send({ ...payload(first), flags });
-  }
+  await sendWhole(first, (message) => replyOnce(asked, message));
   if (!channel.isSendable()) return;
-  for (const message of more) await channel.send({ ...payload(message), flags });
+  for (const [at, message] of more.entries())
+    await sendWhole(message, (whole) => channel.send(bodyFor(asked, whole, at + 1)));
 };

@@ -9,7 +9,7 @@ import { formShown } from './forms.ts';
 import { choiceListProblems, messageProblems } from './message-limits.ts';
 import { modalProblems } from './modal-limits.ts';
 import { freshId } from './people.ts';
-import { type ApiState, type Call, missing, nothing, type Result } from './state.ts';
+import { type ApiState, type Call, missing, nothing, type Result, refused } from './state.ts';
 
 /** Checks a message and shows it; the platform's refusal when there is something wrong with it. */
 export const take = async (
@@ -24,7 +24,11 @@ export const take = async (
     for (const problem of problems) state.problem(problem);
     return { status: 400, body: { code: 50035, message: 'Invalid Form Body' } };
   }
+  const key = `${exchange.channel} ${message.enforce_nonce ? message.nonce : undefined}`;
+  const before = message.enforce_nonce ? state.nonces.get(key) : undefined;
+  if (before) return { status: 200, body: asMessage(before, exchange.channel) };
   const shown = await shownFrom(message, files, id ?? freshId());
+  if (message.enforce_nonce) state.nonces.set(key, shown);
   exchange.show(shown);
   return { status: 200, body: asMessage(shown, exchange.channel) };
 };
@@ -79,6 +83,9 @@ const acknowledged = async (
 export const acknowledge = async (state: ApiState, exchange: Exchange, call: Call): Promise<Result> => {
   const response = call.body as APIInteractionResponse;
   const tookMs = performance.now() - exchange.startedAt;
+  // Sent again after an answer that broke off.
+  if (exchange.acknowledgedMs !== undefined && state.brokenOff.has(call.parts.join('/')))
+    return refused(400, 40060, 'Interaction has already been acknowledged.');
   if (exchange.acknowledgedMs !== undefined || tookMs > state.acknowledgeWithinMs) {
     state.problem(`interaction acknowledged ${exchange.acknowledgedMs === undefined ? 'too late' : 'twice'}`);
     return missing(10062, 'Unknown interaction');

@@ -1,4 +1,5 @@
 import type { IncomingMessage, ServerResponse } from 'node:http';
+import { setTimeout as sleep } from 'node:timers/promises';
 import type { APIGatewayBotInfo, RESTPostAPIChannelMessageJSONBody } from 'discord-api-types/v10';
 import { acknowledge, take, webhook } from './acknowledge.ts';
 import { keptCommands } from './commands.ts';
@@ -128,6 +129,16 @@ const route = async (state: ApiState, call: Call): Promise<Result> => {
   return result ?? missing(0, '404: Not Found');
 };
 
+/** Does what is asked, as far as the trouble of the moment lets it. */
+const troubled = async (state: ApiState, call: Call): Promise<Result> => {
+  const { delayMs = 0, result, after = false } = state.trouble(call) ?? {};
+  if (delayMs > 0) await sleep(delayMs);
+  if (result && !after) return result;
+  if (after) state.brokenOff.add(call.parts.join('/'));
+  const done = await route(state, call);
+  return result ?? done;
+};
+
 /** Interaction tokens stand for themselves; everything else needs the bot's token. */
 const admitted = (state: ApiState, request: IncomingMessage, parts: readonly string[]): boolean =>
   ['interactions', 'webhooks'].includes(parts[0] ?? '') ||
@@ -152,11 +163,11 @@ export const respond = async (
     ...(await readBody(request)),
   };
   const result = admitted(state, request, rest)
-    ? await route(state, call)
+    ? await troubled(state, call)
     : { status: 401, body: { code: 0, message: '401: Unauthorized' } };
-  if (result.body === undefined) response.writeHead(result.status).end();
+  if (result.body === undefined) response.writeHead(result.status, result.headers).end();
   else {
-    response.writeHead(result.status, { 'content-type': 'application/json' });
+    response.writeHead(result.status, { 'content-type': 'application/json', ...result.headers });
     response.end(JSON.stringify(result.body));
   }
 };

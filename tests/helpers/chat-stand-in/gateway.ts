@@ -21,6 +21,7 @@ export interface GatewaySetup {
   readonly heartbeatMs: number;
   /** Into how many shards the servers are divided. */
   readonly shards: number;
+  readonly serversAway: boolean;
   readonly problem: (what: string) => void;
 }
 
@@ -35,6 +36,8 @@ export class Gateway {
   readonly #setup: GatewaySetup;
   readonly #server: WebSocketServer;
   readonly #sessions: readonly Session[];
+  /** Set: heartbeats are not answered. */
+  deaf = false;
   /** What was counted, for a test to look at. */
   readonly seen = { identifies: 0, resumes: 0, heartbeats: 0, intents: 0 };
 
@@ -94,6 +97,7 @@ export class Gateway {
   #hear(socket: WebSocket, payload: GatewaySendPayload): void {
     if (payload.op === GatewayOpcodes.Heartbeat) {
       this.seen.heartbeats += 1;
+      if (this.deaf) return;
       send(socket, { op: GatewayOpcodes.HeartbeatAck });
       return;
     }
@@ -140,6 +144,7 @@ export class Gateway {
         },
       },
     });
+    if (this.#setup.serversAway) return;
     for (const d of own) session.dispatch({ t: GatewayDispatchEvents.GuildCreate, d });
   }
 

@@ -32,6 +32,8 @@ export interface StandInSetup {
   readonly heartbeatMs?: number;
   /** How many shards the bot runs in; one when left out. */
   readonly shards?: number;
+  /** The servers are away when the bot enters. */
+  readonly serversAway?: boolean;
 }
 
 /**
@@ -47,7 +49,13 @@ export class StandIn {
   readonly #attached = new Map<string, Uint8Array>();
   #gateway: Gateway;
 
-  private constructor({ token, acknowledgeWithinMs = 3000, heartbeatMs = 45_000, shards = 1 }: StandInSetup) {
+  private constructor({
+    token,
+    acknowledgeWithinMs = 3000,
+    heartbeatMs = 45_000,
+    shards = 1,
+    serversAway = false,
+  }: StandInSetup) {
     this.token = token ?? 'a-token-of-no-worth';
     const problem = (what: string): void => {
       this.problems.push(what);
@@ -65,9 +73,12 @@ export class StandIn {
       unasked: [],
       directs: new Map(),
       commands: { list: [], reads: 0, writes: 0 },
+      trouble: () => undefined,
+      nonces: new Map(),
+      brokenOff: new Set(),
     };
     this.#gateway = new Gateway(
-      { token: this.token, address: gateway, heartbeatMs, shards, problem },
+      { token: this.token, address: gateway, heartbeatMs, shards, serversAway, problem },
       this.#http,
     );
     this.#http.on('request', (request, response) => {
@@ -100,6 +111,11 @@ export class StandIn {
 
   get gateway(): Gateway {
     return this.#gateway;
+  }
+
+  /** From now on requests go wrong as `trouble` says. */
+  set trouble(trouble: ApiState['trouble']) {
+    this.#state.trouble = trouble;
   }
 
   /** Registered commands, and how often they were read and written. */

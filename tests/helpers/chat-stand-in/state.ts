@@ -20,6 +20,20 @@ export interface ApiState {
   /** What the bot wrote to somebody directly without being asked there, by channel. */
   readonly directs: Map<string, Shown[]>;
   readonly commands: Commands;
+  /** What is wrong with the platform at the moment, by request; a test may change it. */
+  trouble: (call: Call) => Trouble | undefined;
+  /** What was posted under a nonce that is enforced, by channel and nonce. */
+  readonly nonces: Map<string, Shown>;
+  /** Requests that had their effect though their answer broke off. */
+  readonly brokenOff: Set<string>;
+}
+
+/** How a request goes wrong. */
+export interface Trouble {
+  readonly delayMs?: number;
+  /** Answered instead; with `after`, the request has its effect all the same. */
+  readonly result?: Result;
+  readonly after?: boolean;
 }
 
 /** A message nobody asked for, in the rows of buttons it was sent with. */
@@ -40,6 +54,7 @@ export interface Call extends RequestBody {
 export interface Result {
   readonly status: number;
   readonly body?: unknown;
+  readonly headers?: Readonly<Record<string, string>>;
 }
 
 export const nothing: Result = { status: 204 };
