@@ -2,7 +2,7 @@
 const asked: readonly (readonly [string, RegExp])[] = [
   [
     'wax-fire',
-    /\b(?:wax|oil|pan|pot|jug|melt|beeswax|balm|butter|kitchen|hob|bath)\b.{0,40}\b(?:on fire|caught fire|catches fire|burning|in flames|in a blaze|is smoking|smokes|starts? to smoke)\b|\b(?:put out|extinguish|stop)\b.{0,30}\b(?:fire|flames?|burning wax)\b|^\W*(?:help\W+)?(?:fire|it'?s on fire|something'?s burning)\W*$/i,
+    /\b(?:wax|oil|pan|pot|jug|melt|beeswax|balm|butter|kitchen|hob|bath)\b.{0,40}\b(?:on fire|caught fire|catches fire|burning|in flames|in a blaze|is smoking|smokes|starts? to smoke)\b|\b(?:put out|extinguish|stop)\b.{0,30}\b(?:fire|flames?|burning wax)\b|\b(?:wax|oil|fat|pan|chip pan) fire\b|\bburning (?:bees)?(?:wax|oil|fat|balm|butter)\b|^\W*(?:help\W+)?(?:fire|it'?s on fire|something'?s burning)\W*$/i,
   ],
   [
     'burn',
@@ -16,10 +16,18 @@ const asked: readonly (readonly [string, RegExp])[] = [
     'disinfect',
     /\b(?:disinfect|saniti[sz]|sterili[sz])\w*|\b(?:how|best way|should)\b.{0,30}\b(?:clean|wash)(?:ing)?\b.{0,40}\b(?:tins?|jars?|jugs?|pots?|tools?|spoons?|moulds?|molds?|containers?|equipment|tubes?|lids?|wax)\b/i,
   ],
+  [
+    'disinfect',
+    /\b(?:alcohol|ethanol|isopropanol|ipa|spirit)\b.{0,60}\b(?:wet|wipe|wiping|clean|tools?|jars?|tins?|bench|table|surfaces?|evaporate|dry)\b|\bdry(?:ing)?\b.{0,20}\b(?:tins?|jars?|jugs?|tools?|spoons?|containers?)\b.{0,30}\bwash/i,
+  ],
+  [
+    'children',
+    /\b(?:essential oils?|scents?|fragrances?)\b.{0,50}\b(?:bab(?:y|ies)|toddlers?|child(?:ren)?|kids?|little ones?|newborns?|infants?)\b|\b(?:bab(?:y|ies)|toddlers?|child(?:ren)?|kids?)\b.{0,30}\bessential oils?\b/i,
+  ],
   ['patch-test', /\bpatch[- ]?test\w*/i],
   [
     'glass',
-    /\b(?:jar|jars|glass|jug|bottle|pot)\b.{0,40}\b(?:cracked|cracks?|broke|broken|shatter\w*|breaks?)\b|\b(?:cracked|broken|shattered)\b.{0,20}\b(?:jar|glass|jug)\b|\bthermal shock\b/i,
+    /\b(?:jar|jars|glass|jug|bottle|pot)\b.{0,40}\b(?:cracked|cracks?|broke|broken|shatter\w*|breaks?)\b|\b(?:cracked|broken|shattered)\b.{0,20}\b(?:jar|glass|jug)\b|\bthermal shock\b|\b(?:hot|warm|melted)\b.{0,30}\bcold\b.{0,12}\b(?:glass|jars?|pots?)\b|\b(?:pre-?)?(?:warm|heat)(?:ing)?(?: up)? (?:the |my |our |glass )*(?:jars?|glass|glasses)\b/i,
   ],
   [
     'water-bath',
@@ -31,22 +39,29 @@ const asked: readonly (readonly [string, RegExp])[] = [
   ],
   [
     'spoiled',
-    /\b(?:is|are|has|have|how|why|my|our|the)\b.{0,50}\b(?:mou?ldy|rancid|gone off|white bloom|smells? (?:of|like) (?:crayons?|old nuts|putty|yeast))\b|\b(?:mou?ld|bloom)\b.{0,20}\b(?:on|in)\b.{0,20}\b(?:balm|tins?|jar|oil|lid)\b/i,
+    /\b(?:is|are|has|have|how|why|my|our|the)\b.{0,50}\b(?:mou?ldy|rancid|gone off|white bloom|(?:smell|taste)(?:s|ing)? (?:of|like) (?:old |stale |wax |rotten )?(?:crayons?|nuts|putty|yeast|paint|crisps))\b|\b(?:mou?ld|bloom|fuzz)\b.{0,20}\b(?:on|in|under|inside|round|around)\b.{0,20}\b(?:balm|tins?|jar|oil|lid)\b/i,
+  ],
+  [
+    'lids',
+    /\b(?:close|closing|shut|put|putting|screw|lids?)\b.{0,30}\b(?:lids?|on|close|closed)\b.{0,40}\b(?:warm|hot|cool|cools|cooled|set|soft)\b|\b(?:cool|set|leave)\b.{0,30}\b(?:uncovered|open|without (?:a |the )?lids?|lids? (?:off|on))\b/i,
   ],
   [
     'hygiene',
-    /\bhygiene\b|\bclean(?:liness)? (?:rules|at the bench)\b|\bgloves\b.{0,30}\b(?:need|wear|filling|balm)\b|\b(?:need|wear)\b.{0,20}\bgloves\b/i,
+    /\b(?:cold sore|stomach (?:bug|upset)|sick|ill|open (?:cut|sore)|a cold|flu|covid)\b.{0,60}\b(?:help|fill|make|making|pour|join|work|take part)\w*\b|\bhygiene\b|\bclean(?:liness)? (?:rules|at the bench)\b|\bgloves\b.{0,30}\b(?:need|wear|filling|balm)\b|\b(?:need|wear)\b.{0,20}\bgloves\b/i,
   ],
 ];
 
 /** Stocks, recipes, labels and dates are other topics' words. */
 const elsewhere =
   /\b(?:scale|recipe|lots?|batch(?:es)?|workshop|reaction|report|rash|cost|price|how long|expires?|swap|substitute|infus\w*|check)\b/i;
+/** "Between batches" is when one cleans, and alcohol is kept wet for a while: neither is about a batch or a shelf life. */
+const benchTalk =
+  /\bbetween (?:the |two )?batches\b|\bhow long\b(?=.{0,30}\b(?:alcohol|ethanol|wet|dry|disinfect))/gi;
 
 /** The advice a message asks for, by its id; undefined when it asks for none. */
 export const readAdvice = (text: string): string | undefined => {
   const head = text.slice(0, 400);
   const found = asked.find(([, pattern]) => pattern.test(head))?.[0];
   const pressing = found === 'wax-fire' || found === 'burn' || found === 'alcohol-and-flame';
-  return found !== undefined && !pressing && elsewhere.test(head) ? undefined : found;
+  return found !== undefined && !pressing && elsewhere.test(head.replace(benchTalk, '')) ? undefined : found;
 };

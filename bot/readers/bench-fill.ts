@@ -17,7 +17,8 @@ const tolerance =
   /\b(?:tolerances?|tne|tolerable negative error|shortfall|under-?filled|under-?weight|short)\b/i;
 const judged =
   /\b(?:ok|okay|fine|enough|legal|allowed|alright|short|full enough|too little|pass|acceptable|sellable|sell)\b/i;
-const weighing = /\b(?:weighed|weigh|weighs|holds?|held|contains?|has|have|got|measured|came to|only)\b/i;
+const weighing =
+  /\b(?:weighed|weigh|weighs|holds?|held|contains?|has|have|got|measured|came to|only|lightest|heaviest)\b|\bin it\b/i;
 const declaring =
   /\b(?:declared?|labell?ed|marked|says|stated|label(?: says)?|nominal|supposed to (?:be|hold))\b[^\d]{0,12}$/i;
 /** Filling tells nothing of a running-out stock or a recipe. */
@@ -48,7 +49,9 @@ const noDeclared: Trouble = {
 const isAbout = ({ text, items }: Reading): boolean => {
   const weighed = weighing.test(text) && (judged.test(text) || /\bweighed\b/i.test(text));
   const other = elsewhere.test(text) || items.some((item) => /[iR%]/.test(item.letter));
-  return !other && (tolerance.test(text) || weighed);
+  const figures = items.filter((item) => /[gn]/.test(item.letter)).length;
+  const declared = figures > 1 && judged.test(text) && /\b(?:labell?ed|declared)\b/i.test(text);
+  return !other && (tolerance.test(text) || weighed || declared);
 };
 
 const isNamed = ({ text, items }: Reading): boolean =>

@@ -8,6 +8,7 @@ import type { Trouble } from '../answer.ts';
 import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { askWhich } from './ask-back.ts';
 import { type Subject, subjectBefore, takeOwnIngredients, takeRemembered, takeSubject } from './body.ts';
+import { otherShare, takeAdded } from './check-added.ts';
 import { settleDoubts } from './check-doubts.ts';
 import {
   doubtfulNames,
@@ -25,12 +26,14 @@ import { type Board, boardOf, findShape, take } from './target.ts';
 /** Words that ask whether something may be in a balm. */
 const strongCues =
   `check checks checking chek chekc cehck safe safely safety allowed legal permitted prohibited banned forbidden restricted limit limits
-  phototoxic photosensitising light-sensitising sensitising compliant comply complies dangerous harmful irritating faults fault max maximum`.split(
+  phototoxic photosensitising light-sensitising sensitising compliant comply complies dangerous harmful irritating faults fault max maximum maximal`.split(
     /\s+/,
   );
 const mildCues =
   `ok okay fine alright acceptable suitable good use allergens allergen declare problem problems wrong worry worried most
-  much many strong put add contain contains look pass passes nuts nut allergy does`.split(/\s+/);
+  much many strong put add good list sun sunlight sunshine burn burns burning colour color contain contains look pass passes nuts nut allergy does`.split(
+    /\s+/,
+  );
 
 /** Words around such a question that ask for nothing more. */
 export const checkWords = new Set([
@@ -39,7 +42,7 @@ export const checkWords = new Set([
   ...`is are be it this that my our the a an recipe recipes balm lip lips on in for against rules rule law laws everything anything all of
   whether if what whats which how too high strong enough can could may might should would put add adding using used go goes please full look over
   make makes making made sold supplied given out placed poured tint gloss leave-on leave on rinse off stick scrub product products finished
-  percent share drops drop am i we you there or not isn't aren't without against under region at level dose amount quantity have has need needs to
+  percent percentage percentages share highest lipbalm yes tinted out friend's drops drop am i we you there or not isn't aren't without against under region at level dose amount quantity have has need needs to
   name be named label declared list any with do does will within exceed exceeds over oil oils essential scent aroma fragrance as
   first sell skin contain contains inside eu uk us kid kids children still right and now quick quickly then safer sensitive unrefined refined colour color called
   labelled fresh freshly leaf leaves people someone user users adults adult me tell about than more really dried petals pass passes apply applies light sensitising change changed problem too fair market stall nut nuts free allergy allergies its ok still then legally anyone anybody`.split(
@@ -72,12 +75,23 @@ const has = (subject: Subject): boolean =>
   subject.ingredient !== undefined ||
   subject.trouble !== undefined;
 
+const withAdded = (own: Subject, board: Board, reading: Reading): Subject => {
+  const added = own.recipe === undefined ? undefined : takeAdded(board, reading, own.recipe);
+  return added ? { lines: added.lines, assumed: [...own.assumed, added.assumed] } : own;
+};
+
+/** "Is that ok with a nut allergy?" after a look at a recipe. */
+const pointsBack = ({ last, text }: Reading): boolean =>
+  last?.topic === 'check' &&
+  /\b(?:it|that|this|they)\b/i.test(text) &&
+  /\ballerg|\bnuts?\b|\bsun(?:light|shine)?\b/i.test(text);
+
 const subjectOf = (board: Board, reading: Reading, strong: boolean): Subject => {
   const own = takeSubject(board);
-  if (has(own)) return own;
+  if (has(own)) return withAdded(own, board, reading);
   const near = takeRemembered(board, reading, checkWords);
   if (near) return near;
-  const before = strong ? subjectBefore(reading) : undefined;
+  const before = strong || pointsBack(reading) ? subjectBefore(reading) : undefined;
   return before ? { ...before, assumed: [] } : own;
 };
 
@@ -158,10 +172,13 @@ const holdsLimited = ({ subject }: Parts): boolean => {
 const isAboutLips = (reading: Reading, parts: Parts): boolean =>
   anyWord(reading, ['lip', 'lips', 'balm', 'balms', 'children', 'kids', 'babies']) || holdsLimited(parts);
 
+/** "Arnica oil in a lip balm?": a question of one thing, without a verb. */
+const inBalm = /\b(?:in|on|for)\s+(?:an?\s+|my\s+|our\s+|the\s+)?(?:lip ?balms?|lips)\b[^?]{0,12}\?\W*$/i;
+
 const modals = 'can may should is are how too most'.split(' ');
 /** Of a whole recipe written out these ask for a look at it. */
 const wholeCues =
-  'pass passes nuts allergens allergen ok okay fine alright wrong problem problems acceptable suitable worry worried'.split(
+  'pass passes nuts allergens allergen ok okay fine alright wrong problem problems acceptable suitable worry worried good sun sunlight sunshine'.split(
     ' ',
   );
 
@@ -175,7 +192,8 @@ const isAsked = (reading: Reading, parts: Parts, strong: boolean): boolean => {
   if (subject.recipe !== undefined)
     return anyWord(reading, ['allergens', 'allergen', 'nuts', 'ok', 'okay', 'fine']);
   if ((subject.lines?.length ?? 0) > 1 && anyWord(reading, wholeCues)) return true;
-  return anyWord(reading, [...modals, ...wholeCues]) && isAboutLips(reading, parts);
+  const asks = anyWord(reading, [...modals, ...wholeCues, 'sun', 'sunlight', 'sunshine']);
+  return (asks || inBalm.test(reading.text)) && isAboutLips(reading, parts);
 };
 
 const weightOf = (reading: Reading, parts: Parts, strong: boolean): number | undefined => {
@@ -205,7 +223,9 @@ export const claimCheck = (reading: Reading): Claim | undefined => {
   if (applied) return applied;
   const strong = anyWord(reading, strongCues);
   const last = reading.last?.topic === 'check';
-  if (!strong && !anyWord(reading, mildCues) && !last) return undefined;
+  if (!strong && !anyWord(reading, mildCues) && !last && !inBalm.test(reading.text)) return undefined;
+  const share = otherShare(reading);
+  if (share) return claim(share, 2.5);
   const { items, assumed } = settleDoubts(withWatched(reading.items, reading.text), reading.text);
   const board = boardOf(items);
   const parts = partsOf(board, reading, strong);

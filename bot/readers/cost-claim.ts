@@ -1,7 +1,7 @@
 import { defined } from '../../core/defined.ts';
 import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { readCostBatch } from './cost-batch.ts';
-import { claimLabour, hasWork, takeHours } from './cost-labour.ts';
+import { claimLabour, hasWork, takeHours, takeWork } from './cost-labour.ts';
 import { withParts } from './cost-parts.ts';
 import { claimMissing, claimPast, isPlain, oneThing } from './cost-past.ts';
 import { readPrices } from './cost-prices.ts';
@@ -40,6 +40,8 @@ const looksPriced = (reading: Reading): boolean => {
   // "Labels are 12 for 100".
   if (/\d\s+(?:[a-z]+\s+)?for\s+\d/i.test(reading.text) && reading.items.some((item) => item.letter === 'c'))
     return true;
+  // "Vitamin E 50 g for 9": a pack, and what was paid for it.
+  if (/\d\s?(?:g|kg|ml|l|oz|lb)\s+for\s+\d+(?:[.,]\d+)?\s*$/i.test(reading.text)) return true;
   const money =
     /\d[.,]\d{2}(?!\d)/.test(reading.text) ||
     /\b(?:each|apiece|cents?|pence|eur|euros?|gbp|usd)\b|\d\s?(?:p|c|ct)\b/i.test(reading.text);
@@ -47,8 +49,9 @@ const looksPriced = (reading: Reading): boolean => {
 };
 
 const asksCost = (reading: Reading): boolean =>
-  /\bhow much\b|\bwhat\b|\bcost of\b|\bcosting\b|\bprice of\s+\d|\?/i.test(reading.text) ||
-  reading.items.some((item) => item.letter === 'R');
+  /\bhow (?:much|expensive|dear|cheap)\b|\bwhat\b|\bcost of\b|\bcosting\b|\bprice of\s+\d|\?/i.test(
+    reading.text,
+  ) || reading.items.some((item) => item.letter === 'R');
 
 const claimPrices = (reading: Reading): Claim | undefined => {
   if (!looksPriced(reading) || asksCost(reading)) return undefined;
@@ -92,16 +95,43 @@ const claimCost = (reading: Reading, weight: number): Claim | undefined => {
   return claim(fields, sure, asked.assumed);
 };
 
+/** "Cost of R for 24 tins, labour 15 an hour, 2 hours": the rate is kept and counted for that batch. */
+const claimWithWork = (reading: Reading): Claim | undefined => {
+  const work = takeWork(reading);
+  if (!work) return undefined;
+  const asked = readCostBatch(
+    reading,
+    reading.items.filter((item) => !work.items.includes(item)),
+  );
+  if (asked.blocking.length > 0 || asked.trouble || !asked.batch) return undefined;
+  const { batch, container } = asked;
+  const { rate, hours } = work;
+  return claim({ action: 'labour', batch, ...defined({ rate, hours, container }) }, 3.1, asked.assumed);
+};
+
 const claimMargin = (reading: Reading): Claim | undefined => {
   if (!anyWord(reading, sellCues)) return undefined;
   const selling = sellingIn(reading);
   return asksMargin(reading, selling) ? claimSelling(reading, selling) : undefined;
 };
 
+const anyRecipe = (reading: Reading): boolean => reading.items.some((item) => item.letter === 'R');
 const namesThings = (reading: Reading): boolean => reading.items.some((item) => /[Ri]/.test(item.letter));
+
+/** "How much are 24 tins of R", "what do the ingredients come to": asks for money without a word for it. */
+const asksMoney =
+  /^\W*(?:(?:so|and|hi|hello|ok|please)\W+)*how much (?:is|are|would|will) (?:an?|one|each|the|\d+|it|that|two|three|four|five|six|ten|twelve|twenty)\b(?!.{0,40}\b(?:in it|goes|needed|left|stock|wax|butter|oil)\b)|\b(?:ingredients?|materials?|it|that|they|batch|tins?)\b.{0,60}\bcomes? to\b/i;
 
 /** Words that join a message to the cost before: "and …", "same for …". */
 const joining = /\b(?:and|same|also|about|instead|now)\b/i;
+
+/** A batch that is costed: asked by a word, or a change to the one before. */
+const claimBatch = (reading: Reading): Claim | undefined => {
+  if (asksMoney.test(reading.text) && (anyRecipe(reading) || reading.last)) return claimCost(reading, 3.1);
+  if (anyWord(reading, costCues)) return claimCost(reading, 2.8);
+  if (!lastCost(reading)?.batch) return undefined;
+  return claimCost(reading, namesThings(reading) && joining.test(reading.text) ? 2.45 : 1.95);
+};
 
 /** What a message would mean about money: a price, the price list, labour, the cost of a batch, a margin. */
 export const claimMoney = (heard: Reading): Claim | undefined => {
@@ -109,11 +139,13 @@ export const claimMoney = (heard: Reading): Claim | undefined => {
   const reading = withParts(heard);
   if (!reading) return undefined;
   if (hasWork(reading) && !namesThings(reading)) return claimLabour(reading);
-  const margin = claimMargin(reading);
-  if (margin) return margin;
-  const simple = claimPast(reading) ?? claimMissing(reading) ?? claimList(reading) ?? claimPrices(reading);
-  if (simple) return simple;
-  if (anyWord(reading, costCues)) return claimCost(reading, 2.8);
-  if (!lastCost(reading)?.batch) return undefined;
-  return claimCost(reading, namesThings(reading) && joining.test(reading.text) ? 2.45 : 1.95);
+  return (
+    claimMargin(reading) ??
+    claimWithWork(reading) ??
+    claimPast(reading) ??
+    claimMissing(reading) ??
+    claimList(reading) ??
+    claimPrices(reading) ??
+    claimBatch(reading)
+  );
 };

@@ -18,9 +18,10 @@ const isRate = (number: Item, hour: Item): boolean => hour.from - number.to > 2;
 export const takeHours = (items: readonly Item[]): Hours => {
   for (const [at, item] of items.entries()) {
     const next = items[at + 1];
-    if (item.letter !== 'n' || !next || !/^(?:h|hrs?|hours?)$/.test(next.word) || isRate(item, next))
-      continue;
-    return { ...defined({ hours: item.value }), items: [item, next] };
+    const unit = next && /^(?:(h|hrs?|hours?)|mins?|minutes?)$/.exec(next.word);
+    if (item.letter !== 'n' || !next || !unit || isRate(item, next)) continue;
+    const hours = item.value === undefined || unit[1] ? item.value : item.value / 60;
+    return { ...defined({ hours }), items: [item, next] };
   }
   return { items: [] };
 };
@@ -47,6 +48,26 @@ const hoursOnly = (reading: Reading, hours: number | undefined): Claim => {
   const before = lastCost(reading);
   const counted = hours !== undefined && before?.batch !== undefined;
   return counted ? claim({ ...before, action: 'cost', hours }, 2.6) : refuse(labourHow, 1.8);
+};
+
+/** A rate and hours said with the batch they are for, with the items that say so. */
+export interface WorkRead {
+  readonly rate?: string;
+  readonly hours?: number;
+  readonly items: readonly Item[];
+}
+
+/** "… with labour 15 an hour, 2 hours": work said beside a batch. */
+export const takeWork = (reading: Reading): WorkRead | undefined => {
+  if (!hasWork(reading) || noLabour.test(reading.text)) return undefined;
+  const { hours, items } = takeHours(reading.items);
+  const around = reading.items.findIndex(
+    (item) => labourCues.includes(item.word) || /^(?:h|hrs?|hours?)$/.test(item.word),
+  );
+  const near = reading.items.slice(Math.max(0, around - 2), around + 4);
+  const money = rateIn(near, reading.settings.currency, items);
+  if (money?.price === undefined || money.trouble || currencyTrouble(reading)) return undefined;
+  return { rate: money.price, items: [...items, ...money.items], ...defined({ hours }) };
 };
 
 /** "labour 15 an hour, 2 hours": the rate is kept, the hours too; after a cost it is counted at once. */

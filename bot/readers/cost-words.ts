@@ -5,7 +5,7 @@ import type { Item } from './item.ts';
 export const costExample = 'cost of Fernlea hand balm for 24 tins of 15 ml';
 export const priceExample = 'shea costs 18 per kg, beeswax 500 g 14.50, tins are 0.35 each';
 
-export const costCues = 'cost costs costing price prices priced pricing pricey expensive'.split(' ');
+export const costCues = 'cost costs costing price prices priced pricing pricey expensive money'.split(' ');
 /** Paying for something asks for its price; alone it is too little to be about a batch. */
 export const payCues = 'pay pays paid paying'.split(' ');
 export const labourCues = 'labour labor wage wages'.split(' ');
@@ -18,7 +18,7 @@ export const priceWords = new Set([
   ...`per each a an one pack packs packet packets bag bags of pay paid pays paying is are at now new note noted for in it its set update incl including
   inclusive included excl excluding exclusive plus with without vat tax gst before after net gross eur euro euros gbp usd cad aud chf quid sterling dollar dollars
   cent cents ct cts p pence penny pennies pound pounds kilo litre gram we get got apiece ea tub tubs tubes bottle bottles jug jugs sack sacks block blocks
-  remember record unit units piece pieces pcs pc dried empty delivery save went gone up down rose fell cost's ex lid lids label labels sticker stickers seal seals sleeve sleeves did do does how much what that they them`.split(
+  remember record unit units piece pieces pcs pc dried empty delivery save went gone up down rose fell cost's ex lid lids label labels sticker stickers seal seals sleeve sleeves was were did do does how much what that they them`.split(
     /\s+/,
   ),
 ]);
@@ -30,8 +30,8 @@ export const batchCostWords = new Set([
   ...sellCues,
   ...`how much many what whats what's is are to make making made per each tin tins jar container containers batch total totals work out worth
   come comes up calculate for if when at it them one with and of the all in ingredient ingredients material materials need do does us each
-  would should hour hours hr hrs h then that's same about instead but swap then breakdown break down what'd sold price including incl
-  everything whole altogether only apiece ea only list go buy spend time left after profitable ask asking leave leaves`.split(
+  would should hour hours hr hrs h minute minutes min mins takes take taking took plus per then that's same about instead but swap then breakdown break down what'd sold price including incl
+  everything whole altogether me if i we make making just got will would pls expensive only apiece ea only list go buy spend time left after profitable ask asking leave leaves`.split(
     /\s+/,
   ),
 ]);

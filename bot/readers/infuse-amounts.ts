@@ -102,6 +102,15 @@ const loneRole = (asked: Role | undefined): Role => {
   return asked === 'oilIn' ? 'herb' : 'oilOut';
 };
 
+/** "Infuse 20 g in 160 g olive oil": what goes into an amount of oil is the herb. */
+const goesIntoOil = (items: readonly Item[], at: number): boolean => {
+  const [joint, amount, ...after] = items.slice(at + 1, at + 6);
+  if (items[at]?.letter !== 'g' || !joint || !/[IT]/.test(joint.letter) || !amount || !isAmountItem(amount))
+    return false;
+  const name = after.find(({ letter }) => !/[oyH]/.test(letter));
+  return name !== undefined && isOil(name);
+};
+
 export interface RoleRead {
   readonly role: Role;
   /** False when the name beside the amount says it; true when it was inferred and has to be said. */
@@ -116,6 +125,7 @@ export const roleOf = (reading: Reading, items: readonly Item[], at: number): Ro
     .map((step) => roleAt(items, neighbour(items, at, step)))
     .find((role) => role !== undefined);
   const out = item !== undefined && comesOut(reading, item);
+  if (isHerbWord(items[at + 1]) || goesIntoOil(items, at)) return { role: 'herb', inferred: false };
   if (found === 'herb' && !(out && /\bout of\b/i.test(reading.text.slice(item.to, item.to + 12)))) {
     return { role: 'herb', inferred: false };
   }
@@ -169,6 +179,16 @@ const spokenRatio = (items: readonly Item[]): RatioRead | undefined => {
   return undefined;
 };
 
+/** "Ratio 1/7": a fraction only where a ratio is spoken of. */
+const slashRatio = (items: readonly Item[]): RatioRead | undefined => {
+  const at = items.findIndex(
+    ({ letter, value = 0 }, index) =>
+      letter === 'n' && value > 0 && value <= 0.5 && /^ratio/.test(items[index - 1]?.word ?? ''),
+  );
+  const item = items[at];
+  return item?.value ? { ratio: Number((1 / item.value).toFixed(6)), items: [item] } : undefined;
+};
+
 /** Herb to oil by weight, as the message says it: "1:8", "1 to 8", "1 part … 8 parts", "10 %". */
 export const readRatio = (items: readonly Item[]): RatioRead => {
   const said = items.find((item) => item.letter === 'r');
@@ -177,7 +197,7 @@ export const readRatio = (items: readonly Item[]): RatioRead => {
     if (!a || !b || more.length > 0) return { items: [said], bad: true };
     return { ...twoParts(a, b), items: [said] };
   }
-  const spoken = partsRatio(items) ?? spokenRatio(items);
+  const spoken = partsRatio(items) ?? slashRatio(items) ?? spokenRatio(items);
   if (spoken) return spoken;
   const [percent, second] = items.filter((item) => item.letter === '%');
   if (!percent?.value || second) return { items: [] };

@@ -1,5 +1,5 @@
 import { anyWord, type Reading } from '../reading.ts';
-import { isAmountItem, isHerbWord, isOil, type RatioRead } from './infuse-amounts.ts';
+import { herbOf, isAmountItem, isHerbWord, isOil, type RatioRead } from './infuse-amounts.ts';
 import type { Names } from './infuse-names.ts';
 import { infuseNouns, infuseVerbs } from './infuse-words.ts';
 import type { Item } from './item.ts';
@@ -31,7 +31,9 @@ const byNames = (reading: Reading, ratio: RatioRead, names: Names): number => {
   const oil = items.some((item) => item.letter === 'i' && isOil(item));
   const result = items.some(isInfusedOilItem);
   const asks = anyWord(reading, ['how', 'ratio', 'yield']) || ratio.ratio !== undefined;
-  const herb = names.herb !== undefined || items.some(isHerbWord);
+  const herb =
+    names.herb !== undefined ||
+    items.some((item) => isHerbWord(item) || (item.letter === 'i' && herbOf(item) !== undefined));
   if (herb && (oil || result) && asks) return 2.7;
   if (herb && result && (amount || anyWord(reading, ['make', 'making', 'prepare']))) return 2.4;
   return herb && amount && ratio.ratio !== undefined && !names.others.length ? 2.3 : 0;
@@ -44,6 +46,9 @@ const otherCues =
 /** How sure it is that a message is about an infusion: 2.8 by a verb, 2.7 by a noun, less by names, 0 not at all. */
 export const concerns = (reading: Reading, ratio: RatioRead, names: Names): number => {
   if (anyWord(reading, infuseVerbs)) return 2.8;
+  // Oil that is strained off a herb was infused.
+  if (names.herb !== undefined && ratio.ratio !== undefined && anyWord(reading, ['straining', 'strained']))
+    return 2.8;
   const asks = anyWord(reading, ['how', 'ratio', 'yield']) || ratio.ratio !== undefined;
   const telling =
     asks ||

@@ -153,14 +153,20 @@ const groupOf = (named: readonly Named[], reading: Reading): Group => {
   };
 };
 
+/** "100 g of herbs", and "half calendula, half chamomile, 40 g in all": all of the herbs. */
+const isOfHerbs = (reading: Reading, items: readonly Item[], item: Item): boolean => {
+  const after = items.slice(items.indexOf(item) + 1, items.indexOf(item) + 4);
+  const whole = /^\s*(?:in (?:all|total)|altogether|all together|total)\b/i.test(reading.text.slice(item.to));
+  return whole || after.some(isHerbWord);
+};
+
 /** A weight that is of no single name: all the herbs, the oil that comes out, or the oil that goes in. */
 const looseFields = (reading: Reading, items: readonly Item[], loose: readonly Item[]): Fields => {
   let fields: Fields = {};
   for (const item of loose) {
     const size = /[gv]/.test(item.letter) ? sizeOf(item, reading.settings.region) : undefined;
     if (!size) continue;
-    const after = items.slice(items.indexOf(item) + 1, items.indexOf(item) + 4);
-    const herbs = after.some(isHerbWord) && size.unit === 'g';
+    const herbs = size.unit === 'g' && isOfHerbs(reading, items, item);
     if (herbs) fields = { ...fields, herbG: size.amount };
     else fields = { ...fields, [comesOut(reading, item) ? 'oilOut' : 'oilIn']: size };
   }

@@ -64,7 +64,9 @@ const takeLabelCount = (board: Board): Item | undefined => {
 /** "Labels for R, two dozen": the one number nobody else claimed. */
 const takeLoneNumber = (board: Board): Item | undefined => {
   const [only, second] = free(board).filter(({ letter }) => letter === 'n');
-  if (!only || second) return undefined;
+  // A year is no number of tins.
+  const year = (only?.value ?? 0) >= 1990 && (only?.value ?? 0) <= 2100;
+  if (!only || second || year) return undefined;
   const at = board.items.indexOf(only);
   return take(board, at, at + 1)[0];
 };

@@ -5,7 +5,9 @@ import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts'
 import { takeOwnIngredients, takeRemembered, takeSubject } from './body.ts';
 import { settleDoubts } from './check-doubts.ts';
 import { freshHerbs, takeAnalyses, withWatched } from './check-parts.ts';
+import { cueWords } from './cues.ts';
 import { takeLabelAmounts } from './label-amounts.ts';
+import { isAsked, isListQuestion, whatItSays } from './label-asked.ts';
 import { takeBatch } from './label-batch.ts';
 import { amountsBefore, bodyBefore, continued, hasBody, type LabelRead, lastLabel } from './label-last.ts';
 import { takeParts } from './label-parts.ts';
@@ -62,12 +64,6 @@ const readAll = (reading: Reading): LabelRead => {
 const isQuoted = ({ name, maker, contact }: Readonly<Record<string, unknown>>): boolean =>
   name !== undefined || maker !== undefined || contact !== undefined;
 
-/** "INCI list of R": of one ingredient that is a question about it. */
-const isListQuestion = (reading: Reading): boolean =>
-  anyWord(reading, ['inci', 'list']) &&
-  /\binci\b|\bingredients? list\b|\blist of ingredients\b/i.test(reading.text) &&
-  reading.items.some(({ letter }) => letter === 'R');
-
 const weightOf = (reading: Reading, { fields }: LabelRead): number => {
   if (isQuoted(fields)) return 3.4;
   return isListQuestion(reading) && fields.region !== undefined ? 3.2 : 3;
@@ -107,13 +103,21 @@ const follows = (reading: Reading, read: LabelRead): Claim | undefined => {
   return claim(continued(last, read), weak ? 2.2 : 2.6, read.subject.assumed);
 };
 
-const isAsked = (reading: Reading): boolean => anyWord(reading, labelCues) || isListQuestion(reading);
+/** "A label for nut-free R" is of another recipe. */
+const isChange = (aside: readonly string[]): boolean =>
+  aside.some((said) => said.split(' ').some((word) => cueWords.has(word)));
 
 /** What a message would mean as labels for the tins of a recipe or batch. */
 export const claimLabel = (reading: Reading): Claim | undefined => {
   const asked = isAsked(reading);
-  if ((!asked && reading.last?.topic !== 'label') || elsewhere.test(reading.text)) return undefined;
+  if ((!asked && reading.last?.topic !== 'label') || elsewhere.test(reading.text.replace(whatItSays, '')))
+    return undefined;
   const read = readAll(reading);
-  if (leftover(read.board, labelWords, false).blocking.length > 0) return undefined;
-  return asked ? settle(reading, read) : follows(reading, read);
+  // A label of a recipe that is named: talk around it changes nothing, and is told.
+  const { blocking, aside } = leftover(read.board, labelWords, anyWord(reading, labelCues) && hasBody(read));
+  if (blocking.length > 0 || isChange(aside)) return undefined;
+  const found = asked ? settle(reading, read) : follows(reading, read);
+  return found?.kind === 'request' && aside.length > 0
+    ? { ...found, assumed: [...found.assumed, `I set aside "${aside.join('", "')}".`] }
+    : found;
 };

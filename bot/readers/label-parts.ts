@@ -94,6 +94,9 @@ const soldOn = dated(
 const firstSold = dated(
   '(?:first\\s+)?(?:sold|supplied|placed(?:\\s+on\\s+the\\s+market)?|given\\s+out|handed\\s+out)(?:\\s+(?:on|from))?|on|from|as of|dated',
 );
+/** "If I sell from 2028 on": the first day of that year. */
+const soldFromYear =
+  /,?\s*\b(?:(?:if|when)\s+(?:i|we)\s+)?(?:sell|sold|supply|hand out)?\s*(?:it\s+)?(?:from|in|after|since)\s+(20\d\d)\b(?![-./])(?:\s+on(?:wards)?)?/i;
 const keeps =
   /,?\s*\b(?:(?:it\s+)?keeps?(?:\s+for)?|lasts?(?:\s+for)?|shelf life(?:\s+of)?\s*:?)\s*(\d{1,3})\s*months?\b|\b(\d{1,3})\s*months?\s+shelf life\b/i;
 
@@ -120,6 +123,8 @@ const takeDates = (board: Board, text: string): { said: PartsSaid; trouble?: Tro
     said[field] = day;
     left = left.replace(match[0], ' '.repeat(match[0].length));
   }
+  const year = said.on === undefined ? take(board, left, soldFromYear)?.[1] : undefined;
+  if (year !== undefined) said.on = `${year}-01-01`;
   const months = take(board, left, keeps);
   if (months) said.keepsMonths = Number(months[1] ?? months[2]);
   return { said };

@@ -97,7 +97,7 @@ const kinds: Readonly<Record<string, string>> = {
   H: 'infused infusion macerated macerate steeped',
   y: 'my have got',
   b: 'batch batches recipe recipes amount amounts quantity quantities ingredient ingredients formula formulation',
-  B: 'lip balm balms salve salves butter-balm ointment',
+  B: 'lipbalm lipbalms lip balm balms salve salves butter-balm ointment',
 };
 
 const multiples: Readonly<Record<string, number>> = {

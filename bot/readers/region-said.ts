@@ -8,6 +8,14 @@ const names: readonly (readonly [Region, string])[] = [
   ['au', 'australia'],
 ];
 
+const adjectives: readonly (readonly [Region, string])[] = [
+  ['eu', 'european'],
+  ['uk', 'british'],
+  ['us', 'american'],
+  ['ca', 'canadian'],
+  ['au', 'australian|aussie'],
+];
+
 export interface RegionSaid {
   readonly region: Region;
   readonly from: number;
@@ -31,10 +39,40 @@ const patterns: readonly (readonly [Region, RegExp])[] = [
   ),
 ];
 
+const short: readonly (readonly [Region, string])[] = [
+  ['us', 'us|usa|u\\.s\\.a?\\.?|america'],
+  ['uk', 'uk|gb|u k|britain'],
+  ['eu', 'eu|europe'],
+  ['au', 'au|australia'],
+  ['ca', 'canada'],
+];
+/** After these an "us" at the end is the people who speak. */
+const pronoun =
+  "(?<!\\b(?:for|tell|of|give|to|with|by|all|both|help|let|show|send|from|and|on|make|like|let's|at|about|suits?|joins?|teach|remind)\\s)";
+/** "12 g, us", "15 g us", "US names", "in American": without "in the" or "region" before it. */
+const bare: readonly (readonly [Region, RegExp])[] = [
+  ...short.map(([region, said]) => [region, new RegExp(`,\\s*(?:${said})(?=\\s*(?:[,.?!;]|$))`)] as const),
+  ...short.map(
+    ([region, said]) =>
+      [
+        region,
+        new RegExp(`(?<=[\\w)"]\\s)${pronoun}\\b(?:${said})\\b(?=[\\s.?!]*(?:please|pls|thanks)?[\\s.?!]*$)`),
+      ] as const,
+  ),
+  ...short.map(
+    ([region, said]) =>
+      [region, new RegExp(`\\b(?:${said})\\s+(?:names|naming|style|rules|law|labelling)\\b`)] as const,
+  ),
+  ...adjectives.map(
+    ([region, said]) =>
+      [region, new RegExp(`\\b(?:in|for)\\s+(?:${said})\\b(?:\\s+(?:style|rules|law|english))?`)] as const,
+  ),
+];
+
 /** The region a message names, and where; undefined when it names none. */
 export const regionSaid = (text: string): RegionSaid | undefined => {
   const plain = text.toLowerCase();
-  for (const [region, pattern] of patterns) {
+  for (const [region, pattern] of [...patterns, ...bare]) {
     const match = pattern.exec(plain);
     if (match) return { region, from: match.index, to: match.index + match[0].length };
   }

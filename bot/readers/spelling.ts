@@ -8,7 +8,7 @@ const carrying =
   tablespoon tablespoons drops percent currency region units point degrees temperature survive parts celsius fahrenheit versions version rename delete update remainder infused strained
   melting iodine allergen allergens vegan total weigh waste what which each please thanks
   show list save help rename delete
-  infuse macerate margin
+  infuse infusing infused macerate margin
   swap replace substitute label labels print strips stickers price stock`.split(/\s+/);
 
 const known = new Set(carrying);

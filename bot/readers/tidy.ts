@@ -47,7 +47,17 @@ export const tidy = (text: string): string => {
   const short =
     signs.includes('q') || signs.includes('Q') ? signs.replace(/\bq\.?\s?s\.?(?=[\s,;)]|$)/gi, 'qs') : signs;
   const dotted = short.includes('..') ? short.replace(/\.{2,}/g, ' ') : short;
-  return dotted.includes('\r') || dotted.includes('`')
-    ? dotted.replace(/\r\n?/g, '\n').replace(/`+/g, ' ')
+  const plainEnd = /\b(?:no|not)\W*$/i.test(dotted)
+    ? dotted.replace(/[\s,:-]*\b(?:yes or no|or not)[\s?!.]*$/i, '?')
     : dotted;
+  // "Forget that, olive oil is 7 per litre": only what follows is meant.
+  const meant = /^\W*(?:no,? )?(?:forget|scratch|ignore)/i.test(plainEnd)
+    ? plainEnd.replace(
+        /^\W*(?:no,? )?(?:forget|scratch|ignore) (?:that|it|the last one)\s*[,.:;-]\s*(?=\S)/i,
+        '',
+      )
+    : plainEnd;
+  return meant.includes('\r') || dotted.includes('`')
+    ? meant.replace(/\r\n?/g, '\n').replace(/`+/g, ' ')
+    : meant;
 };

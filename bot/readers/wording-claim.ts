@@ -103,8 +103,12 @@ const inQuotes = (text: string): string | undefined => {
   if (said === undefined) return undefined;
   const around = text.replace(said, '');
   if (/\b(?:medicinal|cosmetic|claims?|label|labels)\b/i.test(around)) return said;
-  const asks = /\b(?:ok|okay|allowed|legal|fine|permitted|alright|problem)\b/i.test(around);
-  return asks && judgeClaim(said, 'us').matches.length > 0 ? said : undefined;
+  const asks =
+    /\b(?:ok|okay|allowed|legal|fine|permitted|alright|problem|pass|passes|acceptable)\b/i.test(around) ||
+    /^\W*(?:and |or )?(?:what|how) about\b/i.test(around);
+  // Several words in quotes are a sentence; one may be a name.
+  const sentence = /\s\w+\s/.test(said) && !/\d/.test(said);
+  return asks && (sentence || judgeClaim(said, 'us').matches.length > 0) ? said : undefined;
 };
 
 /** "Put honey in it", "sell it": something done, unless it is words or a place for words. */
@@ -191,8 +195,19 @@ const withoutRegion = (text: string): { readonly text: string; readonly region?:
   };
 };
 
+/** "In what order do I write the ingredients", "how do I write the net weight": asks how a label is made. */
+const labelMaking =
+  /\b(?:what|which|legal|right|falling|descending) order\b|\bhow (?:do|should|must|can) (?:i|we) (?:write|put|state|print) (?:the |my |a )?(?:net|ingredients?|inci|lot|best before|weight)\b/i;
+/** "Write me a poem", "say hello to everyone": something done for people, not words on a tin. */
+const forPeople =
+  /\b(?:write|tell|say|show|print|sell)\s+(?:me|us|you|him|her)\b|\bsay (?:hello|hi|thanks|thank you|sorry|goodbye)\b/i;
+
+const isNoWording = (text: string): boolean =>
+  (labelMaking.test(text) || forPeople.test(text)) && quoted(text) === undefined;
+
 /** What a message would mean as a question about a wording on a label. */
 export const claimWording = (reading: Reading): Claim | undefined => {
+  if (isNoWording(reading.text)) return undefined;
   const { text, region } = withoutRegion(reading.text.replace(/\s+/g, ' ').trim());
   const wording = wordingIn(text);
   if (wording !== undefined) return settle(wording, region, region ? 3.3 : 2.95);

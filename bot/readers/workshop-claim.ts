@@ -83,9 +83,16 @@ const sureness = (reading: Reading, { aspects, made }: Parts): number => {
 /** More than this for one person is the number for everybody, unless it is said to be each. */
 const mostEach = 10;
 
+/** More than this for one person, where the number shares out evenly, is the number for everybody. */
+const mostLikelyEach = 4;
+
 const isTotal = ({ aspects, made }: Parts, people: number, each: number): boolean =>
   aspects.inAll ||
-  (made.makings.length === 1 && !aspects.each && each > mostEach && each >= people && each % people === 0);
+  (made.makings.length === 1 &&
+    !aspects.each &&
+    each > mostLikelyEach &&
+    each >= people &&
+    each % people === 0);
 
 interface Shared {
   readonly makings: readonly MakingRead[];

@@ -2,7 +2,7 @@ import { defined } from '../../core/defined.ts';
 import type { RecipeLine } from '../../core/recipe.ts';
 import type { Trouble } from '../answer.ts';
 import type { Reading } from '../reading.ts';
-import { takeRecipe } from './body.ts';
+import { takeOwnIngredients, takeRecipe } from './body.ts';
 import { containerWord } from './cost-prices.ts';
 import type { Item } from './item.ts';
 import { leftover } from './leftover.ts';
@@ -202,6 +202,7 @@ const takeLone = (boards: readonly Board[]): number | undefined => {
 
 const saved = (reading: Reading, items: readonly Item[]): MakingsRead => {
   const groups = groupsOf(items).map((group) => readGroup(reading, group));
+  for (const { board, making } of groups) takeOwnIngredients(board, reading, making.recipe);
   const lone = takeLone(groups.map(({ board }) => board));
   const rest = groups.map(({ board }) => leftover(board, workshopWords, true));
   const troubles = groups.flatMap(({ named }) => named.trouble ?? []);

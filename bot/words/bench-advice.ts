@@ -131,6 +131,34 @@ export const advice: readonly Advice[] = [
     source: 'Common practice, no source.',
   },
   {
+    id: 'children',
+    makes: true,
+    title: 'Scents and small children',
+    steps: [
+      'Under 3 years: no essential oils in a balm, and none on lips.',
+      'Menthol, camphor, eucalyptus: never near the face of a baby or toddler. They can stop its breathing.',
+      'Wintergreen (methyl salicylate): not under 6 years.',
+      'Honey: not for babies under 12 months.',
+      'Older children: as little as you can; name the oil and I look at it.',
+    ],
+    warnings: [
+      { code: 'not-for-children', text: 'Asthma, epilepsy or medicines: ask a doctor or pharmacist first.' },
+    ],
+    source: 'EU Annex III entry 324 for methyl salicylate (read); the rest from memory.',
+  },
+  {
+    id: 'lids',
+    makes: true,
+    title: 'Lids on when it is cold',
+    steps: [
+      'Let the tins cool open, with clean paper over them against dust. Do not move them.',
+      'Lids on at room temperature. Under a lid warm balm sweats, and the water feeds mould.',
+      'Drops under a lid? Wipe them off with dry paper and let that tin stand open.',
+    ],
+    warnings: [hot],
+    source: 'Common practice, no source.',
+  },
+  {
     id: 'rags',
     title: 'Oily cloths',
     steps: [

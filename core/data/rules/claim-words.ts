@@ -105,6 +105,9 @@ export const plantNameWords: readonly ClaimWord[] = [
 /** Verbs that are mild beside dryness and medicinal beside a condition. */
 export const mildVerbs: readonly string[] = [
   'reliev*',
+  // Slips that are words of their own and so are not put right.
+  'relive*',
+  'releiv*',
   'relief',
   'sooth*',
   'calm*',

@@ -1,0 +1,26 @@
+import { anyWord, type Reading } from '../reading.ts';
+import { labelCues } from './label-words.ts';
+
+/** "What would the label say": no wording of the maker's own. */
+export const whatItSays = /\b(?:label|tin|lid|jar|pot|back|pack|sticker)s?\b.{0,60}\bsay\b/gi;
+
+/** "INCI list of R": of one ingredient that is a question about it. */
+export const isListQuestion = (reading: Reading): boolean =>
+  anyWord(reading, ['inci', 'list']) &&
+  /\binci\b|\bingredients? list\b|\blist of ingredients\b/i.test(reading.text) &&
+  reading.items.some(({ letter }) => letter === 'R');
+
+/** "In what order do I write the ingredients", "what must the tin say", "how do I write the net weight". */
+const labelMatters =
+  /\b(?:what|which|right|correct) order\b(?!.{0,60}\b(?:pot|melt|melted|bath|add|jug|pan|heat|go(?:es)? in)\b)|\b(?:legal|falling|descending) order\b|\b(?:tin|lid|jar|pack|back|pot)\b.{0,25}\b(?:say|read|state|show)\b|\bwords?\b.{0,25}\bon (?:the|my|our|a) (?:tin|lid|jar|pot)\b|\bnet (?:weight|contents?|wt)\b|\binci (?:list|names?)\b|\binci of (?:it|that|this)\b|\blist of ingredients\b|\bingredients? list\b/i;
+/** Of one ingredient "INCI names" asks about that. */
+const isOfBalm = ({ items, last }: Reading): boolean =>
+  items.some(({ letter }) => letter === 'R') ||
+  items.filter(({ letter }) => letter === 'i').length > 1 ||
+  (last !== undefined && !items.some(({ letter }) => letter === 'i'));
+
+/** True for a message that asks for a label, by its word or by what only a label has. */
+export const isAsked = (reading: Reading): boolean =>
+  anyWord(reading, labelCues) ||
+  isListQuestion(reading) ||
+  (labelMatters.test(reading.text) && isOfBalm(reading));
