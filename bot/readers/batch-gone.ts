@@ -12,14 +12,17 @@ type How = 'given' | 'sold' | 'used' | 'wasted' | 'kept' | 'back';
 const verbs: readonly (readonly [How, RegExp])[] = [
   [
     'back',
-    /\b(?:returned|came back|come back|got back|took back|taken back|brought back|are back|is back|back from)\b/i,
+    /\b(?:returned|came back|come back|got back|took back|taken back|brought back|gave back|handed back|sent back|are back|is back|back from)\b/i,
   ],
   [
     'kept',
     /\b(?:keep|kept|retain|retained|put aside|set aside|put by)\b|\bretention\b|\b(?:reference|control) sample\b/i,
   ],
   ['sold', /\bsold\b/i],
-  ['given', /\b(?:gave|given|give|donated|handed)\b/i],
+  [
+    'given',
+    /\b(?:gave|given|give|donated|handed|lent|went(?: out)? to|sent|posted|delivered|dropped off)\b/i,
+  ],
   ['wasted', /\b(?:threw|thrown|binned|wasted|discarded|dropped|broke|spilled|spilt|chucked|ruined)\b/i],
   ['used', /\b(?:used|opened|finished)\b/i],
 ];
@@ -36,6 +39,23 @@ interface Part {
 }
 
 const cueFor = (how: How): RegExp => (how === 'back' ? /\bfrom\s+/i : /\b(?:to|at)\s+/i);
+
+const nobody =
+  /^(?:i|we|you|they|he|she|it|us|them|someone|somebody|people|away|out|back|another|just|all|only|up)\b/i;
+
+/** "The corner shop returned 2 tins", "gave the library 3 tins": the place stands before its verb, or right after. */
+const placeBeside = (text: string, how: How): string | undefined => {
+  const found =
+    how === 'back'
+      ? /^\W*((?:the\s+)?\p{L}[\p{L}\p{N}'’ -]{1,80}?)\s+(?:(?:has|have|had|just)\s+)*(?:returned|brought back|gave back|handed back|sent back)\b/iu.exec(
+          text,
+        )
+      : /\b(?:gave|sold|sent|lent|handed)\s+((?:the\s+)?\p{L}[\p{L}'’ -]{1,80}?)\s+(?:another\s+)?(?=\d|(?:an?|one|two|three|four|five|six|seven|eight|nine|ten|half|all)\b)/iu.exec(
+          text,
+        );
+  const name = found?.[1]?.trim();
+  return name === undefined || nobody.test(name) ? undefined : name;
+};
 
 const partIn = (text: string, count: number | undefined, how: How): Part => {
   const to = nameAfter(text, cueFor(how))?.name;
@@ -54,14 +74,17 @@ const countsIn = ({ items }: Reading): readonly Item[] => {
 const partsOf = (rest: Reading, how: How): readonly Part[] => {
   const counts = countsIn(rest);
   const { text } = rest;
+  const beside = (part: Part): Part => ({ ...defined({ to: placeBeside(text, how) }), ...part });
   if (counts.length === 0) {
-    const part = partIn(text, oneSaid.test(text) || how === 'kept' ? 1 : undefined, how);
+    const part = beside(partIn(text, oneSaid.test(text) || how === 'kept' ? 1 : undefined, how));
     return [allSaid.test(text) && part.count === undefined ? { ...part, all: true } : part];
   }
   return counts.map((item, at) => {
     const end = counts[at + 1]?.from ?? text.length;
     // "to the fair 6 tins of LOT": with one number the name may stand before it.
-    return partIn(counts.length === 1 ? text : text.slice(item.from, end), item.value, how);
+    return counts.length === 1
+      ? beside(partIn(text, item.value, how))
+      : partIn(text.slice(item.from, end), item.value, how);
   });
 };
 

@@ -38,6 +38,8 @@ export const pieceEnd = (list: readonly Token[], at: number): number => {
 
 /** Two digits, a hyphen and two or three of the house's syllables: a code of our own scheme. */
 export const houseCode = /^\d{2}-(?:[bdfgklmrsvzj][aeiou]){2,3}$/i;
+/** Written like one, in capitals, but with a letter wrong: "26-KUFF" is a code that the book does not have. */
+export const nearHouseCode = /^\d{2}-[A-Z]{4,6}$/;
 /** The speakable part of such a code alone. */
 export const houseWord = /^(?:[bdfgklmrsvzj][aeiou]){2,3}$/i;
 

@@ -2,7 +2,7 @@ import { lotKey } from '../../core/bench/codes.ts';
 import type { Bench } from '../../core/bench/state.ts';
 import type { Reading } from '../reading.ts';
 import { letterOf, letters } from './lexicon.ts';
-import { houseCode, houseWord, looksLikeCode, lotCue, pieceEnd } from './lot-shapes.ts';
+import { houseCode, houseWord, looksLikeCode, lotCue, nearHouseCode, pieceEnd } from './lot-shapes.ts';
 import type { Token } from './tokens.ts';
 import { readUnit } from './unit.ts';
 
@@ -182,7 +182,9 @@ const strangerAt = (reading: Reading, at: number): Hit | undefined => {
   const { tokens: list, text } = reading;
   const end = pieceEnd(list, at);
   const code = text.slice(list[at]?.from ?? 0, list[end - 1]?.to ?? 0);
-  return houseCode.test(code) ? { code: code.toUpperCase(), kind: 'new', next: end } : undefined;
+  const word = list[end - 1]?.word ?? '';
+  const written = houseCode.test(code) || (nearHouseCode.test(code) && letterOf(word) === letters.unknown);
+  return written ? { code: code.toUpperCase(), kind: 'new', next: end } : undefined;
 };
 
 const codesIn = (reading: Reading): readonly LotSaid[] => {

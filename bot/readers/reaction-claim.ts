@@ -138,8 +138,9 @@ const listClaim = (bench: BenchReading): Claim | undefined => {
 const about = (reading: Reading, bench: BenchReading, cued: boolean): Claim | undefined => {
   if (listed.test(bench.rest.text) && !signs.test(bench.rest.text)) return listClaim(bench);
   if (asks.test(reading.text)) return undefined;
-  if (/^\W*(?:report|reaction)\b/i.test(bench.rest.text)) return noted(reading, bench, 3.2);
-  if (hasSigns(reading, bench)) return noted(reading, bench, bench.lots.length > 0 || cued ? 3.2 : 2.6);
+  if (/^\W*(?:report|reaction)\b/i.test(bench.rest.text)) return noted(reading, bench, 3.6);
+  // What was used on skin, or a telephone number, is no count of tins.
+  if (hasSigns(reading, bench)) return noted(reading, bench, bench.lots.length > 0 || cued ? 3.45 : 2.6);
   if (cued && bench.lots.length > 0) return noted(reading, bench, 3);
   return signs.test(reading.text) && ownBody.test(reading.text) ? refuse(nothingSaid, 1.2) : undefined;
 };

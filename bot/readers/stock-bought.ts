@@ -29,7 +29,7 @@ export interface PurchaseRead {
 }
 
 const cue =
-  /\b(?:bought|purchased|received|got in|delivery|delivered|arrived|restocked|stocked up|add(?:ed)? to (?:the |our )?stock|new (?:stock|lot|in))\b|\bto (?:the |our )?stock\b/i;
+  /\b(?:bought|purchased|received|got in|delivery|delivered|arrived|restocked|stocked up|picked up|fetched|collected|add(?:ed)? to (?:the |our )?stock|new (?:stock|lot|in))\b|\bto (?:the |our )?stock\b/i;
 const supplierCue = /\bfrom\s+(?:the\s+)?(?=\p{L})/iu;
 
 /** "500 g beeswax lot K12 best before 2027-03": an amount, a name, and a lot with a date or a price beside them. */

@@ -6,6 +6,7 @@ import { whichLot } from './batch-meant.ts';
 import type { BenchReading } from './bench-reading.ts';
 import { asksOrPlans, type BenchText } from './bench-text.ts';
 import type { Item } from './item.ts';
+import type { LotSaid } from './lots.ts';
 import { gramsRead, isAmount, nameRead } from './stock-amount.ts';
 
 /** One thing that went into the jar, with its lot where it was named. */
@@ -50,7 +51,32 @@ interface Jar {
   readonly trouble?: Trouble;
 }
 
-const jarOf = (reading: Reading, { lots }: BenchReading, into: readonly Pair[]): Jar => {
+/** "…, as lot LAV1": the code of the oil that came out, before all that went in or after it. */
+const ownLot = ({ lots, rest }: BenchReading, into: readonly Pair[]): LotSaid | undefined => {
+  const first = into[0]?.amount.from ?? 0;
+  const before = lots.find((said) => said.kind === 'new' && said.from < first);
+  if (before) return before;
+  const last = into.at(-1);
+  const after = lots.filter(({ from }) => last !== undefined && from >= last.name.to);
+  const named = after.find(({ from }) =>
+    /\b(?:as|call(?:ed)?(?: it)?|named?(?: it)?|new|into|label(?:l?ed)?(?: it)?)[\s:,]*$/i.test(
+      rest.text.slice(0, from),
+    ),
+  );
+  return named ?? after[1];
+};
+
+const tooManyLots: Trouble = {
+  code: 'bad-quantity',
+  text: 'One lot for each thing that went in, please, each right after its name: "from 200 g olive oil lot O1 and 120 g olive oil lot O2 and 40 g calendula lot C2".',
+};
+
+const jarOf = (
+  reading: Reading,
+  { lots }: BenchReading,
+  into: readonly Pair[],
+  own: LotSaid | undefined,
+): Jar => {
   const parts: Part[] = [];
   const assumed: string[] = [];
   for (const { amount, name, to } of into) {
@@ -59,10 +85,11 @@ const jarOf = (reading: Reading, { lots }: BenchReading, into: readonly Pair[]):
     const wrong = trouble ?? read.trouble;
     if (wrong) return { parts, assumed, trouble: wrong };
     if (read.assumed) assumed.push(read.assumed);
-    const lot = lots.find((said) => said.from >= name.to && said.from < to)?.code;
+    const lot = lots.find((said) => said.from >= name.to && said.from < to && said !== own)?.code;
     if (read.grams !== undefined) parts.push({ ingredient: id, grams: read.grams, ...defined({ lot }) });
   }
-  return { parts, assumed };
+  const named = parts.filter(({ lot }) => lot !== undefined).length + (own ? 1 : 0);
+  return named < lots.length ? { parts, assumed, trouble: tooManyLots } : { parts, assumed };
 };
 
 const isTold = ({ lots, rest }: BenchReading): boolean =>
@@ -86,20 +113,19 @@ export const claimInfused = (reading: Reading, { bench, note }: BenchText): Clai
   const [out, ...into] = pairsIn(bench.rest);
   if (!out || into.length === 0) return undefined;
   const unclear = bench.lots.find(({ others }) => others);
-  const jar = jarOf(reading, bench, into);
+  const own = ownLot(bench, into);
+  const jar = jarOf(reading, bench, into, own);
   const oils = jar.parts.filter(({ ingredient }) => !isHerb(ingredient));
   const got = gramsRead(out.amount, oils[0]?.ingredient ?? '', reading.settings.region);
   const trouble = (unclear && whichLot(unclear)) ?? bench.trouble ?? jar.trouble ?? got.trouble;
   if (trouble) return refuse(trouble, 3.3);
   if (got.grams === undefined || oils.length !== 1 || oils.length === jar.parts.length)
     return refuse(howMuch, 3.3);
-  const first = into[0]?.amount.from ?? 0;
-  const lot = bench.lots.find((said) => said.kind === 'new' && said.from < first)?.code;
   const request = {
     action: 'infused',
     grams: got.grams,
     parts: jar.parts,
-    ...defined({ lot }),
+    ...defined({ lot: own?.code }),
     ...aboutJar(bench, note),
   };
   return claim(request, 3.5, [...jar.assumed, ...(got.assumed ? [got.assumed] : [])]);

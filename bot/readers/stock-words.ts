@@ -4,7 +4,7 @@ export const boughtExample = 'bought 500 g beeswax lot K12, best before 2027-03,
 
 /** Any of these, or a lot code, has to be in a message about the stock. */
 export const stockCues =
-  `bought buy got received ordered stock stocked lot lots low warn alert mark left opened open strained infused used use threw thrown binned wasted discarded spilled
+  `bought buy got received ordered stock stocked picked fetched collected restocked purchased lot lots low warn alert mark left opened open strained infused used use threw thrown binned wasted discarded spilled
   spilt adjust really count counted weighed empty finished delivery arrived delivered have has best expires note notes bb bbe inventory shelf gone
   running remaining poured rancid restock reorder`.split(/\s+/);
 
@@ -15,7 +15,7 @@ export const boughtWords = words(`
   bought buy got received delivery arrived delivered new stock add added to put in into from at for of and with we i today yesterday lot lots batch best before bb bbe cost costs paid
   price each per a an one bag bags pack packs packet packets bottle bottles jar jars tub tubs tin tins block blocks sack sacks box boxes can cans drum drums us the on shelf note record
   came eur euro euros gbp usd pounds pound dollars incl excl vat tax tax-free delivery included including plus organic raw refined unrefined supplier ingredient amount date more
-  another some our pence cent cents p restocked stocked purchase purchased ordered it also no code altogether total x opened white yellow pellets virgin cold pressed extra dried g ml again`);
+  another some our pence cent cents p restocked stocked purchase purchased ordered it also no code altogether total x opened white yellow pellets virgin cold pressed extra dried g ml again up picked fetched collected`);
 
 export const listWords = words(`
   stock show list see what which do we have got our the my all is are there in on shelf left how much many still any of level levels stocks lot lots and with inventory ingredients

@@ -50,12 +50,15 @@ const topicOf = (said: string): string | undefined =>
   nameIn(said.trim().toLowerCase()) ??
   Object.entries(topicWords).find(([, pattern]) => pattern.test(said.trim()))?.[0];
 
+const asksHelp = /^\W*(?:please\s+)?help\b|\bhelp\W*$/i;
+
 const read = (reading: Reading): Claim | undefined => {
   const { text } = reading;
   if (text.length > 120) return undefined;
   const said = about.exec(text)?.[1] ?? /^\W*(\w+)\s+help\W*$/i.exec(text)?.[1];
   const named = said === undefined ? undefined : topicOf(said);
-  if (named !== undefined) return claim({ topic: named }, 3);
+  // "help stock" is surer than a look at the stock; "how do I ..." may still be another topic's.
+  if (named !== undefined) return claim({ topic: named }, asksHelp.test(text) ? 4 : 3);
   return isWhole(reading) ? claim({}, 3) : undefined;
 };
 

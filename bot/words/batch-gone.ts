@@ -1,6 +1,7 @@
 import { lotKey } from '../../core/bench/codes.ts';
 import type { BenchEvent } from '../../core/bench/events.ts';
 import { type Batch, type Bench, tinsLeft, tinsOut } from '../../core/bench/state.ts';
+import { onlyHolder } from '../../core/bench/trace.ts';
 import { type BookState, benchOf } from '../../core/book.ts';
 import { defined } from '../../core/defined.ts';
 import { fail, ok, type Result } from '../../core/result.ts';
@@ -47,7 +48,8 @@ const moved = (batch: Batch, parts: readonly Part[], back: boolean): Result<read
     const wanted = all ? left : (count ?? 1);
     if (wanted > left || wanted < 1) return fail(tooMany(batch, Math.max(1, wanted), back));
     left -= wanted;
-    list.push({ count: wanted, ...defined({ to }) });
+    // What comes back without a name comes from the one place that has any.
+    list.push({ count: wanted, ...defined({ to: to ?? (back ? onlyHolder(batch) : undefined) }) });
   }
   return ok(list);
 };

@@ -95,7 +95,8 @@ export const recordPour = async (wish: BatchWish, tools: Tools): Promise<Answer 
   const wrongDay = wish.on === undefined ? undefined : dayTrouble(wish.on, todayFor(tools));
   if (wrongDay) return wrongDay;
   const { again, ...same } = wish;
-  const guard = once(tools, same, again);
+  // An edited recipe makes it another pour.
+  const guard = once(tools, { ...same, version: recipe?.versions.length }, again);
   if (guard.twice) return twiceTrouble(wish);
   try {
     const basis = { wish, tools, ...defined({ recipe }) };

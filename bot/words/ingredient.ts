@@ -1,5 +1,6 @@
 import type { Figure, Ingredient } from '../../core/data/ingredient.ts';
 import { ingredientById } from '../../core/ingredients.ts';
+import { shelfLifeDays } from '../../core/shelf-life.ts';
 import type { Answer, Block, Trouble } from '../answer.ts';
 import type { FigureValue } from '../figures.ts';
 import type { Aspect } from '../readers/ingredient-claim.ts';
@@ -126,7 +127,6 @@ const sourceFigure = (from: Provenance | undefined): FigureValue =>
   from ? { source: from.source, how: from.how } : null;
 
 /** Days in an average month, for the shelf life in days. */
-const daysAMonth = 365.25 / 12;
 
 const figuresOf = (found: Ingredient): Answer['figures'] => ({
   id: found.id,
@@ -141,7 +141,7 @@ const figuresOf = (found: Ingredient): Answer['figures'] => ({
   allergen: found.allergen.flag,
   // Null where it depends on the maker of the ingredient.
   vegan: found.vegan === 'varies' ? null : found.vegan === 'yes',
-  shelf_life_days: found.shelfLifeMonths ? Math.round(found.shelfLifeMonths.low * daysAMonth) : null,
+  shelf_life_days: found.shelfLifeMonths ? shelfLifeDays(found.shelfLifeMonths.low) : null,
   sources: {
     melt_c: sourceFigure(found.meltC),
     density_g_ml: sourceFigure(found.densityGMl),

@@ -1,8 +1,9 @@
 import type { FattyAcidName } from '../data/ingredient.ts';
 import { ingredientById } from '../ingredients.ts';
 import { fail, ok, type Result } from '../result.ts';
+import { shelfLifeDays } from '../shelf-life.ts';
 import { typicalAcids } from '../substitute/oxidation.ts';
-import { plusMonths } from './days.ts';
+import { plusDays, plusMonths } from './days.ts';
 import type { DateLimit } from './events.ts';
 
 /**
@@ -92,7 +93,7 @@ const lotCaps = (lots: readonly DatedLot[]): BestBefore[] =>
     if (months === undefined) return [];
     return [
       {
-        bestBefore: plusMonths(on, months),
+        bestBefore: plusDays(on, shelfLifeDays(months)),
         because: { kind: 'undated-lot', lot, ingredient, months },
         rough: true,
       },
@@ -105,7 +106,7 @@ const lineCaps = (lines: readonly DatedLine[], madeOn: string): BestBefore[] =>
     if (fromLots || months === undefined || percent < datedPercent) return [];
     return [
       {
-        bestBefore: plusMonths(madeOn, months),
+        bestBefore: plusDays(madeOn, shelfLifeDays(months)),
         because: { kind: 'ingredient', ingredient, months },
         rough: true,
       },
@@ -115,7 +116,8 @@ const lineCaps = (lines: readonly DatedLine[], madeOn: string): BestBefore[] =>
 /**
  * Best before of a water-free balm poured on `madeOn` (ISO day): the earliest of every lot used, the usual shelf life of
  * every line that no lot covered, and the house ceiling; with the reason. What a lot or the ceiling decides is stated
- * before what is reckoned, where two fall on one day. Months are calendar months. No standard gives such a number: a
+ * before what is reckoned, where two fall on one day. The ceiling's months are calendar months, a shelf life is
+ * counted in days (`shelfLifeDays`). No standard gives such a number: a
  * maker must be able to prove the date (Regulation (EC) 1223/2009, Article 19(1)(c)); the ceilings are common practice.
  *
  * An antioxidant is left out on purpose: it slows the start of going off and rescues nothing.

@@ -133,11 +133,11 @@ export const traceOf = (bench: Bench, code: string): Trace | undefined => {
 
 /** Who holds tins of the traced batches, each place with its count per batch; places not named come last. */
 export const holdersOf = (
-  trace: Trace,
+  trace: Pick<Trace, 'gone' | 'batches'>,
 ): readonly { readonly to?: string; readonly count: number; readonly lots: readonly string[] }[] => {
   const places = new Map<string, { to?: string; count: number; lots: Set<string> }>();
   const placeOf = (to: string | undefined) => {
-    const key = to?.toLowerCase() ?? '';
+    const key = to?.toLowerCase().replace(/^the\s+/, '') ?? '';
     const place = places.get(key) ?? { ...(to ? { to } : {}), count: 0, lots: new Set<string>() };
     places.set(key, place);
     return place;
@@ -154,6 +154,12 @@ export const holdersOf = (
     .filter(({ count }) => count !== 0)
     .map(({ lots, ...place }) => ({ ...place, lots: [...lots] }))
     .toSorted((a, b) => Number(a.to === undefined) - Number(b.to === undefined) || b.count - a.count);
+};
+
+/** The place that has all there is of a batch outside the house, where one place alone has it and is named. */
+export const onlyHolder = (batch: Batch): string | undefined => {
+  const [only, second] = holdersOf(totals([traced(batch, [])]));
+  return second ? undefined : only?.to;
 };
 
 /** Every batch with containers outside the house, oldest first. */

@@ -3,6 +3,7 @@ import { ingredientById } from '../ingredients.ts';
 import { type Blend, blendOf } from '../melt/blend.ts';
 import { figuresOf } from '../melt/swap-parts.ts';
 import type { SwapFigures } from '../melt/swapped.ts';
+import { shelfLifeDays } from '../shelf-life.ts';
 import type { Mix, Portion } from './mix.ts';
 import { oxidisabilityOf } from './oxidation.ts';
 
@@ -25,7 +26,6 @@ export interface Profile {
   readonly oxidisability: number;
 }
 
-const daysAMonth = 365.25 / 12;
 const holdC = 25;
 /** A line below this share does not go bad in a way that sets the date of the whole tin. */
 const datedPercent = 1;
@@ -60,9 +60,7 @@ const keepingOf = (mix: Mix): Pick<Profile, 'keepsDays' | 'shortest' | 'keepsUnk
   const dated = knownOf(mix).filter(({ portion }) => portion.percent >= datedPercent);
   const lives = dated
     .flatMap(({ found }) =>
-      found.shelfLifeMonths
-        ? [{ id: found.id, days: Math.round(found.shelfLifeMonths.low * daysAMonth) }]
-        : [],
+      found.shelfLifeMonths ? [{ id: found.id, days: shelfLifeDays(found.shelfLifeMonths.low) }] : [],
     )
     .sort((a, b) => a.days - b.days);
   const [first] = lives;
