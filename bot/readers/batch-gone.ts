@@ -16,7 +16,7 @@ const verbs: readonly (readonly [How, RegExp])[] = [
   ],
   [
     'kept',
-    /\b(?:keep|kept|retain|retained|put aside|set aside|put by)\b|\bretention\b|\b(?:reference|control) sample\b/i,
+    /\b(?:keep|kept|retain|retained|put aside|set aside|put by)\b|\b(?:put|set)\b.{1,40}\baside\b|\bretention\b|\b(?:reference|control) sample\b/i,
   ],
   ['sold', /\bsold\b/i],
   [

@@ -9,6 +9,7 @@ import { asksOrPlans, type BenchText, readBenchText } from './bench-text.ts';
 import { takeRemembered } from './body.ts';
 import { containerWord } from './cost-prices.ts';
 import type { DaySaid } from './days.ts';
+import { withHouseOils } from './house-oil.ts';
 import { leftover } from './leftover.ts';
 import type { LotSaid } from './lots.ts';
 import { looseWords, readScale, type ScaleReading } from './scale-reading.ts';
@@ -155,7 +156,8 @@ export const claimPour = (reading: Reading): Claim | undefined => {
   if (!isPour(reading, bench)) return undefined;
   const { figures, items } = takePourFigures(bench.rest);
   const { last: _last, ...bare } = bench.rest;
-  const board = boardOf(bench.rest.items.filter((item) => !items.includes(item)));
+  const left = bench.rest.items.filter((item) => !items.includes(item));
+  const board = boardOf(withHouseOils(left, reading.bench, bench.lots));
   const weighed = takeWeighed(board, reading);
   const read = readScale({ ...bare, items: free(board) });
   const trouble = bench.trouble ?? read.trouble ?? askedBack(bench);

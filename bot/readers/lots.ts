@@ -60,8 +60,9 @@ const isAmountLike = (list: readonly Token[], at: number, next: number): boolean
 const isPlainWord = (reading: Reading, at: number, next: number): boolean => {
   const token = reading.tokens[at];
   if (token?.kind !== 'word' || next !== at + 1) return false;
-  if (token.text === token.text.toUpperCase() && token.text.length > 2) return false;
-  if (letterOf(token.word) !== letters.unknown || token.word.length < 3) return true;
+  const unknown = letterOf(token.word) === letters.unknown;
+  if (token.text === token.text.toUpperCase() && token.text.length > (unknown ? 1 : 2)) return false;
+  if (!unknown || token.word.length < 3) return true;
   const item = reading.items.find((each) => each.from <= token.from && each.to >= token.to);
   const wider = item !== undefined && item.to > token.to;
   return item !== undefined && (wider || (item.letter !== letters.unknown && item.misspelt === undefined));

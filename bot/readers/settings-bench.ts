@@ -12,7 +12,7 @@ const zones: readonly string[] = Intl.supportedValuesOf('timeZone');
 const plainKey = (name: string): string => name.toLowerCase().replace(/[\s_-]+/g, '');
 
 const zoneCue =
-  /\b(?:our |the |my |group's )?time[ -]?zone\b(?:\s+(?:to|is|as|in|of|for|us|set))*\s*[:=]?\s*([A-Za-z][A-Za-z_+/-]*(?:[ -]?[A-Za-z]+){0,2}(?:[+-]\d{1,2})?)/i;
+  /\b(?:our |the |my |group's )?time[ -]?zone\b(?:\s+(?:to|is|as|in|of|for|us|set)\b)*\s*[:=]?\s*([A-Za-z][A-Za-z_+/-]*(?:[ -]?[A-Za-z]+){0,2}(?:[+-]\d{1,2})?)/i;
 
 /** "Europe/Lisbon" however it is cased, "Lisbon" where only one zone ends so, "UTC". */
 const zoneOf = (said: string): string | undefined => {

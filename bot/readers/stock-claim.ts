@@ -15,7 +15,7 @@ const stockWord = /\b(?:stock|stocks|inventory|on the shelf|in the cupboard)\b/i
 const leftWord =
   /\bhow (?:much|many)\b.*\b(?:left|have|got|remain(?:s|ing)?|there)\b|\b(?:do|have) we (?:still )?(?:have|got) (?:any|enough|some)?\b|\bis there any\b.*\bleft\b|\bany\b.*\bleft\b/i;
 const lowWord =
-  /\b(?:running|run|getting) (?:low|short|out)\b|\bwhat(?:'s| is) low\b|\blow (?:on|in) stock\b|\blow[- ]stock\b|\bwhat (?:do we )?need to (?:re)?(?:buy|order|stock)\b/i;
+  /\b(?:running|run|getting) (?:low|short|out)\b|\bwhat(?:'s| is) low\b|\blow (?:on|in) stock\b|\b(?:low|short) (?:on|of) (?:any|some)thing\b|\blow[- ]stock\b|\bwhat (?:do we )?need to (?:re)?(?:buy|order|stock)\b/i;
 
 const isPlain = ({ bench }: BenchText): boolean => {
   const items = bench.rest.items.filter(({ letter }) => letter !== 'i' && letter !== '?');

@@ -42,7 +42,7 @@ const countCue =
 const emptyCue =
   /\b(?:is empty|used up|all gone|is gone|finished|is out|run out|ran out|none left|empty now|emptied)\b/i;
 const wasteCue =
-  /\b(?:threw|thrown|throw|binned|wasted|waste|discarded|spilled|spilt|chucked|poured away|tipped)\b/i;
+  /\b(?:threw|thrown|throw|lost|binned|wasted|waste|discarded|spilled|spilt|chucked|poured away|tipped)\b/i;
 const useCue = /\b(?:used|took|taken|use up|gave away)\b/i;
 
 type Fields = Readonly<Record<string, unknown>>;

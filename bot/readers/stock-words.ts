@@ -4,7 +4,7 @@ export const boughtExample = 'bought 500 g beeswax lot K12, best before 2027-03,
 
 /** Any of these, or a lot code, has to be in a message about the stock. */
 export const stockCues =
-  `bought buy got received ordered stock stocked picked fetched collected restocked purchased lot lots low warn alert mark left opened open strained infused used use threw thrown binned wasted discarded spilled
+  `bought buy got received ordered stock stocked took taken lost picked fetched collected restocked purchased lot lots low warn alert mark left opened open strained infused used use threw thrown binned wasted discarded spilled
   spilt adjust really count counted weighed empty finished delivery arrived delivered have has best expires note notes bb bbe inventory shelf gone
   running remaining poured rancid restock reorder`.split(/\s+/);
 
@@ -20,7 +20,7 @@ export const boughtWords = words(`
 export const listWords = words(`
   stock show list see what which do we have got our the my all is are there in on shelf left how much many still any of level levels stocks lot lots and with inventory ingredients
   ingredient current currently please every everything now today us have's available remaining remain supply supplies kept it them any for a an check prices price cost
-  expired open opened to past date dates i has running low short get out total grams need restock reorder buy order to`);
+  expired open opened to past date dates i has running low short get out total grams need restock reorder buy order to anything something`);
 
 const missing = (text: string): Trouble => ({ code: 'missing', text });
 

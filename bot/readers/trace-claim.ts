@@ -3,6 +3,7 @@ import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts'
 import { batchMeant, type Meant } from './batch-meant.ts';
 import { type BenchReading, readBench } from './bench-reading.ts';
 import { leftover } from './leftover.ts';
+import { lotsIn } from './lots.ts';
 import { boardOf } from './target.ts';
 import { traceCues, traceWeakCues, traceWords } from './trace-words.ts';
 
@@ -34,11 +35,12 @@ const tracedBefore = ({ last }: Reading): string | undefined =>
 const saysBatch = ({ text }: Reading, { lots: [said] }: BenchReading): boolean =>
   said !== undefined && /^batch\b/i.test(text.slice(said.from, said.to));
 
-/** A lot code that stands alone, right after a trace. */
+/** A lot code that stands alone, right after a trace; "lot K12" alone is a look at the shelf. */
 const isNext = (reading: Reading, bench: BenchReading): boolean =>
   reading.last?.topic === 'trace' &&
   bench.lots.length === 1 &&
   !saysBatch(reading, bench) &&
+  (bench.lots[0]?.cued === false || /\p{L}/u.test(bench.rest.text)) &&
   /^[\W_]*(?:(?:and|or|what about|how about|same for|for|now)[\W_]*)*$/i.test(bench.rest.text);
 
 /** "Where is it", "who has it": of the batch spoken of before these are enough. */
@@ -89,7 +91,8 @@ export const claimTrace = (reading: Reading): Claim | undefined => {
     !strong &&
     reading.bench.batches.size === 0 &&
     reading.bench.lots.size === 0 &&
-    !/\bbatch|\blot\b|\bout\b|\bour\b/i.test(reading.text)
+    !/\bbatch|\blot\b|\bout\b|\bour\b/i.test(reading.text) &&
+    lotsIn(reading).length === 0
   )
     return undefined;
   const bench = readBench(reading);

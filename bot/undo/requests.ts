@@ -40,3 +40,44 @@ export const latestEntry = async (
   }
   return undefined;
 };
+
+/** What an undoing took back: the number of that request's first entry. */
+const undoneBy = ({ event }: BookEntry): number | undefined =>
+  event.kind === 'parts-put' && event.because.why === 'undo' ? event.because.of : undefined;
+
+async function* backwards(book: Book): AsyncGenerator<BookEntry> {
+  for (let to = book.state.seq; to > 0; to -= piece)
+    yield* (await book.entries(Math.max(1, to - piece + 1), to)).toReversed();
+}
+
+/** The latest change that fits and still stands: undoings are stepped over with what they took back. */
+export const latestStanding = async (
+  book: Book,
+  fits: (entry: BookEntry) => boolean,
+): Promise<BookEntry | undefined> => {
+  const gone = new Set<number>();
+  for await (const entry of backwards(book)) {
+    if (gone.has(entry.first ?? entry.seq)) continue;
+    const of = undoneBy(entry);
+    if (of !== undefined) gone.add(of);
+    else if (fits(entry)) return entry;
+  }
+  return undefined;
+};
+
+/** The latest undoing that fits and was not taken back itself, if no other change that fits came after it. */
+export const latestUndoing = async (
+  book: Book,
+  fits: (entry: BookEntry) => boolean,
+): Promise<BookEntry | undefined> => {
+  const gone = new Set<number>();
+  for await (const entry of backwards(book)) {
+    if (gone.has(entry.first ?? entry.seq) || !fits(entry)) continue;
+    const of = undoneBy(entry);
+    const target = of === undefined ? undefined : await book.entry(of);
+    if (of === undefined || !target) return undefined;
+    if (undoneBy(target) === undefined) return entry;
+    gone.add(of);
+  }
+  return undefined;
+};

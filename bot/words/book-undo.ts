@@ -8,7 +8,7 @@ import { changeKinds } from '../readers/book-words.ts';
 import type { Tools } from '../topic.ts';
 import type { BookWish } from '../topics/book.ts';
 import { isAbout } from '../undo/about.ts';
-import { isUndoable, latestEntry, requestAt } from '../undo/requests.ts';
+import { isUndoable, latestEntry, latestStanding, latestUndoing, requestAt } from '../undo/requests.ts';
 import { type UndoDone, type UndoRefused, undoRequest } from '../undo/undo.ts';
 import { keepEverything } from './book-forget.ts';
 import { EntryNames } from './book-names.ts';
@@ -33,7 +33,9 @@ const target = async (wish: BookWish, tools: Tools): Promise<Result<Entries, Tro
     isUndoable(entry) &&
     (kinds === undefined || kinds.includes(entry.event.kind)) &&
     (wish.about === undefined || isAbout(entry.event, wish.about, names));
-  const found = await latestEntry(book, book.state.seq, fits);
+  const plain = kinds === undefined && wish.about === undefined;
+  // "undo" said twice takes back two changes; the change that is named may be an undoing.
+  const found = plain ? await latestStanding(book, fits) : await latestEntry(book, book.state.seq, fits);
   if (found) return ok(await requestAt(book, found.seq));
   const what = wish.kind === undefined && wish.about === undefined ? 'nothing' : 'no such change';
   const problem = nothing(
@@ -160,13 +162,8 @@ export const undoLast = async (wish: BookWish, tools: Tools): Promise<Answer | T
 /** Takes back the member's last undoing, if nothing of theirs came after it. */
 export const redoLast = async (tools: Tools): Promise<Answer | Trouble> => {
   const { book, member } = tools;
-  const last = await latestEntry(
-    book,
-    book.state.seq,
-    (entry) => entry.who === member.id && isUndoable(entry),
-  );
-  if (last?.event.kind === 'parts-put' && last.event.because.why === 'undo')
-    return undoLast({ action: 'undo' }, tools);
+  const last = await latestUndoing(book, (entry) => entry.who === member.id && isUndoable(entry));
+  if (last) return undoLast({ action: 'undo', entry: last.seq }, tools);
   return nothing(
     'Your last change was not an undoing, so there is nothing to do again. "undo" takes back a change.',
   );

@@ -2,9 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { openKeeper } from '../../bot/book/keeper-open.ts';
 import { openStore } from '../../bot/book/store.ts';
 import { lotKey } from '../../core/bench/codes.ts';
-import { sumG } from '../../core/bench/exact.ts';
-import type { Bench } from '../../core/bench/state.ts';
 import { benchOf } from '../../core/book.ts';
+import { balances } from '../helpers/balances.ts';
 import { freshFolder, runChild, type Said } from '../helpers/book.ts';
 
 /** The nightly run sets 200. */
@@ -20,18 +19,6 @@ const pourAndKill = async (folder: string): Promise<readonly Said[]> => {
   const { said, signal, errors } = await child.ended;
   expect([signal, errors]).toEqual(['SIGKILL', '']);
   return said.filter(({ saved }) => saved !== undefined);
-};
-
-/** No batch without its draw-down: what was bought is what is left and what the batches drew, to the milligram. */
-const balances = (bench: Bench): void => {
-  for (const lot of bench.lots.values()) {
-    const drawn = [...bench.batches.values()].flatMap(({ lines }) => lines.flatMap(({ draws }) => draws));
-    const ours = drawn.filter((draw) => lotKey(draw.lot) === lotKey(lot.lot)).map(({ grams }) => grams);
-    expect(sumG([lot.leftG, ...ours])).toBe(lot.gotG);
-  }
-  for (const { lines } of bench.batches.values())
-    for (const { grams, draws, shortG = 0 } of lines)
-      expect(sumG([...draws.map((draw) => draw.grams), shortG])).toBe(grams);
 };
 
 describe('killed while batches are poured', () => {
