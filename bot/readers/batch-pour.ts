@@ -140,10 +140,20 @@ const wishOf = ({ reading, text }: Told, read: ScaleReading, body: Body, codes: 
   };
 };
 
+/** "10 tins of Beeswax dream": one ingredient with a word that nobody knows is a recipe's name, not a recipe. */
+const namedAlone = (wish: Wish, { board }: ScaleReading, aside: readonly string[]): string | undefined => {
+  const lines = Array.isArray(wish.lines) ? wish.lines : [];
+  if (lines.length !== 1 || aside.length === 0) return undefined;
+  const name = board.items.find(({ letter }) => letter === 'i')?.word;
+  return [name, ...aside].flatMap((each) => each ?? []).join(' ');
+};
+
 const settle = (told: Told, read: ScaleReading, wish: Wish, assumed: readonly string[]): Claim => {
   const rest = leftover(read.board, pourWords, true);
   if (rest.blocking.length > 0) return refuse(notInPour(rest.blocking.map(({ word }) => word)), 3.3);
   if (wish.count === undefined) return refuse(howManyPoured, 3.3, wish);
+  const lone = namedAlone(wish, read, rest.aside);
+  if (lone !== undefined) return refuse(unknownRecipe(lone), 3.3, wish);
   const { days } = told.text.bench;
   const aside = rest.aside.length > 0 ? [`I set aside "${rest.aside.join('", "')}".`] : [];
   return claim(wish, 3.4, [...assumed, ...days.flatMap((day) => day.assumed ?? []), ...aside]);
