@@ -46,17 +46,12 @@ const isNext = (reading: Reading, bench: BenchReading): boolean =>
 /** "Where is it", "who has it": of the batch spoken of before these are enough. */
 const asksOfIt = /\b(?:where|who)\b|\bmade (?:from|of|with)\b/i;
 
-/** "What is in batch 26-BAFO" asks for its sheet too; of its lots, or what went into it, is asked here. */
-const isSheetOfBatch = (reading: Reading, bench: BenchReading): boolean =>
-  saysBatch(reading, bench) && /^\W*what(?:'s| is| was)? in\b/i.test(reading.text);
-
-const ofMeant = (found: Meant, reading: Reading, bench: BenchReading, strong: boolean): Claim | undefined => {
+const ofMeant = (found: Meant, reading: Reading, strong: boolean): Claim | undefined => {
   const named = found.said !== undefined;
   if (found.trouble) return strong || named ? refuse(found.trouble, 2.4) : undefined;
   if (found.lot === undefined) return strong ? refuse(ofWhat, 2) : undefined;
   if (!named && !strong && !asksOfIt.test(reading.text)) return undefined;
-  const weight = isSheetOfBatch(reading, bench) ? 2.9 : 3.1;
-  return claim({ lot: found.lot }, named ? weight : 2.5, found.assumed);
+  return claim({ lot: found.lot }, named ? 3 : 2.5, found.assumed);
 };
 
 const withSheet = (made: Claim | undefined): Claim | undefined =>
@@ -66,7 +61,7 @@ const settle = (reading: Reading, bench: BenchReading, strong: boolean): Claim |
   const sheet = asksSheet.test(bench.rest.text);
   const before = bench.lots.length === 0 && sheet ? tracedBefore(reading) : undefined;
   if (before !== undefined) return claim({ lot: before, sheet: true }, 3);
-  const made = ofMeant(meant(reading, bench), reading, bench, strong);
+  const made = ofMeant(meant(reading, bench), reading, strong);
   return sheet ? withSheet(made) : made;
 };
 
