@@ -1,7 +1,7 @@
 import type { Bench } from '../core/bench/state.ts';
 import { type BookState, benchOf } from '../core/book.ts';
 import { ingredients } from '../core/ingredients.ts';
-import { nameKey } from '../core/names.ts';
+import { nameKey, nameWords } from '../core/names.ts';
 import type { Completion, Topic } from './topic.ts';
 
 /** The platform shows at most this many. */
@@ -9,60 +9,123 @@ const mostChoices = 25;
 
 interface Candidate {
   readonly name: string;
-  /** The keys it is found by: its own name's and those of its other names. */
-  readonly keys: readonly string[];
+  /** What it is found by: its own name, and its other names. */
+  readonly own: readonly string[];
+  readonly other: readonly string[];
 }
 
-/** Ingredient names are the same for everyone, so they are keyed once, at the first completion. */
-let ingredientCandidates: readonly Candidate[] | undefined;
+/**
+ * A name as it is typed, letter by letter, and as names are compared: the first completes "beesw", the second finds "shea
+ * butters" and "sheabutter".
+ */
+const formsOf = (name: string): readonly string[] => [...new Set([nameWords(name).join(' '), nameKey(name)])];
 
-const ofIngredients = (): readonly Candidate[] => {
-  ingredientCandidates ??= ingredients.map(({ name, names, inci }) => ({
-    name,
-    keys: [name, ...names, inci].map(nameKey),
-  }));
-  return ingredientCandidates;
+/** Comparing by the rules of a language is what costs most here, so the rules are looked up once. */
+const order = new Intl.Collator('en');
+
+/** In the order they are offered among equals. */
+const byName = (list: readonly Candidate[]): readonly Candidate[] =>
+  list.toSorted((a, b) => order.compare(a.name, b.name));
+
+/** What is made of a part of the book is made once for as long as that part stands unchanged. */
+const madeOnce = <P extends object>(
+  make: (part: P) => readonly Candidate[],
+): ((part: P) => readonly Candidate[]) => {
+  const made = new WeakMap<P, readonly Candidate[]>();
+  return (part) => {
+    const before = made.get(part);
+    if (before) return before;
+    const list = make(part);
+    made.set(part, list);
+    return list;
+  };
 };
 
-const ofRecipes = new WeakMap<object, readonly Candidate[]>();
+// Ingredient names are the same for everyone, so they are keyed once, at the first completion.
+const ofIngredients = madeOnce((all: typeof ingredients) =>
+  byName(
+    all.map(({ name, names, inci }) => ({
+      name,
+      own: formsOf(name),
+      other: [...names, inci].flatMap(formsOf),
+    })),
+  ),
+);
 
-const recipesOf = (state: BookState): readonly Candidate[] => {
-  const before = ofRecipes.get(state.recipes);
-  if (before) return before;
-  const list = Object.values(state.recipes).map(({ name }) => ({
-    name,
-    keys: [nameKey(name)],
-  }));
-  ofRecipes.set(state.recipes, list);
-  return list;
-};
+const ofRecipes = madeOnce((recipes: BookState['recipes']) =>
+  byName(Object.values(recipes).map(({ name }) => ({ name, own: formsOf(name), other: [] }))),
+);
 
-/** 3 for a name that starts so, 2 for a word in it that does, 1 for anywhere inside, 0 for none. */
-const keyRank = (key: string, typed: string): number => {
-  if (key.startsWith(typed)) return 3;
-  if (key.includes(` ${typed}`)) return 2;
-  return key.includes(typed) ? 1 : 0;
-};
-
-const rank = (candidate: Candidate, typed: string): number =>
-  candidate.keys.reduce((best, key, index) => Math.max(best, keyRank(key, typed) * (index === 0 ? 2 : 1)), 0);
+const ofTopics = madeOnce((topics: readonly Topic[]) =>
+  byName(topics.map(({ name }) => ({ name, own: [name], other: [] }))),
+);
 
 /** Lots or batches looked through, the latest first: whoever wants an old one types its whole code. */
 const mostCoded = 5000;
 
-/** Codes of lots or batches, found by their letters and digits. */
-const coded = (items: Bench['lots'] | Bench['batches']): readonly Candidate[] =>
+/** Codes of lots or batches, found by their letters and digits; the latest first. */
+const coded = madeOnce((items: Bench['lots'] | Bench['batches']) =>
   [...(items as Iterable<[string, { readonly lot: string }]>)]
     .slice(-mostCoded)
-    .map(([key, { lot }]) => ({ name: lot, keys: [nameKey(lot), key.toLowerCase()] }));
+    .reverse()
+    .map(([key, { lot }]) => ({ name: lot, own: [...formsOf(lot), key.toLowerCase()], other: [] })),
+);
 
-const candidatesOf = (state: BookState, topics: readonly Topic[], kind: Completion): readonly Candidate[] => {
-  if (kind === 'topic') return topics.map(({ name }) => ({ name, keys: [name] }));
-  if (kind === 'ingredient') return ofIngredients();
-  if (kind === 'recipe') return recipesOf(state);
-  if (kind === 'batch') return coded(benchOf(state).batches);
-  if (kind === 'lot') return coded(benchOf(state).lots);
-  return [...recipesOf(state), ...ofIngredients()];
+const candidatesOf = (
+  state: BookState,
+  topics: readonly Topic[],
+  kind: Completion,
+): readonly (readonly Candidate[])[] => {
+  const { lots, batches } = benchOf(state);
+  switch (kind) {
+    case 'topic':
+      return [ofTopics(topics)];
+    case 'ingredient':
+      return [ofIngredients(ingredients)];
+    case 'recipe':
+      return [ofRecipes(state.recipes)];
+    case 'recipe-or-ingredient':
+      return [ofRecipes(state.recipes), ofIngredients(ingredients)];
+    case 'batch':
+      return [coded(batches)];
+    case 'lot':
+    case 'lots':
+      return [coded(lots)];
+    case 'lot-or-batch':
+      return [coded(batches), coded(lots)];
+  }
+};
+
+/** 3 for a name that starts so, 2 for a word in it that does, 1 for anywhere inside, 0 for none. */
+const keyRank = (key: string, typed: string): number => {
+  const at = key.indexOf(typed);
+  if (at <= 0) return at === 0 ? 3 : 0;
+  return key.includes(` ${typed}`) ? 2 : 1;
+};
+
+const bestRank = (keys: readonly string[], typed: readonly string[]): number => {
+  let best = 0;
+  for (const key of keys) for (const one of typed) best = Math.max(best, keyRank(key, one));
+  return best;
+};
+
+/** Own names count twice: 6 is the best there is. */
+const mostRank = 6;
+
+const rank = ({ own, other }: Candidate, typed: readonly string[]): number => {
+  const best = bestRank(own, typed) * 2;
+  return best > 3 || other.length === 0 ? best : Math.max(best, bestRank(other, typed));
+};
+
+/** The best of a sorted list, in its own order among equals: one walk, no sorting. */
+const bestOf = (lists: readonly (readonly Candidate[])[], said: string): readonly string[] => {
+  const typed = formsOf(said).filter((form) => form !== '');
+  const ranked = Array.from({ length: mostRank + 1 }, (): string[] => []);
+  for (const candidate of lists.flat()) {
+    const of = ranked[typed.length === 0 ? 1 : rank(candidate, typed)];
+    if (of && of.length < mostChoices) of.push(candidate.name);
+  }
+  return ranked.slice(1).reverse().flat().slice(0, mostChoices);
 };
 
 /** Names that complete what is typed, best first: own names before other names, starts before middles. */
@@ -72,14 +135,8 @@ export const complete = (
   kind: Completion,
   typed: string,
 ): readonly string[] => {
-  const key = nameKey(typed.slice(0, 100));
-  return candidatesOf(state, topics, kind)
-    .map((candidate) => ({
-      name: candidate.name,
-      rank: key === '' ? 1 : rank(candidate, key),
-    }))
-    .filter((candidate) => candidate.rank > 0)
-    .toSorted((a, b) => b.rank - a.rank || a.name.localeCompare(b.name, 'en'))
-    .slice(0, mostChoices)
-    .map((candidate) => candidate.name);
+  // Of a list, what is typed last is completed and the rest stays.
+  const [, before = '', last = typed] = kind === 'lots' ? (/^(.*,\s*)?([^,]*)$/s.exec(typed) ?? []) : [];
+  const found = bestOf(candidatesOf(state, topics, kind), last.slice(0, 100));
+  return found.map((name) => before + name);
 };

@@ -38,7 +38,16 @@ export interface Example {
   readonly bench?: true;
 }
 
-export type Completion = 'recipe' | 'ingredient' | 'recipe-or-ingredient' | 'topic' | 'batch' | 'lot';
+/** What completes an option. `lots` is a list of codes, the last of which is completed; `lot-or-batch` either of them. */
+export type Completion =
+  | 'recipe'
+  | 'ingredient'
+  | 'recipe-or-ingredient'
+  | 'topic'
+  | 'batch'
+  | 'lot'
+  | 'lots'
+  | 'lot-or-batch';
 export type { SlashValues } from './forms/form.ts';
 
 /**

@@ -16,7 +16,7 @@ export interface NextMenu {
 /** Platform limits: characters of a button's label and of a menu's texts, buttons in one row, options of a menu, rows. */
 const maxLabelLength = 80;
 const maxMenuLabelLength = 100;
-const maxButtons = 5;
+export const maxButtons = 5;
 const maxOptions = 25;
 const maxRows = 5;
 

@@ -29,7 +29,12 @@ export interface Unfinished {
 }
 
 const signals = ['SIGTERM', 'SIGINT', 'SIGHUP'] as const;
-const heard = [Events.InteractionCreate, Events.MessageCreate, Events.ShardReconnecting] as const;
+const heard = [
+  Events.InteractionCreate,
+  Events.MessageCreate,
+  Events.GuildCreate,
+  Events.ShardReconnecting,
+] as const;
 
 /**
  * Leaves once, by `stop`, at a signal, or when the platform closes the connection in a way that no new attempt can

@@ -22,6 +22,7 @@ import { onMessage } from './messages.ts';
 import { registerCommands } from './register.ts';
 import { seenIds } from './seen.ts';
 import { ChatStartError, place, ShutOutError, startError } from './start-error.ts';
+import { welcomeGroups } from './welcome.ts';
 
 export interface DiscordOptions {
   readonly token: string;
@@ -102,6 +103,7 @@ export const startDiscord = async (options: DiscordOptions): Promise<RunningChat
   const pace = { ...defaultPace, ...options.pace };
   const client = chatClient(apiUrl, shard);
   const busy = new Set<Promise<void>>();
+  const notes = options.notes ?? memoryNotes();
   listen(
     client,
     {
@@ -111,9 +113,7 @@ export const startDiscord = async (options: DiscordOptions): Promise<RunningChat
       pace,
       apiUrl,
       gate: gate({ ...defaultLimits, ...options.limits }, () => busy.size),
-      longIds: longIds(options.notes ?? memoryNotes(), (fault) =>
-        log.error('chat.id-not-kept', faultFields(fault, 'info')),
-      ),
+      longIds: longIds(notes, (fault) => log.error('chat.id-not-kept', faultFields(fault, 'info'))),
       clock: Date.now,
     },
     busy,
@@ -132,6 +132,7 @@ export const startDiscord = async (options: DiscordOptions): Promise<RunningChat
   if (typeof here === 'string') throw new ChatStartError(`Stopped before ${place(apiUrl)} let me in.`);
   // The commands are the same for all: one registers them.
   if (shard.index === 0) await register(here, options);
+  await welcomeGroups(here, notes, log);
   reminding = await options.remind?.(dailySender(here, log));
   const guilds = here.guilds.cache.size;
   const invite = inviteLink(here.application.id);

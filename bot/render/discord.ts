@@ -1,5 +1,5 @@
 import type { Answer, AnswerFile, Block, Reply, Warning } from '../answer.ts';
-import { type NextButton, type NextMenu, nextButtons, nextMenu } from '../discord/buttons.ts';
+import { maxButtons, type NextButton, type NextMenu, nextButtons, nextMenu } from '../discord/buttons.ts';
 import { chatText, codeText, sourceText } from '../discord/escape.ts';
 import { type Piece, pages } from '../discord/pages.ts';
 import { clean } from './clean.ts';
@@ -168,6 +168,14 @@ const notSent = (files: readonly AnswerFile[]): ChatMessage[] =>
     files: [],
   }));
 
+/** Buttons for the next steps; a few choices are buttons too, more of them a menu. */
+const goingOn = ({ next = [], choices }: Answer): Pick<ChatMessage, 'buttons' | 'menu'> => {
+  const few = choices !== undefined && choices.steps.length + next.length <= maxButtons;
+  return few
+    ? { buttons: nextButtons([...next, ...choices.steps]) }
+    : { buttons: nextButtons(next), menu: nextMenu(choices) };
+};
+
 /** The last text message carries the buttons and the first files, so that they stand under what they belong to. */
 const assembled = ({ texts, files }: Written, answer: Answer): readonly ChatMessage[] => {
   const offered = [...files, ...(answer.files ?? [])];
@@ -178,8 +186,7 @@ const assembled = ({ texts, files }: Written, answer: Answer): readonly ChatMess
     ...texts.slice(0, -1).map((text) => ({ text, buttons: [], files: [] })),
     {
       text: last,
-      buttons: nextButtons(answer.next ?? []),
-      menu: nextMenu(answer.choices),
+      ...goingOn(answer),
       files: first?.files ?? [],
     },
     ...more,

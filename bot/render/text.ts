@@ -54,7 +54,9 @@ const fileLines = (files: readonly SavedFile[]): Paragraph =>
   files.map(({ name, path }) => `File ${cleanLine(name)}: ${clean(path)}`);
 
 const nextLines = (answer: Answer, width: number): Paragraph =>
-  (answer.next ?? []).flatMap(({ say }) => wrap(`Next, say: ${cleanLine(say)}`, width, '  '));
+  (answer.next ?? [])
+    .filter(({ form }) => !form)
+    .flatMap(({ say }) => wrap(`Next, say: ${cleanLine(say)}`, width, '  '));
 
 const answerParagraphs = (answer: Answer, look: Look): Paragraph[] => {
   const { width, style = plainStyle } = look;

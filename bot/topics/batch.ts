@@ -120,7 +120,7 @@ export const batch = topic({
       lot: z.string().max(40).optional().describe("A batch's code, for example 26-KIVO"),
       say: z.string().max(500).optional().describe('To whom, what was wrong, or the note'),
     }),
-    complete: { recipe: 'recipe', lot: 'batch' },
+    complete: { recipe: 'recipe', lot: 'batch', lots: 'lots' },
     form: pourForm,
     say: spoken,
   },

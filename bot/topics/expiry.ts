@@ -75,6 +75,7 @@ export const expiry = topic({
       used_up: z.string().max(40).optional().describe('A lot or batch that is used up'),
       again: z.string().max(40).optional().describe('A lot or batch to be asked about again in a week'),
     }),
+    complete: { done: 'lot-or-batch', used_up: 'lot-or-batch', again: 'lot-or-batch' },
     say: spoken,
   },
   writes: ({ action }) => action === 'answer',

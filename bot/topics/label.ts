@@ -139,7 +139,7 @@ export const label = topic({
       region: z.enum(regions).optional().describe('Whose rules, if not your group’s'),
       lot: z.string().max(40).optional().describe('Lot number to print'),
     }),
-    complete: { of: 'recipe' },
+    complete: { of: 'recipe', lot: 'batch' },
     say: spoken,
   },
   read: claimLabel,

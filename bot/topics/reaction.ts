@@ -55,6 +55,7 @@ export const reaction = topic({
       what: z.string().max(500).optional().describe('What happened, in their words'),
       contact: z.string().max(200).optional().describe('How to reach them, only if they want that'),
     }),
+    complete: { lot: 'batch' },
     say: spoken,
   },
   writes: ({ action }) => action === 'note' || action === 'follow',

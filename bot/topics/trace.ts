@@ -34,6 +34,7 @@ export const trace = topic({
       lot: z.string().max(40).optional().describe('A lot on the shelf, or a batch; none: all that is out'),
       sheet: z.boolean().optional().describe('Make the recall sheet, to print'),
     }),
+    complete: { lot: 'lot-or-batch' },
     say: spoken,
   },
   read: claimTrace,

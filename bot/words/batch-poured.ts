@@ -58,6 +58,7 @@ export const batchSteps = (batch: Batch, tools: Tools): NextStep[] => [
   ...lossStep(batch, tools),
   { label: 'Keep one', say: `keep one of ${batch.lot}` },
   { label: `Show ${batch.lot}`, say: `batch ${batch.lot}` },
+  { label: 'Labels', say: `labels for batch ${batch.lot}` },
 ];
 
 const versionText = (batch: Batch, state: BookState): string => {

@@ -171,6 +171,9 @@ export const listBatches = (wish: BatchWish, tools: Tools): Answer => {
     blocks: shown.length === 0 ? [text(nothing(wish))] : [batchTable(shown, today), ...more, ...look],
     figures: listFigures(shown, all.length),
     warnings: shown.length === 0 ? [] : [localRules],
-    ...(shown[0] ? { next: [{ label: `Show ${shown[0].lot}`, say: `batch ${shown[0].lot}` }] } : {}),
+    choices: {
+      label: 'Show a batch',
+      steps: shown.map(({ lot, name }) => ({ label: `${lot} ${name}`, say: `batch ${lot}` })),
+    },
   };
 };

@@ -48,7 +48,24 @@ export const recipeFigures = (
 
 export const by = (tools: Tools) => ({ who: tools.member.id, at: tools.at });
 
-export const next = (name: string): NextStep[] => [
+/** A line as it is typed; the figure is written out whole, so that nothing changes when it is read again. */
+const typedLine = (line: RecipeLine): string =>
+  line.unit === 'rest' && line.amount > 0
+    ? `${nameOfLine(line)} to ${line.amount}`
+    : `${line.unit === 'rest' ? 'the rest' : unitText(line).replace(/^\S+/, String(line.amount))} ${nameOfLine(line)}`;
+
+/** The lines of a recipe as a member would type them, one below the other. */
+export const typedLines = (lines: readonly RecipeLine[]): string => lines.map(typedLine).join('\n');
+
+const editStep = (name: string, lines: readonly RecipeLine[]): NextStep => ({
+  label: 'Change it',
+  say: `save recipe ${name}: ${lines.map(typedLine).join(', ')}`,
+  form: { name: 'recipe', filled: { name, lines: typedLines(lines) } },
+});
+
+/** What to do with a saved recipe; with its lines where they are the latest, so that they can be changed. */
+export const next = (name: string, lines?: readonly RecipeLine[]): NextStep[] => [
   { label: '24 × 15 ml', say: `scale "${name}" to 24 tins of 15 ml` },
   { label: '500 g', say: `scale "${name}" to 500 g` },
+  ...(lines ? [editStep(name, lines)] : []),
 ];

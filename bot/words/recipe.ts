@@ -38,7 +38,7 @@ const show = async (saved: SavedRecipe, wish: RecipeWish, tools: Tools): Promise
     blocks: [linesTable(lines)],
     figures: recipeFigures(saved.name, version, lines),
     warnings: [localRules],
-    next: next(saved.name),
+    next: next(saved.name, version === latest ? lines : undefined),
   };
 };
 
@@ -166,16 +166,10 @@ const list = (tools: Tools): Answer => {
       count: all.length,
     },
     warnings: [],
-    ...(shown[0]
-      ? {
-          next: [
-            {
-              label: `Show ${shown[0].name}`,
-              say: `show recipe "${shown[0].name}"`,
-            },
-          ],
-        }
-      : {}),
+    choices: {
+      label: 'Show a recipe',
+      steps: shown.map(({ name }) => ({ label: name, say: `show recipe "${name}"` })),
+    },
   };
 };
 

@@ -140,15 +140,32 @@ const warnings = (scaled: Scaled): Warning[] => [
   localRules,
 ];
 
-const nextSteps = (wish: ScaleWish, name: string | undefined): NextStep[] => {
+/** Counts to go on with: twice as many, half as many. */
+const countSteps = (count: number, say: (count: number) => string): NextStep[] =>
+  [count * 2, Math.max(1, Math.round(count / 2))]
+    .filter((other) => other !== count)
+    .map((other) => ({ label: other === 1 ? '1 tin' : `${other} tins`, say: say(other) }));
+
+const nextSteps = (wish: ScaleWish, name: string | undefined, lines: readonly RecipeLine[]): NextStep[] => {
   if (!name || wish.count === undefined || !wish.size) return [];
-  const say = (count: number) => `scale "${name}" to ${count} tins of ${sizeText(wish)}`;
-  const counts = [wish.count * 2, Math.max(1, Math.round(wish.count / 2))];
+  const tins = (count: number): string => `${count} tins of ${sizeText(wish)}`;
+  const [first] = lines;
   return [
-    ...counts
-      .filter((count) => count !== wish.count)
-      .map((count) => ({ label: count === 1 ? '1 tin' : `${count} tins`, say: say(count) })),
-    { label: 'Show recipe', say: `show recipe "${name}"` },
+    ...countSteps(wish.count, (count) => `scale "${name}" to ${tins(count)}`),
+    {
+      label: 'Record this pour',
+      say: `poured ${tins(wish.count)} of "${name}" today`,
+      form: { name: 'batch', filled: { recipe: name, make: tins(wish.count) } },
+    },
+    { label: 'Labels', say: `labels for "${name}", ${tins(wish.count)}` },
+    ...(first
+      ? [
+          {
+            label: `Swap ${shortName(first.ingredient)}`,
+            say: `what can replace ${shortName(first.ingredient)} in "${name}"`,
+          },
+        ]
+      : []),
   ];
 };
 
@@ -215,6 +232,6 @@ export const answerScale = (wish: ScaleWish, tools: Tools): Answer | Trouble => 
     ],
     figures: { ...figuresOf(scaled.value), ...pourFigures(pour, scaled.value.containers, byVolume) },
     warnings: warnings(scaled.value),
-    next: nextSteps(wish, recipe?.name),
+    next: nextSteps(wish, recipe?.name, lines),
   };
 };

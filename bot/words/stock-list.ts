@@ -120,6 +120,12 @@ export const listStock = (wish: StockWish, tools: Tools): Answer => {
       ...of,
     },
     warnings: [],
+    choices: {
+      label: 'Show a lot',
+      steps: lots
+        .slice(0, mostListed)
+        .map((lot) => ({ label: `${lot.lot} ${lotName(lot)}`, say: `lot ${lot.lot}` })),
+    },
     ...(wish.prices ? { quiet: true } : {}),
   };
 };

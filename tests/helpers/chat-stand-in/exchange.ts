@@ -139,6 +139,11 @@ export class Exchange {
     return this.offered ?? [];
   }
 
+  /** Waits until there is a message or a form. */
+  async answered(ms = 5000): Promise<this> {
+    return this.#settled(() => this.form !== undefined || this.shown.length > 0, 'answer', ms);
+  }
+
   /** Waits until a form was shown. */
   async formed(ms = 5000): Promise<ShownForm> {
     await this.#settled(() => this.form !== undefined, 'form', ms);

@@ -162,11 +162,10 @@ export class StandIn {
     return this.#interact(place, (exchange, token) => buttonPressed(exchange.id, token, customId, place));
   }
 
-  /** Picks an option of a menu, by its value. */
+  /** Picks an option of a menu, by its value; resolves with the answer, or the form that is shown. */
   pick(value: string, place: Place = {}): Promise<Exchange> {
-    return this.#interact(place, (exchange, token) => optionPicked(exchange.id, token, value, place)).until(
-      1,
-    );
+    const picked = this.#interact(place, (exchange, token) => optionPicked(exchange.id, token, value, place));
+    return picked.answered();
   }
 
   /** Sends a form back; what was filled in already stays unless `fields` says otherwise. */
