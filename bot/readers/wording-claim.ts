@@ -114,7 +114,11 @@ const inQuotes = (text: string): string | undefined => {
 /** "Put honey in it", "sell it": something done, unless it is words or a place for words. */
 const isAction = /\b(?:put|print|sell|market|mention)$/i;
 const labelPlace = new RegExp(`\\b(?:on|in|to)\\s+(?:the|my|our|a|its|your|an)?\\s*${place}\\b`, 'i');
+const onIt = /\bput\s+(.{2,60}?)\s+on (?:it|them)\b/i;
 const isOnLabel = (text: string): boolean => {
+  // "Put SPF 10 on it": words that promise something are no lid.
+  const said = onIt.exec(text)?.[1];
+  if (said !== undefined && judgeClaim(said, 'us').matches.length > 0) return true;
   const where = labelPlace.exec(text)?.[0];
   return quoted(text) !== undefined || (where !== undefined && !/balm$/i.test(where));
 };
@@ -200,7 +204,7 @@ const labelMaking =
   /\b(?:what|which|legal|right|falling|descending) order\b|\bhow (?:do|should|must|can) (?:i|we) (?:write|put|state|print) (?:the |my |a )?(?:net|ingredients?|inci|lot|best before|weight)\b/i;
 /** "Write me a poem", "say hello to everyone": something done for people, not words on a tin. */
 const forPeople =
-  /\b(?:write|tell|say|show|print|sell)\s+(?:me|us|you|him|her)\b|\bsay (?:hello|hi|thanks|thank you|sorry|goodbye)\b/i;
+  /\b(?:write|tell|say|show|print|sell)\s+(?:me|us|you|him|her)\b|\bsay (?:(?:a|some|the) (?:prayer|word|words|few words)|hello|hi|thanks|thank you|sorry|goodbye)\b/i;
 
 const isNoWording = (text: string): boolean =>
   (labelMaking.test(text) || forPeople.test(text)) && quoted(text) === undefined;

@@ -57,6 +57,9 @@ export const unknownMaking = (said: string): Trouble => ({
 export const costsApart = missing(
   'I plan a workshop first; then ask for its cost by the number of containers, for example "cost of Fernlea hand balm for 24 tins of 15 ml".',
 );
+export const infusionApart = missing(
+  'I plan the workshop without an infusion. Ask for the oil by the number of tins, for example "24 tins of 15 ml of Fernlea hand balm, oil infused 1:8 with calendula", and for the workshop by itself.',
+);
 export const notPlaced = (words: readonly string[]): Trouble => ({
   code: 'not-understood',
   text: `I see a workshop, but not what to do about "${echo(words.slice(0, 4).join(' '))}". Ask for example "${workshopExample}".`,
