@@ -39,7 +39,7 @@ const asked: readonly (readonly [string, RegExp])[] = [
   ],
   [
     'spoiled',
-    /\b(?:is|are|has|have|how|why|my|our|the)\b.{0,50}\b(?:mou?ldy|rancid|gone off|white bloom|(?:smell|taste)(?:s|ing)? (?:of|like) (?:old |stale |wax |rotten )?(?:crayons?|nuts|putty|yeast|paint|crisps))\b|\b(?:mou?ld|bloom|fuzz)\b.{0,20}\b(?:on|in|under|inside|round|around)\b.{0,20}\b(?:balm|tins?|jar|oil|lid)\b/i,
+    /\b(?:is|are|has|have|how|why|my|our|the)\b.{0,50}\b(?:mou?ldy|rancid|gone off|white bloom|(?:smell|taste)(?:s|ing)? (?:of|like) (?:old |stale |wax |rotten )?(?:crayons?|nuts|putty|yeast|paint|crisps))\b|\bis (?:it|this|that) (?:mou?ld|rancid|off)\b|\bwhite (?:stuff|spots?|film|powder|dots?|layer)\b.{0,20}\b(?:on|in)\b|\b(?:mou?ld|bloom|fuzz)\b.{0,20}\b(?:on|in|under|inside|round|around)\b.{0,20}\b(?:balm|tins?|jar|oil|lid)\b/i,
   ],
   [
     'lids',

@@ -28,6 +28,9 @@ const isAboutLips = (reading: Reading, parts: Parts): boolean =>
 export const inBalm =
   /\b(?:in|on|for)\s+(?:an?\s+|my\s+|our\s+|the\s+)?(?:lip ?balms?|lips)\b[^?]{0,12}\?\W*$/i;
 
+const mayPut =
+  /\b(?:can|could|may|should)\s+(?:i|we|you)\s+(?:add|put|use|have|take)\b[^?]{0,60}\b(?:lip ?balms?|lips)\b/i;
+
 const modals = 'can may should is are how too most'.split(' ');
 /** Of a whole recipe written out these ask for a look at it. */
 const wholeCues =
@@ -56,5 +59,7 @@ export const weightOf = (reading: Reading, parts: Parts, strong: boolean): numbe
   if (parts.more.region !== undefined) return 3.2;
   // "The most beeswax" is no question of limits.
   if (mostAsked.test(reading.text) && parts.subject.ingredient) return holdsLimited(parts) ? 2.9 : undefined;
+  // "Could I add 1 % clove oil to a lip balm": of a share, no recipe to be written down.
+  if (mayPut.test(reading.text) && holdsLimited(parts)) return 2.8;
   return strong || parts.subject.recipe !== undefined || anyWord(reading, wholeCues) ? 2.8 : 2.3;
 };

@@ -53,7 +53,7 @@ const withoutTail = (said: string): string => {
 
 /** "claim: …", "check the wording …", "is this claim ok: …". */
 const named =
-  /\b(?:is (?:this|the) (?:claim|wording|slogan|tagline|label text) (?:ok|okay|fine|allowed|alright)(?: in [a-z ]+)?|(?:check|judge|look at|review|what about|how about|is) (?:this|the|my|our|that) (?:claim|wording|slogan|tagline|label text|label wording|sentence)|^\W*claims?|\bwording|\bslogan|\btagline)\s*(?:ok|okay)?\s*[:"'-]*\s*/i;
+  /\b(?:is (?:this|the) (?:claim|wording|slogan|tagline|label text) (?:ok|okay|fine|allowed|alright)(?: in [a-z ]+)?|(?:check|judge|look at|review|what about|how about|is) (?:this|the|my|our|that) (?:claim|wording|slogan|tagline|label text|label wording|sentence)|^\W*claims?(?!\s+(?:my|your|our|his|her|the|a)\s)|\bwording|\bslogan|\btagline)\s*(?:ok|okay)?\s*[:"'-]*\s*/i;
 
 /** "is X ok on a label", "is X an ok claim". */
 const okOn = new RegExp(
@@ -104,8 +104,9 @@ const inQuotes = (text: string): string | undefined => {
   const around = text.replace(said, '');
   if (/\b(?:medicinal|cosmetic|claims?|label|labels)\b/i.test(around)) return said;
   const asks =
-    /\b(?:ok|okay|allowed|legal|fine|permitted|alright|problem|pass|passes|acceptable)\b/i.test(around) ||
-    /^\W*(?:and |or )?(?:what|how) about\b/i.test(around);
+    /\b(?:ok|okay|allowed|legal|fine|permitted|alright|problem|pass|passes|acceptable|changing|change|reword)\b/i.test(
+      around,
+    ) || /^\W*(?:and |or )?(?:what|how) about\b/i.test(around);
   // Several words in quotes are a sentence; one may be a name.
   const sentence = /\s\w+\s/.test(said) && !/\d/.test(said);
   return asks && (sentence || judgeClaim(said, 'us').matches.length > 0) ? said : undefined;
