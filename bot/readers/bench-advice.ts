@@ -18,7 +18,7 @@ const asked: readonly (readonly [string, RegExp])[] = [
   ],
   [
     'disinfect',
-    /\b(?:alcohol|ethanol|isopropanol|ipa|spirit)\b.{0,60}\b(?:wet|wipe|wiping|clean|tools?|jars?|tins?|bench|table|surfaces?|evaporate|dry)\b|\bdry(?:ing)?\b.{0,20}\b(?:tins?|jars?|jugs?|tools?|spoons?|containers?)\b.{0,30}\bwash/i,
+    /\b(?:alcohol|ethanol|isopropanol|ipa|spirit)\b.{0,60}\b(?:wet|wipe|wiping|clean|tools?|jars?|tins?|bench|table|surfaces?|evaporate|dry)\b|\b(?:jugs?|tins?|jars?|tools?|spoons?|pots?|containers?)\b.{0,25}\b(?:be|is|are|still|stay) (?:fully |completely |all )?(?:dry|wet|damp)\b|\bdry(?:ing)?\b.{0,20}\b(?:tins?|jars?|jugs?|tools?|spoons?|containers?)\b.{0,30}\bwash/i,
   ],
   [
     'children',
@@ -27,7 +27,7 @@ const asked: readonly (readonly [string, RegExp])[] = [
   ['patch-test', /\bpatch[- ]?test\w*/i],
   [
     'glass',
-    /\b(?:jar|jars|glass|jug|bottle|pot)\b.{0,40}\b(?:cracked|cracks?|broke|broken|shatter\w*|breaks?)\b|\b(?:cracked|broken|shattered)\b.{0,20}\b(?:jar|glass|jug)\b|\bthermal shock\b|\b(?:hot|warm|melted)\b.{0,30}\bcold\b.{0,12}\b(?:glass|jars?|pots?)\b|\b(?:pre-?)?(?:warm|heat)(?:ing)?(?: up)? (?:the |my |our |glass )*(?:jars?|glass|glasses)\b/i,
+    /\b(?:jar|jars|glass|jug|bottle|pot)\b.{0,40}\b(?:cracked|cracks?|broke|broken|shatter\w*|breaks?)\b|\b(?:cracked|broken|shattered)\b.{0,20}\b(?:jar|glass|jug)\b|\bthermal shock\b|\b(?:hot|warm|melted)\b.{0,30}\bcold\b.{0,12}\b(?:glass|jars?|pots?)\b|\bhow (?:warm|hot)\b.{0,20}\b(?:jars?|glass)\b|\b(?:pre-?)?(?:warm|heat)(?:ing)?(?: up)? (?:the |my |our |glass )*(?:jars?|glass|glasses)\b/i,
   ],
   [
     'water-bath',
@@ -39,7 +39,7 @@ const asked: readonly (readonly [string, RegExp])[] = [
   ],
   [
     'spoiled',
-    /\b(?:is|are|has|have|how|why|my|our|the)\b.{0,50}\b(?:mou?ldy|rancid|gone off|white bloom|(?:smell|taste)(?:s|ing)? (?:of|like) (?:old |stale |wax |rotten )?(?:crayons?|nuts|putty|yeast|paint|crisps))\b|\b(?:mou?ld|bloom|fuzz)\b.{0,20}\b(?:on|in|under|inside|round|around)\b.{0,20}\b(?:balm|tins?|jar|oil|lid)\b/i,
+    /\b(?:is|are|has|have|how|why|my|our|the)\b.{0,50}\b(?:mou?ldy|rancid|gone off|white bloom|(?:smell|taste)(?:s|ing)? (?:of|like) (?:old |stale |wax |rotten )?(?:crayons?|nuts|putty|yeast|paint|crisps))\b|\bis (?:it|this|that) (?:mou?ld|rancid|off)\b|\bwhite (?:stuff|spots?|film|powder|dots?|layer)\b.{0,20}\b(?:on|in)\b|\b(?:mou?ld|bloom|fuzz)\b.{0,20}\b(?:on|in|under|inside|round|around)\b.{0,20}\b(?:balm|tins?|jar|oil|lid)\b/i,
   ],
   [
     'lids',

@@ -7,7 +7,7 @@ import { benchCues } from './bench-words.ts';
 
 /** A wording asked about belongs on a label, whatever it speaks of. */
 const wording =
-  /\b(?:can|may|could) (?:i|we) (?:say|write|claim|call)\b|\bclaim\b|\bwording\b|\bon (?:the|a|my|our) label\b/i;
+  /\b(?:can|may|could) (?:i|we) (?:say|write|claim|call)\b|\ballowed to (?:say|write|claim|call|print)\b|\bclaim\b|\bwording\b|\bon (?:the|a|my|our) label\b/i;
 
 /** What a message would mean at the bench: alcohol to thin, how full a tin has to be, or what to do. */
 export const claimBench = (reading: Reading): Claim | undefined => {

@@ -1,7 +1,4 @@
-import { watchedThing } from '../../core/check/composition.ts';
-import { isScent } from '../../core/check/other-findings.ts';
 import { defined } from '../../core/defined.ts';
-import { ingredientById, isAdditive } from '../../core/ingredients.ts';
 import type { RecipeLine } from '../../core/recipe.ts';
 import { gramsIn, isMassUnit } from '../../core/units.ts';
 import type { Trouble } from '../answer.ts';
@@ -9,6 +6,7 @@ import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts'
 import { askWhich } from './ask-back.ts';
 import { type Subject, subjectBefore, takeOwnIngredients, takeRemembered, takeSubject } from './body.ts';
 import { otherShare, takeAdded } from './check-added.ts';
+import { inBalm, isAsked, type Parts, weightOf } from './check-asked.ts';
 import { settleDoubts } from './check-doubts.ts';
 import {
   doubtfulNames,
@@ -20,35 +18,9 @@ import {
   takeWearer,
   withWatched,
 } from './check-parts.ts';
+import { checkWords, mildCues, strongCues } from './check-words.ts';
 import { leftover } from './leftover.ts';
 import { type Board, boardOf, findShape, take } from './target.ts';
-
-/** Words that ask whether something may be in a balm. */
-const strongCues =
-  `check checks checking chek chekc cehck safe safely safety allowed legal permitted prohibited banned forbidden restricted limit limits
-  phototoxic photosensitising light-sensitising sensitising compliant comply complies dangerous harmful irritating faults fault max maximum maximal`.split(
-    /\s+/,
-  );
-const mildCues =
-  `ok okay fine alright acceptable suitable good use allergens allergen declare problem problems wrong worry worried most
-  much many strong put add good list sun sunlight sunshine burn burns burning colour color contain contains look pass passes nuts nut allergy does`.split(
-    /\s+/,
-  );
-
-/** Words around such a question that ask for nothing more. */
-export const checkWords = new Set([
-  ...strongCues,
-  ...mildCues,
-  ...`is are be it this that my our the a an recipe recipes balm lip lips on in for against rules rule law laws everything anything all of
-  whether if what whats which how too high strong enough can could may might should would put add adding using used go goes please full look over
-  make makes making made sold supplied given out placed poured tint gloss leave-on leave on rinse off stick scrub product products finished
-  percent percentage percentages share highest lipbalm yes tinted out friend's drops drop am i we you there or not isn't aren't without against under region at level dose amount quantity have has need needs to
-  name be named label declared list any with do does will within exceed exceeds over oil oils essential scent aroma fragrance as
-  first sell skin contain contains inside eu uk us kid kids children still right and now quick quickly then safer sensitive unrefined refined colour color called
-  labelled fresh freshly leaf leaves people someone user users adults adult me tell about than more really dried petals pass passes apply applies light sensitising change changed problem too fair market stall nut nuts free allergy allergies its ok still then legally anyone anybody`.split(
-    /\s+/,
-  ),
-]);
 
 const missing = (text: string): Trouble => ({ code: 'missing', text });
 const ofWhat = missing(
@@ -94,11 +66,6 @@ const subjectOf = (board: Board, reading: Reading, strong: boolean): Subject => 
   const before = strong || pointsBack(reading) ? subjectBefore(reading) : undefined;
   return before ? { ...before, assumed: [] } : own;
 };
-
-interface Parts {
-  readonly subject: Subject;
-  readonly more: Readonly<Record<string, unknown>>;
-}
 
 const markFresh = (lines: readonly RecipeLine[], fresh: readonly string[]): readonly RecipeLine[] =>
   fresh.length === 0
@@ -156,52 +123,6 @@ const follows = (reading: Reading, { subject, more }: Parts): Claim | undefined 
   if (reading.last?.topic !== 'check' || has(subject) || Object.keys(more).length === 0) return undefined;
   const { apply: _apply, ...before } = reading.last.request;
   return claim({ ...before, ...more }, 2.4);
-};
-
-const isSmallAdditive = (id: string): boolean => {
-  const found = ingredientById(id);
-  return found !== undefined && isAdditive(found);
-};
-
-const holdsLimited = ({ subject }: Parts): boolean => {
-  const ids = subject.ingredient?.ingredients ?? subject.lines?.map(({ ingredient }) => ingredient) ?? [];
-  return ids.some((id) => isScent(id) || watchedThing(id) !== undefined || isSmallAdditive(id));
-};
-
-/** One ingredient is asked about in passing by many words; only a scent, or "on lips", makes it this question. */
-const isAboutLips = (reading: Reading, parts: Parts): boolean =>
-  anyWord(reading, ['lip', 'lips', 'balm', 'balms', 'children', 'kids', 'babies']) || holdsLimited(parts);
-
-/** "Arnica oil in a lip balm?": a question of one thing, without a verb. */
-const inBalm = /\b(?:in|on|for)\s+(?:an?\s+|my\s+|our\s+|the\s+)?(?:lip ?balms?|lips)\b[^?]{0,12}\?\W*$/i;
-
-const modals = 'can may should is are how too most'.split(' ');
-/** Of a whole recipe written out these ask for a look at it. */
-const wholeCues =
-  'pass passes nuts allergens allergen ok okay fine alright wrong problem problems acceptable suitable worry worried good sun sunlight sunshine'.split(
-    ' ',
-  );
-
-/** "How strong can I make it", "the most I may add": for a limit, whatever else the words around it would make. */
-const mostAsked =
-  /\bhow (?:strong|much|many|high)\b.{0,40}\b(?:can|may|could|is allowed|is safe)\b|\bhow many drops\b|\bmax(?:imum)?\b|\bthe most\b/i;
-
-const isAsked = (reading: Reading, parts: Parts, strong: boolean): boolean => {
-  if (strong) return true;
-  const { subject } = parts;
-  if (subject.recipe !== undefined)
-    return anyWord(reading, ['allergens', 'allergen', 'nuts', 'ok', 'okay', 'fine']);
-  if ((subject.lines?.length ?? 0) > 1 && anyWord(reading, wholeCues)) return true;
-  const asks = anyWord(reading, [...modals, ...wholeCues, 'sun', 'sunlight', 'sunshine']);
-  return (asks || inBalm.test(reading.text)) && isAboutLips(reading, parts);
-};
-
-const weightOf = (reading: Reading, parts: Parts, strong: boolean): number | undefined => {
-  // A region in the question is no setting to be changed.
-  if (parts.more.region !== undefined) return 3.2;
-  // "The most beeswax" is no question of limits.
-  if (mostAsked.test(reading.text) && parts.subject.ingredient) return holdsLimited(parts) ? 2.9 : undefined;
-  return strong || parts.subject.recipe !== undefined || anyWord(reading, wholeCues) ? 2.8 : 2.3;
 };
 
 const applying =

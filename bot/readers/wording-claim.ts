@@ -53,7 +53,7 @@ const withoutTail = (said: string): string => {
 
 /** "claim: …", "check the wording …", "is this claim ok: …". */
 const named =
-  /\b(?:is (?:this|the) (?:claim|wording|slogan|tagline|label text) (?:ok|okay|fine|allowed|alright)(?: in [a-z ]+)?|(?:check|judge|look at|review|what about|how about|is) (?:this|the|my|our|that) (?:claim|wording|slogan|tagline|label text|label wording|sentence)|^\W*claims?|\bwording|\bslogan|\btagline)\s*(?:ok|okay)?\s*[:"'-]*\s*/i;
+  /\b(?:is (?:this|the) (?:claim|wording|slogan|tagline|label text) (?:ok|okay|fine|allowed|alright)(?: in [a-z ]+)?|(?:check|judge|look at|review|what about|how about|is) (?:this|the|my|our|that) (?:claim|wording|slogan|tagline|label text|label wording|sentence)|^\W*claims?(?!\s+(?:my|your|our|his|her|the|a)\s)|\bwording|\bslogan|\btagline)\s*(?:ok|okay)?\s*[:"'-]*\s*/i;
 
 /** "is X ok on a label", "is X an ok claim". */
 const okOn = new RegExp(
@@ -104,8 +104,9 @@ const inQuotes = (text: string): string | undefined => {
   const around = text.replace(said, '');
   if (/\b(?:medicinal|cosmetic|claims?|label|labels)\b/i.test(around)) return said;
   const asks =
-    /\b(?:ok|okay|allowed|legal|fine|permitted|alright|problem|pass|passes|acceptable)\b/i.test(around) ||
-    /^\W*(?:and |or )?(?:what|how) about\b/i.test(around);
+    /\b(?:ok|okay|allowed|legal|fine|permitted|alright|problem|pass|passes|acceptable|changing|change|reword)\b/i.test(
+      around,
+    ) || /^\W*(?:and |or )?(?:what|how) about\b/i.test(around);
   // Several words in quotes are a sentence; one may be a name.
   const sentence = /\s\w+\s/.test(said) && !/\d/.test(said);
   return asks && (sentence || judgeClaim(said, 'us').matches.length > 0) ? said : undefined;
@@ -114,7 +115,11 @@ const inQuotes = (text: string): string | undefined => {
 /** "Put honey in it", "sell it": something done, unless it is words or a place for words. */
 const isAction = /\b(?:put|print|sell|market|mention)$/i;
 const labelPlace = new RegExp(`\\b(?:on|in|to)\\s+(?:the|my|our|a|its|your|an)?\\s*${place}\\b`, 'i');
+const onIt = /\bput\s+(.{2,60}?)\s+on (?:it|them)\b/i;
 const isOnLabel = (text: string): boolean => {
+  // "Put SPF 10 on it": words that promise something are no lid.
+  const said = onIt.exec(text)?.[1];
+  if (said !== undefined && judgeClaim(said, 'us').matches.length > 0) return true;
   const where = labelPlace.exec(text)?.[0];
   return quoted(text) !== undefined || (where !== undefined && !/balm$/i.test(where));
 };
@@ -200,7 +205,7 @@ const labelMaking =
   /\b(?:what|which|legal|right|falling|descending) order\b|\bhow (?:do|should|must|can) (?:i|we) (?:write|put|state|print) (?:the |my |a )?(?:net|ingredients?|inci|lot|best before|weight)\b/i;
 /** "Write me a poem", "say hello to everyone": something done for people, not words on a tin. */
 const forPeople =
-  /\b(?:write|tell|say|show|print|sell)\s+(?:me|us|you|him|her)\b|\bsay (?:hello|hi|thanks|thank you|sorry|goodbye)\b/i;
+  /\b(?:write|tell|say|show|print|sell)\s+(?:me|us|you|him|her)\b|\bsay (?:(?:a|some|the) (?:prayer|word|words|few words)|hello|hi|thanks|thank you|sorry|goodbye)\b/i;
 
 const isNoWording = (text: string): boolean =>
   (labelMaking.test(text) || forPeople.test(text)) && quoted(text) === undefined;

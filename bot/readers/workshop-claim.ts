@@ -1,38 +1,26 @@
 import { defined } from '../../core/defined.ts';
-import type { Trouble } from '../answer.ts';
-import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
+import { anyWord, type Claim, type Reading, refuse } from '../reading.ts';
 import { subjectBefore } from './body.ts';
 import { costCues } from './cost-words.ts';
 import type { Item } from './item.ts';
 import { quantityTrouble } from './scale-target.ts';
 import type { Wish } from './scale-wish.ts';
-import { type Aspects, readAspects } from './workshop-aspects.ts';
-import { readWhen, type WhenRead } from './workshop-clock.ts';
-import { type MakingRead, type MakingsRead, readMakings } from './workshop-makings.ts';
+import { readAspects } from './workshop-aspects.ts';
+import { readWhen } from './workshop-clock.ts';
+import { type MakingRead, readMakings } from './workshop-makings.ts';
 import { isKnown, isTarget, makingsOf, mergedMakings } from './workshop-merge.ts';
+import { fieldsWith, lackOf, mostEach, type Parts, settle } from './workshop-settle.ts';
 import { outside } from './workshop-spans.ts';
 import {
   classCues,
   costsApart,
+  infusionApart,
   lastWorkshop,
-  noMaking,
-  noPeople,
-  noTins,
   notPlaced,
-  notShared,
   planCues,
   whichMaking,
   workshopCues,
 } from './workshop-words.ts';
-
-interface Parts {
-  readonly when: WhenRead;
-  readonly aspects: Aspects;
-  readonly made: MakingsRead;
-  readonly fields: Wish;
-  /** A quantity that cannot be meant, outside clock times. */
-  readonly quantity?: Trouble;
-}
 
 /** "no, I meant 15 people": a correction takes nothing away. */
 const withoutNo = (items: readonly Item[]): readonly Item[] =>
@@ -80,62 +68,6 @@ const sureness = (reading: Reading, { aspects, made }: Parts): number => {
   return makes && (aspects.each || anyWord(reading, planCues)) ? 2 : 0;
 };
 
-/** More than this for one person is the number for everybody, unless it is said to be each. */
-const mostEach = 10;
-
-/** More than this for one person, where the number shares out evenly, is the number for everybody. */
-const mostLikelyEach = 4;
-
-const isTotal = ({ aspects, made }: Parts, people: number, each: number): boolean =>
-  aspects.inAll ||
-  (made.makings.length === 1 &&
-    !aspects.each &&
-    each > mostLikelyEach &&
-    each >= people &&
-    each % people === 0);
-
-interface Shared {
-  readonly makings: readonly MakingRead[];
-  readonly assumed: readonly string[];
-  readonly trouble?: Trouble;
-}
-
-/** "24 tins in all" for 12 people are 2 each. */
-const sharedOut = (parts: Parts, makings: readonly MakingRead[], people: unknown): Shared => {
-  if (typeof people !== 'number' || people < 1) return { makings, assumed: [] };
-  const whole = makings
-    .map((making) => making.each ?? 0)
-    .filter((each) => each > 0 && isTotal(parts, people, each));
-  const uneven = whole.find((each) => each % people !== 0);
-  if (uneven !== undefined) return { makings, assumed: [], trouble: notShared(uneven, people) };
-  return {
-    makings: makings.map((making) =>
-      making.each !== undefined && isTotal(parts, people, making.each)
-        ? { ...making, each: making.each / people }
-        : making,
-    ),
-    assumed: whole.map((each) => `I took ${each} as the number for everybody: ${each / people} each.`),
-  };
-};
-
-/** What is still missing for a plan, in the order it would be asked. */
-const lackOf = (fields: Wish, makings: readonly MakingRead[]): Trouble | undefined => {
-  if (fields.people === undefined) return noPeople;
-  if (
-    makings.length === 0 ||
-    makings.some(({ recipe, lines }) => recipe === undefined && lines === undefined)
-  ) {
-    return noMaking;
-  }
-  return makings.some(({ size }) => size === undefined) ? noTins : undefined;
-};
-
-/** Everybody makes one, of a tin, where nothing else is said. */
-const settledMakings = (makings: readonly MakingRead[]): Shared => ({
-  makings: makings.map((making) => ({ each: 1, container: 'tin', ...making })),
-  assumed: makings.some(({ each }) => each === undefined) ? ['One for each person.'] : [],
-});
-
 const withBefore = (reading: Reading, makings: readonly MakingRead[]): readonly MakingRead[] => {
   const [only] = makings;
   if (makings.length > 1 || only?.recipe !== undefined || only?.lines !== undefined) return makings;
@@ -143,33 +75,15 @@ const withBefore = (reading: Reading, makings: readonly MakingRead[]): readonly 
   return subject ? [{ ...only, ...subject }] : makings;
 };
 
-const fieldsWith = (fields: Wish, makings: readonly MakingRead[]): Wish =>
-  makings.length > 0 ? { ...fields, makings } : fields;
-
-const settle = (
-  parts: Parts,
-  fields: Wish,
-  makings: readonly MakingRead[],
-  weight: number,
-  said: readonly string[],
-): Claim => {
-  const shared = sharedOut(parts, makings, fields.people);
-  const trouble = shared.trouble ?? lackOf(fields, shared.makings);
-  if (trouble) return refuse(trouble, weight - 0.1, fieldsWith(fields, shared.makings));
-  const settled = settledMakings(shared.makings);
-  const aside = parts.made.aside.length > 0 ? [`I set aside "${parts.made.aside.join('", "')}".`] : [];
-  return claim({ ...fields, makings: settled.makings }, weight, [
-    ...said,
-    ...shared.assumed,
-    ...settled.assumed,
-    ...aside,
-  ]);
-};
+/** Herb and oil to set aside for the recipe: reckoned by their own topic. */
+const infusing = /\binfused?\b|\binfusion\b/i;
 
 const claimNew = (reading: Reading, parts: Parts, sure: number): Claim | undefined => {
   const weight = sure === 3 ? 3.2 : 2.9;
   if (anyWord(reading, costCues)) return refuse(costsApart, 2.9);
   if (parts.quantity) return refuse(parts.quantity, weight - 0.1, parts.fields);
+  if (infusing.test(reading.text) && parts.made.blocking.length > 0)
+    return refuse(infusionApart, 2.6, parts.fields);
   const blocking = parts.made.blocking.map((item) => item.word);
   if (blocking.length > 0)
     return refuse(notPlaced(blocking), parts.aspects.fields.people === undefined ? 1.2 : 2.6);

@@ -18,7 +18,7 @@ export const planCues =
 
 /** People who come, as they are called. */
 export const peopleWords =
-  'people|ppl|peeps|persons?|participants?|makers?|attendees?|guests?|students?|pupils?|learners?|adults?|grown-?ups?|children|child|kids?|teens?|teenagers?|members?|beginners?|ladies|women|men|folks?|friends?|visitors?|customers?|crafters?|neighbou?rs?|volunteers?|trainees?|scouts?|girls?|boys?|heads?|pax|seats?|sign-?ups?|bookings?|mums?|mothers?|dads?|parents?|seniors?|colleagues?|families';
+  'people|ppl|pers|peeps|persons?|participants?|makers?|attendees?|guests?|students?|pupils?|learners?|adults?|grown-?ups?|children|child|kids?|teens?|teenagers?|members?|beginners?|ladies|women|men|folks?|friends?|visitors?|customers?|crafters?|neighbou?rs?|volunteers?|trainees?|scouts?|girls?|boys?|heads?|pax|seats?|sign-?ups?|bookings?|mums?|mothers?|dads?|parents?|seniors?|colleagues?|families';
 
 /** Words around a workshop that ask for nothing more. */
 export const workshopWords = new Set([
@@ -33,7 +33,7 @@ export const workshopWords = new Set([
   work works calculate figure prepare prepared preparing buy long safety sheet pdf print printable same instead change changed but also then other both
   apiece kits weigh weighed fill fills pour pours sheet programme program prep agenda plans next learn learning first second incl too well point print meant one incl including included scale scaling let's sat sun together
   new more now please yourself ourselves themselves own only just still expecting expect invited booked signed fully their person's for at by one ones o'clock
-  beginners crafting balm-making ppl peeps can have letter paper lady`.split(/\s+/),
+  beginners crafting balm-making ppl pers peeps can have letter paper lady`.split(/\s+/),
 ]);
 
 const missing = (text: string): Trouble => ({ code: 'missing', text });
@@ -56,6 +56,9 @@ export const unknownMaking = (said: string): Trouble => ({
 });
 export const costsApart = missing(
   'I plan a workshop first; then ask for its cost by the number of containers, for example "cost of Fernlea hand balm for 24 tins of 15 ml".',
+);
+export const infusionApart = missing(
+  'I plan the workshop without an infusion. Ask for the oil by the number of tins, for example "24 tins of 15 ml of Fernlea hand balm, oil infused 1:8 with calendula", and for the workshop by itself.',
 );
 export const notPlaced = (words: readonly string[]): Trouble => ({
   code: 'not-understood',

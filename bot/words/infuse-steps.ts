@@ -18,20 +18,18 @@ const drySteps = ({ herbs }: Steep): string[] => {
   return [
     ...special.map(({ of }) => `${capital(shortName(of.id))}: ${of.dryBeforeUse}; ${of.freshCaution}.`),
     ...(others
-      ? [
-          'Herb fully dry: stems snap, petals crackle. Jar, spoon and cloth fully dry too: one drop of water starts mould.',
-        ]
+      ? ['Herb, jar, spoon and cloth fully dry (stems snap, petals crackle): a drop of water starts mould.']
       : []),
   ];
 };
 
 const warmStep = (plan: Steep): string => {
   const { hours, bathC } = mixWays(plan.herbs);
-  return `Warm: jar in a water bath at ${both(bathC[0])} to ${both(bathC[1])} for ${span(hours)} hours, stirred now and then, open to let steam out of the herb but not into the oil.`;
+  return `Warm: open jar in a water bath, ${both(bathC[0])} to ${both(bathC[1])}, ${span(hours)} hours. Stir now and then; no steam into the oil.`;
 };
 
 const coldStep = (plan: Steep): string =>
-  `Cold: filled to the brim and closed, dark, at room temperature for ${span(mixWays(plan.herbs).coldWeeks)} weeks, shaken every day.`;
+  `Or cold: jar full, closed and dark at room temperature, ${span(mixWays(plan.herbs).coldWeeks)} weeks. Shake every day.`;
 
 const meltStep = (plan: Steep): string => {
   const { bathC, hours } = mixWays(plan.herbs);
@@ -39,16 +37,22 @@ const meltStep = (plan: Steep): string => {
 };
 
 const strainStep =
-  'Strain through a dry cloth, press, let it stand overnight, and pour off any water or mud at the bottom. Cloudy, bubbling or sour: bin it.';
-const weighStep =
-  'Weigh what you get and tell me, for example "I got 260 g out": I reckon with your own figure from then on.';
+  'Strain through a dry cloth, press, rest overnight; leave water and mud at the bottom. Cloudy, bubbling or sour: bin it.';
+const weighStep = 'Weigh it and tell me ("I got 260 g out"): from then on I reckon with your own figure.';
 
 /** What to do, in order. */
 export const infuseSteps = (plan: Steep, wish: InfuseWish): readonly string[] => {
   if (wish.way === 'melt') return [...drySteps(plan), meltStep(plan)];
   const ways = [warmStep(plan), coldStep(plan)];
   const weigh = plan.herbs.length > 1 ? [] : [weighStep];
-  return [...drySteps(plan), ...(wish.way === 'cold' ? ways.toReversed() : ways), strainStep, ...weigh];
+  return [
+    ...drySteps(plan),
+    ...(wish.way === 'cold'
+      ? [coldStep(plan).replace(/^Or cold/, 'Cold'), warmStep(plan).replace(/^Warm/, 'Or warm')]
+      : ways),
+    strainStep,
+    ...weigh,
+  ];
 };
 
 /** Garden plants that are also put in oil as food: fresh ones in a jar at room heat are dangerous to eat. */

@@ -22,9 +22,9 @@ describe('an infusion', () => {
   it('should tell both ways, the heat and the time, and the next step', async () => {
     const house = await testHouse();
     const text = textOf(await house.say('infuse 40 g dried calendula in sunflower oil'), { width: 200 });
-    expect(text).toContain('40 °C (104 °F) to 60 °C (140 °F) for 2 to 6 hours');
+    expect(text).toContain('40 °C (104 °F) to 60 °C (140 °F), 2 to 6 hours');
     expect(text).toContain('4 to 6 weeks');
-    expect(text).toContain('Weigh what you get');
+    expect(text).toContain('Weigh it and tell me');
     expect(text).toContain('common practice');
   });
 
