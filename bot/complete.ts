@@ -1,7 +1,7 @@
 import type { Bench } from '../core/bench/state.ts';
-import { type BookState, benchOf } from '../core/book.ts';
+import { type BookState, benchOf, type SavedRecipe } from '../core/book.ts';
 import { ingredients } from '../core/ingredients.ts';
-import { nameKey, nameWords } from '../core/names.ts';
+import { nameWords, wordKey } from '../core/names.ts';
 import type { Completion, Topic } from './topic.ts';
 
 /** The platform shows at most this many. */
@@ -18,14 +18,19 @@ interface Candidate {
  * A name as it is typed, letter by letter, and as names are compared: the first completes "beesw", the second finds "shea
  * butters" and "sheabutter".
  */
-const formsOf = (name: string): readonly string[] => [...new Set([nameWords(name).join(' '), nameKey(name)])];
+const formsOf = (name: string): readonly string[] => {
+  const words = nameWords(name);
+  const plain = words.join(' ');
+  const key = words.map(wordKey).join(' ');
+  return plain === key ? [plain] : [plain, key];
+};
 
-/** Comparing by the rules of a language is what costs most here, so the rules are looked up once. */
-const order = new Intl.Collator('en');
-
-/** In the order they are offered among equals. */
+/** In the order they are offered among equals: by their plain letters, which is fast to compare. */
 const byName = (list: readonly Candidate[]): readonly Candidate[] =>
-  list.toSorted((a, b) => order.compare(a.name, b.name));
+  list.toSorted((a, b) => {
+    const [one = '', other = ''] = [a.own[0], b.own[0]];
+    return one < other ? -1 : one > other ? 1 : 0;
+  });
 
 /** What is made of a part of the book is made once for as long as that part stands unchanged. */
 const madeOnce = <P extends object>(
@@ -52,9 +57,21 @@ const ofIngredients = madeOnce((all: typeof ingredients) =>
   ),
 );
 
-const ofRecipes = madeOnce((recipes: BookState['recipes']) =>
-  byName(Object.values(recipes).map(({ name }) => ({ name, own: formsOf(name), other: [] }))),
-);
+/** A recipe or lot that did not change is the same object in the next state of the book, so it is keyed once. */
+const keyedOnce = <T extends object>(make: (thing: T) => Candidate): ((thing: T) => Candidate) => {
+  const made = new WeakMap<T, Candidate>();
+  return (thing) => {
+    const before = made.get(thing);
+    if (before) return before;
+    const one = make(thing);
+    made.set(thing, one);
+    return one;
+  };
+};
+
+const ofRecipe = keyedOnce(({ name }: SavedRecipe) => ({ name, own: formsOf(name), other: [] }));
+
+const ofRecipes = madeOnce((recipes: BookState['recipes']) => byName(Object.values(recipes).map(ofRecipe)));
 
 const ofTopics = madeOnce((topics: readonly Topic[]) =>
   byName(topics.map(({ name }) => ({ name, own: [name], other: [] }))),
@@ -63,12 +80,18 @@ const ofTopics = madeOnce((topics: readonly Topic[]) =>
 /** Lots or batches looked through, the latest first: whoever wants an old one types its whole code. */
 const mostCoded = 5000;
 
+const ofCode = keyedOnce(({ lot }: { readonly lot: string }) => ({
+  name: lot,
+  own: [...formsOf(lot), lot.toLowerCase().replace(/[^a-z0-9]/g, '')],
+  other: [],
+}));
+
 /** Codes of lots or batches, found by their letters and digits; the latest first. */
 const coded = madeOnce((items: Bench['lots'] | Bench['batches']) =>
   [...(items as Iterable<[string, { readonly lot: string }]>)]
     .slice(-mostCoded)
     .reverse()
-    .map(([key, { lot }]) => ({ name: lot, own: [...formsOf(lot), key.toLowerCase()], other: [] })),
+    .map(([, item]) => ofCode(item)),
 );
 
 const candidatesOf = (

@@ -30,7 +30,7 @@ const ofWhat = missing(
 /** "10 drops of peppermint oil in 100 g": the grams are the batch, not the oil. */
 const takeBatch = (board: Board, asksHowMany: boolean): number | undefined => {
   const found =
-    findShape(board, /(?<=[d%gv]o?i(?:[,A]+[d%gv]o?i)*[ITFo]+[oByb]*)g(?![oB]*i)/) ??
+    findShape(board, /g(?<=[d%gv]o?i(?:[,A]+[d%gv]o?i)*[ITFo]+[oByb]*g)(?![oB]*i)/) ??
     findShape(
       board,
       asksHowMany ? /(?<=i[wITF]*[ITF][oByb]*)g(?![oB]*i)/ : /(?<=i[wIF]*[IF][oByb]*)g(?![oB]*i)/,

@@ -3,6 +3,7 @@ import type { Trouble } from '../answer.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { leftover } from './leftover.ts';
 import { cleanName, type NamedLines, readNamedLines } from './recipe-reading.ts';
+import { versionsSeen } from './recipe-seen.ts';
 import { findNamed, type RecipeTarget, recipeTarget, recipeWords } from './recipe-target.ts';
 import { quantityTrouble } from './scale-target.ts';
 import { boardOf } from './target.ts';
@@ -55,7 +56,7 @@ const claimSave = (reading: Reading, existing: boolean): Claim | undefined => {
     action: 'save',
     name: named.name,
     lines,
-    ...defined({ existing: existing || undefined }),
+    ...defined({ existing: existing || undefined, seen: versionsSeen(reading, named.name) ?? 0 }),
   };
   return claim(request, 3, named.lines.assumed);
 };
@@ -65,11 +66,20 @@ type OnTarget = 'show' | 'delete' | 'versions' | 'restore';
 const onTarget = (action: OnTarget, reading: Reading): Claim | undefined => {
   const target = recipeTarget(reading);
   return target.clear
-    ? targetClaim(action, target, has(reading, 'recipe', 'version', 'versions'))
+    ? targetClaim(action, target, has(reading, 'recipe', 'version', 'versions'), reading)
     : undefined;
 };
 
-const targetClaim = (action: OnTarget, target: RecipeTarget, spoken: boolean): Claim | undefined => {
+/** What is shown is the latest, so much of it is seen. */
+const shownOf = (action: OnTarget, name: string, { recipes }: Reading): number | undefined =>
+  action === 'show' ? recipes.exact(name)?.versions.length : undefined;
+
+const targetClaim = (
+  action: OnTarget,
+  target: RecipeTarget,
+  spoken: boolean,
+  reading: Reading,
+): Claim | undefined => {
   if (target.trouble) return spoken || action === 'delete' ? refuse(target.trouble, 1.3) : undefined;
   if (target.name === undefined) {
     const example = action === 'show' ? 'show recipe' : action;
@@ -83,7 +93,7 @@ const targetClaim = (action: OnTarget, target: RecipeTarget, spoken: boolean): C
   const request = {
     action,
     name: target.name,
-    ...defined({ version: target.version }),
+    ...defined({ version: target.version, seen: shownOf(action, target.name, reading) }),
   };
   return claim(request, target.assumed.length > 0 ? 1.8 : 2.4, target.assumed);
 };

@@ -69,10 +69,17 @@ const bare: readonly (readonly [Region, RegExp])[] = [
   ),
 ];
 
+const all = [...patterns, ...bare];
+
+/** Every pattern needs one of these; most messages have none, and are spared thirty looks. */
+const anyRegion =
+  /\b(?:eu|uk|gb|u k|great britain|britain|british|england|scotland|wales|us|u\.s\.|united states|america|canad|au)|region/;
+
 /** The region a message names, and where; undefined when it names none. */
 export const regionSaid = (text: string): RegionSaid | undefined => {
   const plain = text.toLowerCase();
-  for (const [region, pattern] of [...patterns, ...bare]) {
+  if (!anyRegion.test(plain)) return undefined;
+  for (const [region, pattern] of all) {
     const match = pattern.exec(plain);
     if (match) return { region, from: match.index, to: match.index + match[0].length };
   }

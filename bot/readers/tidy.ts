@@ -33,6 +33,12 @@ const folded = (text: string): string =>
     // Control, zero-width and direction-changing characters say nothing and can hide something.
     .replace(/[^\P{C}\n\t]/gu, '');
 
+/** No message needs wider gaps, and what looks for a gap's end would look for it from each of its blanks. */
+const widest = 24;
+const wideGaps = new RegExp(`\\s{${widest + 1},}`, 'g');
+const narrowed = (text: string): string =>
+  text.replace(wideGaps, (gap) => (gap.includes('\n') ? '\n\n' : ' '.repeat(widest)));
+
 /**
  * Brings a message to plain characters without changing what it says: no emoji, mentions or look-alike signs.
  * Letter case stays, because a recipe's name keeps it.
@@ -46,7 +52,7 @@ export const tidy = (text: string): string => {
   const signs = plain.test(bare) ? bare : folded(bare);
   const short =
     signs.includes('q') || signs.includes('Q') ? signs.replace(/\bq\.?\s?s\.?(?=[\s,;)]|$)/gi, 'qs') : signs;
-  const dotted = short.includes('..') ? short.replace(/\.{2,}/g, ' ') : short;
+  const dotted = narrowed(short.includes('..') ? short.replace(/\.{2,}/g, ' ') : short);
   const plainEnd = /\b(?:no|not)\W*$/i.test(dotted)
     ? dotted.replace(/[\s,:-]*\b(?:yes or no|or not)[\s?!.]*$/i, '?')
     : dotted;
@@ -58,6 +64,6 @@ export const tidy = (text: string): string => {
       )
     : plainEnd;
   return meant.includes('\r') || dotted.includes('`')
-    ? meant.replace(/\r\n?/g, '\n').replace(/`+/g, ' ')
+    ? narrowed(meant.replace(/\r\n?/g, '\n').replace(/`+/g, ' '))
     : meant;
 };

@@ -11,7 +11,7 @@ export interface Token {
 }
 
 const shape =
-  /(?<word>[eE]\d{3}\b|[\p{L}\p{M}]+(?:'[\p{L}]+)*)|(?<number>\d+(?:[.,]\d+)*)|(?<break>[ \t]*\n\s*)|(?<sign>\S)/gu;
+  /(?<word>[eE]\d{3}\b|[\p{L}\p{M}]+(?:'[\p{L}]+)*)|(?<number>\d+(?:[.,]\d+)*)|(?<break>(?<![ \t])[ \t]*\n\s*)|(?<sign>\S)/gu;
 
 const kindOf = (groups: Readonly<Record<string, string | undefined>>): Token['kind'] => {
   if (groups.word !== undefined) return 'word';

@@ -20,6 +20,8 @@ const request = z.strictObject({
   lines: z.array(recipeLine).max(maxLines, `A recipe has at most ${maxLines} lines.`).optional(),
   /** True for "update": the recipe has to be there already. */
   existing: z.boolean().optional(),
+  /** How many versions of it the member had seen: a save that started from fewer is told so. */
+  seen: z.int().min(0).optional(),
 });
 export type RecipeWish = z.output<typeof request>;
 

@@ -1,6 +1,7 @@
-import type { SavedRecipe } from '../../core/book.ts';
+import type { BookEvent, BookState, SavedRecipe } from '../../core/book.ts';
 import { exactName, nameKey } from '../../core/names.ts';
 import { resolveRecipe } from '../../core/resolve.ts';
+import { fail, ok, type Result } from '../../core/result.ts';
 import type { Answer, Trouble } from '../answer.ts';
 import { readItems } from '../readers/items.ts';
 import { letterOf } from '../readers/lexicon.ts';
@@ -39,37 +40,54 @@ export const nameTrouble = (name: string): Trouble | undefined => {
   };
 };
 
+const tooMany: Trouble = {
+  code: 'out-of-range',
+  text: `This book holds ${mostRecipes} recipes already. Delete one you no longer use first.`,
+};
+
+const outdated = ({ name, versions }: SavedRecipe): Trouble => ({
+  code: 'not-allowed',
+  text: `${name} was changed by somebody else since you looked: it stands at version ${versions.length}. Nothing was written down: look with "show ${name}", then save yours again.`,
+});
+
+type Saving = Result<{ events: readonly BookEvent[]; value: SavedBefore }, Trouble>;
+interface SavedBefore {
+  readonly id: string;
+  readonly again: boolean;
+}
+
+/** Decided when its turn has come: two who save at once get two recipes, or two versions of which the later is told. */
+const decide = (state: BookState, { name = '', lines = [], seen }: RecipeWish): Saving => {
+  const before = recipeNames(state).exact(name);
+  if (!before && Object.keys(state.recipes).length >= mostRecipes) return fail(tooMany);
+  if (before && seen !== undefined && before.versions.length !== seen) return fail(outdated(before));
+  const id = before?.id ?? `r${state.seq + 1}`;
+  const event: BookEvent = {
+    kind: 'recipe-saved',
+    recipe: id,
+    name: before?.name ?? name,
+    lines: [...lines],
+  };
+  return ok({ events: [event], value: { id, again: before !== undefined } });
+};
+
 /** Writes a recipe, or a new version of one, into the book. */
 export const saveRecipe = async (wish: RecipeWish, tools: Tools): Promise<Answer | Trouble> => {
   const { name = '', lines = [] } = wish;
-  const names = recipeNames(tools.book.state);
-  const before = names.exact(name);
+  const before = recipeNames(tools.book.state).exact(name);
   const trouble = before ? undefined : nameTrouble(name);
   if (trouble) return trouble;
   if (!before && wish.existing) {
     const found = findRecipe(name, tools.book);
     if ('code' in found) return found;
   }
-  if (!before && Object.keys(tools.book.state.recipes).length >= mostRecipes) {
-    return {
-      code: 'out-of-range',
-      text: `This book holds ${mostRecipes} recipes already. Delete one you no longer use first.`,
-    };
-  }
   const resolved = resolveRecipe(lines, tools.settings.region);
   if (!resolved.ok) return troubleOf(resolved.problem);
-  const id = before?.id ?? `r${tools.book.state.seq + 1}`;
-  await tools.book.record(
-    {
-      kind: 'recipe-saved',
-      recipe: id,
-      name: before?.name ?? name,
-      lines: [...lines],
-    },
-    by(tools),
-  );
-  const saved = tools.book.state.recipes[id];
-  return saved ? savedAnswer(saved, before !== undefined) : (findRecipe(name, tools.book) as Trouble);
+  const changed = await tools.book.change((state) => decide(state, wish), by(tools));
+  if (!changed.ok) return changed.problem;
+  const { value, state } = changed.value;
+  const saved = state.recipes[value.id];
+  return saved ? savedAnswer(saved, value.again) : (findRecipe(name, tools.book) as Trouble);
 };
 
 /** What is told after a recipe was written. */

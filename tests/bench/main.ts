@@ -16,6 +16,7 @@ const parts: Readonly<Record<string, () => Promise<Found>>> = {
   snapshot: async () => (await import('./snapshot.ts')).snapshot(),
   chat: async () => (await import('./chat.ts')).chat(),
   reminders: async () => (await import('./reminders.ts')).reminders(),
+  suggest: async () => (await import('./suggest.ts')).suggest(),
   memory: async () => (await import('./memory.ts')).memory(),
   mutations: async () => (await import('./mutations.ts')).mutations(),
 };

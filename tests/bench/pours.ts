@@ -91,6 +91,9 @@ export const pours = (): Promise<Found> =>
     const poured = await timed(200, pour);
     const stock = await timed(60, (at) => say('stock', at));
     const list = await timed(60, (at) => say('list batches', at));
+    const traced = await timed(60, (at) => say(`which batches used lot K${at}`, at));
+    const due = await timed(60, (at) => say(`what expires in ${30 + at} days`, at));
+    const recalled = await timed(10, (at) => say(`recall sheet for K${at * 3}`, at));
     await keeper.close();
     return {
       rows: [
@@ -106,6 +109,21 @@ export const pours = (): Promise<Found> =>
           measure: 'stock, 300 lots beside 10,000 batches',
           ...spread(stock),
           aim: below(median(stock), 50, '< 50 ms'),
+        },
+        {
+          measure: 'trace of a lot among 10,000 batches',
+          ...spread(traced),
+          aim: below(median(traced), 50, '< 50 ms'),
+        },
+        {
+          measure: 'what expires, 10,000 batches',
+          ...spread(due),
+          aim: below(median(due), 50, '< 50 ms'),
+        },
+        {
+          measure: 'recall sheet of a lot in 100 batches, PDF and all',
+          ...spread(recalled),
+          aim: below(median(recalled), 1000, '< 1 s'),
         },
         { measure: 'list batches, 10,000', ...spread(list), aim: below(median(list), 50, '< 50 ms') },
       ],

@@ -4,7 +4,7 @@ import { lotKey } from '../../core/bench/codes.ts';
 import { sumG } from '../../core/bench/exact.ts';
 import type { Bench } from '../../core/bench/state.ts';
 import { benchOf } from '../../core/book.ts';
-import { answerOf, anyone, now, testHouse } from '../helpers/house.ts';
+import { answerOf, anyone, now, testHouse, troubleIn } from '../helpers/house.ts';
 
 const benchIn = async (house: Awaited<ReturnType<typeof testHouse>>): Promise<Bench> =>
   benchOf((await house.keeper.open('local')).state);
@@ -118,6 +118,40 @@ describe('fifty members at once', () => {
     expect([...bench.batches.values()].map(({ count }) => count).sort((a, b) => a - b)).toEqual(
       members.map((_, at) => at + 1),
     );
+  });
+
+  it('should keep every recipe that is saved, each as its own', async () => {
+    const house = await testHouse();
+    const had = Object.keys((await house.keeper.open('local')).state.recipes).length;
+    const replies = await Promise.all(
+      Array.from({ length: 50 }, (_, at) =>
+        house.say(`save recipe Winter balm ${at}: ${20 + at} g beeswax, 100 g olive oil`, {
+          member: { ...anyone, id: `m${at}` },
+        }),
+      ),
+    );
+    for (const reply of replies) answerOf(reply);
+    const { recipes } = (await house.keeper.open('local')).state;
+    expect(Object.keys(recipes)).toHaveLength(had + 50);
+    const waxG = Object.values(recipes)
+      .filter(({ name }) => name.startsWith('Winter balm'))
+      .map(({ name, lines: [wax] }) => [Number(name.split(' ').at(-1)), wax?.amount]);
+    expect(waxG.every(([at, amount]) => amount === 20 + (at ?? 0))).toBe(true);
+  });
+
+  it('should tell who saves a recipe from an outdated version of it', async () => {
+    const house = await testHouse();
+    const ada = { member: { ...anyone, id: 'ada' } };
+    const bo = { member: { ...anyone, id: 'bo' } };
+    answerOf(await house.say('save recipe Winter balm: 20 g beeswax, 80 g olive oil', ada));
+    answerOf(await house.say('show Winter balm', bo));
+    answerOf(await house.say('save recipe Winter balm: 25 g beeswax, 75 g olive oil', ada));
+    const late = 'save recipe Winter balm: 30 g beeswax, 70 g olive oil';
+    expect(troubleIn(await house.say(late, bo)).text).toContain('it stands at version 2');
+    answerOf(await house.say('show Winter balm', bo));
+    expect(answerOf(await house.say(late, bo)).figures).toMatchObject({ recipe: { version: 3 } });
+    // One's own versions follow each other without a look in between.
+    answerOf(await house.say('save recipe Winter balm: 31 g beeswax, 69 g olive oil', bo));
   });
 
   it('should give out the last tin once', async () => {

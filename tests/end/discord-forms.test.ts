@@ -130,6 +130,20 @@ describe('the command on a message', () => {
     expect(saved.text).toContain('Saved: Hall salve');
   });
 
+  it('should read a small text file with it, and leave out one that is large or of another kind', async () => {
+    const { standIn } = await open();
+    const bytes = (said: string) => new TextEncoder().encode(said);
+    const attachments = [
+      standIn.attach('hall.png', bytes('no recipe')),
+      standIn.attach('hall.txt', bytes(lines)),
+    ];
+    const form = await standIn.onMessage({ name: readName, text: 'as promised', attachments }).formed();
+    expect(form.fields[0]?.value).toBe(`as promised\n${lines}`);
+    const large = [standIn.attach('hall.txt', bytes('x\n'.repeat(10_000)))];
+    const nothing = await standIn.onMessage({ name: readName, text: '', attachments: large }).until(1);
+    expect(nothing.text).toContain('no words');
+  });
+
   it('should say so when there is nothing to read', async () => {
     const { standIn } = await open();
     const nothing = await standIn.onMessage({ name: readName, text: '```\n```' }).until(1);
