@@ -17,6 +17,8 @@ export interface Config {
   readonly logLevel?: LogLevel;
   /** As many processes share the groups; unset: one does. `auto` is as many as the platform advises. */
   readonly shards?: number | 'auto';
+  /** How much one member may ask in a minute on the long run; unset: as bot/limit.ts has it. */
+  readonly memberPerMinute?: number;
   /** Port on this machine where health and figures can be read; unset: nowhere. */
   readonly metricsPort?: number;
 }
@@ -53,6 +55,7 @@ const fields = z.object({
   BACKUP_DIR: z.string().max(1000, 'is too long').optional(),
   BACKUP_KEEP: wholeBetween(1, 3650, 'must be a number of days from 1 to 3650').optional(),
   BACKUP_HOUR: wholeBetween(0, 23, 'must be an hour from 0 to 23').optional(),
+  MEMBER_PER_MINUTE: wholeBetween(1, 99_999, 'must be a number from 1 to 99999').optional(),
   METRICS_PORT: wholeBetween(1, 65_535, 'must be a port from 1 to 65535').optional(),
   LOG_LEVEL: z.enum(logLevels, `must be one of ${logLevels.join(', ')}`).optional(),
   SHARDS: z
@@ -99,6 +102,7 @@ export const readConfig = (env: Environment): Result<Config, readonly string[]> 
       backupKeep: data.BACKUP_KEEP,
       backupHour: data.BACKUP_HOUR,
       shards: data.SHARDS === 1 ? undefined : data.SHARDS,
+      memberPerMinute: data.MEMBER_PER_MINUTE,
       metricsPort: data.METRICS_PORT,
     }),
   });

@@ -26,6 +26,16 @@ export const defaultLimits: Limits = {
   underWay: 300,
 };
 
+/** The limits where whoever runs the bot says how much one member may ask in a minute; a group may ask twenty times that. */
+export const limitsFor = (memberPerMinute = defaultLimits.member.perMinute): Limits => {
+  const burst = Math.ceil(memberPerMinute / 3);
+  return {
+    ...defaultLimits,
+    member: { burst, perMinute: memberPerMinute },
+    group: { burst: burst * 10, perMinute: memberPerMinute * 20 },
+  };
+};
+
 /** Buckets kept at once; those not used for longest are dropped, so that memory stays flat. */
 const mostBuckets = 20_000;
 

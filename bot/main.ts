@@ -45,7 +45,7 @@ interface Tools {
 
 const inGroupChat = async (
   token: string,
-  { apiUrl }: Config,
+  { apiUrl, memberPerMinute }: Config,
   { house, log, watch }: Tools,
 ): Promise<void> => {
   const { serveChat } = await import('./discord/serve.ts');
@@ -57,7 +57,7 @@ const inGroupChat = async (
     process.stdout.write(`To take it into a server: ${running.invite}\n`);
   };
   cutShort(log);
-  const why = await serveChat({ token, apiUrl, house, log, ready });
+  const why = await serveChat({ token, apiUrl, house, log, memberPerMinute, ready });
   // The supervisor may start it again; it then waits until the other one has gone.
   if (why === 'taken-over') throw new Error('Another running copy of the program has taken over the store.');
   const reason = inside?.reason() ?? 'The chat was left unasked.';

@@ -1,5 +1,6 @@
 import type { Shard } from '../book/shard.ts';
 import type { House } from '../house.ts';
+import { limitsFor } from '../limit.ts';
 import type { Log } from '../log.ts';
 import { topics } from '../topics.ts';
 import { isChatGroup } from './daily-sender.ts';
@@ -12,6 +13,8 @@ export interface Serving {
   readonly house: House;
   readonly log: Log;
   readonly shard?: Shard;
+  /** How much one member may ask in a minute; the usual when left out. */
+  readonly memberPerMinute?: number | undefined;
   /** Called once, when the bot is in the chat. */
   readonly ready?: (running: RunningChat) => void;
 }
@@ -23,11 +26,12 @@ export type Served = Leaving | 'taken-over';
  * Enters the chat and answers until asked to stop, shut out by the platform, or until another process has taken over
  * the groups of this one. Rejects with ChatStartError when it cannot enter.
  */
-export const serveChat = async ({ house, ready, ...about }: Serving): Promise<Served> => {
+export const serveChat = async ({ house, ready, memberPerMinute, ...about }: Serving): Promise<Served> => {
   const running = await startDiscord({
     ...about,
     pipkin: house.pipkin,
     notes: house.notes,
+    limits: limitsFor(memberPerMinute),
     topics,
     remind: (sender) => house.remind({ sender, owns: isChatGroup, clock: Date.now }),
   });

@@ -34,7 +34,7 @@ const settings = (): Config & { readonly token: string } => {
 };
 
 const serve = async (config: ReturnType<typeof settings>, shard: Shard): Promise<number> => {
-  const { token, apiUrl, storeUrl, logLevel = 'info', metricsPort } = config;
+  const { token, apiUrl, storeUrl, logLevel = 'info', metricsPort, memberPerMinute } = config;
   let running: RunningChat | undefined;
   let told = false;
   stopWhenTold(() => {
@@ -53,7 +53,9 @@ const serve = async (config: ReturnType<typeof settings>, shard: Shard): Promise
       watch.chat(() => now.standing());
       if (told) now.stop().catch(() => {});
     };
-    const why = told ? 'asked' : await serveChat({ token, apiUrl, house, log, shard, ready });
+    const why = told
+      ? 'asked'
+      : await serveChat({ token, apiUrl, house, log, shard, memberPerMinute, ready });
     if (why === 'asked') return 0;
     return why === 'shut-out' ? mayNotReturn : 1;
   } finally {

@@ -118,3 +118,15 @@ describe('what must not be shown', () => {
     expect(secrets({})).toEqual([]);
   });
 });
+
+describe('how much one member may ask', () => {
+  it.each([
+    ['120', 120],
+    ['0', undefined],
+    ['many', undefined],
+  ])('should take %s a minute for a member as %s', (given, memberPerMinute) => {
+    const read = readConfig({ MEMBER_PER_MINUTE: given });
+    expect(read.ok ? read.value.memberPerMinute : undefined).toBe(memberPerMinute);
+    if (!read.ok) expect(read.problem).toEqual(['MEMBER_PER_MINUTE must be a number from 1 to 99999.']);
+  });
+});

@@ -1,7 +1,7 @@
 import { fc, it as property } from '@fast-check/vitest';
 import { describe, expect, it } from 'vitest';
 import { gate } from '../../bot/discord/gate.ts';
-import { Buckets, defaultLimits } from '../../bot/limit.ts';
+import { Buckets, defaultLimits, limitsFor } from '../../bot/limit.ts';
 import { anyone } from '../helpers/house.ts';
 
 describe('a token bucket', () => {
@@ -44,6 +44,17 @@ describe('a token bucket', () => {
     const buckets = new Buckets({ burst: 1, perMinute: 1 });
     for (let at = 0; at < 25_000; at += 1) buckets.take(`member ${at}`, at);
     expect(buckets.size).toBe(20_000);
+  });
+});
+
+describe('the limits', () => {
+  it('should be the usual ones, or grow with what one member may ask', () => {
+    expect(limitsFor()).toEqual(defaultLimits);
+    expect(limitsFor(600)).toMatchObject({
+      member: { burst: 200, perMinute: 600 },
+      group: { burst: 2000, perMinute: 12_000 },
+    });
+    expect(limitsFor(1).member).toEqual({ burst: 1, perMinute: 1 });
   });
 });
 
