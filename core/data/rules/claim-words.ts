@@ -40,7 +40,7 @@ export const diseaseWords: readonly ClaimWord[] = [
     word(
       'it names a disease or injury',
       `cold-sore*, herpes, fever-blister*, eczema, dermatitis, psoriasis, impetigo, cheilitis, thrush, acne, rosacea, rash, rashes, hives,
-    infection*, infected, ulcer*, wound*, bruis*, swelling, swollen, burns, burned lip*, burnt lip*, sunburn*, sunburnt, blister*, scar, scars, scarring,
+    infection*, infected, ulcer*, wound*, bruis*, swelling, swollen, burns, burn balm*, burn salve*, burn ointment*, burn cream*, burn gel*, burn relief, burn care, burned lip*, burnt lip*, sunburn*, sunburnt, blister*, scar, scars, scarring,
     fungal, fungus, candida, warts, wart, arthritis, asthma, migraine*, headache*, cough*, sinus, congestion, cancer, insomnia, anxiety, mouth sore*, canker sore*, nappy rash`,
     ),
   ),

@@ -21,6 +21,8 @@ describe('denials', () => {
   it.each([
     'not only softens, it heals',
     "doesn't just soothe: it cures eczema",
+    'burn balm',
+    'cooling burn salve',
     'no more cold sores',
     'never have cold sores again',
     'not a perfume, but heals lips',
