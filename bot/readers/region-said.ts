@@ -56,7 +56,9 @@ const bare: readonly (readonly [Region, RegExp])[] = [
     ([region, said]) =>
       [
         region,
-        new RegExp(`(?<=[\\w)"]\\s)${pronoun}\\b(?:${said})\\b(?=[\\s.?!]*(?:please|pls|thanks)?[\\s.?!]*$)`),
+        new RegExp(
+          `(?<=[\\w)"]\\s)${pronoun}\\b(?:${said})\\b(?=[\\s.?!]{0,9}(?:please|pls|thanks)?[\\s.?!]{0,9}$)`,
+        ),
       ] as const,
   ),
   ...short.map(

@@ -53,8 +53,8 @@ export const tidy = (text: string): string => {
   const short =
     signs.includes('q') || signs.includes('Q') ? signs.replace(/\bq\.?\s?s\.?(?=[\s,;)]|$)/gi, 'qs') : signs;
   const dotted = narrowed(short.includes('..') ? short.replace(/\.{2,}/g, ' ') : short);
-  const plainEnd = /\b(?:no|not)\W*$/i.test(dotted)
-    ? dotted.replace(/[\s,:-]*\b(?:yes or no|or not)[\s?!.]*$/i, '?')
+  const plainEnd = /\b(?:no|not)\W{0,9}$/i.test(dotted)
+    ? dotted.replace(/[\s,:-]{0,9}\b(?:yes or no|or not)[\s?!.]{0,9}$/i, '?')
     : dotted;
   // "Forget that, olive oil is 7 per litre": only what follows is meant.
   const meant = /^\W*(?:no,? )?(?:forget|scratch|ignore)/i.test(plainEnd)
