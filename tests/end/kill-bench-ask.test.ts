@@ -113,9 +113,12 @@ describe('the one-shot command, killed while the bench is written', () => {
       const more = now.state.seq - before - told.reduce((sum, { kind }) => sum + entriesOf[kind], 0);
       // At most one message more than was told: written whole, and killed before it could say so.
       const last = now.entries
-        .slice(-4)
+        .slice(-12)
         .map(({ seq, first, event }) => `${seq} ${first ?? ''} ${event.kind}`);
-      expect([0, entriesOf[kindAt(told.length)]], last.join('; ')).toContain(more);
+      expect(
+        [0, entriesOf[kindAt(told.length)]],
+        `round ${round}, before ${before}, told ${told.length}: ${last.join('; ')}`,
+      ).toContain(more);
       if (reminder && (more === 0 || kindAt(told.length) !== 'reminder'))
         expect(now.bench.reminder?.hour).toBe(reminder.mark % 24);
       arePaired(now);
