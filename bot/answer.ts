@@ -89,6 +89,8 @@ export interface Answer {
   readonly files?: readonly AnswerFile[];
   /** Recipes it came to, the first one meant where none is picked ("the second one"). Remembered for follow-ups. */
   readonly made?: readonly Made[];
+  /** Names it offers to choose from, best first: what "the first one" means in the member's next message. */
+  readonly offers?: readonly string[];
   /** Shown to the asking member alone where the front-end can (a group's settings list, say). */
   readonly quiet?: boolean;
 }

@@ -99,10 +99,10 @@ const remembered = (topic: Topic, claim: Claim): Last | undefined => {
   return request ? { topic: topic.name, request } : undefined;
 };
 
-/** What "it" means after an answer: the recipes it came to, the batch or lot it told of. */
-const outcomeOf = ({ made, figures }: Answer): Pick<Last, 'made' | 'lot'> | undefined => {
+/** What "it" means after an answer: the recipes it came to, what it offered, the batch or lot it told of. */
+const outcomeOf = ({ made, offers, figures }: Answer): Pick<Last, 'made' | 'offers' | 'lot'> | undefined => {
   const lot = typeof figures.lot === 'string' ? figures.lot : undefined;
-  return made || lot !== undefined ? defined({ made, lot }) : undefined;
+  return made || offers || lot !== undefined ? defined({ made, offers, lot }) : undefined;
 };
 
 const linesIn = (request: Readonly<Record<string, unknown>>): unknown[] => {

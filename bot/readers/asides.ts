@@ -38,8 +38,14 @@ const asksUnit = (items: readonly Item[]): boolean =>
   items.every((item) => item.letter === 'u') ||
   items.some((item, at) => item.letter === 'u' && /[TI]/.test(items[at - 1]?.letter ?? ''));
 
+/** "It was about 50 degrees in there": a temperature, though no scale is named. */
+const hasDegrees = (items: readonly Item[]): boolean =>
+  items.some((item, at) => item.letter === 'n' && /^degrees?$/.test(items[at + 1]?.word ?? ''));
+
 const carries = ({ items }: Sentence): boolean =>
-  asksUnit(items) || items.some((item) => substance.test(item.letter) && !isHeading(item));
+  asksUnit(items) ||
+  hasDegrees(items) ||
+  items.some((item) => substance.test(item.letter) && !isHeading(item));
 
 /** Talk may tell of the past and of the pot; it may not ask for anything else, and no question is passed over. */
 const isTalk = (sentence: Sentence, expected: ReadonlySet<string>): boolean => {

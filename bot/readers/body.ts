@@ -85,6 +85,41 @@ export const subjectBefore = (reading: Reading): Pick<Subject, 'recipe' | 'lines
   return made ? { lines: made.lines } : askedBefore(reading);
 };
 
+/** Stretches of a message's words a name can hide in: "does the hand blam melt" has it in the middle. */
+const longestName = 6;
+/** In a wall of text nothing is looked for that way. */
+const mostItems = 60;
+
+interface Stretch {
+  readonly items: readonly Item[];
+  readonly said: string;
+}
+
+/** "Lips" alone, or "lip balm", is in the name of many a recipe and means none of them. */
+const isTelling = (item: Item, known: ReadonlySet<string>): boolean =>
+  item.letter !== 'B' && item.word !== 'lips' && !known.has(item.word);
+
+/** Runs of neighbouring words, longest first. */
+const stretchesOf = (board: Board, letters: RegExp): Stretch[] => {
+  const found: Stretch[] = [];
+  if (board.items.length > mostItems) return found;
+  for (let length = longestName; length >= 1; length -= 1) {
+    for (let at = 0; at + length <= board.items.length; at += 1) {
+      const items = board.items.slice(at, at + length);
+      if (items.some((item, index) => board.taken[at + index] || !letters.test(item.letter))) continue;
+      found.push({ items, said: items.map((item) => item.word).join(' ') });
+    }
+  }
+  return found;
+};
+
+const takeNamed = (board: Board, reading: Reading, stretch: Stretch): Subject | undefined => {
+  const [only, second] = reading.recipes.near(stretch.said);
+  if (!only || second) return undefined;
+  for (const item of stretch.items) takeItem(board, item);
+  return { recipe: only.name, assumed: [`I took "${stretch.said}" as ${only.name}.`] };
+};
+
 /** A saved recipe half remembered in the words left on the board: exactly one has them in its name. */
 export const takeRemembered = (
   board: Board,
@@ -92,13 +127,15 @@ export const takeRemembered = (
   known: ReadonlySet<string>,
 ): Subject | undefined => {
   const loose = free(board).filter((item) => /[wBZ]/.test(item.letter) && !known.has(item.word));
-  const said = loose.map((item) => item.word).join(' ');
-  // "lips" alone is in the name of many a recipe and means none of them.
-  const telling = loose.some((item) => item.letter !== 'B' && item.word !== 'lips');
-  const [only, second] = telling ? reading.recipes.near(said) : [];
-  if (!only || second) return undefined;
-  for (const item of loose) takeItem(board, item);
-  return { recipe: only.name, assumed: [`I took "${said}" as ${only.name}.`] };
+  const all = { items: loose, said: loose.map((item) => item.word).join(' ') };
+  const whole = loose.some((item) => isTelling(item, known)) ? takeNamed(board, reading, all) : undefined;
+  if (whole) return whole;
+  for (const stretch of stretchesOf(board, /[wBZ]/)) {
+    const telling = stretch.items.some((item) => isTelling(item, known));
+    const near = telling ? takeNamed(board, reading, stretch) : undefined;
+    if (near) return near;
+  }
+  return undefined;
 };
 
 /** "How much beeswax, shea and oil do I need for …": names of the recipe's own lines ask for nothing more. */

@@ -19,6 +19,7 @@ import {
 } from './design-words.ts';
 import type { Item } from './item.ts';
 import { leftover } from './leftover.ts';
+import { pointedNames } from './pointed-name.ts';
 import { asksForShelf, takeStocked } from './substitute-choice.ts';
 import { type Board, boardOf } from './target.ts';
 
@@ -47,6 +48,10 @@ interface WishesRead {
 
 const unlessEmpty = <T>(list: readonly T[]): readonly T[] | undefined => (list.length > 0 ? list : undefined);
 
+/** "It needn't be vegan": a wish taken back. */
+const notVegan =
+  /\b(?:needn't|not|n't|no need (?:for it )?to|non)[ -](?:(?:have|need|necessarily|be|to|it|strictly) ){0,4}vegan\b/i;
+
 const readWishes = (board: Board, reading: Reading, veganBefore: boolean): WishesRead => {
   const { price, limit, assumed: tinAssumed } = takePrice(board, reading);
   const { stocked } = takeStocked(board, reading);
@@ -55,7 +60,7 @@ const readWishes = (board: Board, reading: Reading, veganBefore: boolean): Wishe
   const form = takeForm(board, reading) ?? (limit?.container ? formOfWord(limit.container) : undefined);
   const out = takeWithout(board);
   const animal = out.without.includes('animal');
-  const vegan = anyWord(reading, veganWords) || animal;
+  const vegan = (anyWord(reading, veganWords) && !notVegan.test(reading.corrected)) || animal;
   const wanted = takeWith(board, vegan || veganBefore);
   const trouble = out.trouble ?? wanted.trouble;
   return {
@@ -78,11 +83,23 @@ const readWishes = (board: Board, reading: Reading, veganBefore: boolean): Wishe
 const comesUpWith = (reading: Reading): boolean =>
   /\b(?:come|coming|came|dream|think|make) up\b/.test(reading.text.toLowerCase());
 
-const isOtherRequest = (reading: Reading): boolean =>
-  anyWord(
-    reading,
-    asksForShelf(reading) ? otherRequests.filter((word) => word !== 'stock') : otherRequests,
-  ) || reading.items.some((item) => item.letter === 'R' || item.letter === 'r' || item.letter === 'M');
+/** Words of other requests that are none here: "only from stock"; "swap the shea out" of a design. */
+const fineHere = (reading: Reading): readonly string[] => [
+  ...(asksForShelf(reading) ? ['stock'] : []),
+  ...(reading.last?.topic === 'design' && /\bswap(?:ped)?\b.{1,30}\bout\b/i.test(reading.text)
+    ? ['swap', 'swapped']
+    : []),
+];
+
+const isOtherRequest = (reading: Reading): boolean => {
+  const fine = fineHere(reading);
+  return (
+    anyWord(
+      reading,
+      otherRequests.filter((word) => !fine.includes(word)),
+    ) || pointedNames(reading).reading.items.some(({ letter }) => /[RrM]/.test(letter))
+  );
+};
 
 /** Lines with grams, or shares that already make a whole, are a recipe and no wish. */
 const isWrittenOut = (items: readonly Item[]): boolean => {
@@ -113,7 +130,7 @@ const isHard = ({ vegan, without, survivesC, shelfLifeMonths }: DesignRequest): 
 /** How surely a bare list of wishes is one: each more makes it surer, nobody lists four for anything else. */
 const listed = (wishes: DesignRequest, kinds: number, body: boolean): number => {
   const told = kinds + (wishes.form ? 1 : 0);
-  if (!body || !isHard(wishes) || told <= 1) return 0;
+  if (!isHard(wishes) || told < (body ? 2 : sureWishes)) return 0;
   return told >= sureWishes ? 2.75 : 2.4;
 };
 
@@ -122,9 +139,11 @@ const sureness = (reading: Reading, read: WishesRead): number => {
   const { wishes } = read;
   const kinds = kindsOf(read);
   if (asksForDesign(reading, read, kinds)) return 2.8;
-  const body = anyWord(reading, bodyWords);
+  // "Something vegan and firm for hot weather": whatever it is, it is to have these properties.
+  const something = kinds > 1 && isHard(wishes) && reading.words.has('something');
+  const body = something || anyWord(reading, bodyWords);
   if (kinds === 0 || (!body && wishes.form === undefined)) return 0;
-  if (anyWord(reading, wantingWords)) return 2.7;
+  if (anyWord(reading, wantingWords) || /\b(?:you|we|i) do (?:a|an|me|us)\b/i.test(reading.text)) return 2.7;
   return wishes.priceLimit ? 2.85 : listed(wishes, kinds, body);
 };
 
@@ -133,10 +152,14 @@ const before = (reading: Reading): DesignRequest | undefined =>
 
 const order: readonly Form[] = ['tube', 'tin', 'stick'];
 
+const firmer = /\b(?:firmer|harder|stiffer|more wax|less oil)\b/i;
+const softer =
+  /\b(?:softer|creamier|less wax|more oil|less (?:hard|firm|stiff)|(?:too|so) (?:hard|firm|stiff))\b/i;
+
 /** "make it softer" is the next softer form: what a balm is for decides how firm it is. */
-const shifted = (reading: Reading, form: Form): Form => {
-  const up = anyWord(reading, ['firmer', 'harder', 'stiffer']) ? 1 : 0;
-  const down = anyWord(reading, ['softer', 'creamier']) ? 1 : 0;
+const shifted = ({ corrected }: Reading, form: Form): Form => {
+  const up = firmer.test(corrected) ? 1 : 0;
+  const down = softer.test(corrected) ? 1 : 0;
   const at = order.indexOf(form) + up - down;
   return order[Math.min(order.length - 1, Math.max(0, at))] ?? form;
 };
@@ -157,11 +180,12 @@ const joined = (old: DesignRequest, more: DesignRequest): DesignRequest => {
 };
 
 const continued = (reading: Reading, old: DesignRequest, read: WishesRead): Claim | undefined => {
-  const { show: _show, ...wished } = old;
+  const { show: _show, ...before } = old;
+  const wished = notVegan.test(reading.corrected) ? defined({ ...before, vegan: undefined }) : before;
   const shape = shifted(reading, old.form ?? 'stick');
   const form = read.wishes.form ?? (shape === (old.form ?? 'stick') ? old.form : shape);
   const wishes = { ...joined(wished, read.wishes), ...defined({ form }) };
-  const changed = Object.keys(read.wishes).length > 0 || form !== old.form;
+  const changed = wished !== before || Object.keys(read.wishes).length > 0 || form !== old.form;
   return changed ? claim(wishes, 2.75, read.assumed) : undefined;
 };
 
@@ -181,8 +205,9 @@ const defaultForm = (reading: Reading, wishes: DesignRequest): { form: Form; ass
 const isPlaced = (
   board: Board,
   words: ReadonlySet<string>,
+  tolerant = true,
 ): { blocked: boolean; aside: readonly string[] } => {
-  const { blocking, aside } = leftover(board, words, true);
+  const { blocking, aside } = leftover(board, words, tolerant);
   const hard = blocking.filter((item) => groupOf(item.word) === undefined);
   return { blocked: hard.length > 0, aside };
 };
@@ -191,7 +216,9 @@ const fresh = (reading: Reading, board: Board, read: WishesRead): Claim | undefi
   const weight = sureness(reading, read);
   if (weight === 0) return undefined;
   if (read.trouble) return refuse(read.trouble, weight);
-  const { blocked, aside } = isPlaced(board, designWords);
+  // "Design us a poster for the summer fair": with no balm and no ingredient in it, every word counts.
+  const ours = anyWord(reading, bodyWords) || (read.wishes.form ?? read.wishes.with) !== undefined;
+  const { blocked, aside } = isPlaced(board, designWords, ours);
   if (blocked) return undefined;
   if (Object.keys(read.wishes).length === 0)
     return refuse(nothingWished, 1.4, read.wishes as Readonly<Record<string, unknown>>);
@@ -203,8 +230,30 @@ const fresh = (reading: Reading, board: Board, read: WishesRead): Claim | undefi
 /** Words around "the second one" that ask for no more than to see it. */
 const showing = new Set(
   `show see tell give details detail more about full whole open like take prefer want pick choose go with that sounds good look at number
-  what whats is how forecast explain please up`.split(/\s+/),
+  what whats is how forecast explain please up looks look nice lovely best better promising interesting third second first`.split(
+    /\s+/,
+  ),
 );
+
+const proposals = 3;
+
+/** "Something else?", "another one": the next proposal in full. */
+const claimNext = (reading: Reading, old: DesignRequest): Claim | undefined => {
+  if (
+    !/\b(?:something|anything|what|any) (?:else|different|other)\b|\banother(?: one)?\b|\bothers?\b|\bnext\b/i.test(
+      reading.text,
+    )
+  )
+    return undefined;
+  const words = new Set([
+    ...showing,
+    ...'something anything what any else different other others another next'.split(' '),
+  ]);
+  if (leftover(boardOf(reading.items), words, false).blocking.length > 0) return undefined;
+  return reading.items.some(({ letter }) => /[inRct%gv]/.test(letter))
+    ? undefined
+    : claim({ ...old, show: ((old.show ?? 0) + 1) % proposals }, 2.75);
+};
 
 /** "The second one", "more about number 3": a proposal told in full. */
 const claimShown = (reading: Reading, old: DesignRequest): Claim | undefined => {
@@ -223,13 +272,18 @@ const asksForecast = (reading: Reading): boolean =>
     )) &&
   !/\b(?:you|we|i) (?:make|get)\b/i.test(reading.text);
 
-const ceilingWords = 'under below less most max maximum up over within budget cheaper'.split(' ');
+const ceilingWords = 'than spend under below less most max maximum up over within budget cheaper'.split(' ');
+
+/** "What is mango butter?", "is lanolin vegan?": asked about an ingredient, wished for nothing. */
+const asksAbout =
+  /^\W*(?:what(?:'s| is| are)|whats|tell me about|density of|is|are|does|do) (?!(?:there|you|it|that|this|something|best|a good|your|about|we|i)\b)[\w' -]{1,40}\??\s*$/i;
 
 /** Nothing here to design, seen before anything is read. */
 const isElsewhere = (reading: Reading): boolean => {
   const { words } = reading;
   // "what do people use castor oil for" asks about the oil, not for a balm with it.
   if (words.has('what') && words.has('use') && words.has('for')) return true;
+  if (asksAbout.test(reading.text)) return true;
   if (isOtherRequest(reading) || asksForecast(reading)) return true;
   // "… a tin of 15 ml" under a price is no line of a recipe; any other amount is.
   return isWrittenOut(reading.items) && !anyWord(reading, ceilingWords);
@@ -240,6 +294,8 @@ export const claimDesign = (reading: Reading): Claim | undefined => {
   const old = before(reading);
   const shown = old && claimShown(reading, old);
   if (shown || isElsewhere(reading)) return shown;
+  const next = old && claimNext(reading, old);
+  if (next) return next;
   const board = boardOf(reading.items);
   const read = readWishes(board, reading, old?.vegan === true);
   if (isWrittenOut(board.items.filter((item, at) => item.letter === 'i' || !board.taken[at])))

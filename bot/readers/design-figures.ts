@@ -16,17 +16,36 @@ const fromF = (value: number): number => tenth(convertTemperature(value, 'F', 'C
 
 /** Bare degrees above this are Fahrenheit: no summer day has them in Celsius. */
 const hottestBareC = 60;
+/** A lower number after a design counts something. */
+const coolestDay = 15;
 
 const surviving =
-  /^(?:surviv\w*|withstand\w*|stand|stands|holds?|melt\w*|soften\w*|slump\w*|heat|hot|to|at|of|summer|weather|temperatures?|day|in|up)$/;
+  /^(?:surviv\w*|withstand\w*|stand|stands|holds?|melt\w*|soften\w*|slump\w*|heat|hot|to|at|of|summer|weather|temperatures?|day|in|up|firm|solid|hard)$/;
 
 /** Words beside which a bare number after "at" or "to" is a temperature. */
 const lasting =
-  'survive survives surviving withstand withstands stand stands melt melts melting soften softens slump slumps'.split(
+  'survive survives surviving withstand withstands stand stands melt melts melting soften softens slump slumps stay stays keep keeps'.split(
     ' ',
   );
 
+/** "Same but 42", "42?": a number and nothing else. */
+const isOnlyNumber = (items: readonly Item[]): boolean =>
+  items.every(
+    ({ letter, word }) => /^[n?.!,F]$/.test(letter) || word === 'same' || word === 'then' || word === 'what',
+  );
+
+/** "Hotter please, 42" after a design: the only number there is. */
+const onlyNumber = (board: Board, reading: Reading): Item | undefined => {
+  const [item, second] = board.items.filter((each, at) => each.letter === 'n' && !board.taken[at]);
+  const asked =
+    reading.last?.topic === 'design' &&
+    (anyWord(reading, ['hotter', 'warmer', 'heat', 'hot', 'colder', 'cooler']) ||
+      isOnlyNumber(reading.items));
+  return asked && !second && (item?.value ?? 0) >= coolestDay ? item : undefined;
+};
+
 const bareDegrees = (board: Board, reading: Reading): Item | undefined =>
+  onlyNumber(board, reading) ??
   board.items.find((item, at) => {
     if (item.letter !== 'n' || board.taken[at]) return false;
     if (/^degrees?$/.test(board.items[at + 1]?.word ?? '')) return true;
@@ -46,8 +65,20 @@ const takeAt = (board: Board, item: Item): Item => {
   return item;
 };
 
+/** "40 C rather than 38": the one that is no longer wished for. */
+const notThat = /\b(?:rather than|instead of|not) \d{1,3}(?: ?°?[CF]\b| degrees)?/i;
+
+const takeNotThat = (board: Board, { text }: Reading): void => {
+  const match = notThat.exec(text);
+  if (!match) return;
+  const end = match.index + match[0].length;
+  for (const [at, item] of board.items.entries())
+    if (item.from >= match.index && item.to <= end) take(board, at, at + 1);
+};
+
 /** The hottest day in °C: a temperature, bare degrees, or a word for heat. */
 export const takeHottest = (board: Board, reading: Reading): FigureRead => {
+  takeNotThat(board, reading);
   const said = board.items.filter((item, at) => item.letter === 't' && !board.taken[at]);
   if (said.length > 0) {
     const values = said
@@ -115,6 +146,8 @@ const takeCounts = (board: Board): void => {
   }
 };
 
+const pushedUp = /\b(?:push|twist|turn)[ -]up\b/i;
+
 /** What it is filled into, if the message says so: the container, or words that only fit one. */
 export const takeForm = (board: Board, reading: Reading): Form | undefined => {
   takeCounts(board);
@@ -123,7 +156,7 @@ export const takeForm = (board: Board, reading: Reading): Form | undefined => {
   );
   for (const { at } of said) take(board, at, at + 1);
   const named = said.flatMap(({ item }) => formOf(item) ?? []);
-  if (anyWord(reading, stickWords)) return 'stick';
+  if (anyWord(reading, stickWords) || pushedUp.test(reading.text)) return 'stick';
   const [first] = named;
   if (first !== undefined) return first;
   return anyWord(reading, softWords) ? 'tube' : undefined;

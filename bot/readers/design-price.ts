@@ -86,13 +86,22 @@ const takeStretch = (board: Board, from: number, to: number): void => {
     if (item.from >= from && item.to <= to && item.letter !== '\n') take(board, at, at + 1);
 };
 
+/** "No more than 50p a tin, vegan, 15 ml": how much one holds, said apart. */
+const sized = (read: PriceRead, board: Board): PriceRead => {
+  const at = board.items.findIndex((item, index) => /[gv]/.test(item.letter) && !board.taken[index]);
+  const { value, unit } = board.items[at] ?? {};
+  if (!read.assumed || !read.limit || value === undefined || (unit !== 'ml' && unit !== 'g')) return read;
+  take(board, at, at + 1);
+  return { price: true, limit: { ...read.limit, size: { amount: value, unit } } };
+};
+
 /** Takes what a message says about the price off the board: a ceiling, or that it has to be cheap. */
 export const takePrice = (board: Board, reading: Reading): PriceRead => {
   for (const shape of shapes) {
     const match = shape.exec(reading.text);
     if (!match?.groups) continue;
     takeStretch(board, match.index, match.index + match[0].length);
-    return limitOf(match.groups);
+    return sized(limitOf(match.groups), board);
   }
   const said = anyWord(reading, priceWords) || board.items.some((item) => /^[€£$]$/.test(item.word));
   if (!said) return {};

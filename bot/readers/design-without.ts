@@ -7,6 +7,7 @@ import {
   groupLead,
   groupOf,
   groupTail,
+  notThings,
   unscentedWords,
 } from './design-words.ts';
 import type { Item } from './item.ts';
@@ -133,7 +134,10 @@ const takeFree = (board: Board): readonly string[] =>
   });
 
 const isUnknown = (item: Item): boolean =>
-  item.letter === 'w' && !designWords.has(item.word) && groupOf(item.word) === undefined;
+  item.letter === 'w' &&
+  !notThings.has(item.word) &&
+  !designWords.has(item.word) &&
+  groupOf(item.word) === undefined;
 
 const takeUnscented = (board: Board): readonly string[] =>
   board.items.flatMap((item, at) => {
@@ -142,9 +146,32 @@ const takeUnscented = (board: Board): readonly string[] =>
     return ['scent'];
   });
 
+const leaving = new Set('swap swapped take taking leave keep'.split(' '));
+
+/** The place after "swap … out" or "take out …" that begins here, and what it names. */
+const outAt = (board: Board, at: number): Run | undefined => {
+  if (!leaving.has(board.items[at]?.word ?? '') || board.taken[at]) return undefined;
+  const first = board.items[at + 1]?.word === 'out';
+  const start = skip(board, first ? at + 2 : at + 1, groupLead);
+  const term = board.taken[start] ? undefined : termOf(board.items[start]);
+  if (!term) return undefined;
+  const next = afterTerm(board, start);
+  if (first) return { without: term, next };
+  return board.items[next]?.word === 'out' ? { without: term, next: next + 1 } : undefined;
+};
+
+/** "Swap the shea out", "take out the scent". */
+const takeOut = (board: Board): readonly string[] =>
+  board.items.flatMap((_item, at) => {
+    const run = outAt(board, at);
+    if (!run) return [];
+    take(board, at, run.next);
+    return run.without;
+  });
+
 /** Takes everything that is to be left out off the board. What nobody knows is asked about: leaving it out is a promise. */
 export const takeWithout = (board: Board): WithoutRead => {
-  const without = [...takeFree(board), ...takeUnscented(board)];
+  const without = [...takeFree(board), ...takeUnscented(board), ...takeOut(board)];
   for (const [at, item] of board.items.entries()) {
     if (!isCue(board, at)) continue;
     const run = readRun(board, at + 1);

@@ -50,7 +50,9 @@ export const groupLead = new Set(
 /** Words that exclude what follows, besides "no" and "without". */
 export const excludingWords = new Set(
   `not don't dont never avoid avoiding exclude excluding except minus skip omit leave hold hate hates dislike allergic allergy allergies
-  intolerant lacking free nor neither doesn't can't cannot isn't mustn't shouldn't`.split(/\s+/),
+  intolerant lacking free nor neither doesn't can't cannot isn't mustn't shouldn't drop remove lose ditch`.split(
+    /\s+/,
+  ),
 );
 
 /** Words that ask for a recipe to be made up. */
@@ -67,9 +69,14 @@ export const suggestingWords =
 
 /** Words that ask for one only beside the word recipe or the name of what is to be made. */
 export const wantingWords =
-  `want wants wanted need needs like looking after wish would recipe formula formulation create make making find give what which should come help`.split(
+  `want wants wanted need needs like looking after wish would recipe formula formulation create make making find give what which should come help new spend love fancy prefer`.split(
     /\s+/,
   );
+
+/** "No wait", "no idea": nothing that is left out. */
+export const notThings = new Set(
+  'wait idea matter worries worry problem rush clue hurry more need chance luck way doubt'.split(' '),
+);
 
 /** What is to be made; a tin or a tube alone is only a container. */
 export const bodyWords = 'balm balms salve salves ointment stick sticks lip lipstick unguent'.split(' ');
@@ -141,7 +148,7 @@ export const designWords = new Set([
   couple different homemade home-made diy put goes into go people friend everyone who user per each only just
   solve able could can may might glide glides glossy gloss smooth creamy rich light shine shiny try trying
   slump slumps soften softens go goes runny weatherproof heatproof heat-proof heat-resistant resistant proof resists resist because so if when even during while
-  free friendly safe fair market stable anhydrous water-free waterless doesnt doesn't wouldnt stays-firm recipe`.split(
+  free friendly safe sell selling sold gift gifts present presents fair market stall stable anhydrous water-free waterless doesnt doesn't wouldnt stays-firm recipe`.split(
     /\s+/,
   ),
 ]);
@@ -150,5 +157,7 @@ export const designWords = new Set([
 export const followWords = new Set([
   ...designWords,
   ...`instead what about how now change again same then please swap it this make go and also drop more less much bit another but rather actually still
-  remove take away turn into`.split(/\s+/),
+  remove take away turn into hotter warmer colder cooler swap out off third needn't necessarily strictly longer stiffer harder creamier`.split(
+    /\s+/,
+  ),
 ]);

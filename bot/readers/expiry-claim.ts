@@ -2,6 +2,7 @@ import { defined } from '../../core/defined.ts';
 import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { askWhich } from './ask-back.ts';
 import { readBench } from './bench-reading.ts';
+import { bodyWords, inventingWords, suggestingWords } from './design-words.ts';
 import { claimDueAnswer } from './expiry-answers.ts';
 import { askingOnly, strangers, textOf } from './expiry-clauses.ts';
 import { type PeriodSaid, periodIn } from './expiry-period.ts';
@@ -104,9 +105,13 @@ const claimFollowUp = (reading: Reading): Claim | undefined => {
 
 const cues = [...remindCues, ...expiryCues, ...answerCues];
 
+/** "Kokum butter to use up: ideas for a stick?" wants a recipe. */
+const asksForIdeas = (reading: Reading): boolean =>
+  anyWord(reading, [...inventingWords, ...suggestingWords]) && anyWord(reading, bodyWords);
+
 /** What a message would mean to best-before dates: what expires, an answer to it, or the daily reminder. */
 export const claimExpiry = (reading: Reading): Claim | undefined => {
-  if (reading.text.length > longest) return undefined;
+  if (reading.text.length > longest || asksForIdeas(reading)) return undefined;
   if (!anyWord(reading, cues)) return claimFollowUp(reading);
   const answered = anyWord(reading, [...remindCues, ...answerCues, 'up', 'ask'])
     ? claimDueAnswer(reading)

@@ -127,6 +127,23 @@ const joined = (items: readonly Item[]): Item[] => {
   return list;
 };
 
+const making = new Set('make do scale pour weigh of times by'.split(' '));
+
+/** "Heat plan 4 Fernlea hand balm": a figure typed for the word, where no count of it is asked for. */
+const fourMeansFor = (items: readonly Item[]): readonly Item[] =>
+  items.map((item, at) => {
+    const [before, after] = [items[at - 1], items[at + 1]];
+    const typed = item.letter === 'n' && item.value === 4 && item.to - item.from === 1;
+    const asked = before !== undefined && /[wZz]/.test(before.letter) && !making.has(before.word);
+    const named = asked && after?.letter === letters.recipe;
+    // "30 % shea 4 winter"
+    const forWhat =
+      before?.letter === letters.ingredient && after?.letter === letters.unknown && !items[at + 2];
+    return typed && (named || forWhat)
+      ? { letter: letters.for, word: 'for', from: item.from, to: item.to }
+      : item;
+  });
+
 /** Reads tokens into items, chatter left out. Names are looked for first, then numbers and amounts, then words. */
 export const readItems = (list: readonly Token[], names: NameReader): readonly Item[] => {
   const items: Item[] = [];
@@ -137,5 +154,5 @@ export const readItems = (list: readonly Token[], names: NameReader): readonly I
     if (item && item.letter !== '-') before = item.letter;
     at = Math.max(next, at + 1);
   }
-  return joined(items);
+  return fourMeansFor(joined(items));
 };

@@ -13,21 +13,24 @@ import {
 } from './body.ts';
 import type { Item } from './item.ts';
 import { leftover } from './leftover.ts';
+import { readPointed } from './pointed-name.ts';
 import { type Board, boardOf, free, takeShape } from './target.ts';
 
 /** Words that ask what heat does. */
 const strongCues =
   `melt melts melting melted melty molten survive survives surviving soft soften softens softening firm firmness slump slumps
   forecast chart pour pouring hold holds liquid runny car pocket handbag purse dashboard heatwave grainy graininess grain heating waterbath
-  bain-marie boiler cooling`.split(/\s+/);
+  bain-marie boiler cooling mp sag sags sagging droop droops bain marie squishy squidgy mushy windowsill solids`.split(
+    /\s+/,
+  );
 const cues = [
   ...strongCues,
   ...`temperature temperatures temp add put take takes softer firmer hardness hard heat bath solid solids sweat sun hot warm summer set sets
-  stiff order cool cools cope copes bear stand`.split(/\s+/),
+  stiff order cool cools cope copes bear stand sunny sunshine radiator poured degrees`.split(/\s+/),
 ];
 
 /** Words around such a question that ask for nothing more. */
-export const meltWords = new Set([
+export const meltWords: ReadonlySet<string> = new Set([
   ...cues,
   ...`what whats what's when how which point temperature temperatures range degree degrees will would does stay stays staying fully completely
   many temp temps becomes become turns turn reach clear liquid purse state behaviour behavior wont won't doesn't mustn't should may even add go
@@ -35,6 +38,9 @@ export const meltWords = new Set([
   withstand take parked left inside dashboard beach room show curve graph picture diagram print see give tell happens happen it's should
   water jug need needs start starts begin begins long-time percent texture body can climate weather still enough and too over under above below
   before after goes go first last order put pot pan double instructions method safely gently properly quickly slowly fridge freezer overnight
+  which or was were has have leave leaving post posted posting send sending mail mailed parcel van delivery ship shipping courier fat content against dose
+  mine properly really off onto sunny windowsill radiator scent scents aroma aromas fragrance essential wax oil butter january february march april may june july
+  august september october november december winter spring autumn abroad festival spain ok fine alright starts normal
   dark mode theme background light ingredients ingredient everything things doesn't dont don't not it'll so that while them cope come comes into if is are be get gets around c hard`.split(
     /\s+/,
   ),
@@ -55,6 +61,15 @@ const outside: Trouble = {
 const celsiusOf = (item: Item | undefined): number | undefined => {
   if (item?.value === undefined) return undefined;
   return item.unit === 'F' ? convertTemperature(item.value, 'F', 'C') : item.value;
+};
+
+/** "Can I melt shea at 30": a bare number after "at", with nothing of it to weigh. */
+const takeTemperatureAfterAt = (board: Board, reading: Reading): number | undefined => {
+  const [item, second] = free(board).filter((each) => each.letter === 'n');
+  if (!item || second || !/\bat (?:about |around )?$/i.test(reading.text.slice(0, item.from)))
+    return undefined;
+  const unit = reading.settings.region === 'us' ? 'F' : 'C';
+  return celsiusOf({ ...takeItem(board, item), unit });
 };
 
 const takeTemperature = (board: Board): number | undefined => {
@@ -142,22 +157,80 @@ const isClear = (subject: Subject): boolean =>
 const isBareHeat = ({ last }: Reading, { letter }: Item): boolean =>
   letter === 'n' && last?.request.survivesC !== undefined;
 
-/** What a message would mean as a question about heat. */
-export const claimMelt = (reading: Reading): Claim | undefined => {
-  const follows =
-    reading.last?.topic === 'melt' &&
-    reading.items.some((item) => /[tRi]/.test(item.letter) || isBareHeat(reading, item));
-  if (!anyWord(reading, cues) && !follows) return undefined;
-  const board = boardOf(reading.items);
-  const survivesC = takeTemperature(board);
+const has = ({ items }: Reading, letters: RegExp): boolean => items.some((item) => letters.test(item.letter));
+
+/** "Fernlea mint lip balm ok at 35 C?": a saved recipe and a temperature, and nothing to weigh. */
+const hasDegrees = ({ items }: Reading): boolean =>
+  items.some((item, at) => item.letter === 'n' && /^degrees?$/.test(items[at + 1]?.word ?? ''));
+
+const isRecipeInHeat = (reading: Reading): boolean =>
+  has(reading, /R/) && (has(reading, /t/) || hasDegrees(reading)) && !has(reading, /[gvcdp%M]/);
+
+const follows = (reading: Reading): boolean =>
+  reading.last?.topic === 'melt' &&
+  reading.items.some((item) => /[tRi]/.test(item.letter) || isBareHeat(reading, item));
+
+/** "At what temperature should it be poured?" asks; "poured 24 tins" tells. */
+const asksToPour = (reading: Reading): boolean =>
+  reading.words.has('poured') && anyWord(reading, ['should', 'what', 'when', 'how']);
+
+/** "A customer in Malta asks": beside a recipe and a temperature, a near miss of a name is talk. */
+const takeNearMisses = (board: Board, reading: Reading): void => {
+  if (!isRecipeInHeat(reading)) return;
+  for (const [at, item] of board.items.entries()) if (item.misspelt) board.taken[at] = true;
+};
+
+/** Talk between the recipe and the temperature it is to stand: "taking it to Spain in August, 38 °C there". */
+const mostTalk = 9;
+const isTold = (blocking: readonly Item[], heat: number | undefined, { recipe }: Subject): boolean =>
+  heat !== undefined &&
+  recipe !== undefined &&
+  blocking.length <= mostTalk &&
+  blocking.every((item) => item.letter === 'w');
+
+/** How surely it is about heat. */
+const sureness = (reading: Reading, survivesC: number | undefined): number => {
   // A temperature beside a word of heat and a saved recipe is a question of heat, whatever talk is around it.
-  const named = survivesC !== undefined && reading.items.some((item) => item.letter === 'R');
-  const strong = anyWord(reading, strongCues) || follows || named;
+  const named = (survivesC !== undefined || hasDegrees(reading)) && has(reading, /R/);
+  const strong = anyWord(reading, strongCues) || follows(reading) || named || asksToPour(reading);
+  return strong ? 2.6 : 1.9;
+};
+
+/** "Without it setting in the jug": how it must not go, and nothing that is left out. */
+const takeMishap = (board: Board, { text }: Reading): void => {
+  const match = /\bwithout (?:it|them|this|that) \w+ing\b/i.exec(text);
+  if (!match) return;
+  const end = match.index + match[0].length;
+  for (const [at, item] of board.items.entries())
+    if (item.from >= match.index && item.to <= end) board.taken[at] = true;
+};
+
+/** "How much is 4 tbsp of beeswax in grams, melted or not?" asks for an amount. */
+const asksAmount = ({ text }: Reading): boolean =>
+  /\bin (?:grams?|g|kilos?|kg|ounces?|oz|ml|millilitres?|spoons?)\b/i.test(text);
+
+const strongFrom = 2;
+
+/** "When should the scent go in for …?" */
+const asksWhenIn = (reading: Reading): boolean => /\bwhen\b.{0,30}\b(?:go|goes) in\b/i.test(reading.text);
+
+const read = (reading: Reading): Claim | undefined => {
+  if (!anyWord(reading, cues) && !asksWhenIn(reading) && !follows(reading) && !isRecipeInHeat(reading))
+    return undefined;
+  if (asksAmount(reading)) return undefined;
+  const board = boardOf(reading.items);
+  takeMishap(board, reading);
+  takeNearMisses(board, reading);
+  const survivesC = takeTemperature(board) ?? takeTemperatureAfterAt(board, reading);
+  const weight = sureness(reading, survivesC);
   takeShape(board, /nc/); // "firm enough for a stick"
   const subject = subjectOf(board, reading);
   const bare = survivesC ?? takeBareTemperature(board, reading);
   takeOwnIngredients(board, reading, subject.recipe);
-  const { blocking } = leftover(board, meltWords, strong && isClear(subject));
-  if (blocking.length > 0) return undefined;
-  return settle(subject, reading, bare, strong ? 2.6 : 1.9);
+  const { blocking } = leftover(board, meltWords, weight > strongFrom && isClear(subject));
+  if (blocking.length > 0 && !isTold(blocking, bare, subject)) return undefined;
+  return settle(subject, reading, bare, weight);
 };
+
+/** What a message would mean as a question about heat. */
+export const claimMelt = readPointed(read);

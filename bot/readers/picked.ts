@@ -1,3 +1,4 @@
+import type { Made } from '../answer.ts';
 import type { Last } from '../reading.ts';
 
 const places: Readonly<Record<string, number>> = {
@@ -10,13 +11,18 @@ const places: Readonly<Record<string, number>> = {
   third: 2,
   '3rd': 2,
   '3': 2,
+  one: 0,
+  two: 1,
+  three: 2,
 };
 
+/** "Why is it the first?" picks nothing. */
+const asksWhy = /\b(?:why|how come|scores?)\b/i;
 const noun = 'one|recipe|proposal|option|idea|version|suggestion|balm';
 const shapes: readonly RegExp[] = [
   new RegExp(`\\bthe (first|1st|second|2nd|third|3rd|last)(?: (?:${noun}))?\\b`, 'i'),
   new RegExp(`\\b(first|1st|second|2nd|third|3rd|last) (?:${noun})\\b`, 'i'),
-  /(?:\b(?:number|no\.?|nr\.?|option|proposal|recipe|idea)|#) ?([123])\b(?! ?[%.,]?\d)/i,
+  /(?:\b(?:number|no\.?|nr\.?|option|proposal|recipe|idea)|#) ?([123]|one|two|three)\b(?! ?[%.,]?\d)/i,
   /^\W*([123])\W*$/,
 ];
 
@@ -26,13 +32,21 @@ interface PickedText {
   readonly last: Last | undefined;
 }
 
-/**
- * "The second one", "number 3": where the last answer came to several recipes, such words pick one and mean "it". Every
- * topic then reads the message as if only that one had been made.
- */
-export const picked = (text: string, last: Last | undefined): PickedText => {
-  const made = last?.made;
-  if (!last || !made || made.length < 2) return { text, last };
+/** "Try the first one" after candidates: its name in the place of what picks it. */
+const withOffer = (text: string, offers: readonly string[]): string => {
+  for (const shape of shapes) {
+    const match = shape.exec(text);
+    if (!match) continue;
+    const said = (match[1] ?? '').toLowerCase();
+    const name = said === 'last' ? offers.at(-1) : offers[places[said] ?? 0];
+    if (name !== undefined && !asksWhy.test(text))
+      return `${text.slice(0, match.index)}${name}${text.slice(match.index + match[0].length)}`;
+  }
+  return text;
+};
+
+/** What of several recipes a message picks: "it" stands in its place. */
+const withMade = (text: string, last: Last, made: readonly Made[]): PickedText => {
   for (const shape of shapes) {
     const match = shape.exec(text);
     if (!match) continue;
@@ -44,4 +58,14 @@ export const picked = (text: string, last: Last | undefined): PickedText => {
     return { text: plain, last: { ...last, made: [one], picked: place } };
   }
   return { text, last };
+};
+
+/**
+ * "The second one", "number 3": where the last answer came to several recipes, such words pick one and mean "it". Every
+ * topic then reads the message as if only that one had been made. Of candidates they pick the ingredient.
+ */
+export const picked = (text: string, last: Last | undefined): PickedText => {
+  if (last?.offers) return { text: withOffer(text, last.offers), last };
+  const { made = [] } = last ?? {};
+  return last && made.length > 1 ? withMade(text, last, made) : { text, last };
 };

@@ -42,7 +42,14 @@ const nothingToSave = (reading: Reading): Claim | undefined => {
     : undefined;
 };
 
+/** "If it should keep a year": how long, and nothing to be written down. */
+const isAboutKeeping = ({ corrected }: Reading): boolean =>
+  /\bkeeps?\b(?: for)?(?: at least| about| around)? (?:\d+|an?|one|two|three|six|nine|twelve|eighteen|half a) ?(?:years?|months?|weeks?)\b/i.test(
+    corrected,
+  ) && !/\b(?:save|store|record|add|create|enter)\b/i.test(corrected);
+
 const claimSave = (reading: Reading, existing: boolean): Claim | undefined => {
+  if (isAboutKeeping(reading)) return undefined;
   const named = readNamedLines(reading);
   if (!named) return undefined;
   const lines = named.hasLines ? named.lines.lines : linesBefore(reading);

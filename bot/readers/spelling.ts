@@ -9,7 +9,10 @@ const carrying =
   melting iodine allergen allergens vegan total weigh waste what which each please thanks
   show list save help rename delete
   infuse infusing infused macerate margin
-  swap replace substitute label labels print strips stickers price stock`.split(/\s+/);
+  swap replace substitute label labels print strips stickers price stock
+  instead replacement replacements alternative alternatives soften softens survives unscented firmness suggest`.split(
+    /\s+/,
+  );
 
 const known = new Set(carrying);
 
@@ -38,8 +41,26 @@ const near = (word: string, candidate: string): boolean => {
   return word.length > shortest && word.startsWith(candidate.slice(0, 3));
 };
 
+/** Words as they are typed in a hurry. */
+const hurried: Readonly<Record<string, string>> = {
+  els: 'else',
+  shd: 'should',
+  shld: 'should',
+  cud: 'could',
+  wud: 'would',
+  wld: 'would',
+  wat: 'what',
+  wot: 'what',
+  nutz: 'nuts',
+  vegn: 'vegan',
+  paln: 'plan',
+  metl: 'melt',
+  mlet: 'melt',
+};
+
 /** The word itself, or the request-carrying word it is a slip of. Words known as themselves stay as they are. */
 export const corrected = (word: string): string => {
+  if (Object.hasOwn(hurried, word)) return hurried[word] ?? word;
   if (word.length < shortest || word.length > 14 || known.has(word) || isKnownWord(word)) return word;
   return byFirst.get(word.charAt(0))?.find((candidate) => near(word, candidate)) ?? word;
 };

@@ -39,7 +39,9 @@ const madeBefore = (reading: Reading): Wish => {
 /** "The mint lip balm": a saved name half remembered that has an ingredient's name in it. */
 const takeHalfName = (board: Board, reading: Reading, known: ReadonlySet<string>) => {
   const words = looseWords(board, known);
-  const [only, second] = words.includes(' ') ? reading.recipes.near(words) : [];
+  // "Lip balm" is in the name of many a recipe and means none of them.
+  const telling = board.items.some((item) => item.letter !== 'B' && words.split(' ').includes(item.word));
+  const [only, second] = telling && words.includes(' ') ? reading.recipes.near(words) : [];
   if (!only || second) return undefined;
   for (const [index, item] of board.items.entries())
     if (/[wBib]/.test(item.letter) && words.includes(item.word)) board.taken[index] = true;

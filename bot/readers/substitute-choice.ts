@@ -37,6 +37,13 @@ const takeWords = (board: Board, words: ReadonlySet<string>): void => {
 const plainly =
   /\b(?:gram|weight|like)[- ]for[- ](?:gram|weight|like)\b|\b(?:the )?(?:same|equal) (?:amount|weight|grams)\b|\b1 ?: ?1\b|\bone[- ](?:to|for)[- ]one\b/i;
 
+/** What a swap does anyhow: nothing more is asked with it. */
+const asFirm =
+  /\b(?:(?:at|with|keeping|of|to) )?(?:the )?(?:equal|same|similar) (?:firmness|hardness|set|consistency)\b/i;
+
+/** "Undo that swap, use rice bran wax": another in its place. */
+const undoing = /\bundo (?:that|the|this|my) swap\b/i;
+
 const darkPicture =
   /\b(?:(?:with|in|and|as) )?(?:a |the )?dark(?:[- ](?:mode|theme))? ?(?:chart|graph|picture|curve)\b|\b(?:chart|graph|picture|curve)s?,? (?:in |on |as )?(?:the )?dark(?:[- ](?:mode|theme))?\b|\bdark[- ]mode\b/i;
 
@@ -61,6 +68,8 @@ export const takeStocked = (board: Board, reading: Reading): Pick<Choice, 'stock
 
 /** Takes words off the board that say how to choose. */
 export const takeChoice = (board: Board, reading: Reading): Choice => {
+  takeStretch(board, reading.text, asFirm);
+  takeStretch(board, reading.text, undoing);
   const dark = takeStretch(board, reading.text, darkPicture);
   const gramForGram = takeStretch(board, reading.text, plainly);
   const price = cheap.test(reading.corrected);

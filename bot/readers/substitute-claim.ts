@@ -3,6 +3,7 @@ import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts'
 import { echo } from './ask-back.ts';
 import { cueWords } from './cues.ts';
 import { leftover } from './leftover.ts';
+import { readPointed } from './pointed-name.ts';
 import { scaleWords } from './scale-claim.ts';
 import { looseWords, readScale } from './scale-reading.ts';
 import { targetTrouble } from './scale-troubles.ts';
@@ -81,7 +82,7 @@ const asksWhat = (reading: Reading, { stocked }: Choice): boolean =>
 /** "Is it vegan?", "does it contain nuts?", "I swapped …": told or asked about, not asked for. */
 const isOnlyAsked = ({ text }: Reading): boolean =>
   /^\W*(?:is|are|does|do|has|did|was|were|isn't|doesn't)\b/i.test(text)
-    ? !/\b(?:swap|replace|substitut|instead|in place|rather|version|alternative|replacement|way\b|possible)/i.test(
+    ? !/\b(?:swap|replace|substitut|instead|in place|rather|version|alternative|replacement|way\b|possible|(?:i|we) (?:could|can) use|to use)/i.test(
         text,
       )
     : /(?<!\b(?:if|suppose|imagine) )\b(?:i|we|they|she|he) (?:have |had )?(?:swapped|replaced|substituted|exchanged)\b/i.test(
@@ -174,6 +175,14 @@ interface How {
   readonly choice: Choice;
 }
 
+const mostOfWhole = 90;
+
+/** "New balm, 20 % mango butter, no beeswax": shares that are far from a whole are wished for, and no recipe. */
+const isWishList = (lines: ChangeBody['lines']): boolean => {
+  const shares = lines?.map(({ unit, amount }) => (unit === 'percent' ? Number(amount) : Number.NaN)) ?? [];
+  return shares.length > 0 && shares.reduce((sum, share) => sum + share, 0) < mostOfWhole;
+};
+
 const changeClaim = (
   board: Board,
   reading: Reading,
@@ -187,6 +196,7 @@ const changeClaim = (
   // "And without coconut?" after a design belongs to the design.
   const onlyOut = !phrase || phrase.kind === 'gone';
   if (onlyOut && body.before && reading.last?.topic === 'design') return undefined;
+  if (onlyOut && isWishList(body.lines)) return undefined;
   const said = { ...saidIn(reading, withouts, body), part };
   const draft = phrase ? phraseDraft(said, phrase) : withoutDraft(said);
   if (!draft) return undefined;
@@ -206,8 +216,7 @@ const isPlainBatch = ({ items, last }: Reading): boolean =>
   items.some((item) => item.letter === 'c') &&
   !items.some((item) => /[zNiZ]/.test(item.letter) || leavingOut.has(item.word));
 
-/** What a message would mean as a wish to replace something or to do without it. */
-export const claimSubstitute = (reading: Reading): Claim | undefined => {
+const read = (reading: Reading): Claim | undefined => {
   if (isPlainBatch(reading)) return undefined;
   if (isOnlyAsked(reading)) return undefined;
   const scores = claimScores(reading);
@@ -224,3 +233,6 @@ export const claimSubstitute = (reading: Reading): Claim | undefined => {
   if (!phrase && !wants) return suppliedBody(boardOf(reading.items), reading) ?? continuedMake(reading);
   return changeClaim(board, reading, phrase, withouts, { part, choice });
 };
+
+/** What a message would mean as a wish to replace something or to do without it. */
+export const claimSubstitute = readPointed(read);

@@ -68,9 +68,11 @@ export const settleIn = (item: Item, from: string): Settled => {
     return { id: canonical(id), ...misread(item, id) };
   const fitting = ids.filter((each) => roleOfId(each) === roleOfId(from) && !item.generic);
   const [only, second] = fitting;
-  // Herb or scent of one plant: the job tells. Kinds of coconut oil differ in more than that.
+  // Herb or scent of one plant, its oil or its wax: the job tells. Kinds of coconut oil differ in more than that.
   const rest = ids.filter((each) => each !== only).map(roleOfId);
-  const plant = rest.every((role) => role === 'herb' || role === 'aroma');
+  const plant =
+    rest.every((role) => role === 'herb' || role === 'aroma') ||
+    (only !== undefined && roleOfId(only) === 'wax' && !rest.includes('wax'));
   if (only === undefined || second !== undefined || ids.length < 2 || !plant)
     return { trouble: askWhich(item) };
   return { id: canonical(only), assumed: `I took "${item.word}" as ${shortName(only)}.` };

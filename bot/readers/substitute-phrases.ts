@@ -35,7 +35,11 @@ const letters: Readonly<Record<string, string>> = {
   X: 'without',
   n: "can't cannot cant don't dont haven't havent couldn't couldnt",
   x: 'not',
-  b: 'by',
+  b: 'by through',
+  B: 'becomes become becoming became',
+  k: 'only',
+  l: 'gone finished',
+  t: 'try trying tried',
 };
 const letterByWord = new Map(
   Object.entries(letters).flatMap(([letter, words]) => words.split(' ').map((word) => [word, letter])),
@@ -61,7 +65,7 @@ const letterOf = ({ letter, word }: Item): string => {
   const known = letterByWord.get(word);
   if (known) return known;
   if (amount.test(letter)) return '#';
-  return /[TWIAoN,w>]/.test(letter) ? letter : '?';
+  return /[TWIAoN,w>.;!]/.test(letter) ? letter : '?';
 };
 
 /** "instead of", "in place of", "in lieu of", "rather than": one sign `d`; "instead" on its own is `D`. */
@@ -70,7 +74,7 @@ const insteadAt = (board: Board, at: number): Sign | undefined => {
     board.taken[at + offset] ? '' : (board.items[at + offset]?.word ?? '');
   if (word(0) === 'instead')
     return word(1) === 'of' ? { letter: 'd', from: at, to: at + 1 } : { letter: 'D', from: at, to: at };
-  if (word(0) === 'than') return { letter: 'd', from: at, to: at };
+  if (word(0) === 'than' || word(0) === 'besides') return { letter: 'd', from: at, to: at };
   if (word(0) !== 'in' || word(2) !== 'of') return undefined;
   return ['place', 'lieu', 'stead'].includes(word(1)) ? { letter: 'd', from: at, to: at + 2 } : undefined;
 };
@@ -120,11 +124,13 @@ const swapOf = (at: At): Phrase | undefined => {
 };
 
 const oneOf = (at: At, asks: boolean): Phrase | undefined => {
-  const what = at('what', 'out') ?? (asks ? at('open', 'lack', 'lack2') : undefined);
+  const what = at('what', 'out') ?? (asks ? at('open', 'lack', 'lack2', 'lack3') : undefined);
   if (what) return { kind: 'what', what };
+  const kind = at('kind');
+  if (kind) return kind.generic ? { kind: 'what', what: kind } : undefined;
   const gone = at('gone', 'gone2', 'gone3');
   if (gone) return { kind: 'gone', gone };
-  const to = at('lone', 'lone2', 'open');
+  const to = at('lone', 'lone2', 'lone3', 'open');
   return to ? { kind: 'lone', to } : undefined;
 };
 

@@ -2,7 +2,7 @@
  * Shapes of what is said about replacing something, over the signs of a message: `i` a name, `R` a recipe, `s` swap,
  * `r` replace, `u` substitute, `a` alternative, `d` instead of, `D` instead, `L` take or leave, `M` remove, `P` put or
  * use, `O` out, `N` no, `X` without, `f` for, `b` by, `T` to, `W` with or from, `I` in, `o` of, `A` and, `#` an amount,
- * `w` a word nobody knows, `n` cannot or don't have, `x` not. The groups say what each name is.
+ * `w` a word nobody knows, `n` cannot or don't have, `x` not, `B` becomes, `k` only. The groups say what each name is.
  */
 
 /** "… in Fernlea hand balm …" between the two names. */
@@ -20,7 +20,7 @@ export const shapes: readonly RegExp[] = [
   /sI(?<to>i)f(?<from>i)/d, // swap in B for A
   /sT(?<to>i)W(?<from>i)/d, // switch to B from A
   new RegExp(`sO?W?(?<from>i)O?${place}[fWTb>]+I?(?<to>i)`, 'd'), // swap A for B, switch from A to B
-  new RegExp(`rO?(?<from>i)${place}[WbfI>]+(?<to>i)`, 'd'), // replace A with B
+  new RegExp(`rO?(?<from>i)${place}(?:[Wbf>]+I?|I(?!i#))(?<to>i)`, 'd'), // replace A with B
   /[sr]O?(?<from>i)I(?<lines>(?:#o?i[,A]*)+)[fWTb](?<to>i)(?!#)/d, // swap A in 20% A, 80% oil for B
   /[PW](?<to>i),?A?x(?<from>i)/d, // use B and not A
   new RegExp(`u(?<from>i)${place}[Wb](?<to>i)`, 'd'), // substitute A with B
@@ -34,6 +34,13 @@ export const shapes: readonly RegExp[] = [
   new RegExp(`${bare}(?<from>i)>(?<to>i)`, 'd'), // A -> B
   /[LM]O?(?<from>i)O?[^i#]{0,4}[PW]I?(?<to>i)/d, // take out A and put in B
   /P(?<to>i)I?f(?<from>i)/d, // put B in for A
+  /(?:Oo|[Nn])(?<from>i)[^i#]{0,8}(?:P|k|wf)A?(?<to>i)(?!#)/d, // out of A, can I use B; no A, only B
+  /[Nn](?<from>i)[^i#A]{0,4}[.;!][^i#A]{0,4}(?<to>i)(?=[^i#]{0,6}R)/d, // no A left. Would B do for …
+  new RegExp(`${bare}(?<from>i)T(?<to>i)(?=I[#R])`, 'd'), // A to B in …
+  new RegExp(`${bare}(?<from>i)B(?<to>i)`, 'd'), // the A becomes B
+  new RegExp(`${bare}(?<from>i)O,?A?(?<to>i)I`, 'd'), // A out, B in
+  new RegExp(`${bare}(?<to>i),?A?x(?<from>i)`, 'd'), // B, not A
+  new RegExp(`sO?${bare}(?<gone>i)O`, 'd'), // swap the A out
   /[sr]O?i[fWTb]+(?<strange>w+i?)/d,
   /ui[Wb](?<strange>w+i?)/d,
   /(?<strange>w+i?)d(?:i|$)/d,
@@ -45,6 +52,8 @@ export const shapes: readonly RegExp[] = [
   /(?<what>i)[rau]/d, // what can A be replaced with; a beeswax alternative
   /d(?<what>i)/d, // what can I use instead of A
   /Oo(?<out>i)/d, // we are out of A
+  /(?<lack3>i)l/d, // the A has gone off, what else works
+  /(?<kind>i)P(?=I?R)/d, // is there a vegan wax I could use in …
   /N(?<lack>i)/d, // no A left, what else works
   /n\??(?<lack2>i)/d, // we can't get A, don't have A
   /[ru](?<strange>w+i?)/d,
@@ -52,6 +61,9 @@ export const shapes: readonly RegExp[] = [
   /d(?<strange>w+i?)/d,
   /M(?<gone>i)|LO(?<gone2>i)|L(?<gone3>i)O/d, // leave out A
   new RegExp(`${bare}(?<lone>i)D|D[PW]?(?<lone2>i)`, 'd'), // B instead
+  /k(?<lone3>i)(?![,A]+i)/d, // I can only get B
+  /(?<!#o?)(?<from>i)IR(?<to>i)(?!#)/d, // can the A in … be B
+  new RegExp(`${bare}(?<to2>i)f(?<from2>i)(?!#)`, 'd'), // B for A
 ];
 
 /** "… and shea for mango": a second swap after a first one. */

@@ -71,10 +71,16 @@ const skipSigns = (board: Board, at: number, shape: RegExp): number => {
 
 const leadsOut = new Set('minus excluding exclude except avoiding avoid remove omit skip drop'.split(' '));
 
+/** "Can't have nuts", "doesn't eat animal products". */
+const negated = new Set(`can't cannot cant don't dont doesn't doesnt won't mustn't not`.split(' '));
+const afterHave = (board: Board, at: number): number =>
+  skipSigns(board, at + 1, /^(have|eat|use|like|tolerate|take|stand|touch|want|do|any|the|with)$/);
+
 /** Where a list of things to leave out starts after `at`; undefined when none does. */
 const listStart = (board: Board, at: number): number | undefined => {
   const item = board.items[at];
   if (!item || board.taken[at]) return undefined;
+  if (negated.has(item.word)) return kindAt(board, afterHave(board, at))?.kind && afterHave(board, at);
   if ((item.letter === 'N' && item.word !== 'zero') || leadsOut.has(item.word))
     return skipSigns(board, at + 1, /^(any|the|added)$/);
   const second = wordAt(board, at + 1);

@@ -7,7 +7,7 @@ export const substituteWords: ReadonlySet<string> = new Set(
   kind type sort like similar close closest nearest as to other another different something anything option options idea ideas suggest suggestion
   suggestions recommend recommended run ran runs short lack lacking missing then now only about change changes changing remove omit drop skip
   give show find list keep keeping firmness same set that it off up mine also wax waxes oil oils butter butters ingredient ingredients me person someone
-  somebody people suitable possible moment way mostly quite ok customer friend child kids free based plant gone finished all too also either both trade trading`.split(
+  somebody people suitable possible moment way mostly quite ok customer friend child kids free based plant gone finished goes or left besides try more equal ladies lady members round through becomes become all too also either both trade trading`.split(
     /\s+/,
   ),
 );

@@ -15,6 +15,11 @@ const vulgar: Readonly<Record<string, string>> = {
 };
 const vulgarSigns = new RegExp(`[${Object.keys(vulgar).join('')}]`, 'gu');
 const plain = /^[\n\x20-\x7e]*$/;
+/** "Nutfree", typed in one word. */
+const runTogether =
+  /\b(nuts?|palm|coconut|bees?|beeswax|lanolin|soya?|sesame|gluten|wheat|scent|fragrance|perfume)free\b/gi;
+/** "4 my gran": a figure typed for the word. */
+const fourFor = /\b4 (?=(?:my|me|us|our|him|her|them|you|your|his|their|vegans?|everyone|kids|the)\b)/gi;
 
 /** Compatibility forms turned plain: full-width digits, ℃, ㎖. Fractions first, or 1½ would read as 11/2. */
 const folded = (text: string): string =>
@@ -63,7 +68,8 @@ export const tidy = (text: string): string => {
         '',
       )
     : plainEnd;
-  return meant.includes('\r') || dotted.includes('`')
-    ? narrowed(meant.replace(/\r\n?/g, '\n').replace(/`+/g, ' '))
-    : meant;
+  const spelt = meant.replace(runTogether, '$1-free').replace(fourFor, 'for ');
+  return spelt.includes('\r') || spelt.includes('`')
+    ? narrowed(spelt.replace(/\r\n?/g, '\n').replace(/`+/g, ' '))
+    : spelt;
 };

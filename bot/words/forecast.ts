@@ -76,7 +76,7 @@ export const meltLine = ({ softensC, fullyMeltedC, uncertainty }: MeltForecast):
 };
 
 export const firmnessLine = ({ firmness, uncertainty }: MeltForecast): string =>
-  `At 25 °C: ${bandWords[firmness.band]} (firmness about ${brief(Number(firmness.at25.toPrecision(2)))}, ${brief(Number(uncertainty.firmness[0].toPrecision(2)))} to ${brief(Number(uncertainty.firmness[1].toPrecision(2)))}; 100 is one part of beeswax in four of oil).`;
+  `At 25 °C: ${bandWords[firmness.band]} (firmness about ${brief(Number(firmness.at25.toPrecision(2)))}, ${brief(Number(uncertainty.firmness[0].toPrecision(2)))} to ${brief(Number(uncertainty.firmness[1].toPrecision(2)))}; 100 is one part of beeswax in four of oil at 20 °C).`;
 
 const whyLeftOut: Readonly<Record<LeftOutReason, string>> = {
   powder: 'a powder',

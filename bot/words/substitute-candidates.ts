@@ -71,7 +71,7 @@ const unranked = ({ unranked: ids }: Ranking): Block[] =>
     ? [
         {
           kind: 'assumed',
-          text: `Not ranked, because nobody I could read has measured how they melt in oil: ${ids.map(shortName).join(', ')}.`,
+          text: `Not ranked, as their melt in oil was never measured: ${ids.map(shortName).join(', ')}.`,
         },
       ]
     : [];
@@ -216,5 +216,6 @@ export const answerCandidates = (asked: Asked, tools: Tools): Answer | Trouble =
     },
     warnings: [...cautions(ranking), localRules],
     next: next(old, ranking, asked.name),
+    offers: ranking.candidates.map(({ ingredient }) => ingredient.replaceAll('-', ' ')),
   };
 };

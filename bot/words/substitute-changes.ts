@@ -25,7 +25,15 @@ const meltLine = ({ fullyMeltedC, before, after }: Comparison): string[] => {
   ];
 };
 
-const flagText = (flag: string): string => flag.replace('-', ' ');
+const flagNames: Readonly<Record<string, string>> = {
+  bee: 'bee products',
+  fragrance: 'scent allergens',
+  'tree-nut': 'tree nuts',
+  wool: 'wool fat',
+  contact: 'something that some skin reacts to',
+};
+
+const flagText = (flag: string): string => flagNames[flag] ?? flag.replace('-', ' ');
 
 const allergenLine = ({ before, after }: Comparison): string[] => {
   const gone = before.allergens.filter((flag) => !after.allergens.includes(flag));

@@ -14,7 +14,7 @@ export const partNames: Readonly<Record<PartName, string>> = {
   full_melt: 'same full melt',
   share: 'within its usual share',
   evidence: 'strength well known',
-  vegan: 'vegan',
+  vegan: 'no less vegan',
   lips: 'fit for lips',
   kind: 'same kind',
   practice: 'named by makers',
