@@ -151,9 +151,9 @@ class Both {
     this.deeds.push({ who, event, on: true });
   }
 
-  /** Undo and redo of the member's last deed: the one after all others of theirs, so a second undo takes back the first. */
+  /** Undo of the member's last deed that still stands: a second undo takes back the one before it. */
   async undo(who: string): Promise<void> {
-    const last = this.deeds.findLast((deed) => deed.who === who);
+    const last = this.deeds.findLast((deed) => deed.who === who && deed.on);
     const before = (await this.book()).state;
     const reply = await this.say('undo', who);
     if ('error' in reply) {
@@ -162,9 +162,9 @@ class Both {
       return;
     }
     if (!last) throw new Error('undid what nobody did');
-    last.on = !last.on;
+    last.on = false;
     this.undone += 1;
-    expect(reply.answer.figures.again).toBe(last.on);
+    expect(reply.answer.figures.again).toBe(false);
   }
 }
 
