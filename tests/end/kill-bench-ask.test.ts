@@ -98,6 +98,9 @@ describe('the one-shot command, killed while the bench is written', () => {
     // With something on the shelf, what a pour lacks is written down with it.
     const shelf = 'bought 1 kg olive oil lot O1, best before 2030-01';
     expect((await runProcess(ask, ['--json', '--store', store, shelf])).code).toBe(0);
+    // The first reminder would write the zone down too, and later ones not: a count could not tell which was cut off.
+    const zone = await runProcess(ask, ['--json', '--store', store, 'time zone Europe/Lisbon']);
+    expect([zone.code, JSON.parse(zone.out).topic]).toEqual([0, 'settings']);
     const start = 'poured 5000 tins of 1 g of 20 g beeswax, 80 g olive oil';
     const begun = await runProcess(ask, ['--json', '--store', store, start]);
     expect(begun.code).toBe(0);
