@@ -1,3 +1,4 @@
+import type { Result } from '../../core/result.ts';
 import type { Book } from '../book/keeper.ts';
 import type { Tools } from '../topic.ts';
 
@@ -42,4 +43,23 @@ export const once = (tools: Tools, what: unknown, again: boolean | undefined): O
   const eldest = kept.keys().next();
   if (kept.size > mostKept && !eldest.done) kept.delete(eldest.value);
   return { twice, release: () => void kept.delete(id) };
+};
+
+/**
+ * Writes unless the very same was said a moment ago; when nothing came of it, it may be said again at once. Undefined for
+ * what was said twice.
+ */
+export const writtenOnce = async <T, P>(
+  guard: Once,
+  write: () => Promise<Result<T, P>>,
+): Promise<Result<T, P> | undefined> => {
+  if (guard.twice) return undefined;
+  try {
+    const written = await write();
+    if (!written.ok) guard.release();
+    return written;
+  } catch (fault) {
+    guard.release();
+    throw fault;
+  }
 };

@@ -1,7 +1,7 @@
 import type { LabelText } from '../../core/label/sheet/face.ts';
 import { labelSheet, type Sheet } from '../../core/label/sheet/sheet.ts';
 import type { SheetProblem, SheetSizes } from '../../core/label/sheet/sheet-sizes.ts';
-import type { PaperSize } from '../../core/paper/paper.ts';
+import { type PaperSize, usualPaper } from '../../core/paper/paper.ts';
 import type { Region } from '../../core/settings.ts';
 import type { AnswerFile, Trouble, Warning } from '../answer.ts';
 import type { FigureValue } from '../figures.ts';
@@ -24,12 +24,11 @@ const noHeight: Trouble = {
   text: 'How wide and how high is the tin? Say it as "strips for a tin 48 mm x 15 mm" (across and high).',
 };
 
-const paperFor = (region: Region): PaperSize => (region === 'us' || region === 'ca' ? 'letter' : 'a4');
 export const paperNames: Readonly<Record<PaperSize, string>> = { a4: 'A4', letter: 'Letter' };
 
 /** Sizes and paper of a wish, the usual ones where it says nothing. */
 export const sheetAsked = (wish: LabelWish, region: Region): SheetAsked | Trouble => {
-  const paper = wish.paper ?? paperFor(region);
+  const paper = wish.paper ?? usualPaper(region);
   const { strip, roundMm } = wish;
   if (!strip) {
     return { sizes: { roundMm: roundMm ?? usual.roundMm }, paper, free: roundMm === undefined, assumed: [] };

@@ -2,11 +2,12 @@ import { isLotOut } from '../../core/bench/state.ts';
 import type { Trace } from '../../core/bench/trace.ts';
 import { holdersOf } from '../../core/bench/trace.ts';
 import { type DocumentPart, documentPages } from '../../core/paper/document.ts';
-import { paperMm } from '../../core/paper/paper.ts';
+import { paperMm, usualPaper } from '../../core/paper/paper.ts';
 import type { Region } from '../../core/settings.ts';
 import type { AnswerFile, Block } from '../answer.ts';
 import { ThreadFault } from '../threads/thread-fault.ts';
-import { containerOf, countText, gramsText, lotName } from './trace-texts.ts';
+import { gramsText } from './batch-text.ts';
+import { lotName } from './trace-texts.ts';
 import { localRules } from './warnings.ts';
 
 /** Whom a recall is told to besides shops and buyers. From memory, so as advice; the wording of the law was not read. */
@@ -93,7 +94,7 @@ export const recallFile = async (
   about: { readonly lotText: string; readonly region: Region; readonly at: number },
 ): Promise<{ readonly files: readonly AnswerFile[]; readonly blocks: readonly Block[] }> => {
   const title = `Recall ${trace.code}`;
-  const size = about.region === 'us' || about.region === 'ca' ? paperMm.letter : paperMm.a4;
+  const size = paperMm[usualPaper(about.region)];
   const parts = partsOf(trace, about.lotText, about.region);
   try {
     const { pdfOf } = await import('../papers/paper.ts');
@@ -107,6 +108,3 @@ export const recallFile = async (
     return { files: [], blocks: [{ kind: 'text', text }] };
   }
 };
-
-export const outText = (trace: Trace): string =>
-  countText(trace.out, containerOf(trace.batches.map(({ batch }) => batch)));

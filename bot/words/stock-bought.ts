@@ -12,7 +12,7 @@ import type { Tools } from '../topic.ts';
 import type { Purchase, StockWish } from '../topics/stock.ts';
 import { gramsText, text } from './batch-text.ts';
 import { dayText, dayTrouble, todayFor } from './bench-dates.ts';
-import { once } from './bench-twice.ts';
+import { once, writtenOnce } from './bench-twice.ts';
 import { typedText } from './cost-money.ts';
 import { by } from './recipe-table.ts';
 import { lotFigures, lotName } from './stock-figures.ts';
@@ -176,15 +176,11 @@ export const recordBought = async (wish: StockWish, tools: Tools): Promise<Answe
   const wrongDay = days.map((on) => dayTrouble(on, today)).find(Boolean);
   if (wrongDay) return wrongDay;
   const { again, ...same } = wish;
-  const guard = once(tools, same, again);
-  if (guard.twice) return twice;
-  try {
-    const changed = await tools.book.change((state) => decide(benchOf(state), wish, tools), by(tools));
-    if (changed.ok) return answerFor(changed.value.value, wish, benchOf(changed.value.state), tools);
-    guard.release();
-    return changed.problem;
-  } catch (fault) {
-    guard.release();
-    throw fault;
-  }
+  const changed = await writtenOnce(once(tools, same, again), () =>
+    tools.book.change((state) => decide(benchOf(state), wish, tools), by(tools)),
+  );
+  if (!changed) return twice;
+  return changed.ok
+    ? answerFor(changed.value.value, wish, benchOf(changed.value.state), tools)
+    : changed.problem;
 };

@@ -18,7 +18,7 @@ import { expiredTrouble } from './batch-pour.ts';
 import { bestBeforeText, gramsText, text } from './batch-text.ts';
 import { dayTrouble, longDayText, todayFor } from './bench-dates.ts';
 import { lowAfter } from './bench-low.ts';
-import { once } from './bench-twice.ts';
+import { once, writtenOnce } from './bench-twice.ts';
 import { by } from './recipe-table.ts';
 import { lotFigures, lotName } from './stock-figures.ts';
 import { localRules, shortName } from './warnings.ts';
@@ -200,15 +200,11 @@ const twice: Trouble = {
 export const recordInfused = async (wish: StockWish, tools: Tools): Promise<Answer | Trouble> => {
   const wrongDay = wish.on === undefined ? undefined : dayTrouble(wish.on, todayFor(tools));
   if (wrongDay) return wrongDay;
-  const guard = once(tools, wish, wish.again);
-  if (guard.twice) return twice;
-  try {
-    const changed = await tools.book.change((state) => decide(benchOf(state), wish, tools), by(tools));
-    if (changed.ok) return answerFor(changed.value.value, wish, benchOf(changed.value.state), tools);
-    guard.release();
-    return changed.problem;
-  } catch (fault) {
-    guard.release();
-    throw fault;
-  }
+  const changed = await writtenOnce(once(tools, wish, wish.again), () =>
+    tools.book.change((state) => decide(benchOf(state), wish, tools), by(tools)),
+  );
+  if (!changed) return twice;
+  return changed.ok
+    ? answerFor(changed.value.value, wish, benchOf(changed.value.state), tools)
+    : changed.problem;
 };

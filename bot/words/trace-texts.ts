@@ -1,13 +1,7 @@
 import { type Batch, type Lot, tinsLeft } from '../../core/bench/state.ts';
 import type { TracedGone } from '../../core/bench/trace.ts';
-import { plain } from './numbers.ts';
+import { countText } from './batch-text.ts';
 import { shortName } from './warnings.ts';
-
-/** "1 tin", "24 tins". */
-export const countText = (count: number, container: string): string =>
-  `${count} ${count === 1 ? container : `${container}s`}`;
-
-export const gramsText = (grams: number): string => `${plain(grams, 3)} g`;
 
 /** "olive oil with calendula" for an oil infused in the house. */
 export const lotName = ({ ingredient, herbs }: Lot): string =>

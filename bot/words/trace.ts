@@ -3,9 +3,10 @@ import { benchOf } from '../../core/book.ts';
 import type { Answer, Block, NextStep, Trouble, Warning } from '../answer.ts';
 import type { Tools } from '../topic.ts';
 import type { TraceWish } from '../topics/trace.ts';
+import { countText, gramsText } from './batch-text.ts';
 import { findEither } from './find-lot.ts';
 import { holderRows, noticeText, recallFile, recallSteps, shelfTexts } from './recall.ts';
-import { containerOf, countText, goneText, gramsText, hereText, lotName } from './trace-texts.ts';
+import { containerOf, goneText, hereText, lotName } from './trace-texts.ts';
 import { localRules } from './warnings.ts';
 
 /** Rows shown of a long table; the sheet has all of them. */

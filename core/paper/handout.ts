@@ -1,5 +1,5 @@
 import type { Region } from '../settings.ts';
-import type { Mark, Page, Point } from './paper.ts';
+import { type Mark, type Page, type Point, usualPaper } from './paper.ts';
 import { fontEms, mmPerPt, widthMm, wrapText } from './paper-text.ts';
 
 /** A part of a handout: a heading over sentences, or over rows of a table whose last row may be a total. */
@@ -31,8 +31,7 @@ export const paperSizes = {
   letter: { widthMm: 215.9, heightMm: 279.4 },
 } as const satisfies Readonly<Record<string, PageSize>>;
 
-export const paperFor = (region: Region): PageSize =>
-  region === 'us' || region === 'ca' ? paperSizes.letter : paperSizes.a4;
+export const paperFor = (region: Region): PageSize => paperSizes[usualPaper(region)];
 
 const edge = 14;
 const gutter = 8;

@@ -1,4 +1,5 @@
 import type { Weight } from '../chart/chart-text.ts';
+import type { Region } from '../settings.ts';
 
 /**
  * A printed paper as plain data: millimetres from the upper left corner of the page, y downward. Laid out by pure code,
@@ -75,3 +76,7 @@ export const paperMm: Readonly<Record<PaperSize, readonly [width: number, height
   a4: [210, 297],
   letter: [215.9, 279.4],
 };
+
+/** The paper a region's printers hold. */
+export const usualPaper = (region: Region): PaperSize =>
+  region === 'us' || region === 'ca' ? 'letter' : 'a4';
