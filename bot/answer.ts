@@ -55,6 +55,9 @@ export interface NextStep {
   readonly form?: { readonly name: string; readonly filled: Readonly<Record<string, string>> };
 }
 
+/** Most things an answer offers to be picked from: ten parts of a menu. Whoever looks for another one says its name. */
+export const mostChoices = 240;
+
 /** Many things of one kind to go on with, one of them to be picked: recipes, lots, batches. */
 export interface Choices {
   /** What is picked: "Show a recipe". */

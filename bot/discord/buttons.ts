@@ -1,5 +1,5 @@
 import type { Choices, NextStep } from '../answer.ts';
-import { maxIdLength, sayId, stepId } from './ids.ts';
+import { maxIdLength, moreId, sayId, stepId } from './ids.ts';
 
 /** A button, or an option of a menu, as the renderer hands it on. */
 export interface NextButton {
@@ -42,10 +42,30 @@ const distinct = (steps: readonly NextStep[], mostLabel: number, mostId: number)
 export const nextButtons = (steps: readonly NextStep[], mostId = longestId): readonly NextButton[] =>
   distinct(steps, maxLabelLength, mostId).slice(0, maxButtons);
 
-/** A menu of choices, or undefined where there is nothing to pick from. */
-export const nextMenu = (choices: Choices | undefined): NextMenu | undefined => {
-  const options = distinct(choices?.steps ?? [], maxMenuLabelLength, longestId).slice(0, maxOptions);
-  if (!choices || options.length === 0) return undefined;
+/** Which part of a long menu is shown: after how many of its options, and the words that lead to the same answer again. */
+export interface Part {
+  readonly words: string;
+  readonly after: number;
+}
+
+/** On each part of a menu one option leads to the next part, from the last one to the first. */
+const perPart = maxOptions - 1;
+
+const partOf = (all: readonly NextButton[], { words, after }: Part): readonly NextButton[] => {
+  const from = after < all.length ? after : 0;
+  const shown = all.slice(from, from + perPart);
+  const next = from + perPart < all.length ? from + perPart : 0;
+  const id = moreId(next, words);
+  if (id.length > longestId) return all.slice(0, maxOptions);
+  const label = `More: ${next + 1} to ${Math.min(next + perPart, all.length)} of ${all.length}`;
+  return [...shown, { label, id }];
+};
+
+/** A menu of choices, or undefined where there is nothing to pick from. A long one is shown in parts. */
+export const nextMenu = (choices: Choices | undefined, part?: Part): NextMenu | undefined => {
+  const all = distinct(choices?.steps ?? [], maxMenuLabelLength, longestId);
+  if (!choices || all.length === 0) return undefined;
+  const options = part && all.length > maxOptions ? partOf(all, part) : all.slice(0, maxOptions);
   return { label: shortened(choices.label, maxMenuLabelLength), options };
 };
 

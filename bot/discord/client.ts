@@ -1,5 +1,6 @@
 import { Client, GatewayIntentBits, Options, Partials } from 'discord.js';
 import { onlyShard, type Shard } from '../book/shard.ts';
+import { makeWhole } from './whole-events.ts';
 
 /**
  * A client that hears slash commands, mentions and direct messages. The privileged message-content intent is not
@@ -12,8 +13,8 @@ import { onlyShard, type Shard } from '../book/shard.ts';
  * @param apiUrl - base URL of the HTTP API without a version, e.g. `http://127.0.0.1:8080/api`; the platform's own
  *   when left out. The gateway's address is what that API answers.
  */
-export const chatClient = (apiUrl?: string, shard: Shard = onlyShard): Client =>
-  new Client({
+export const chatClient = (apiUrl?: string, shard: Shard = onlyShard): Client => {
+  const client = new Client({
     // Said outright: the library would otherwise read the environment's SHARDS, which means something else here.
     shards: [shard.index],
     shardCount: shard.count,
@@ -48,3 +49,6 @@ export const chatClient = (apiUrl?: string, shard: Shard = onlyShard): Client =>
     }),
     sweepers: { ...Options.DefaultSweeperSettings },
   });
+  makeWhole(client);
+  return client;
+};

@@ -8,6 +8,7 @@ import type { Filled } from '../forms/form.ts';
 // meaning, so that an old message's button is known as old.
 
 const sayPrefix = 'say1:';
+const morePrefix = 'more1:';
 const formPrefix = 'form1:';
 
 /** Platform limit: characters of the id of a button or form, and of the value of a menu's option. */
@@ -16,6 +17,9 @@ export const maxIdLength = 100;
 /** The id of words to be said. */
 export const sayId = (words: string): string => sayPrefix + words;
 
+/** The id of the next part of a long menu: the words it came from are heard again, and it is shown after so many options. */
+export const moreId = (after: number, words: string): string => `${morePrefix}${after}:${words}`;
+
 /** The id of a form, with what it shows to begin with. */
 export const formId = (name: string, filled: Filled = {}): string =>
   `${formPrefix}${name}:${new URLSearchParams(filled).toString()}`;
@@ -23,14 +27,16 @@ export const formId = (name: string, filled: Filled = {}): string =>
 export const stepId = ({ say, form }: NextStep): string =>
   form ? formId(form.name, form.filled) : sayId(say);
 
-/** What an id means: words, or a form by its name. */
+/** What an id means: words (and how many options of the menu that they lead to are passed over), or a form by its name. */
 export type IdMeaning =
-  | { readonly words: string }
+  | { readonly words: string; readonly after?: number }
   | { readonly form: string; readonly filled: ReadonlyMap<string, string> };
 
 /** Undefined when the id is none of ours. */
 export const meaningOf = (id: string): IdMeaning | undefined => {
   if (id.startsWith(sayPrefix)) return { words: id.slice(sayPrefix.length) };
+  const more = id.startsWith(morePrefix) ? /^(\d{1,4}):(.+)$/s.exec(id.slice(morePrefix.length)) : undefined;
+  if (more?.[2] !== undefined) return { words: more[2], after: Number(more[1]) };
   if (!id.startsWith(formPrefix)) return undefined;
   const [, form = '', query = ''] = /^([a-z]{1,32}):(.*)$/s.exec(id.slice(formPrefix.length)) ?? [];
   return form === '' ? undefined : { form, filled: new Map(new URLSearchParams(query)) };

@@ -29,8 +29,8 @@ const heard = async (
 ): Promise<ChatReply> => {
   if ('sorry' in meaning) return asideReply(meaning.sorry);
   const reply = await front.pipkin.hear({ text: meaning.words, ...asker });
-  const { from } = meaning;
-  const shown = chatReply(reply);
+  const { from, words, after = 0 } = meaning;
+  const shown = chatReply(reply, { words, after });
   const again = from && 'error' in reply ? toBeCorrected(shown, from.form, from.filled) : shown;
   return front.longIds.fitted(again, asker.group, asker.at);
 };
@@ -47,7 +47,7 @@ const sendSoon = async (
 };
 
 const answer = async (front: Front, interaction: RepliableInteraction): Promise<void> => {
-  const asker = askerOfInteraction(interaction);
+  const asker = askerOfInteraction(interaction, front.clock());
   if (!asker) return sendToInteraction(interaction, asideReply(noBook));
   const admission = front.gate.admit(asker, front.clock());
   if (admission !== 'in') return sendToInteraction(interaction, asideReply(admission.sorry));

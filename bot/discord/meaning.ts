@@ -11,7 +11,12 @@ import { sentBack } from './show-form.ts';
 
 /** What an interaction stands for: words (sent back with a form, perhaps), a form to be shown, or neither and why. */
 export type Meaning =
-  | { readonly words: string; readonly from?: { readonly form: FormSpec; readonly filled: Filled } }
+  | {
+      readonly words: string;
+      readonly from?: { readonly form: FormSpec; readonly filled: Filled };
+      /** How many options of a menu are passed over. */
+      readonly after?: number;
+    }
   | { readonly form: FormSpec; readonly filled: Filled }
   | { readonly sorry: string };
 

@@ -35,10 +35,21 @@ const asMember = (user: User, member: AnyMember, manages: boolean): Member => ({
   manages,
 });
 
+const dayMs = 86_400_000;
+
+/** When it was written, by its own id, unless that lies far from now: then the id was not made from a clock. */
+const writtenAt = (
+  thing: { readonly id: string; readonly createdTimestamp: number },
+  nowMs: number,
+): number => {
+  const at = /^\d{1,20}$/.test(thing.id) ? thing.createdTimestamp : Number.NaN;
+  return Math.abs(at - nowMs) < dayMs ? at : nowMs;
+};
+
 const privateBook = (user: User): string => `dm:${user.id}`;
 
 /** Everybody manages the book of their own direct messages. */
-export const askerOfMessage = (message: Message): Asker => ({
+export const askerOfMessage = (message: Message, nowMs: number): Asker => ({
   group: message.guildId ? `guild:${message.guildId}` : privateBook(message.author),
   channel: message.channelId,
   member: asMember(
@@ -46,11 +57,11 @@ export const askerOfMessage = (message: Message): Asker => ({
     message.member,
     message.guildId === null || (message.member?.permissions.has(PermissionFlagsBits.ManageGuild) ?? false),
   ),
-  at: message.createdTimestamp,
+  at: writtenAt(message, nowMs),
 });
 
 /** Undefined in a group conversation outside any server: its people share no book, and nobody's own may be shown. */
-export const askerOfInteraction = (interaction: BaseInteraction): Asker | undefined => {
+export const askerOfInteraction = (interaction: BaseInteraction, nowMs: number): Asker | undefined => {
   if (interaction.context === InteractionContextType.PrivateChannel) return undefined;
   const { user, member, guildId, memberPermissions } = interaction;
   return {
@@ -61,6 +72,6 @@ export const askerOfInteraction = (interaction: BaseInteraction): Asker | undefi
       member,
       guildId === null || (memberPermissions?.has(PermissionFlagsBits.ManageGuild) ?? false),
     ),
-    at: interaction.createdTimestamp,
+    at: writtenAt(interaction, nowMs),
   };
 };

@@ -32,7 +32,7 @@ const typingMeanwhile = ({ pace }: Front, { channel }: Message): (() => void) =>
 };
 
 const answer = async (front: Front, message: Message, text: string): Promise<void> => {
-  const asker = askerOfMessage(message);
+  const asker = askerOfMessage(message, front.clock());
   const admission = front.gate.admit(asker, front.clock());
   if (admission !== 'in') {
     if (admission.tell) await sendToMessage(message, asideReply(admission.sorry));
@@ -42,7 +42,8 @@ const answer = async (front: Front, message: Message, text: string): Promise<voi
   try {
     const files = attachedFiles(message, front.apiUrl);
     const openly = message.guildId !== null;
-    const reply = chatReply(await front.pipkin.hear({ text, files, openly, ...asker }));
+    const heard = await front.pipkin.hear({ text, files, openly, ...asker });
+    const reply = chatReply(heard, { words: text, after: 0 });
     if (openly && reply.personal !== undefined) await sendPrivately(message, reply);
     else await sendToMessage(message, await front.longIds.fitted(reply, asker.group, asker.at));
   } finally {

@@ -9,6 +9,17 @@ const isOneOf =
 /** A reply needs the right to read older messages. */
 export const mayNotReply = isOneOf(RESTJSONErrorCodes.CannotReplyWithoutPermissionToReadMessageHistory);
 
+/**
+ * What is replied to is no longer there. The platform posts the answer without a reference, as it is asked to; where it
+ * does not, the whole message is refused for that one field.
+ */
+export const isGone = (fault: unknown): boolean =>
+  isOneOf(RESTJSONErrorCodes.UnknownMessage)(fault) ||
+  (isOneOf(RESTJSONErrorCodes.InvalidFormBodyOrContentType)(fault) &&
+    fault instanceof DiscordAPIError &&
+    'errors' in fault.rawError &&
+    Object.hasOwn(fault.rawError.errors as object, 'message_reference'));
+
 /** The bot may not write here, or not attach a file. */
 export const mayNotWrite = isOneOf(RESTJSONErrorCodes.MissingPermissions, RESTJSONErrorCodes.MissingAccess);
 

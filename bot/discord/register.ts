@@ -2,6 +2,7 @@ import {
   type APIApplicationCommand,
   type APIApplicationCommandBasicOption,
   type APIApplicationCommandOption,
+  DiscordAPIError,
   type REST,
   type RESTGetAPIApplicationCommandsResult,
   type RESTPostAPIContextMenuApplicationCommandsJSONBody,
@@ -47,9 +48,23 @@ const plainCommand = (command: Known): string =>
 
 const plainList = (commands: readonly Known[]): string => commands.map(plainCommand).toSorted().join('\n');
 
+const knownCommands = async (
+  rest: REST,
+  route: ReturnType<typeof Routes.applicationCommands>,
+): Promise<RESTGetAPIApplicationCommandsResult | undefined> => {
+  try {
+    const known = await rest.get(route);
+    return Array.isArray(known) ? known : undefined;
+  } catch (fault) {
+    if (fault instanceof DiscordAPIError) return undefined;
+    throw fault;
+  }
+};
+
 /**
  * Makes the bot's global commands those of `commands`, writing only when they differ: the platform allows few writes
- * a day. Returns whether they were written; rejects with the HTTP client's error.
+ * a day. Returns whether they were written; rejects with the HTTP client's error. Where they cannot be read they are
+ * written: without them nobody finds anything.
  */
 export const registerCommands = async (
   rest: REST,
@@ -57,8 +72,8 @@ export const registerCommands = async (
   commands: readonly AnyCommand[],
 ): Promise<boolean> => {
   const route = Routes.applicationCommands(applicationId);
-  const known = (await rest.get(route)) as RESTGetAPIApplicationCommandsResult;
-  if (plainList(known) === plainList(commands)) return false;
+  const known = await knownCommands(rest, route);
+  if (known && plainList(known) === plainList(commands)) return false;
   await rest.put(route, { body: commands });
   return true;
 };

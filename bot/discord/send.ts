@@ -9,7 +9,7 @@ import {
 } from 'discord.js';
 import type { ChatMessage, ChatReply } from '../render/discord.ts';
 import type { NextButton, NextMenu } from './buttons.ts';
-import { isAcknowledged, mayNotReply, mayNotWrite } from './refusals.ts';
+import { isAcknowledged, isGone, mayNotReply, mayNotWrite } from './refusals.ts';
 
 // The only place that builds what is sent, so that nothing goes out that mentions anybody.
 
@@ -168,8 +168,8 @@ const replyOnce = async (asked: Message, message: ChatMessage): Promise<void> =>
   try {
     await asked.reply(body);
   } catch (fault) {
-    // An answer below needs no right to read older messages.
-    if (!mayNotReply(fault) || !asked.channel.isSendable()) throw fault;
+    // An answer below needs no right to read older messages, and no message to refer to.
+    if (!(mayNotReply(fault) || isGone(fault)) || !asked.channel.isSendable()) throw fault;
     await asked.channel.send(body);
   }
 };

@@ -1,5 +1,6 @@
 import {
   type APIModalInteractionResponseCallbackData,
+  type APITextInputComponent,
   ComponentType,
   type ModalSubmitInteraction,
   TextInputStyle,
@@ -7,12 +8,20 @@ import {
 import type { Filled, FormField, FormSpec } from '../forms/form.ts';
 import { formId } from './ids.ts';
 
-const input = ({ name, long, required, most }: FormField, filled: string | undefined) => ({
-  type: ComponentType.TextInput as const,
+// Each field in a row of its own, the older of the two documented ways: every client knows it. The newer one, a label with
+// the field in it, has a line of help below the label; here that line stands in the field until something is typed.
+
+const input = (
+  { name, label, about, long, required, most }: FormField,
+  filled: string | undefined,
+): APITextInputComponent => ({
+  type: ComponentType.TextInput,
   custom_id: name,
+  label,
   style: long ? TextInputStyle.Paragraph : TextInputStyle.Short,
   required: required ?? false,
   max_length: most,
+  ...(about ? { placeholder: about } : {}),
   ...(filled ? { value: filled.slice(0, most) } : {}),
 });
 
@@ -24,10 +33,8 @@ export const shownForm = (
   custom_id: formId(name),
   title,
   components: fields.map((field) => ({
-    type: ComponentType.Label as const,
-    label: field.label,
-    ...(field.about ? { description: field.about } : {}),
-    component: input(field, filled[field.name]),
+    type: ComponentType.ActionRow,
+    components: [input(field, filled[field.name])],
   })),
 });
 

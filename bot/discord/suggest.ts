@@ -9,7 +9,7 @@ const maxLength = 100;
 const names = async (front: Front, interaction: AutocompleteInteraction): Promise<readonly string[]> => {
   const { name, value } = interaction.options.getFocused(true);
   const kind = front.topics.get(interaction.commandName)?.slash.complete?.[name];
-  const asker = askerOfInteraction(interaction);
+  const asker = askerOfInteraction(interaction, front.clock());
   if (!kind || !asker || !front.gate.admitTyping(asker, front.clock())) return [];
   const found = front.pipkin.complete(asker.group, kind, value.slice(0, maxLength));
   return within(found, front.pace.suggestWithinMs, []);

@@ -5,7 +5,7 @@ export type SlashValues = Readonly<Record<string, string | number | boolean | un
 export interface FormField {
   readonly name: string;
   readonly label: string;
-  /** One line under the label: what would work. */
+  /** One line of help, shown while the field is empty: what would work. */
   readonly about?: string;
   readonly required?: boolean;
   /** Several lines, as pasted. */

@@ -1,5 +1,12 @@
 import type { Answer, AnswerFile, Block, Reply, Warning } from '../answer.ts';
-import { maxButtons, type NextButton, type NextMenu, nextButtons, nextMenu } from '../discord/buttons.ts';
+import {
+  maxButtons,
+  type NextButton,
+  type NextMenu,
+  nextButtons,
+  nextMenu,
+  type Part,
+} from '../discord/buttons.ts';
 import { chatText, codeText, sourceText } from '../discord/escape.ts';
 import { type Piece, pages } from '../discord/pages.ts';
 import { clean } from './clean.ts';
@@ -169,15 +176,22 @@ const notSent = (files: readonly AnswerFile[]): ChatMessage[] =>
   }));
 
 /** Buttons for the next steps; a few choices are buttons too, more of them a menu. */
-const goingOn = ({ next = [], choices }: Answer): Pick<ChatMessage, 'buttons' | 'menu'> => {
+const goingOn = (
+  { next = [], choices }: Answer,
+  part: Part | undefined,
+): Pick<ChatMessage, 'buttons' | 'menu'> => {
   const few = choices !== undefined && choices.steps.length + next.length <= maxButtons;
   return few
     ? { buttons: nextButtons([...next, ...choices.steps]) }
-    : { buttons: nextButtons(next), menu: nextMenu(choices) };
+    : { buttons: nextButtons(next), menu: nextMenu(choices, part) };
 };
 
 /** The last text message carries the buttons and the first files, so that they stand under what they belong to. */
-const assembled = ({ texts, files }: Written, answer: Answer): readonly ChatMessage[] => {
+const assembled = (
+  { texts, files }: Written,
+  answer: Answer,
+  part: Part | undefined,
+): readonly ChatMessage[] => {
   const offered = [...files, ...(answer.files ?? [])];
   const [first, ...more] = fileMessages(offered.filter((file) => !tooBig(file)));
   // The platform takes no message without text; an answer without any is a topic's fault, but still an answer.
@@ -186,7 +200,7 @@ const assembled = ({ texts, files }: Written, answer: Answer): readonly ChatMess
     ...texts.slice(0, -1).map((text) => ({ text, buttons: [], files: [] })),
     {
       text: last,
-      ...goingOn(answer),
+      ...goingOn(answer, part),
       files: first?.files ?? [],
     },
     ...more,
@@ -206,10 +220,14 @@ export const asideReply = (text: string): ChatReply => ({
   aside: true,
 });
 
-/** A reply as the messages to send for it, inside the platform's limits. Pure; nothing in it mentions anybody. */
-export const chatReply = (reply: Reply): ChatReply => {
+/**
+ * A reply as the messages to send for it, inside the platform's limits. Pure; nothing in it mentions anybody.
+ *
+ * @param part - of a menu with more options than one can hold; without it they end where it is full
+ */
+export const chatReply = (reply: Reply, part?: Part): ChatReply => {
   if ('error' in reply) return asideReply(reply.error.text);
-  const [first, ...more] = assembled(fitting(reply), reply.answer);
+  const [first, ...more] = assembled(fitting(reply), reply.answer, part);
   if (!first) return asideReply(reply.answer.title);
   const aside = reply.answer.quiet === true;
   return { messages: [first, ...more], aside, ...(aside ? { personal: reply.topic } : {}) };

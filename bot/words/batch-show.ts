@@ -2,7 +2,7 @@ import { plusDays } from '../../core/bench/days.ts';
 import { type Batch, tinsLeft } from '../../core/bench/state.ts';
 import { benchOf } from '../../core/book.ts';
 import { nameKey } from '../../core/names.ts';
-import type { Answer, Block, Trouble } from '../answer.ts';
+import { type Answer, type Block, mostChoices, type Trouble } from '../answer.ts';
 import type { Tools } from '../topic.ts';
 import type { BatchWish } from '../topics/batch.ts';
 import { batchFigures, versionOf } from './batch-figures.ts';
@@ -173,7 +173,9 @@ export const listBatches = (wish: BatchWish, tools: Tools): Answer => {
     warnings: shown.length === 0 ? [] : [localRules],
     choices: {
       label: 'Show a batch',
-      steps: shown.map(({ lot, name }) => ({ label: `${lot} ${name}`, say: `batch ${lot}` })),
+      steps: all
+        .slice(0, mostChoices)
+        .map(({ lot, name }) => ({ label: `${lot} ${name}`, say: `batch ${lot}` })),
     },
   };
 };

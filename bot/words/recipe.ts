@@ -1,6 +1,6 @@
 import type { BookEntry, SavedRecipe } from '../../core/book.ts';
 import type { RecipeLine } from '../../core/recipe.ts';
-import type { Answer, Trouble } from '../answer.ts';
+import { type Answer, mostChoices, type Trouble } from '../answer.ts';
 import { recipeNames } from '../readers/recipe-names.ts';
 import type { Tools } from '../topic.ts';
 import type { RecipeWish } from '../topics/recipe.ts';
@@ -168,7 +168,7 @@ const list = (tools: Tools): Answer => {
     warnings: [],
     choices: {
       label: 'Show a recipe',
-      steps: shown.map(({ name }) => ({ label: name, say: `show recipe "${name}"` })),
+      steps: all.slice(0, mostChoices).map(({ name }) => ({ label: name, say: `show recipe "${name}"` })),
     },
   };
 };

@@ -4,7 +4,7 @@ import type { Lot } from '../../core/bench/state.ts';
 import { benchOf } from '../../core/book.ts';
 import { minorDigits } from '../../core/cost/money.ts';
 import { defined } from '../../core/defined.ts';
-import type { Answer, Block, Column, Trouble } from '../answer.ts';
+import { type Answer, type Block, type Column, mostChoices, type Trouble } from '../answer.ts';
 import type { Tools } from '../topic.ts';
 import type { StockWish } from '../topics/stock.ts';
 import { gramsText, text } from './batch-text.ts';
@@ -123,7 +123,7 @@ export const listStock = (wish: StockWish, tools: Tools): Answer => {
     choices: {
       label: 'Show a lot',
       steps: lots
-        .slice(0, mostListed)
+        .slice(0, mostChoices)
         .map((lot) => ({ label: `${lot.lot} ${lotName(lot)}`, say: `lot ${lot.lot}` })),
     },
     ...(wish.prices ? { quiet: true } : {}),

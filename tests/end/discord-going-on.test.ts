@@ -2,6 +2,7 @@ import { setTimeout as sleep } from 'node:timers/promises';
 import { afterEach, describe, expect, it } from 'vitest';
 import { topics } from '../../bot/topics.ts';
 import { benchHouse } from '../helpers/bench-house.ts';
+import type { Exchange } from '../helpers/chat-stand-in/exchange.ts';
 import { annexe, annexId, guildId, hazel, wren } from '../helpers/chat-stand-in/people.ts';
 import { useChat } from '../helpers/chat-stand-in/use-chat.ts';
 import { now, type TestHouse } from '../helpers/house.ts';
@@ -80,6 +81,29 @@ describe('next steps', () => {
     expect(last?.options).toHaveLength(25);
     const picked = await standIn.pick(last?.options.find(({ label }) => label === 'Hall balm 11')?.id ?? '');
     expect(picked.text).toContain('Hall balm 11, version 1');
+  });
+
+  it('should lead through all of a long menu, part by part, also over a restart and by words', async () => {
+    const { standIn, house, restart } = await open();
+    const book = await house.keeper.open(group);
+    for (let at = 0; at < 58; at += 1)
+      await book.record(recipeSaved(`r${at}`, `Hall balm ${at}`), { who: 'm1', at: now });
+    const menuOf = ({ shown }: Exchange) => shown.at(-1)?.options ?? [];
+    const first = menuOf(await standIn.mention('list recipes'));
+    const parts = [first];
+    expect(first.at(-1)?.label).toBe('More: 25 to 48 of 60');
+    await restart();
+    for (let turn = 0; turn < 3; turn += 1)
+      parts.push(menuOf(await standIn.pick(parts.at(-1)?.at(-1)?.id ?? '')));
+    expect(parts.map((part) => part.length)).toEqual([25, 25, 13, 25]);
+    expect(parts[3]).toEqual(first);
+    const names = parts.slice(0, 3).flatMap((part) => part.slice(0, -1).map(({ label }) => label));
+    expect(new Set(names).size).toBe(60);
+    const late = parts[2]?.at(0)?.id ?? '';
+    expect((await standIn.pick(late)).text).toContain(`${parts[2]?.at(0)?.label}, version 1`);
+    // Made up: no more than the words in it, from the beginning where there are not so many.
+    expect(menuOf(await standIn.pick('more1:9999:list recipes'))).toEqual(first);
+    expect((await standIn.pick('more1:3:5 oz in g')).text).toContain('141.7');
   });
 
   it('should offer lots and batches', async () => {

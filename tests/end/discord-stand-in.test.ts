@@ -60,12 +60,18 @@ const label = (component = field(), more: object = {}) => ({
   component,
   ...more,
 });
+const inRow = (...components: ReturnType<typeof field>[]) => ({
+  type: ComponentType.ActionRow as const,
+  components,
+});
 const form = { custom_id: 'form1:recipe:', title: 'Save a recipe', components: [label()] };
 
 describe('the stand-in', () => {
   it('should find nothing wrong with a sound form, menu and list of commands', () => {
     const list = [label(field({ value: 'Hall balm', max_length: 80 }), { description: 'What it is called' })];
     expect(modalProblems({ ...form, components: list })).toEqual([]);
+    const rows = [inRow(field({ label: 'Name', placeholder: 'What it is called' }))];
+    expect(modalProblems({ ...form, components: rows })).toEqual([]);
     expect(messageProblems({ ...sound, components: [menu(options(25)), row(button('a'))] }, [])).toEqual([]);
     expect(commandProblems([slash, onMessage, { ...onMessage, name: 'scale' }])).toEqual([]);
     expect(choiceListProblems([{ name: 'K12', value: 'K12' }])).toEqual([]);
@@ -90,9 +96,15 @@ describe('the stand-in', () => {
     ],
     ['a long placeholder', { ...form, components: [label(field({ placeholder: 'x'.repeat(101) }))] }],
     ['a label twice', { ...form, components: [label(field({ label: 'Name' }))] }],
+    ['a field without a label', { ...form, components: [inRow(field())] }],
+    ['a long label in a row', { ...form, components: [inRow(field({ label: 'x'.repeat(46) }))] }],
     [
-      'a field without a label',
-      { ...form, components: [{ type: ComponentType.ActionRow as const, components: [field()] }] },
+      'a row of two fields',
+      { ...form, components: [inRow(field({ label: 'a' }), field({ label: 'b', custom_id: 'b' }))] },
+    ],
+    [
+      'something that is no field',
+      { ...form, components: [{ type: ComponentType.TextDisplay, content: 'a' }] },
     ],
   ])('should refuse a form with %s', (_, body) => {
     expect(modalProblems(body as Parameters<typeof modalProblems>[0])).toHaveLength(1);

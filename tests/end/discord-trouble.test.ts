@@ -1,6 +1,6 @@
 import { setTimeout as sleep } from 'node:timers/promises';
 import { describe, expect, it } from 'vitest';
-import { hazel } from '../helpers/chat-stand-in/people.ts';
+import { guildId, hazel } from '../helpers/chat-stand-in/people.ts';
 import { echoed, samplePipkin } from '../helpers/chat-stand-in/samples.ts';
 import type { Call, Trouble } from '../helpers/chat-stand-in/state.ts';
 import { useChat } from '../helpers/chat-stand-in/use-chat.ts';
@@ -150,16 +150,48 @@ describe('an HTTP API in trouble', () => {
     expect(first.content).toContain('may not attach files');
   });
 
-  it('should answer below when the message it replies to was deleted meanwhile', async () => {
-    const { standIn } = await open();
-    const references: unknown[] = [];
-    standIn.trouble = ({ body }) => {
-      const { message_reference: reference } = (body ?? {}) as { message_reference?: unknown };
-      if (reference) references.push(reference);
-      return undefined;
-    };
-    await standIn.mention('hello');
-    // With this the platform posts the answer without a reference instead of refusing it.
-    expect(references).toMatchObject([{ fail_if_not_exists: false }]);
+  // The platform posts without a reference, as it is asked to with `fail_if_not_exists`; codes of a refusal from memory.
+  const gone = (code: number, errors: object = {}): Trouble => ({
+    result: { status: code === 10008 ? 404 : 400, body: { code, message: 'Gone', ...errors } },
   });
+  it.each([
+    ['posted without a reference', undefined],
+    ['an unknown message', gone(10008)],
+    [
+      'a wrong field',
+      gone(50035, {
+        errors: {
+          message_reference: { _errors: [{ code: 'MESSAGE_REFERENCE_UNKNOWN_MESSAGE', message: 'Gone' }] },
+        },
+      }),
+    ],
+  ] as const)(
+    'should answer once when what it replies to is deleted in mid-answer: %s',
+    async (_, trouble) => {
+      let answer: () => void = () => {};
+      const thought = new Promise<void>((resolve) => {
+        answer = resolve;
+      });
+      const pipkin = samplePipkin(async (heard) => {
+        await thought;
+        return echoed(heard);
+      });
+      const { standIn, log } = await open({ pipkin });
+      const references: unknown[] = [];
+      standIn.trouble = ({ body }) => {
+        const { message_reference: reference } = (body ?? {}) as { message_reference?: unknown };
+        if (!reference) return undefined;
+        references.push(reference);
+        return trouble;
+      };
+      const asked = standIn.write({ text: '<@900000000000000001> hello' });
+      standIn.raw({ t: 'MESSAGE_DELETE', d: { id: asked.id, channel_id: asked.channel, guild_id: guildId } });
+      answer();
+      await asked.until(1);
+      await sleep(100);
+      expect(references).toMatchObject([{ message_id: asked.id, fail_if_not_exists: false }]);
+      expect(asked.shown.map(({ content }) => content)).toEqual(['**hello**']);
+      expect(log.faults).toEqual([]);
+    },
+  );
 });

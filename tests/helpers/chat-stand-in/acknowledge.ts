@@ -6,6 +6,7 @@ import {
 } from 'discord-api-types/v10';
 import { asMessage, type Exchange, shownFrom } from './exchange.ts';
 import { formShown } from './forms.ts';
+import { confirmation } from './manner.ts';
 import { choiceListProblems, messageProblems } from './message-limits.ts';
 import { modalProblems } from './modal-limits.ts';
 import { freshId } from './people.ts';
@@ -93,7 +94,7 @@ export const acknowledge = async (state: ApiState, exchange: Exchange, call: Cal
   const result = await acknowledged(state, exchange, call, response);
   // A refused answer leaves the interaction open, so that a better one may follow.
   if (result.status < 400) exchange.acknowledgedMs = tookMs;
-  return result;
+  return confirmation(state.manner, exchange, call, result);
 };
 
 /** Follow-ups, and changes to the first answer, through an interaction's token. */

@@ -92,6 +92,7 @@ const interaction = async (state: ApiState, call: Call): Promise<Result> => {
 
 const commands = (state: ApiState, { method, body }: Call): Result => {
   const { commands } = state;
+  if (method === 'GET' && state.manner.secretive) return refused(405, 0, '405: Method Not Allowed');
   if (method === 'PUT') {
     commands.writes += 1;
     commands.list = keptCommands(body, state.problem);

@@ -233,8 +233,8 @@ export const formSent = (
     custom_id: form,
     components: Object.entries(fields).map(([name, value], at) => ({
       id: 2 * at,
-      type: ComponentType.Label,
-      component: { id: 2 * at + 1, type: ComponentType.TextInput, custom_id: name, value },
+      type: ComponentType.ActionRow,
+      components: [{ id: 2 * at + 1, type: ComponentType.TextInput, custom_id: name, value }],
     })),
   },
 });

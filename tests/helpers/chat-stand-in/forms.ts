@@ -21,12 +21,29 @@ export interface ShownForm {
   readonly fields: readonly ShownField[];
 }
 
+type Part = APIModalInteractionResponseCallbackData['components'][number];
+
+const fieldsOf = (part: Part): ShownField[] => {
+  const inputs =
+    part.type === ComponentType.ActionRow
+      ? part.components
+      : part.type === ComponentType.Label && part.component.type === ComponentType.TextInput
+        ? [{ ...part.component, label: part.label }]
+        : [];
+  return inputs.map(
+    ({ custom_id: name, label = '', value = '', required = true, style, max_length: most = 4000 }) => ({
+      name,
+      label,
+      value,
+      required,
+      long: style === TextInputStyle.Paragraph,
+      most,
+    }),
+  );
+};
+
 export const formShown = (form: APIModalInteractionResponseCallbackData): ShownForm => ({
   id: form.custom_id,
   title: form.title,
-  fields: form.components.flatMap((label) => {
-    if (label.type !== ComponentType.Label || label.component.type !== ComponentType.TextInput) return [];
-    const { custom_id: name, value = '', required = true, style, max_length: most = 4000 } = label.component;
-    return [{ name, label: label.label, value, required, long: style === TextInputStyle.Paragraph, most }];
-  }),
+  fields: form.components.flatMap(fieldsOf),
 });

@@ -22,6 +22,7 @@ import {
 import { Exchange, type Shown } from './exchange.ts';
 import type { ShownForm } from './forms.ts';
 import { Gateway } from './gateway.ts';
+import { bareInteraction, type Manner } from './manner.ts';
 import { botId, channelId, directChannelId, freshId, hazel, type Person } from './people.ts';
 import type { ApiState } from './state.ts';
 
@@ -34,6 +35,7 @@ export interface StandInSetup {
   readonly shards?: number;
   /** The servers are away when the bot enters. */
   readonly serversAway?: boolean;
+  readonly manner?: Manner;
 }
 
 /**
@@ -55,6 +57,7 @@ export class StandIn {
     heartbeatMs = 45_000,
     shards = 1,
     serversAway = false,
+    manner = {},
   }: StandInSetup) {
     this.token = token ?? 'a-token-of-no-worth';
     const problem = (what: string): void => {
@@ -67,6 +70,7 @@ export class StandIn {
       gateway,
       shards,
       problem,
+      manner,
       interactions: new Map(),
       asked: new Map(),
       withheld: { replies: false, gone: new Set(), silent: new Set(), directs: false },
@@ -246,9 +250,10 @@ export class StandIn {
     const exchange = new Exchange(direct ? directChannelId(member) : channelId);
     const token = `interaction-${freshId()}`;
     this.#state.interactions.set(token, exchange);
+    const d = event(exchange, token);
     this.#gateway.dispatch({
       t: GatewayDispatchEvents.InteractionCreate,
-      d: event(exchange, token),
+      d: this.#state.manner.bare ? bareInteraction(d) : d,
     });
     return exchange;
   }

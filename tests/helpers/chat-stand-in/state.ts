@@ -1,5 +1,6 @@
 import type { Commands } from './commands.ts';
 import type { Exchange, Shown } from './exchange.ts';
+import type { Manner } from './manner.ts';
 import type { RequestBody } from './read-body.ts';
 
 /** What the HTTP side shares with the rest of the stand-in. */
@@ -10,6 +11,7 @@ export interface ApiState {
   /** What it advises a bot to run in. */
   readonly shards: number;
   readonly problem: (what: string) => void;
+  readonly manner: Manner;
   /** Interactions by token; messages by their own id and, the last of each, by channel. */
   readonly interactions: Map<string, Exchange>;
   readonly asked: Map<string, Exchange>;
