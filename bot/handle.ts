@@ -9,7 +9,8 @@ import { complete } from './complete.ts';
 import { noFiles } from './files/given.ts';
 import { type HeldFiles, heldFiles } from './files/held.ts';
 import type { Heard } from './heard.ts';
-import { memory } from './memory.ts';
+import { inOrder } from './in-order.ts';
+import { conversationOf, memory } from './memory.ts';
 import { echo } from './readers/ask-back.ts';
 import { maxMessageLength } from './readers/tidy.ts';
 import type { Claim, Last, Reading } from './reading.ts';
@@ -138,6 +139,7 @@ export const pipkin = ({ keeper, onFault }: Wiring): Pipkin => {
   const conversations = memory();
   const nextId = faultIds();
   const held = heldFiles();
+  const queue = inOrder();
 
   const answered = async (heard: Heard): Promise<Reply> => {
     if (heard.text.length > maxMessageLength) return { topic: null, error: tooLong };
@@ -166,13 +168,15 @@ export const pipkin = ({ keeper, onFault }: Wiring): Pipkin => {
     return fault instanceof StoreTrouble ? storeTrouble(id) : programFault(id);
   };
 
-  const hear = async (heard: Heard): Promise<Reply> => {
+  const safely = async (heard: Heard): Promise<Reply> => {
     try {
       return await answered(heard);
     } catch (fault) {
       return { topic: null, error: afterFault(heard, fault) };
     }
   };
+  // "the second one" has to find what the message before it came to, however long that takes to answer.
+  const hear = (heard: Heard): Promise<Reply> => queue(conversationOf(heard), () => safely(heard));
 
   return {
     hear,

@@ -7,7 +7,7 @@ import { storeWaitMs } from './discord/shard-words.ts';
 import { ShutOutError } from './discord/start-error.ts';
 import { type House, openHouse, openHouseHere } from './house.ts';
 import { type Log, type LogLevel, logTo } from './log.ts';
-import { warmPictures } from './pictures/warm.ts';
+import { warmUp } from './warm.ts';
 import { openWatch } from './watch/open.ts';
 import type { Watch } from './watch/watch.ts';
 
@@ -72,7 +72,7 @@ const inShards = async (token: string, { apiUrl, shards = 'auto' }: Config, log:
 };
 
 const withHouse = async (config: Config, log: Log, level: LogLevel): Promise<void> => {
-  warmPictures();
+  warmUp(Date.now());
   const { token, storeUrl } = config;
   const { watch, close } = await openWatch(config.metricsPort);
   const options = { backups: backupPlan(config), watch };

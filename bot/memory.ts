@@ -16,17 +16,19 @@ export interface Memory {
   keep(heard: Heard, last: Last): void;
 }
 
-const keyOf = ({ group, channel, member }: Heard): string => JSON.stringify([group, channel, member.id]);
+/** One member in one channel of one group. */
+export const conversationOf = ({ group, channel, member }: Heard): string =>
+  JSON.stringify([group, channel, member.id]);
 
 export const memory = (): Memory => {
   const kept = new Map<string, Kept>();
   const recall = (heard: Heard): Last | undefined => {
-    const last = kept.get(keyOf(heard));
+    const last = kept.get(conversationOf(heard));
     if (!last || heard.at - last.at > keepMs || heard.at < last.at - keepMs) return undefined;
     return last;
   };
   const keep = (heard: Heard, last: Last): void => {
-    const key = keyOf(heard);
+    const key = conversationOf(heard);
     kept.delete(key);
     kept.set(key, { ...last, at: heard.at });
     const oldest = kept.keys().next();

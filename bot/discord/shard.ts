@@ -3,7 +3,7 @@ import type { Shard } from '../book/shard.ts';
 import { type Config, loadEnvFile, plainly, readConfig, secretsOf } from '../config.ts';
 import { openHouse } from '../house.ts';
 import { logTo } from '../log.ts';
-import { warmPictures } from '../pictures/warm.ts';
+import { warmUp } from '../warm.ts';
 import { openWatch } from '../watch/open.ts';
 import type { RunningChat } from './run.ts';
 import { serveChat } from './serve.ts';
@@ -46,7 +46,7 @@ const serve = async (config: ReturnType<typeof settings>, shard: Shard): Promise
   const { watch, close } = await openWatch(metricsPort && metricsPort + shard.index);
   const backups = backupPlan(config);
   const house = await openHouse(storeUrl, log, logLevel, { shard, waitMs: storeWaitMs, backups, watch });
-  warmPictures();
+  warmUp(Date.now());
   try {
     const ready = (now: RunningChat): void => {
       running = now;

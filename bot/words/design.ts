@@ -1,10 +1,11 @@
-import { type Design, design, type Proposal } from '../../core/design/design.ts';
+import { type Design, designing, type Proposal } from '../../core/design/design.ts';
 import { openQuestions } from '../../core/design/exclusions.ts';
 import type { Wishes } from '../../core/design/wishes.ts';
 import { hazardsOf } from '../../core/hazards.ts';
 import type { Answer, Block, Made, NextStep, Trouble, Warning } from '../answer.ts';
 import type { Tools } from '../topic.ts';
 import type { DesignWish } from '../topics/design.ts';
+import { giveWay, inTurns } from '../turns.ts';
 import { designFigures } from './design-figures.ts';
 import { lineName } from './design-lines.ts';
 import { priceBlocks, priceFigures, priceRow } from './design-price.ts';
@@ -182,10 +183,12 @@ const madeOf = (proposals: readonly Proposal[], show: number | undefined): reado
 };
 
 /** Answers wishes with up to three recipes, or says which wish to relax and by how much. */
-export const answerDesign = (wish: DesignWish, tools: Tools): Answer | Trouble => {
+export const answerDesign = async (wish: DesignWish, tools: Tools): Promise<Answer | Trouble> => {
   const wishes = wishesOf(wish, tools);
   if ('code' in wishes) return wishes;
-  const made = design(wishes);
+  await giveWay();
+  const made = await inTurns(designing(wishes));
+  await giveWay();
   const { proposals } = made;
   const shown = wish.show === undefined ? undefined : proposals[wish.show];
   return {

@@ -6,6 +6,7 @@ import type { Region } from '../../core/settings.ts';
 import type { Answer, NextStep, Trouble } from '../answer.ts';
 import type { Tools } from '../topic.ts';
 import type { LabelWish } from '../topics/label.ts';
+import { giveWay } from '../turns.ts';
 import { labelFigures } from './label-figures.ts';
 import { assumedTexts, holdText, missingBlock, type Settled, sourceText, warningsOf } from './label-notes.ts';
 import { printSheet, sheetAsked, sheetLines } from './label-sheet.ts';
@@ -124,8 +125,10 @@ const nextSteps = ({ wish, region, name }: Settled): readonly NextStep[] => [
 
 /** Answers with the wording of a label, what is missing on it, and a sheet to print. */
 export const answerLabel = async (wish: LabelWish, tools: Tools): Promise<Answer | Trouble> => {
+  await giveWay();
   const settled = settle(wish, tools);
   if ('code' in settled) return settled;
+  await giveWay();
   const { region, text, subject } = settled;
   const asked = sheetAsked(wish, region);
   if ('code' in asked) return asked;

@@ -6,6 +6,7 @@ import type { Blend } from '../../core/melt/blend.ts';
 import type { MeltForecast } from '../../core/melt/forecast.ts';
 import { solidCurve } from '../../core/melt/temperatures.ts';
 import type { AnswerFile } from '../answer.ts';
+import { giveWay } from '../turns.ts';
 
 export interface Charts {
   readonly text: readonly string[];
@@ -81,6 +82,7 @@ export const meltCharts = async (
   const at = chartTemperatures(marks.map((mark) => mark.celsius));
   const one = curveOf(first, at);
   const curves = second ? ([one, curveOf(second, at)] as const) : ([one] as const);
+  await giveWay();
   const drawn = meltChart({ title, curves, marks, words, theme });
   const text = textChart({ curves, marks });
   if (!drawn.ok) return text.ok ? { text: text.value, files: [] } : none;

@@ -8,6 +8,7 @@ import { resolveRecipe } from '../../core/resolve.ts';
 import type { Answer, AnswerFile, Block, NextStep, Trouble, Warning } from '../answer.ts';
 import type { Tools } from '../topic.ts';
 import type { MeltWish } from '../topics/melt.ts';
+import { giveWay } from '../turns.ts';
 import { findRecipe } from './find-recipe.ts';
 import {
   blendTrouble,
@@ -140,6 +141,7 @@ const answerRecipeMelt = async (wish: MeltWish, tools: Tools): Promise<Answer | 
   if (!resolved.ok) return troubleOf(resolved.problem);
   const blend = blendOf(resolved.value.lines);
   if (!blend.ok) return blendTrouble(blend.problem);
+  await giveWay();
   const forecast = forecastOf(blend.value);
   const title = subject.name ?? 'Your recipe';
   const asked = wish.survivesC === undefined ? undefined : survivesText(forecast, wish.survivesC);

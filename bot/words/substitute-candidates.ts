@@ -1,11 +1,12 @@
 import { ingredientById } from '../../core/ingredients.ts';
 import { mostPriced } from '../../core/substitute/cheapest.ts';
 import type { Mix } from '../../core/substitute/mix.ts';
-import { plainRecipe, type Ranking, rank } from '../../core/substitute/rank.ts';
+import { plainRecipe, type Ranking, ranked } from '../../core/substitute/rank.ts';
 import type { PartName } from '../../core/substitute/rank-parts.ts';
 import type { Answer, Block, NextStep, Trouble, Warning } from '../answer.ts';
 import type { FigureValue } from '../figures.ts';
 import type { Tools } from '../topic.ts';
+import { inTurns } from '../turns.ts';
 import { noStock, stockOf } from './in-stock.ts';
 import { type PriceTold, priceTold } from './substitute-price.ts';
 import { partNames, scoreBlocks } from './substitute-scores.ts';
@@ -157,7 +158,7 @@ const likenessBlocks = (asked: Asked, ranking: Ranking): readonly Block[] => [
 const inStockText = (asked: Asked): Block[] =>
   asked.stocked ? [{ kind: 'assumed', text: 'Only what is in stock and in date.' }] : [];
 
-const priceOf = (asked: Asked, ranking: Ranking, tools: Tools): PriceTold | undefined => {
+const priceOf = async (asked: Asked, ranking: Ranking, tools: Tools): Promise<PriceTold | undefined> => {
   const found = ingredientById(asked.old);
   if (!asked.byPrice || !found) return undefined;
   const mix = asked.mix ?? { portions: plainRecipe(found), strained: [] };
@@ -189,18 +190,18 @@ const optionsOf = (asked: Asked, stock: ReadonlyMap<string, number>) => ({
 });
 
 /** Answers what can stand in for something: best likeness first, cheapest first, or the scores taken apart. */
-export const answerCandidates = (asked: Asked, tools: Tools): Answer | Trouble => {
+export const answerCandidates = async (asked: Asked, tools: Tools): Promise<Answer | Trouble> => {
   const { old, withouts } = asked;
   const stock = asked.stocked ? stockOf(tools) : new Map<string, number>();
   if (asked.stocked && stock.size === 0) return noStock;
-  const ranked = rank(old, asked.mix?.portions, withouts, optionsOf(asked, stock));
-  if (!ranked.ok) return rankTrouble(asked, ranked.problem.code);
-  const { candidates } = ranked.value;
+  const found = await inTurns(ranked(old, asked.mix?.portions, withouts, optionsOf(asked, stock)));
+  if (!found.ok) return rankTrouble(asked, found.problem.code);
+  const { candidates } = found.value;
   if (candidates.length === 0) return none(asked);
   if (asked.about !== undefined && !candidates.some(({ ingredient }) => ingredient === asked.about))
     return notRanked(asked);
-  const told = priceOf(asked, ranked.value, tools);
-  const ranking = ordered(ranked.value, told);
+  const told = await priceOf(asked, found.value, tools);
+  const ranking = ordered(found.value, told);
   const main = asked.scores ? scoreBlocks(ranking, asked.about) : told?.blocks;
   return {
     title: titleOf(asked),

@@ -1,5 +1,5 @@
 import { bestSaving } from '../../core/substitute/cheapest.ts';
-import { type DoneWithout, doWithout } from '../../core/substitute/do-without.ts';
+import { type DoneWithout, doingWithout } from '../../core/substitute/do-without.ts';
 import type { Mix } from '../../core/substitute/mix.ts';
 import { type RankOptions, rank } from '../../core/substitute/rank.ts';
 import { type Part, replace } from '../../core/substitute/replace.ts';
@@ -8,6 +8,7 @@ import type { Trouble } from '../answer.ts';
 import { orList } from '../readers/ask-back.ts';
 import type { Tools } from '../topic.ts';
 import type { SubstituteWish } from '../topics/substitute.ts';
+import { inTurns } from '../turns.ts';
 import { noStock, stockOf } from './in-stock.ts';
 import { hasPrices } from './substitute-cost.ts';
 import type { Changed } from './substitute-figures.ts';
@@ -68,16 +69,16 @@ const nothingCheaper = (tools: Tools): Trouble => ({
 });
 
 /** The swaps asked for; with "cheaper" and none, the one that saves most. */
-const wantedSwaps = (
+const wantedSwaps = async (
   before: Mix,
   wish: SubstituteWish,
   tools: Tools,
   options: RankOptions,
-): readonly Swap[] | Trouble => {
+): Promise<readonly Swap[] | Trouble> => {
   const swaps = swapsOf(wish);
   if (wish.by !== 'price' || swaps.length > 0) return swaps;
   const market = { prices: tools.book.state.prices, currency: tools.settings.currency };
-  const saving = bestSaving(before, wish.without ?? [], market, options);
+  const saving = await inTurns(bestSaving(before, wish.without ?? [], market, options));
   return saving ? [{ from: saving.from, to: saving.candidate.ingredient }] : nothingCheaper(tools);
 };
 
@@ -86,17 +87,17 @@ const lacking = ({ portions }: Mix, only: ReadonlySet<string> | undefined): read
   only ? portions.map(({ ingredient }) => ingredient).filter((id) => !only.has(id)) : [];
 
 /** Changes a recipe as the wish says: swaps in their order, then whatever has to go. */
-export const change = (before: Mix, wish: SubstituteWish, tools: Tools): Changed | Trouble => {
+export const change = async (before: Mix, wish: SubstituteWish, tools: Tools): Promise<Changed | Trouble> => {
   const stock = wish.stocked ? stockOf(tools) : undefined;
   if (stock?.size === 0) return noStock;
   const options: RankOptions = stock ? { only: new Set(stock.keys()) } : {};
-  const swaps = wantedSwaps(before, wish, tools, options);
+  const swaps = await wantedSwaps(before, wish, tools, options);
   if (isTrouble(swaps)) return swaps;
   const swapped = swapAll(before, swaps, options);
   if (isTrouble(swapped)) return swapped;
   const withouts = [...new Set([...(wish.without ?? []), ...lacking(swapped.after, options.only)])];
   if (withouts.length === 0 && !stock) return swapped;
-  const done = doWithout(swapped.after, withouts, options);
+  const done = await inTurns(doingWithout(swapped.after, withouts, options));
   return done.cannot.length > 0
     ? cannotReplace(done, wish.without ?? [], stock !== undefined)
     : { ...swapped, after: done.mix, done };

@@ -4,6 +4,7 @@ import type { Mix } from '../../core/substitute/mix.ts';
 import type { Ranking } from '../../core/substitute/rank.ts';
 import type { Answer, Block } from '../answer.ts';
 import type { Tools } from '../topic.ts';
+import { inTurns } from '../turns.ts';
 import { figure } from './cost-money.ts';
 import { moneyMove } from './substitute-cost.ts';
 import { shortName } from './warnings.ts';
@@ -62,10 +63,15 @@ const figuresOf = (ordered: readonly Priced[], missing: readonly string[], curre
 };
 
 /** Candidates alike enough, by what they do to the cost of a kilogram; missing prices named. */
-export const priceTold = (old: string, mix: Mix, ranking: Ranking, tools: Tools): PriceTold => {
+export const priceTold = async (
+  old: string,
+  mix: Mix,
+  ranking: Ranking,
+  tools: Tools,
+): Promise<PriceTold> => {
   const { currency } = tools.settings;
   const alike = ranking.candidates.filter(({ score }) => score >= alikeScore);
-  const priced = pricedIn(mix, old, alike, { prices: tools.book.state.prices, currency });
+  const priced = await inTurns(pricedIn(mix, old, alike, { prices: tools.book.state.prices, currency }));
   const ordered = byPrice(priced);
   const missing = missingIn(priced);
   const told: Block[] =

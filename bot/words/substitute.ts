@@ -8,6 +8,7 @@ import type { Answer, Block, Trouble, Warning } from '../answer.ts';
 import type { Tools } from '../topic.ts';
 import { scale } from '../topics/scale.ts';
 import type { SubstituteWish } from '../topics/substitute.ts';
+import { giveWay } from '../turns.ts';
 import { findRecipe } from './find-recipe.ts';
 import { madeOfMix } from './made.ts';
 import { meltCharts } from './melt-charts.ts';
@@ -133,13 +134,15 @@ const weighedOut = async (wish: SubstituteWish, mix: Mix, tools: Tools) => {
 };
 
 const answerChange = async (wish: SubstituteWish, subject: Subject, tools: Tools) => {
-  const changed = change(subject.mix, wish, tools);
+  const changed = await change(subject.mix, wish, tools);
   if (isTrouble(changed)) return changed;
   const weighed = await weighedOut(wish, changed.after, tools);
   if (weighed && isTrouble(weighed)) return weighed;
+  await giveWay();
   const comparison = compare(changed.before, changed.after);
   const cost = costTold(changed.before, changed.after, tools);
   const title = titleOf(wish, changed, subject.name);
+  await giveWay();
   const charts = await chartsFor(title, wish, changed, comparison);
   const waxy = replacedIn(changed).some(({ notes }) => notes.includes('make-a-trial-tin'));
   const answer: Answer = {
@@ -176,6 +179,7 @@ const noRecipe: Trouble = {
 export const answerSubstitute = async (wish: SubstituteWish, tools: Tools): Promise<Answer | Trouble> => {
   const subject = subjectOf(wish, tools);
   if (subject && isTrouble(subject)) return subject;
+  await giveWay();
   if (wish.replaces !== undefined)
     return answerCandidates(
       {

@@ -2,6 +2,7 @@ import type { Money } from '../cost/money.ts';
 import { ingredientById } from '../ingredients.ts';
 import { blendOf } from '../melt/blend.ts';
 import { forecastOf, type MeltForecast } from '../melt/forecast.ts';
+import { finish, type Work } from '../work.ts';
 import { clearClashes } from './clashes.ts';
 import { hottestC } from './firmness-of.ts';
 import { type Relaxed, relaxedBy, settle } from './relax.ts';
@@ -84,13 +85,22 @@ const lastOfEach = (relaxed: readonly Relaxed[]): readonly Relaxed[] => [
  * in their usual ranges. Where the wishes contradict each other the least of them is relaxed and named; what `vegan`
  * and `without` exclude is never proposed. The same wishes always give the same answer.
  */
-export const design = (wishes: Wishes): Design => {
+export function* designing(wishes: Wishes): Work<Design> {
   const cleared = clearClashes(wishes);
   const capped = promised(cleared.wishes);
-  const settled = settle(capped.wishes);
+  const settled = yield* settle(capped.wishes);
+  const proposals: Proposal[] = [];
+  for (const candidate of settled.found.candidates) {
+    yield;
+    const proposal = proposalOf(candidate, settled.wishes);
+    if (proposal) proposals.push(proposal);
+  }
   return {
     wishes: settled.wishes,
-    proposals: settled.found.candidates.flatMap((candidate) => proposalOf(candidate, settled.wishes) ?? []),
+    proposals,
     relaxed: lastOfEach([...relaxedBy(cleared.clashes), ...capped.relaxed, ...settled.relaxed]),
   };
-};
+}
+
+/** The same in one go. */
+export const design = (wishes: Wishes): Design => finish(designing(wishes));

@@ -1,5 +1,6 @@
 import type { Money } from '../cost/money.ts';
 import { ingredientById, ingredients } from '../ingredients.ts';
+import type { Work } from '../work.ts';
 import { type Clash, type ClashReason, wantedKeepsMonths } from './clashes.ts';
 import { ceilingFor } from './price.ts';
 import { hottestPromiseC } from './rules.ts';
@@ -30,22 +31,22 @@ export interface Settled {
   readonly relaxed: readonly Relaxed[];
 }
 
-type Attempt = (wishes: Wishes, found: Search) => Settled | undefined;
+type Attempt = (wishes: Wishes, found: Search) => Work<Settled | undefined>;
 
-const works = (wishes: Wishes, relaxed: Relaxed): Settled | undefined => {
-  const found = search(wishes);
+function* works(wishes: Wishes, relaxed: Relaxed): Work<Settled | undefined> {
+  const found = yield* search(wishes);
   return found.candidates.length > 0 ? { wishes, found, relaxed: [relaxed] } : undefined;
-};
+}
 
 const withoutHeat = ({ survivesC: _, ...rest }: Wishes): Wishes => rest;
 const withoutShelfLife = ({ shelfLifeMonths: _, ...rest }: Wishes): Wishes => rest;
 
-const lessHeat: Attempt = (wishes, found) => {
+const lessHeat: Attempt = function* (wishes, found) {
   if (wishes.survivesC === undefined) return undefined;
-  const to = hottestFor(wishes, found);
+  const to = yield* hottestFor(wishes, found);
   if (to === undefined || to >= wishes.survivesC) return undefined;
   const why = to >= hottestPromiseC ? 'promise' : 'firmness';
-  return works({ ...wishes, survivesC: to }, { wish: 'survives_c', to, why });
+  return yield* works({ ...wishes, survivesC: to }, { wish: 'survives_c', to, why });
 };
 
 /** Months that any ingredient of the library keeps, below what was wished, shortest first. */
@@ -55,7 +56,7 @@ const shelfLives = (below: number): readonly number[] =>
     .toSorted((a, b) => a - b);
 
 /** The longest shelf life below the wished one that works: the shorter it is, the more may go in. */
-const shorterLife: Attempt = (wishes) => {
+const shorterLife: Attempt = function* (wishes) {
   if (wishes.shelfLifeMonths === undefined) return undefined;
   const lives = shelfLives(Math.min(wishes.shelfLifeMonths, wantedKeepsMonths(wishes) + 1));
   let settled: Settled | undefined;
@@ -64,7 +65,7 @@ const shorterLife: Attempt = (wishes) => {
   while (low <= high) {
     const middle = Math.ceil((low + high) / 2);
     const to = lives[middle] ?? 0;
-    const tried = works({ ...wishes, shelfLifeMonths: to }, { wish: 'shelf_life_months', to });
+    const tried = yield* works({ ...wishes, shelfLifeMonths: to }, { wish: 'shelf_life_months', to });
     settled = tried ?? settled;
     if (tried) low = middle + 1;
     else high = middle - 1;
@@ -78,9 +79,9 @@ const otherForms: Readonly<Record<Form, readonly Form[]>> = {
   tube: ['tin', 'stick'],
 };
 
-const otherForm: Attempt = (wishes) => {
+const otherForm: Attempt = function* (wishes) {
   for (const form of otherForms[wishes.form]) {
-    const settled = works({ ...wishes, form }, { wish: 'form', to: form });
+    const settled = yield* works({ ...wishes, form }, { wish: 'form', to: form });
     if (settled) return settled;
   }
   return undefined;
@@ -94,64 +95,72 @@ const withShare = (wishes: Wishes, ingredient: string, percent: number | undefin
 });
 
 /** The share closest to the wished one that works, in half percents: halved down between one that does and the wish. */
-const nearestShare = (
+function* nearestShare(
   wishes: Wishes,
   ingredient: string,
   working: number,
   wished: number,
-): Settled | undefined => {
+): Work<Settled | undefined> {
   let good = Math.round(working / stepPercent);
   let bad = Math.round(wished / stepPercent);
   let settled: Settled | undefined;
   while (Math.abs(good - bad) > 1) {
     const middle = Math.round((good + bad) / 2);
     const to = middle * stepPercent;
-    const tried = works(withShare(wishes, ingredient, to), { wish: 'with', ingredient, to, why: 'firmness' });
+    const tried = yield* works(withShare(wishes, ingredient, to), {
+      wish: 'with',
+      ingredient,
+      to,
+      why: 'firmness',
+    });
     if (tried) good = middle;
     else bad = middle;
     settled = tried ?? settled;
   }
   return settled;
-};
+}
 
 /** Another share for one ingredient that has one. */
-const otherShare: Attempt = (wishes) => {
+const otherShare: Attempt = function* (wishes) {
   for (const { ingredient, percent } of wishes.with) {
     if (percent === undefined) continue;
     const open = { wish: 'with', ingredient, to: 0, why: 'firmness' } as const;
-    const free = works(withShare(wishes, ingredient, undefined), open);
+    const free = yield* works(withShare(wishes, ingredient, undefined), open);
     const to = free?.found.candidates[0]?.lines.find((line) => line.ingredient === ingredient)?.percent;
     if (!free || to === undefined) continue;
-    return nearestShare(wishes, ingredient, to, percent) ?? { ...free, relaxed: [{ ...open, to }] };
+    return (yield* nearestShare(wishes, ingredient, to, percent)) ?? { ...free, relaxed: [{ ...open, to }] };
   }
   return undefined;
 };
 
 /** One ingredient left out. */
-const leftOut: Attempt = (wishes) => {
+const leftOut: Attempt = function* (wishes) {
   for (const { ingredient } of wishes.with) {
     const others = wishes.with.filter((each) => each.ingredient !== ingredient);
-    const settled = works({ ...wishes, with: others }, { wish: 'with', ingredient, to: 0, why: 'firmness' });
+    const settled = yield* works(
+      { ...wishes, with: others },
+      { wish: 'with', ingredient, to: 0, why: 'firmness' },
+    );
     if (settled) return settled;
   }
   return undefined;
 };
 
 /** Says which exclusion stands in the way. What it excludes is not proposed. */
-const lessExcluded: Attempt = (wishes, found) => {
+const lessExcluded: Attempt = function* (wishes, found) {
   for (const drop of wishes.without) {
     const to = wishes.without.filter((word) => word !== drop);
-    if (works({ ...wishes, without: to }, { wish: 'without', drop, to }))
+    if (yield* works({ ...wishes, without: to }, { wish: 'without', drop, to }))
       return { wishes, found, relaxed: [{ wish: 'without', drop, to }] };
   }
   return undefined;
 };
 
 /** The ceiling raised to what the cheapest costs: the other wishes hold, so the price is what stands against them. */
-const dearer: Attempt = (wishes, { least }) => {
+const dearer: Attempt = function* (wishes, { least }) {
   if (!least || !wishes.price?.ceiling) return undefined;
   const to = ceilingFor(least, wishes.price);
-  return works({ ...wishes, price: { ...wishes.price, ceiling: to } }, { wish: 'price', to });
+  return yield* works({ ...wishes, price: { ...wishes.price, ceiling: to } }, { wish: 'price', to });
 };
 
 const attempts: readonly Attempt[] = [
@@ -164,35 +173,35 @@ const attempts: readonly Attempt[] = [
   lessExcluded,
 ];
 
-const oneRelaxed: Attempt = (wishes, found) => {
+const oneRelaxed: Attempt = function* (wishes, found) {
   for (const attempt of attempts) {
-    const settled = attempt(wishes, found);
+    const settled = yield* attempt(wishes, found);
     if (settled) return settled;
   }
   return undefined;
 };
 
 /** Puts a wish that was dropped back: as it was if that works now, else as far as it works. */
-const putBack = (settled: Settled, dropped: Partial<Wishes>, less: Attempt): Settled => {
+function* putBack(settled: Settled, dropped: Partial<Wishes>, less: Attempt): Work<Settled> {
   const wishes = { ...settled.wishes, ...dropped };
-  const found = search(wishes);
+  const found = yield* search(wishes);
   if (found.candidates.length > 0) return { ...settled, wishes, found };
-  const lessened = less(wishes, found);
+  const lessened = yield* less(wishes, found);
   return lessened ? { ...lessened, relaxed: [...settled.relaxed, ...lessened.relaxed] } : settled;
-};
+}
 
 const heatOf = ({ survivesC }: Wishes): Partial<Wishes> => (survivesC === undefined ? {} : { survivesC });
 const lifeOf = ({ shelfLifeMonths }: Wishes): Partial<Wishes> =>
   shelfLifeMonths === undefined ? {} : { shelfLifeMonths };
 
 /** When no one wish helps: heat and shelf life are put aside, one more is relaxed, and the two put back as far as they go. */
-const severalRelaxed: Attempt = (wishes) => {
+const severalRelaxed: Attempt = function* (wishes) {
   const milder = withoutHeat(withoutShelfLife(wishes));
-  const found = search(milder);
+  const found = yield* search(milder);
   const settled =
-    found.candidates.length > 0 ? { wishes: milder, found, relaxed: [] } : oneRelaxed(milder, found);
+    found.candidates.length > 0 ? { wishes: milder, found, relaxed: [] } : yield* oneRelaxed(milder, found);
   if (!settled || settled.found.candidates.length === 0) return settled;
-  return putBack(putBack(settled, lifeOf(wishes), shorterLife), heatOf(wishes), lessHeat);
+  return yield* putBack(yield* putBack(settled, lifeOf(wishes), shorterLife), heatOf(wishes), lessHeat);
 };
 
 /** What asks for opposite things is relaxed before anything is searched. */
@@ -205,8 +214,9 @@ export const relaxedBy = (clashes: readonly Clash[]): readonly Relaxed[] =>
   }));
 
 /** The wishes as they are if something fits them, or with as few of them relaxed as it takes. */
-export const settle = (wishes: Wishes): Settled => {
-  const found = search(wishes);
+export function* settle(wishes: Wishes): Work<Settled> {
+  const found = yield* search(wishes);
   if (found.candidates.length > 0) return { wishes, found, relaxed: [] };
-  return oneRelaxed(wishes, found) ?? severalRelaxed(wishes, found) ?? { wishes, found, relaxed: [] };
-};
+  const one = yield* oneRelaxed(wishes, found);
+  return one ?? (yield* severalRelaxed(wishes, found)) ?? { wishes, found, relaxed: [] };
+}

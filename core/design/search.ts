@@ -1,5 +1,6 @@
 import type { Money } from '../cost/money.ts';
 import { ingredientById } from '../ingredients.ts';
+import type { Work } from '../work.ts';
 import { type Pan, pan } from './firmness-of.ts';
 import { cheaper, costFor, isWithin, type PriceWish, timesDearer } from './price.ts';
 import { formRules } from './rules.ts';
@@ -93,12 +94,17 @@ const affordable = (
   return { within, least };
 };
 
-/** Looks through every sketch: bounded by their number, about thirty prepared blends each. */
-export const search = (wishes: Wishes): Search => {
+/** Looks through every sketch: bounded by their number, about thirty prepared blends each; a pause before each. */
+export function* search(wishes: Wishes): Work<Search> {
   const rule = formRules[wishes.form];
   const sketches = sketchesFor(wishes);
   const one = pan();
-  const solved = sketches.flatMap((sketch) => solveSketch(sketch, rule, wishes.survivesC, one) ?? []);
+  const solved: Solved[] = [];
+  for (const sketch of sketches) {
+    yield;
+    const found = solveSketch(sketch, rule, wishes.survivesC, one);
+    if (found) solved.push(found);
+  }
   const { within, least } = affordable(solved, wishes.price);
   const candidates = choose(within).map((each) => ({
     lines: written(each),
@@ -107,10 +113,15 @@ export const search = (wishes: Wishes): Search => {
     ...(each.price ? { price: each.price } : {}),
   }));
   return { candidates, sketches, pan: one, ...(least ? { least } : {}) };
-};
+}
 
 /** Hottest day in whole °C that the form can be made to survive with everything else as wished. */
-export const hottestFor = (wishes: Wishes, { sketches, pan: one }: Search): number | undefined => {
-  const found = sketches.flatMap((sketch) => hottestOf(sketch, formRules[wishes.form], one) ?? []);
-  return found.length > 0 ? Math.max(...found) : undefined;
-};
+export function* hottestFor(wishes: Wishes, { sketches, pan: one }: Search): Work<number | undefined> {
+  let hottest: number | undefined;
+  for (const sketch of sketches) {
+    yield;
+    const found = hottestOf(sketch, formRules[wishes.form], one);
+    if (found !== undefined) hottest = Math.max(hottest ?? found, found);
+  }
+  return hottest;
+}

@@ -1,8 +1,9 @@
 import { type CostChange, compareMoney, costChange } from '../cost/mix-cost.ts';
 import type { Money } from '../cost/money.ts';
 import type { Prices } from '../cost/prices.ts';
+import type { Work } from '../work.ts';
 import type { Mix } from './mix.ts';
-import { type Candidate, type RankOptions, rank } from './rank.ts';
+import { type Candidate, type RankOptions, ranked } from './rank.ts';
 import { replace } from './replace.ts';
 import { roleOfId } from './role.ts';
 
@@ -18,18 +19,22 @@ export interface Market {
 }
 
 /** Candidates as they come, each put in its place and priced; those that cannot be put in are left away. */
-export const pricedIn = (
+export function* pricedIn(
   mix: Mix,
   old: string,
   candidates: readonly Candidate[],
   { prices, currency }: Market,
-): readonly Priced[] =>
-  candidates.flatMap((candidate) => {
+): Work<readonly Priced[]> {
+  const priced: Priced[] = [];
+  for (const candidate of candidates) {
+    yield;
     const done = replace(mix, old, candidate.ingredient);
-    if (!done.ok) return [];
+    if (!done.ok) continue;
     const change = costChange(mix.portions, done.value.mix.portions, prices, currency);
-    return [{ candidate, change }];
-  });
+    priced.push({ candidate, change });
+  }
+  return priced;
+}
 
 /** Those whose cost can be told, cheapest first, the better likeness first where two cost the same. */
 export const byPrice = (priced: readonly Priced[]): readonly Priced[] =>
@@ -53,37 +58,39 @@ export interface Saving extends Priced {
   readonly perKg: Money;
 }
 
-const savingsOf = (
+function* savingsOf(
   mix: Mix,
   from: string,
   withouts: readonly string[],
   market: Market,
   options: RankOptions,
-): readonly Saving[] => {
-  const ranking = rank(from, mix.portions, withouts, { ...options, most: mostPriced });
+): Work<readonly Saving[]> {
+  const ranking = yield* ranked(from, mix.portions, withouts, { ...options, most: mostPriced });
   if (!ranking.ok) return [];
   const alike = ranking.value.candidates.filter(({ score }) => score >= alikeScore);
-  return pricedIn(mix, from, alike, market).flatMap((priced) => {
+  return (yield* pricedIn(mix, from, alike, market)).flatMap((priced) => {
     const { perKg } = priced.change;
     return perKg && perKg.top < 0n ? [{ ...priced, from, perKg }] : [];
   });
-};
+}
 
 /**
  * The one swap that takes the most off the cost of a kilogram among things alike whose price is noted; nothing when no
  * such swap saves anything. Scents are left alone: they are chosen by nose.
  */
-export const bestSaving = (
+export function* bestSaving(
   mix: Mix,
   withouts: readonly string[],
   market: Market,
   options: RankOptions = {},
-): Saving | undefined => {
-  const all = [...new Set(mix.portions.map(({ ingredient }) => ingredient))]
-    .filter((id) => roleOfId(id) !== 'aroma' && roleOfId(id) !== 'herb')
-    .flatMap((from) => savingsOf(mix, from, withouts, market, options));
+): Work<Saving | undefined> {
+  const all: Saving[] = [];
+  for (const from of new Set(mix.portions.map(({ ingredient }) => ingredient))) {
+    if (roleOfId(from) === 'aroma' || roleOfId(from) === 'herb') continue;
+    all.push(...(yield* savingsOf(mix, from, withouts, market, options)));
+  }
   return all.reduce<Saving | undefined>(
     (best, each) => (best && compareMoney(best.perKg, each.perKg) <= 0 ? best : each),
     undefined,
   );
-};
+}

@@ -1,7 +1,8 @@
 import type { Ingredient } from '../data/ingredient.ts';
 import { ingredientById } from '../ingredients.ts';
+import { finish, type Work } from '../work.ts';
 import { type Mix, merged, type Portion } from './mix.ts';
-import { type RankOptions, rank } from './rank.ts';
+import { type RankOptions, ranked } from './rank.ts';
 import { replace } from './replace.ts';
 import type { Replaced } from './replaced.ts';
 import { roleOf, roleOfId } from './role.ts';
@@ -94,13 +95,13 @@ const drop = (mix: Mix, found: Ingredient): Went | undefined => {
   return { mix: left.mix, step };
 };
 
-const replaceBest = (
+function* replaceBest(
   mix: Mix,
   found: Ingredient,
   withouts: readonly string[],
   options: RankOptions,
-): Went | undefined => {
-  const ranking = rank(found.id, mix.portions, withouts, options);
+): Work<Went | undefined> {
+  const ranking = yield* ranked(found.id, mix.portions, withouts, options);
   if (!ranking.ok) return undefined;
   for (const { ingredient } of ranking.value.candidates) {
     const done = replace(mix, found.id, ingredient);
@@ -109,7 +110,7 @@ const replaceBest = (
       return { mix: done.value.mix, step: { kind: 'replaced', from: found.id, replaced: done.value } };
   }
   return undefined;
-};
+}
 
 const questions = (mix: Mix, withouts: readonly string[]): DoneWithout['ask'] =>
   idsIn(mix).flatMap((ingredient) => {
@@ -123,14 +124,18 @@ const questions = (mix: Mix, withouts: readonly string[]): DoneWithout['ask'] =>
  * Takes everything out that `withouts` exclude, one after the other, each replaced by the best candidate that is fine
  * with all of them and, with `only`, one of these. When `cannot` is empty nothing excluded is left.
  */
-export const doWithout = (mix: Mix, withouts: readonly string[], options: RankOptions = {}): DoneWithout => {
+export function* doingWithout(
+  mix: Mix,
+  withouts: readonly string[],
+  options: RankOptions = {},
+): Work<DoneWithout> {
   const steps: Step[] = [];
   const cannot: string[] = [];
   let left = mix;
   for (const id of idsIn(mix)) {
     const found = ingredientById(id);
     if (!found || !isOut(id, withouts)) continue;
-    const went = isDroppable(found) ? drop(left, found) : replaceBest(left, found, withouts, options);
+    const went = isDroppable(found) ? drop(left, found) : yield* replaceBest(left, found, withouts, options);
     if (!went) cannot.push(id);
     else {
       left = went.mix;
@@ -138,4 +143,8 @@ export const doWithout = (mix: Mix, withouts: readonly string[], options: RankOp
     }
   }
   return { mix: left, steps, ask: questions(left, withouts), cannot };
-};
+}
+
+/** The same in one go. */
+export const doWithout = (...asked: Parameters<typeof doingWithout>): DoneWithout =>
+  finish(doingWithout(...asked));

@@ -2,6 +2,7 @@ import type { Ingredient } from '../data/ingredient.ts';
 import { ingredientById, ingredients } from '../ingredients.ts';
 import { treatmentOf } from '../melt/treatment.ts';
 import { fail, ok, type Result } from '../result.ts';
+import { finish, type Work } from '../work.ts';
 import type { Portion } from './mix.ts';
 import { type Effect, standingOf } from './rank-firm.ts';
 import { type Asked, effectFor, type KnownParts, kindOf, known, partsFor, scoreOf } from './rank-parts.ts';
@@ -81,12 +82,12 @@ const portion = (ingredient: string, percent: number): Portion => ({ ingredient,
  * Ranks what can replace an ingredient, for the job it does in a recipe (or, without one, in a plain salve).
  * `withouts` are things the recipe has to do without; a candidate that leaves a question open there is not offered.
  */
-export const rank = (
+export function* ranked(
   id: string,
   recipe: readonly Portion[] | undefined,
   withouts: readonly string[] = [],
   { only, most = mostCandidates }: RankOptions = {},
-): Result<Ranking, RankProblem> => {
+): Work<Result<Ranking, RankProblem>> {
   const old = ingredientById(id);
   if (!old) return fail({ code: 'unknown-ingredient', ingredient: id });
   const portions = recipe ?? plainRecipe(old);
@@ -103,13 +104,21 @@ export const rank = (
     (found) => isOffered(old, role, found) && isFineWithout(found, withouts) && (only?.has(found.id) ?? true),
   );
   const judged = pool.filter((found) => !needsFigures(role) || hasFigures(found));
+  const candidates: Candidate[] = [];
+  for (const found of judged) {
+    yield;
+    candidates.push(candidateOf(ask, found));
+  }
   return ok({
     role,
-    candidates: judged
-      .map((found) => candidateOf(ask, found))
+    candidates: candidates
       .filter(({ score }) => score >= fewestPoints)
       .toSorted((a, b) => b.score - a.score)
       .slice(0, most),
     unranked: pool.filter((found) => !judged.includes(found)).map((found) => found.id),
   });
-};
+}
+
+/** The same in one go. */
+export const rank = (...asked: Parameters<typeof ranked>): Result<Ranking, RankProblem> =>
+  finish(ranked(...asked));

@@ -10,6 +10,7 @@ import type { Found } from './report.ts';
 const parts: Readonly<Record<string, () => Promise<Found>>> = {
   reading: async () => (await import('./reading.ts')).reading(),
   heat: async () => (await import('./heat.ts')).heat(),
+  first: async () => (await import('./first-answer.ts')).firstAnswer(),
   opening: async () => (await import('./opening.ts')).opening(),
   append: async () => (await import('./append.ts')).append(),
   pours: async () => (await import('./pours.ts')).pours(),
@@ -23,6 +24,7 @@ const parts: Readonly<Record<string, () => Promise<Found>>> = {
 
 /** What a part starts in a further process. */
 const helpers: Readonly<Record<string, (...args: string[]) => Promise<void>>> = {
+  'answer-once': async (text = '') => (await import('./first-answer.ts')).answerOnce(text),
   bot: async (folder = '', apiUrl = '', token = '') =>
     (await import('./bot-process.ts')).runBot(folder, apiUrl, token),
   'open-once': async (folder = '') => (await import('./opening.ts')).openOnce(folder),

@@ -5,6 +5,7 @@ import { ingredients } from '../../../core/ingredients.ts';
 import { bestSaving, byPrice, pricedIn } from '../../../core/substitute/cheapest.ts';
 import { doWithout } from '../../../core/substitute/do-without.ts';
 import { rank } from '../../../core/substitute/rank.ts';
+import { finish } from '../../../core/work.ts';
 import { worked } from '../melt/blends.ts';
 import { anyMix, mix } from './mixes.ts';
 
@@ -29,7 +30,7 @@ const salve = mix({ beeswax: 20, 'olive-oil': 80 });
 describe('choosing by price', () => {
   it('should put the cheapest oil first, with what a kilogram costs less', () => {
     const { candidates } = worked(rank('olive-oil', salve.portions, [], { most: 60 }));
-    const ordered = byPrice(pricedIn(salve, 'olive-oil', candidates, market));
+    const ordered = byPrice(finish(pricedIn(salve, 'olive-oil', candidates, market)));
     expect(ordered.map(({ candidate }) => candidate.ingredient)).toEqual([
       'canola-oil',
       'avocado-oil',
@@ -41,15 +42,15 @@ describe('choosing by price', () => {
   });
 
   it('should find the one swap that saves most', () => {
-    expect(bestSaving(salve, [], market)).toMatchObject({
+    expect(finish(bestSaving(salve, [], market))).toMatchObject({
       from: 'olive-oil',
       candidate: { ingredient: 'canola-oil' },
     });
   });
 
   it('should find none where nothing alike is cheaper or has a price', () => {
-    expect(bestSaving(salve, [], { prices: {}, currency: 'EUR' })).toBeUndefined();
-    expect(bestSaving(salve, [], { prices, currency: 'GBP' })).toBeUndefined();
+    expect(finish(bestSaving(salve, [], { prices: {}, currency: 'EUR' }))).toBeUndefined();
+    expect(finish(bestSaving(salve, [], { prices, currency: 'GBP' }))).toBeUndefined();
   });
 });
 
