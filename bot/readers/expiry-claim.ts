@@ -5,6 +5,7 @@ import { readBench } from './bench-reading.ts';
 import { bodyWords, inventingWords, suggestingWords } from './design-words.ts';
 import { claimDueAnswer } from './expiry-answers.ts';
 import { askingOnly, strangers, textOf } from './expiry-clauses.ts';
+import { claimKeeps } from './expiry-keeps.ts';
 import { type PeriodSaid, periodIn } from './expiry-period.ts';
 import { claimRemind } from './expiry-remind.ts';
 import { answerCues, dueWords, expiryCues, isAround, remindCues } from './expiry-words.ts';
@@ -112,6 +113,8 @@ const asksForIdeas = (reading: Reading): boolean =>
 /** What a message would mean to best-before dates: what expires, an answer to it, or the daily reminder. */
 export const claimExpiry = (reading: Reading): Claim | undefined => {
   if (reading.text.length > longest || asksForIdeas(reading)) return undefined;
+  const keeps = claimKeeps(reading);
+  if (keeps) return keeps;
   if (!anyWord(reading, cues)) return claimFollowUp(reading);
   const answered = anyWord(reading, [...remindCues, ...answerCues, 'up', 'ask'])
     ? claimDueAnswer(reading)

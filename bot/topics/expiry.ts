@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { day } from '../../core/bench/events.ts';
-import { recipeName } from '../../core/recipe.ts';
+import { maxLines, recipeLine, recipeName } from '../../core/recipe.ts';
 import { claimExpiry } from '../readers/expiry-claim.ts';
 import { type SlashValues, topic } from '../topic.ts';
 import { answerExpiry } from '../words/expiry.ts';
@@ -8,7 +8,7 @@ import { answerExpiry } from '../words/expiry.ts';
 const example = '"remind us daily at 9 in Lisbon, 30 days ahead"';
 
 const request = z.strictObject({
-  action: z.enum(['due', 'answer', 'set', 'show', 'stop']),
+  action: z.enum(['due', 'keeps', 'answer', 'set', 'show', 'stop']),
   /** A stretch by the calendar, reckoned from the group's own day; or days from and until. */
   period: z
     .string()
@@ -25,6 +25,8 @@ const request = z.strictObject({
   kind: z.enum(['lot', 'batch']).optional(),
   ingredient: z.string().max(60).optional(),
   recipe: recipeName.optional(),
+  /** A written-out recipe, where it is asked how long one keeps. */
+  lines: z.array(recipeLine).max(maxLines, `A recipe has at most ${maxLines} lines.`).optional(),
   answer: z.enum(['done', 'used-up', 'again']).optional(),
   hour: z.int().min(0, `Say an hour, as in ${example}.`).max(23, `Say an hour, as in ${example}.`).optional(),
   minute: z.int().min(0).max(59, `Say an hour, as in ${example}.`).optional(),
@@ -37,7 +39,8 @@ const request = z.strictObject({
 });
 export type ExpiryWish = z.output<typeof request>;
 
-const spoken = ({ when, remind, stop, done, used_up, again }: SlashValues): string => {
+const spoken = ({ when, remind, stop, done, used_up, again, keeps }: SlashValues): string => {
+  if (keeps !== undefined) return `how long does ${keeps} keep`;
   if (stop === true) return 'stop reminders';
   if (remind !== undefined) return `remind us ${remind}`;
   if (done !== undefined) return `done with lot ${done}`;
@@ -53,6 +56,10 @@ export const expiry = topic({
   examples: [
     { say: 'what expires this month', means: { action: 'due', period: 'this-month' } },
     { say: 'what is out of date', means: { action: 'due', period: 'overdue' } },
+    {
+      say: 'how long does Fernlea hand balm keep',
+      means: { action: 'keeps', recipe: 'Fernlea hand balm' },
+    },
     { say: 'what expires in the next 60 days', means: { action: 'due', period: 'days-60' } },
     {
       say: 'remind us daily at 9 in Lisbon, 30 days ahead',
@@ -69,13 +76,14 @@ export const expiry = topic({
         .max(60)
         .optional()
         .describe('For example this month, in the next 60 days, before 12 June'),
+      keeps: z.string().max(80).optional().describe('A recipe: how long would a tin of it keep'),
       remind: z.string().max(80).optional().describe('For example daily at 9 in Lisbon, 30 days ahead'),
       stop: z.boolean().optional().describe('Stop the daily reminder'),
       done: z.string().max(40).optional().describe('A lot or batch that is dealt with'),
       used_up: z.string().max(40).optional().describe('A lot or batch that is used up'),
       again: z.string().max(40).optional().describe('A lot or batch to be asked about again in a week'),
     }),
-    complete: { done: 'lot-or-batch', used_up: 'lot-or-batch', again: 'lot-or-batch' },
+    complete: { keeps: 'recipe', done: 'lot-or-batch', used_up: 'lot-or-batch', again: 'lot-or-batch' },
     say: spoken,
   },
   writes: ({ action }) => action === 'answer',

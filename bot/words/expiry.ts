@@ -3,6 +3,7 @@ import type { Tools } from '../topic.ts';
 import type { ExpiryWish } from '../topics/expiry.ts';
 import { answerDueItems } from './expiry-answer.ts';
 import { listDue } from './expiry-due.ts';
+import { keepsAnswer } from './expiry-keeps.ts';
 import { setReminder, showReminder, stopReminder } from './expiry-reminder.ts';
 
 const answers: Readonly<
@@ -12,6 +13,7 @@ const answers: Readonly<
   >
 > = {
   due: listDue,
+  keeps: keepsAnswer,
   answer: answerDueItems,
   set: setReminder,
   show: (_wish, tools) => showReminder(tools),
