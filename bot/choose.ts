@@ -1,7 +1,9 @@
 import type { Trouble } from './answer.ts';
 import { echo } from './readers/ask-back.ts';
 import { letters } from './readers/lexicon.ts';
-import type { Claim, Reading } from './reading.ts';
+import { pointedNames } from './readers/pointed-name.ts';
+import { secondLook } from './readers/second-look.ts';
+import { anyWord, type Claim, type Reading } from './reading.ts';
 import type { Topic } from './topic.ts';
 
 export interface Chosen {
@@ -17,14 +19,50 @@ const better = (a: Chosen, b: Chosen): Chosen => {
   return a.claim.kind === 'request' || b.claim.kind === 'trouble' ? a : b;
 };
 
-/** The topic that claims the message with most certainty; the earlier one in the list where two are as sure. */
-export const choose = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
+/** The topic that claims a reading with most certainty; the earlier one in the list where two are as sure. */
+const surest = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
   let best: Chosen | undefined;
   for (const topic of topics) {
     const claim = topic.read(reading);
     if (claim) best = best ? better(best, { topic, claim }) : { topic, claim };
   }
   return best;
+};
+
+const withAssumed = (chosen: Chosen | undefined, more: readonly string[]): Chosen | undefined =>
+  chosen?.claim.kind === 'request' && more.length > 0
+    ? { ...chosen, claim: { ...chosen.claim, assumed: [...chosen.claim.assumed, ...more] } }
+    : chosen;
+
+const isRequest = (chosen: Chosen | undefined): chosen is Chosen => chosen?.claim.kind === 'request';
+
+/** A trouble that says what is wrong is better than another look: only what nobody could make sense of gets one. */
+const isPuzzle = (chosen: Chosen | undefined): boolean =>
+  chosen?.claim.kind !== 'request' &&
+  (chosen === undefined || chosen.claim.trouble.code === 'not-understood');
+
+/** "My sister likes Fernlea hand balm" names a recipe and asks for nothing. */
+const asksFor = ({ topic }: Chosen, reading: Reading): boolean =>
+  topic.name !== 'recipe' ||
+  anyWord(reading, ['show', 'see', 'list', 'recipe', 'recipes', 'lines', 'what', 'whats', "what's"]);
+
+/**
+ * What a message means: as it stands; else with recipes it points at by part of their names; else, where nobody
+ * understood it, without the words of talk in it. What was taken for granted on the way is told with the answer.
+ */
+export const choose = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
+  const first = surest(reading, topics);
+  if (isRequest(first)) return first;
+  const named = pointedNames(reading);
+  const second = named.reading === reading ? undefined : surest(named.reading, topics);
+  if (isRequest(second)) return withAssumed(second, named.assumed);
+  const look = isPuzzle(first) && isPuzzle(second) ? secondLook(named.reading) : undefined;
+  if (!look) return first ?? second;
+  const plain = pointedNames(look.reading);
+  const third = surest(plain.reading, topics);
+  const more = [...new Set([...named.assumed, ...plain.assumed]), `I passed over "${look.passedOver}".`];
+  if (!isRequest(third)) return first ?? second ?? third;
+  return asksFor(third, reading) ? withAssumed(third, more) : (first ?? second);
 };
 
 /** What to say when no topic knows the message: what stood out in it, and one thing that works. */

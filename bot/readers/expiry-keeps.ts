@@ -8,7 +8,7 @@ import { boardOf, takeShape } from './target.ts';
 
 /** How long something keeps, and not when things on the shelf end. */
 const keepsCue =
-  /\bshelf[- ]?lif|\bhow long (?:does|do|will|would|can|could|should|is|are)\b.{0,60}\b(?:keep|last|good|fresh|stay|stays|kept|usable|store|stored|safe to use)\b|\b(?:keeps?|lasts?) (?:for )?how long\b|\bhow (?:quickly|fast|soon) (?:does|do|will|would)\b.{0,60}\b(?:go|turn|goes) (?:off|rancid|bad|stale)\b|\bwhen (?:does|do|will|would)\b.{0,60}\b(?:go|turn) (?:off|rancid|bad|stale)\b|\bkeeping (?:time|quality)\b/i;
+  /\bshelf[- ]?li(?:fe|ves)\b(?!.{0,12}\d)|\bhow long (?:does|do|will|would|can|could|should|is|are)\b.{0,60}\b(?:keep|last|good|fresh|stay|stays|kept|usable|store|stored|safe to use)\b|\b(?:keeps?|lasts?) (?:for )?how long\b|\bhow (?:quickly|fast|soon) (?:does|do|will|would)\b.{0,60}\b(?:go|turn|goes) (?:off|rancid|bad|stale)\b|\bwhen (?:does|do|will|would)\b.{0,60}\b(?:go|turn) (?:off|rancid|bad|stale)\b|\bkeeping (?:time|quality)\b/i;
 
 export const keepsWords: ReadonlySet<string> = new Set(
   `how long does do will would can could should keep keeps keeping kept last lasts lasting good fresh stay stays usable store stored shelf life

@@ -1,3 +1,4 @@
+import { nameKey } from '../../core/names.ts';
 import type { Reading } from '../reading.ts';
 import type { Item } from './item.ts';
 import { letters } from './lexicon.ts';
@@ -9,16 +10,17 @@ export interface Pointed {
 }
 
 const mostWords = 6;
+/** In a wall of text no name is looked for that way. */
+const mostItems = 80;
 const lastCharacters = 12;
-const pointing = /\b(?:the|our|my|your|that|this)\s+$/i;
+const pointing = /\b(?:the|our|my|your|that|this|her|his|their|for|of|in|label|check|melt|scale|cost)\s+$/i;
+const anyOne = /\b(?:an?|some|any|each|one)\s+$/i;
 
-const isPointedAt = ({ text }: Reading, { from }: Item): boolean =>
-  pointing.test(text.slice(Math.max(0, from - lastCharacters), from));
+const before = ({ text }: Reading, { from }: Item): string =>
+  text.slice(Math.max(0, from - lastCharacters), from);
 
 /** Words a name may be made of, and more in it than "lip balm", which is many a recipe's. */
 const canBeName = (items: readonly Item[]): boolean =>
-  items.at(-1)?.letter === letters.product &&
-  items.every((item) => /[wBZi]/.test(item.letter)) &&
   items.some((item) => item.letter !== letters.product && item.word !== 'lips');
 
 interface Found {
@@ -28,20 +30,52 @@ interface Found {
   readonly recipe: string;
 }
 
+/** As many words as the name has, or all but one of a longer one: a slip in it does not make it another's. */
+const isWholeName = (said: string, name: string): boolean => {
+  const [some, all] = [nameKey(said).split(' ').length, nameKey(name).split(' ').length];
+  return some > 1 && some >= all;
+};
+
+const isMeant = (reading: Reading, items: readonly Item[], said: string, recipe: string): boolean => {
+  const [first] = items;
+  if (!first || anyOne.test(before(reading, first))) return false;
+  if (isWholeName(said, recipe)) return true;
+  return items.at(-1)?.letter === letters.product && pointing.test(before(reading, first));
+};
+
+/** How many items from `at` on are words of names. */
+const runFrom = ({ items, recipes }: Reading, at: number): number => {
+  let length = 0;
+  while (length < mostWords) {
+    const item = items[at + length];
+    if (!item || !/[wBZi]/.test(item.letter)) break;
+    if (
+      !nameKey(item.word)
+        .split(' ')
+        .every((word) => recipes.hasWord(word))
+    )
+      break;
+    length += 1;
+  }
+  return length;
+};
+
 const nameAt = (reading: Reading, at: number): Found | undefined => {
-  for (let length = mostWords; length > 1; length -= 1) {
+  for (let length = runFrom(reading, at); length > 1; length -= 1) {
     const items = reading.items.slice(at, at + length);
-    if (items.length < length || !canBeName(items)) continue;
+    if (!canBeName(items)) continue;
     const said = items.map((item) => item.word).join(' ');
     const [only, second] = reading.recipes.near(said);
-    if (only && !second) return { at, length, said, recipe: only.name };
+    if (only && !second && isMeant(reading, items, said, only.name))
+      return { at, length, said, recipe: only.name };
   }
   return undefined;
 };
 
 const find = (reading: Reading): Found | undefined => {
-  for (const [at, item] of reading.items.entries()) {
-    const found = isPointedAt(reading, item) ? nameAt(reading, at) : undefined;
+  if (reading.items.length > mostItems) return undefined;
+  for (const at of reading.items.keys()) {
+    const found = nameAt(reading, at);
     if (found) return found;
   }
   return undefined;
@@ -49,7 +83,7 @@ const find = (reading: Reading): Found | undefined => {
 
 const point = (reading: Reading): Pointed => {
   const has = (letter: string): boolean => reading.items.some((item) => item.letter === letter);
-  const found = has(letters.product) && !has(letters.recipe) ? find(reading) : undefined;
+  const found = has(letters.recipe) ? undefined : find(reading);
   if (!found) return { reading, assumed: [] };
   const { at, length, said, recipe } = found;
   const from = reading.items[at]?.from ?? 0;

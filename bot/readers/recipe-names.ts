@@ -10,6 +10,8 @@ export interface RecipeNames {
   exact(name: string): SavedRecipe | undefined;
   /** Saved recipes whose name is close to what was said, best first. */
   near(said: string): readonly SavedRecipe[];
+  /** True for a word that stands in some name, or nearly: a cheap look before `near`. */
+  hasWord(word: string): boolean;
 }
 
 /** How far two words may differ: one letter in short ones, two from six letters on. */
@@ -30,6 +32,28 @@ const sameEnd = (said: readonly string[], name: readonly string[]): boolean =>
   name.some((_, index) => index > 0 && sameLetters(said, name.slice(index).join(' '))) ||
   sameLetters(said, [...name.slice(0, 1), name.slice(1).join('')].join(' '));
 
+/** Words of all names by their first letter, also run together to the end of a name: "handbalm". */
+const wordsByLetter = (keys: readonly string[]): ReadonlyMap<string, ReadonlySet<string>> => {
+  const byLetter = new Map<string, Set<string>>();
+  for (const key of keys) {
+    const words = key.split(' ');
+    for (const word of words.flatMap((each, at) => [each, words.slice(at).join('')])) {
+      const letter = word.charAt(0);
+      byLetter.set(letter, (byLetter.get(letter) ?? new Set()).add(word));
+    }
+  }
+  return byLetter;
+};
+
+const wordsIn = (keys: readonly string[]): RecipeNames['hasWord'] => {
+  let byLetter: ReturnType<typeof wordsByLetter> | undefined;
+  return (word) => {
+    byLetter ??= wordsByLetter(keys);
+    const list = byLetter.get(word.charAt(0));
+    return list !== undefined && (list.has(word) || [...list].some((other) => closeWord(word, other)));
+  };
+};
+
 const build = (state: BookState): RecipeNames => {
   const recipes = Object.values(state.recipes);
   const keyed = recipes.map((recipe) => [nameKey(recipe.name), recipe] as const);
@@ -47,6 +71,7 @@ const build = (state: BookState): RecipeNames => {
   return {
     index: nameIndex(keyed),
     exact: (name) => byKey.get(nameKey(name)),
+    hasWord: wordsIn(keyed.map(([key]) => key)),
     near,
   };
 };
