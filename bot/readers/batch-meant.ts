@@ -1,4 +1,5 @@
 import { lotKey } from '../../core/bench/codes.ts';
+import { latestBatches } from '../../core/bench/latest.ts';
 import type { Batch, Bench } from '../../core/bench/state.ts';
 import { nameKey } from '../../core/names.ts';
 import type { Trouble } from '../answer.ts';
@@ -24,11 +25,18 @@ export const whichLot = ({ others = [] }: LotSaid): Trouble => ({
 const asMeant = (said: LotSaid): Meant =>
   said.others ? { said, assumed: [], trouble: whichLot(said) } : { said, lot: said.code, assumed: [] };
 
-/** Batches looked through for the last of a recipe; the latest come last. */
-const latest = (bench: Bench, fits: (batch: Batch) => boolean): readonly Batch[] =>
-  [...bench.batches.values()]
-    .filter(fits)
-    .sort((a, b) => (a.madeOn < b.madeOn ? -1 : a.madeOn > b.madeOn ? 1 : a.seq - b.seq));
+/** Most codes offered when it is not clear which batch is meant. */
+const mostOffered = 4;
+
+/** The last batches that fit, the latest last. */
+const latest = (bench: Bench, fits: (batch: Batch) => boolean): readonly Batch[] => {
+  const found: Batch[] = [];
+  for (const batch of latestBatches(bench)) {
+    if (fits(batch)) found.unshift(batch);
+    if (found.length === mostOffered) break;
+  }
+  return found;
+};
 
 const lastWords =
   /\b(?:last|latest|newest|most recent)\s+(?:batch|pour|one)\b|\bbatch we (?:just|last)\b|\b(?:this|that|the) batch\b/i;
@@ -43,7 +51,7 @@ const ofRecipe = (reading: Reading, bench: Bench): Meant => {
   const last = found.at(-1);
   if (!last) return { assumed: [] };
   if (found.length > 1 && !asksLast) {
-    const codes = found.slice(-4).map(({ lot, madeOn }) => `${lot} (${madeOn})`);
+    const codes = found.map(({ lot, madeOn }) => `${lot} (${madeOn})`);
     return {
       assumed: [],
       trouble: { code: 'missing', text: `Which batch of ${last.name}: ${orList(codes)}? Say its code.` },

@@ -1,5 +1,4 @@
 import { z } from 'zod';
-import type { BenchEvent } from '../../core/bench/events.ts';
 import { benchOf } from '../../core/book.ts';
 import { follow, nextTellMs } from '../../core/remind/next.ts';
 import type { Alongside } from '../book/keeper-book.ts';
@@ -20,7 +19,7 @@ export const waitingAlongside =
   ({ group, before, after, events }) => {
     const [old, now] = [benchOf(before), benchOf(after)];
     if (old === now) return [];
-    follow(old, now, events as readonly BenchEvent[]);
+    follow(old, now, events);
     const at = nextTellMs(now);
     if (at === nextTellMs(old)) return [];
     noticed(group, at);

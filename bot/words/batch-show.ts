@@ -1,5 +1,6 @@
 import { plusDays } from '../../core/bench/days.ts';
-import { type Batch, tinsLeft } from '../../core/bench/state.ts';
+import { type Latest, latestBatches, latestOf } from '../../core/bench/latest.ts';
+import { type Batch, type Bench, tinsLeft } from '../../core/bench/state.ts';
 import { benchOf } from '../../core/book.ts';
 import { nameKey } from '../../core/names.ts';
 import { type Answer, type Block, mostChoices, type Trouble } from '../answer.ts';
@@ -103,19 +104,34 @@ export const showBatch = (wish: BatchWish, tools: Tools): Answer | Trouble => {
 /** Most batches told in one answer, the latest first. */
 const mostListed = 40;
 
-const isDue = (batch: Batch, today: string): boolean =>
-  batch.looks.length === 0 && tinsLeft(batch) > 0 && plusDays(batch.madeOn, lookAfterDays) <= today;
+/** Batches made up to this day have waited long enough for a look. */
+const lookableOn = (today: string): string => plusDays(today, -lookAfterDays);
 
-const chosen = (wish: BatchWish, tools: Tools, today: string): readonly Batch[] => {
+const isDue = (batch: Batch, madeBy: string): boolean =>
+  batch.looks.length === 0 && batch.madeOn <= madeBy && tinsLeft(batch) > 0;
+
+const isWanted = (wish: BatchWish, today: string): ((batch: Batch) => boolean) => {
   const key = wish.recipe === undefined ? undefined : nameKey(wish.recipe);
-  const all: Batch[] = [];
-  for (const batch of benchOf(tools.book.state).batches.values()) {
-    if (key !== undefined && nameKey(batch.name) !== key) continue;
-    if (wish.which === 'open' && tinsLeft(batch) <= 0) continue;
-    if (wish.which === 'looks' && !isDue(batch, today)) continue;
-    all.push(batch);
-  }
-  return all.sort((a, b) => (a.madeOn === b.madeOn ? b.seq - a.seq : a.madeOn < b.madeOn ? 1 : -1));
+  const madeBy = lookableOn(today);
+  // The same few names come again and again.
+  const same = new Map<string, boolean>();
+  const isNamed = (name: string): boolean => {
+    const known = same.get(name) ?? nameKey(name) === key;
+    same.set(name, known);
+    return known;
+  };
+  return (batch) =>
+    (key === undefined || isNamed(batch.name)) &&
+    (wish.which !== 'open' || tinsLeft(batch) > 0) &&
+    (wish.which !== 'looks' || isDue(batch, madeBy));
+};
+
+const chosen = (wish: BatchWish, bench: Bench, today: string): Latest => {
+  if (wish.recipe !== undefined || wish.which !== undefined)
+    return latestOf(bench, isWanted(wish, today), mostListed);
+  const shown: Batch[] = [];
+  for (const batch of latestBatches(bench)) if (shown.push(batch) === mostListed) break;
+  return { shown, count: bench.batches.size };
 };
 
 const nothing = (wish: BatchWish): string => {
@@ -157,11 +173,12 @@ const listFigures = (batches: readonly Batch[], count: number): Answer['figures'
 /** The book of batches, the latest first. */
 export const listBatches = (wish: BatchWish, tools: Tools): Answer => {
   const today = todayFor(tools);
-  const all = chosen(wish, tools, today);
-  const shown = all.slice(0, mostListed);
-  const more = all.length > shown.length ? [text(`And ${all.length - shown.length} older ones.`)] : [];
+  const { shown, count } = chosen(wish, benchOf(tools.book.state), today);
+  const more = count > shown.length ? [text(`And ${count - shown.length} older ones.`)] : [];
   const due =
-    wish.which === 'looks' ? [] : shown.filter((batch) => isDue(batch, today)).map(({ lot }) => lot);
+    wish.which === 'looks'
+      ? []
+      : shown.filter((batch) => isDue(batch, lookableOn(today))).map(({ lot }) => lot);
   const look =
     due.length > 0
       ? [text(`A look is due: ${due.slice(0, 8).join(', ')}. Say "${due[0]} looks fine", or what is wrong.`)]
@@ -169,7 +186,7 @@ export const listBatches = (wish: BatchWish, tools: Tools): Answer => {
   return {
     title: wish.recipe === undefined ? 'Batches' : `Batches of ${wish.recipe}`,
     blocks: shown.length === 0 ? [text(nothing(wish))] : [batchTable(shown, today), ...more, ...look],
-    figures: listFigures(shown, all.length),
+    figures: listFigures(shown, count),
     warnings: shown.length === 0 ? [] : [localRules],
     choices: {
       label: 'Show a batch',

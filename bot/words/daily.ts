@@ -31,9 +31,9 @@ const rowsFor = (due: readonly Due[]): DailyMessage['rows'] =>
 /** As many as one message shows, the first in any case. */
 const fitting = (due: readonly Due[]): readonly Due[] => {
   let room = mostCharacters;
-  return due.filter((each, index) => {
+  return due.slice(0, mostListed).filter((each, index) => {
     room -= dueLine(each).length;
-    return index === 0 || (index < mostListed && room >= 0);
+    return index === 0 || room >= 0;
   });
 };
 

@@ -1,6 +1,6 @@
 import { lotKey } from '../../core/bench/codes.ts';
 import { daysBetween } from '../../core/bench/days.ts';
-import { type Due, dueBy } from '../../core/bench/due.ts';
+import { type Due, type DueAsked, type DueFound, dueIn, dueOf } from '../../core/bench/due.ts';
 import type { Bench } from '../../core/bench/state.ts';
 import { benchOf } from '../../core/book.ts';
 import { leadOf } from '../../core/remind/next.ts';
@@ -67,13 +67,13 @@ const titleOf = (wish: ExpiryWish, stretch: Stretch, today: string): string => {
   return `Best before${parts[0]}${parts[1] === '' ? '' : `${about === '' ? ' ' : ', '}${parts[1]}`}`;
 };
 
-const isAbout = (wish: ExpiryWish): ((due: Due) => boolean) => {
-  const keys = wish.lots && new Set(wish.lots.map(lotKey));
-  return ({ kind, lot, what }) =>
-    (keys === undefined || keys.has(lotKey(lot))) &&
-    (wish.kind === undefined || kind === wish.kind) &&
-    (wish.ingredient === undefined || (kind === 'lot' && what === wish.ingredient)) &&
-    (wish.recipe === undefined || (kind === 'batch' && what.toLowerCase() === wish.recipe.toLowerCase()));
+/** What a question is narrowed down to: an ingredient's lots, a recipe's batches, or one kind. */
+const narrowed = ({ kind, ingredient, recipe }: ExpiryWish): Pick<DueAsked, 'kind' | 'fits'> | undefined => {
+  if (ingredient !== undefined && (recipe !== undefined || kind === 'batch')) return undefined;
+  if (ingredient !== undefined) return { kind: 'lot', fits: (what) => what === ingredient };
+  if (recipe === undefined) return { kind };
+  const name = recipe.toLowerCase();
+  return kind === 'lot' ? undefined : { kind: 'batch', fits: (what) => what.toLowerCase() === name };
 };
 
 const outOfDate: Warning = {
@@ -102,38 +102,37 @@ const noted = (due: Due): string => {
 
 const textBlock = (text: string): Block => ({ kind: 'text', text });
 
-interface Listed {
-  readonly due: readonly Due[];
-  /** Out of date, and not in the stretch asked about. */
-  readonly older: number;
-  /** In the stretch, and answered as done. */
-  readonly done: number;
-}
-
-const listFor = (wish: ExpiryWish, bench: Bench, today: string, stretch: Stretch): Listed => {
-  const all = dueBy(bench, today, stretch.until, { all: true }).filter(isAbout(wish));
-  const inside = all.filter(({ bestBefore }) => stretch.from === undefined || bestBefore >= stretch.from);
-  const open = wish.lots ? inside : inside.filter(({ answer }) => answer?.answer !== 'done');
+/** Lots and batches asked about by name; those that are done are told too. */
+const namedIn = (lots: readonly string[], bench: Bench, today: string, stretch: Stretch): DueFound => {
+  const { from = '', until } = stretch;
+  const keys = [...new Set(lots.map(lotKey))];
+  const all = keys
+    .flatMap((key) => [dueOf(bench, 'lot', key, today) ?? [], dueOf(bench, 'batch', key, today) ?? []])
+    .flat()
+    .toSorted((a, b) => a.daysLeft - b.daysLeft || (a.item < b.item ? -1 : 1));
+  const due = all.filter(({ bestBefore }) => bestBefore >= from && bestBefore <= until);
   const older = all.filter(
-    ({ bestBefore, answer }) =>
-      stretch.from !== undefined &&
-      bestBefore < stretch.from &&
-      bestBefore < today &&
-      answer?.answer !== 'done',
+    ({ bestBefore, answer }) => bestBefore < from && bestBefore < today && answer?.answer !== 'done',
   );
-  return { due: open, older: older.length, done: inside.length - open.length };
+  return { due, count: due.length, older: older.length, done: 0 };
 };
 
-const remarks = ({ due, older, done }: Listed, wish: ExpiryWish, bench: Bench): Block[] => [
-  ...(due.length > mostListed
-    ? [textBlock(`And ${due.length - mostListed} more; ask for a shorter stretch.`)]
-    : []),
+const listFor = (wish: ExpiryWish, bench: Bench, today: string, stretch: Stretch): DueFound => {
+  if (wish.lots) return namedIn(wish.lots, bench, today, stretch);
+  const about = narrowed(wish);
+  // Lots of a recipe, batches of an ingredient: there is no such thing.
+  if (!about) return { due: [], count: 0, older: 0, done: 0 };
+  return dueIn(bench, { on: today, ...stretch, ...about, most: mostListed });
+};
+
+const remarks = ({ due, count, older, done }: DueFound, wish: ExpiryWish, bench: Bench): Block[] => [
+  ...(count > due.length ? [textBlock(`And ${count - due.length} more; ask for a shorter stretch.`)] : []),
   ...notDue(wish.lots ?? [], due, bench).map(textBlock),
   ...(done > 0 ? [textBlock(`Left out: ${done} you are done with.`)] : []),
   ...(older > 0 ? [textBlock(`Out of date before that: ${older}. Ask "what is out of date".`)] : []),
 ];
 
-const nothing = (listed: Listed, wish: ExpiryWish): Block[] =>
+const nothing = (listed: DueFound, wish: ExpiryWish): Block[] =>
   listed.due.length > 0 || wish.lots
     ? []
     : [textBlock(wish.period === 'overdue' ? 'Nothing is out of date.' : 'Nothing.')];
@@ -148,7 +147,7 @@ export const listDue = (wish: ExpiryWish, tools: Tools): Answer | Trouble => {
   const today = groupDay(tools);
   const stretch = stretchFor(wish, bench, today);
   const listed = listFor(wish, bench, today, stretch);
-  const shown = listed.due.slice(0, mostListed);
+  const shown = listed.due;
   const isOld = shown.some(({ daysLeft }) => daysLeft < 0);
   const [first] = shown;
   return {
@@ -159,7 +158,7 @@ export const listDue = (wish: ExpiryWish, tools: Tools): Answer | Trouble => {
     ],
     figures: {
       due: dueFigures(shown),
-      count: listed.due.length,
+      count: listed.count,
       from: stretch.from ?? null,
       until: stretch.until === farOff ? null : stretch.until,
       days: stretch.until === farOff ? null : daysBetween(today, stretch.until),

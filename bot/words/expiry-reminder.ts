@@ -1,5 +1,5 @@
 import { plusDays } from '../../core/bench/days.ts';
-import { dueBy } from '../../core/bench/due.ts';
+import { type Due, dueBy } from '../../core/bench/due.ts';
 import type { BenchEventOf } from '../../core/bench/events.ts';
 import type { Bench, Reminder } from '../../core/bench/state.ts';
 import { benchOf } from '../../core/book.ts';
@@ -72,9 +72,9 @@ const dueNow = (reminder: Reminder, bench: Bench, tools: Tools) => {
 };
 
 const mostShown = 5;
+const mostFigures = 40;
 
-const dueBlocks = (reminder: Reminder, bench: Bench, tools: Tools): Block[] => {
-  const due = dueNow(reminder, bench, tools);
+const dueBlocks = (due: readonly Due[]): Block[] => {
   if (due.length === 0) return [];
   const more = due.length - mostShown;
   return [
@@ -87,16 +87,20 @@ const dueBlocks = (reminder: Reminder, bench: Bench, tools: Tools): Block[] => {
 const timeText = (reminder: Reminder): string =>
   `daily at ${clockText(reminder)} in ${zoneText(reminder.zone)}`;
 
-const answerOf = (title: string, reminder: Reminder, bench: Bench, tools: Tools): Answer => ({
-  title,
-  blocks: [...about(reminder, bench, tools), ...dueBlocks(reminder, bench, tools)],
-  figures: {
-    reminder: reminderFigure(reminder),
-    next_day: nextDay(bench) ?? null,
-    due: dueFigures(dueNow(reminder, bench, tools)),
-  },
-  warnings: [],
-});
+const answerOf = (title: string, reminder: Reminder, bench: Bench, tools: Tools): Answer => {
+  const due = dueNow(reminder, bench, tools);
+  return {
+    title,
+    blocks: [...about(reminder, bench, tools), ...dueBlocks(due)],
+    figures: {
+      reminder: reminderFigure(reminder),
+      next_day: nextDay(bench) ?? null,
+      due: dueFigures(due.slice(0, mostFigures)),
+      count: due.length,
+    },
+    warnings: [],
+  };
+};
 
 const noZone = (time: { readonly hour: number; readonly minute: number }): Trouble => ({
   code: 'missing',

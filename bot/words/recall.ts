@@ -21,6 +21,12 @@ const authority: Readonly<Record<Region, string>> = {
 
 const unnamed = 'place not noted';
 
+export interface Holder {
+  readonly to: string;
+  readonly count: number;
+  readonly lots: readonly string[];
+}
+
 /** What is said to whoever has a tin; what only the group knows is left as a blank to fill. */
 export const noticeText = (trace: Trace): string => {
   const names = [...new Set(trace.batches.map(({ batch }) => batch.name))];
@@ -51,8 +57,12 @@ const batchRows = ({ batches }: Trace): readonly (readonly string[])[] =>
     String(out),
   ]);
 
-export const holderRows = (trace: Trace): readonly (readonly string[])[] =>
-  holdersOf(trace).map(({ to = unnamed, count, lots }) => [to, String(count), lots.join(', ')]);
+/** Who holds tins, with a word for a place that was not named. */
+export const holdersIn = (trace: Trace): readonly Holder[] =>
+  holdersOf(trace).map(({ to = unnamed, count, lots }) => ({ to, count, lots }));
+
+const holderRows = (trace: Trace): readonly (readonly string[])[] =>
+  holdersIn(trace).map(({ to, count, lots }) => [to, String(count), lots.join(', ')]);
 
 const partsOf = (trace: Trace, lotText: string, region: Region): readonly DocumentPart[] => {
   const holders = holderRows(trace).map(([to = '', count = '', codes = '']) => [to, count, codes, '', '']);

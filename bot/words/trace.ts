@@ -5,7 +5,7 @@ import type { Tools } from '../topic.ts';
 import type { TraceWish } from '../topics/trace.ts';
 import { countText, gramsText } from './batch-text.ts';
 import { findEither } from './find-lot.ts';
-import { holderRows, noticeText, recallFile, recallSteps, shelfTexts } from './recall.ts';
+import { type Holder, holdersIn, noticeText, recallFile, recallSteps, shelfTexts } from './recall.ts';
 import { containerOf, goneText, hereText, lotName } from './trace-texts.ts';
 import { localRules } from './warnings.ts';
 
@@ -45,11 +45,21 @@ const batchTable = (trace: Trace): Block[] => {
   ];
 };
 
-const holderBlocks = (trace: Trace): Block[] => {
-  const rows = holderRows(trace);
-  if (rows.length === 0) return [{ kind: 'text', text: 'None outside the house, as far as the book knows.' }];
-  const { shown, more } = { shown: rows.slice(0, mostRows), more: Math.max(0, rows.length - mostRows) };
-  const items = shown.map(([to, count, codes]) => `${to}: ${count} (${codes})`);
+/** Codes named for one place; a recall sheet has all of them. */
+const mostCodes = 12;
+
+const codesText = (codes: readonly string[]): string => {
+  const more = codes.length - mostCodes;
+  return `${codes.slice(0, mostCodes).join(', ')}${more > 0 ? ` and ${more} more` : ''}`;
+};
+
+const holderBlocks = (holders: readonly Holder[]): Block[] => {
+  if (holders.length === 0)
+    return [{ kind: 'text', text: 'None outside the house, as far as the book knows.' }];
+  const more = holders.length - mostRows;
+  const items = holders
+    .slice(0, mostRows)
+    .map(({ to, count, lots }) => `${to}: ${count} (${codesText(lots)})`);
   return [
     { kind: 'text', text: 'Outside the house:' },
     { kind: 'list', items },
@@ -78,7 +88,7 @@ const lotTable = (trace: Trace): Block[] => {
   ];
 };
 
-const ofLot = (trace: Trace): Block[] => {
+const ofLot = (trace: Trace, holders: readonly Holder[]): Block[] => {
   const { batches } = trace;
   if (batches.length === 0 && trace.lots.length === 0)
     return [{ kind: 'text', text: 'No batch has drawn from it yet.' }];
@@ -90,7 +100,7 @@ const ofLot = (trace: Trace): Block[] => {
       }) as const,
   );
   if (batches.length === 0) return [...through, { kind: 'text', text: 'No batch has drawn from that yet.' }];
-  return [...through, ...batchTable(trace), ...holderBlocks(trace)];
+  return [...through, ...batchTable(trace), ...holderBlocks(holders)];
 };
 
 const ofBatch = (trace: Trace): Block[] => {
@@ -112,7 +122,7 @@ const ofBatch = (trace: Trace): Block[] => {
   ];
 };
 
-const figuresOf = (trace: Trace) => ({
+const figuresOf = (trace: Trace, holders: readonly Holder[]) => ({
   kind: trace.kind,
   lot: trace.code,
   batches: trace.batches.map(({ batch, grams, from, left, out }) => ({
@@ -131,11 +141,7 @@ const figuresOf = (trace: Trace) => ({
     grams,
     from,
   })),
-  given_to: holderRows(trace).map(([to = '', count = '0', codes = '']) => ({
-    to,
-    count: Number(count),
-    lots: codes.split(', ').filter(Boolean),
-  })),
+  given_to: holders.map(({ to, count, lots }) => ({ to, count, lots: [...lots] })),
   containers_out: trace.out,
   containers_left: Math.max(0, trace.left),
 });
@@ -173,12 +179,15 @@ const everythingOut = (tools: Tools): Answer => {
     out: batches.reduce((sum, each) => sum + each.out, 0),
     left: batches.reduce((sum, each) => sum + Math.max(0, each.left), 0),
   };
+  const holders = holdersIn(trace);
   const none = 'Nothing has left the house yet, as far as the book knows.';
   return {
     title: 'Out of the house',
     blocks:
-      batches.length === 0 ? [{ kind: 'text', text: none }] : [...batchTable(trace), ...holderBlocks(trace)],
-    figures: { ...figuresOf(trace), lot: null },
+      batches.length === 0
+        ? [{ kind: 'text', text: none }]
+        : [...batchTable(trace), ...holderBlocks(holders)],
+    figures: { ...figuresOf(trace, holders), lot: null },
     warnings: [localRules],
     next: batches.slice(-1).map(({ batch }) => ({ label: batch.lot, say: `trace ${batch.lot}` })),
   };
@@ -193,6 +202,7 @@ export const answerTrace = async (wish: TraceWish, tools: Tools): Promise<Answer
   const trace = traceOf(bench, found.lot);
   if (!trace) return { code: 'not-found', text: `There is no ${wish.lot} in this book. Ask "list batches".` };
   const lotText = 'ingredient' in found ? lotName(found) : found.name;
+  const holders = holdersIn(trace);
   const { region } = tools.settings;
   const sheet = wish.sheet
     ? await recallFile(trace, { lotText: headOf(trace, lotText), region, at: tools.at })
@@ -200,11 +210,11 @@ export const answerTrace = async (wish: TraceWish, tools: Tools): Promise<Answer
   return {
     title: headOf(trace, lotText),
     blocks: [
-      ...(trace.kind === 'lot' ? ofLot(trace) : ofBatch(trace)),
+      ...(trace.kind === 'lot' ? ofLot(trace, holders) : ofBatch(trace)),
       ...(wish.sheet ? recallBlocks(trace, region) : []),
       ...sheet.blocks,
     ],
-    figures: figuresOf(trace),
+    figures: figuresOf(trace, holders),
     warnings: [...(wish.sheet ? [nothingOut] : []), localRules],
     next: stepsFor(wish, trace),
     files: sheet.files,

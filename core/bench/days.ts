@@ -6,8 +6,21 @@ import { Temporal } from 'temporal-polyfill';
 export const plusMonths = (day: string, months: number): string =>
   Temporal.PlainDate.from(day).add({ months }, { overflow: 'constrain' }).toString();
 
-export const plusDays = (day: string, days: number): string =>
-  Temporal.PlainDate.from(day).add({ days }).toString();
+const dayMs = 86_400_000;
+
+/** Midnight of an ISO day in UTC, where every day has the same length. RangeError for what is no day. */
+const midnightMs = (day: string): number => {
+  const at = Date.parse(`${day}T00:00:00Z`);
+  if (Number.isNaN(at)) throw new RangeError(`no day: ${day}`);
+  return at;
+};
+
+// Days are counted for each line of long lists, so these two do without an object of the calendar.
+
+export const plusDays = (day: string, days: number): string => {
+  const text = new Date(midnightMs(day) + days * dayMs).toISOString();
+  return text.slice(0, text.indexOf('T'));
+};
 
 /** The later of two ISO days. */
 export const laterDay = (a: string, b: string): string => (a > b ? a : b);
@@ -16,8 +29,7 @@ export const laterDay = (a: string, b: string): string => (a > b ? a : b);
 export const earlierDay = (a: string, b: string): string => (a < b ? a : b);
 
 /** Whole days from one day to another; negative when `to` comes first. */
-export const daysBetween = (from: string, to: string): number =>
-  Temporal.PlainDate.from(from).until(to, { largestUnit: 'days' }).days;
+export const daysBetween = (from: string, to: string): number => (midnightMs(to) - midnightMs(from)) / dayMs;
 
 /** The last day of a month given as `2027-03`. */
 export const endOfMonth = (month: string): string => {

@@ -1,8 +1,8 @@
 import { defined } from '../defined.ts';
-import { lotKey } from './codes.ts';
-import { daysBetween, laterDay, plusDays } from './days.ts';
-import type { Bench, DueAnswer } from './state.ts';
-import { tinsLeft } from './state.ts';
+import { daysBetween, earlierDay, laterDay, plusDays } from './days.ts';
+import { countIn, type Days, daysIn, type Groups } from './lookup.ts';
+import { type DueDays, type DueKind, dueDays, standing } from './lookups.ts';
+import { type Bench, type DueAnswer, tinsLeft } from './state.ts';
 
 export interface Due {
   readonly kind: 'lot' | 'batch';
@@ -22,51 +22,114 @@ export interface Due {
   readonly answer?: DueAnswer;
 }
 
-/** Answers count as long as the date they were given for stands. Used up is told by what is left, not by the answer. */
-const standing = (answer: DueAnswer | undefined, bestBefore: string): DueAnswer | undefined =>
-  answer === undefined || (answer.bestBefore ?? bestBefore) !== bestBefore || answer.answer === 'used-up'
-    ? undefined
-    : answer;
-
 /** Off the list: closed for good, or put off until a later day. */
 const isAnswered = (answer: DueAnswer | undefined, on: string): boolean =>
   answer !== undefined && (answer.answer === 'done' || (answer.until ?? '') > on);
 
+/** The lot or batch with a key as something due, asked on a day; undefined without a date or with nothing left. */
+export const dueOf = (bench: Bench, kind: DueKind, key: string, on: string): Due | undefined => {
+  const lot = kind === 'lot' ? bench.lots.get(key) : undefined;
+  const batch = kind === 'batch' ? bench.batches.get(key) : undefined;
+  const { bestBefore } = lot ?? batch ?? {};
+  const left = lot ? lot.leftG : batch ? tinsLeft(batch) : 0;
+  if (bestBefore === undefined || left <= 0) return undefined;
+  const item = `${kind}:${key}`;
+  const answer = standing(bench.answers.get(item), bestBefore);
+  const about = { item, bestBefore, left, daysLeft: daysBetween(on, bestBefore), ...defined({ answer }) };
+  if (lot) return { kind: 'lot', lot: lot.lot, what: lot.ingredient, ...about };
+  return batch && { kind: 'batch', lot: batch.lot, what: batch.name, container: batch.container, ...about };
+};
+
+const bothKinds: readonly DueKind[] = ['batch', 'lot'];
+
+/** Keys of a stretch of days, soonest first; on the same day batches before lots, each by their keys. */
+function* keysIn(
+  due: DueDays,
+  part: 'open' | 'done',
+  kinds: readonly DueKind[],
+  stretch: Days,
+): Generator<readonly [DueKind, string]> {
+  const days = new Set(kinds.flatMap((kind) => daysIn(due[kind][part], stretch)));
+  for (const day of [...days].sort())
+    for (const kind of kinds)
+      for (const key of [...(due[kind][part].get(day) ?? [])].sort()) yield [kind, key];
+}
+
 /**
  * Lots with something left and batches with containers left whose best-before date falls on or before `until`, soonest
- * first. What was answered as done or put off to a later day is left out; `all` lists it too.
+ * first. What was answered as done or put off to a later day is left out.
  */
-export const dueBy = (
-  bench: Bench,
-  on: string,
-  until: string,
-  options: { readonly all?: boolean } = {},
-): readonly Due[] => {
+export const dueBy = (bench: Bench, on: string, until: string): readonly Due[] => {
   const due: Due[] = [];
-  // Many things share a date, and calendar arithmetic is the dearest part of a long list.
-  const away = new Map<string, number>();
-  const daysLeft = (bestBefore: string): number => {
-    const days = away.get(bestBefore) ?? daysBetween(on, bestBefore);
-    away.set(bestBefore, days);
-    return days;
-  };
-  const add = (each: Pick<Due, 'kind' | 'lot' | 'what' | 'bestBefore' | 'left' | 'container'>): void => {
-    const item = `${each.kind}:${lotKey(each.lot)}`;
-    const answer = standing(bench.answers.get(item), each.bestBefore);
-    if (!options.all && isAnswered(answer, on)) return;
-    due.push({ ...each, item, daysLeft: daysLeft(each.bestBefore), ...defined({ answer }) });
-  };
-  for (const { lot, ingredient, bestBefore, leftG } of bench.lots.values())
-    if (leftG > 0 && bestBefore !== undefined && bestBefore <= until)
-      add({ kind: 'lot', lot, what: ingredient, bestBefore, left: leftG });
-  for (const batch of bench.batches.values()) {
-    const { lot, name, bestBefore, container } = batch;
-    const left = bestBefore <= until ? tinsLeft(batch) : 0;
-    if (left > 0) add({ kind: 'batch', lot, what: name, bestBefore, left, container });
+  for (const [kind, key] of keysIn(dueDays.of(bench), 'open', bothKinds, { until })) {
+    const each = dueOf(bench, kind, key, on);
+    if (each && !isAnswered(each.answer, on)) due.push(each);
   }
-  return due.sort((a, b) =>
-    a.bestBefore === b.bestBefore ? (a.item < b.item ? -1 : 1) : a.bestBefore < b.bestBefore ? -1 : 1,
-  );
+  return due;
+};
+
+export interface DueAsked {
+  /** The day of the question. */
+  readonly on: string;
+  /** Days asked about; without `from` it reaches back as far as there is anything. */
+  readonly from?: string | undefined;
+  readonly until: string;
+  /** Lots or batches alone. */
+  readonly kind?: DueKind | undefined;
+  /** Only these ingredients of lots, or names of batches. */
+  readonly fits?: ((what: string) => boolean) | undefined;
+  /** Most that are told; the others are counted. */
+  readonly most: number;
+}
+
+export interface DueFound {
+  /** The soonest, at most as many as were asked for. What was put off is among them, what is done is not. */
+  readonly due: readonly Due[];
+  /** How many there are in all. */
+  readonly count: number;
+  /** Out of date, and before the days asked about. */
+  readonly older: number;
+  /** In the days asked about, and answered as done. */
+  readonly done: number;
+}
+
+const whatIs = ({ lots, batches }: Bench, kind: DueKind, key: string): string | undefined =>
+  kind === 'lot' ? lots.get(key)?.ingredient : batches.get(key)?.name;
+
+const fitsKey = (bench: Bench, { fits }: DueAsked, kind: DueKind, key: string): boolean =>
+  fits === undefined || fits(whatIs(bench, kind, key) ?? '');
+
+/** How many things of a stretch fit. */
+const counted = (bench: Bench, groups: Groups, kind: DueKind, stretch: Days, asked: DueAsked): number => {
+  if (!asked.fits) return countIn(groups, stretch);
+  let count = 0;
+  for (const day of daysIn(groups, stretch))
+    for (const key of groups.get(day) ?? []) if (fitsKey(bench, asked, kind, key)) count += 1;
+  return count;
+};
+
+/**
+ * What is due in a stretch of days. Costs by what is told and by the days of the calendar that have something; with
+ * `fits` by what is in those days.
+ */
+export const dueIn = (bench: Bench, asked: DueAsked): DueFound => {
+  const { on, from, until, most } = asked;
+  const kinds = asked.kind ? [asked.kind] : bothKinds;
+  const days = dueDays.of(bench);
+  const due: Due[] = [];
+  for (const [kind, key] of keysIn(days, 'open', kinds, { from, until })) {
+    if (due.length >= most) break;
+    const each = fitsKey(bench, asked, kind, key) ? dueOf(bench, kind, key, on) : undefined;
+    if (each) due.push(each);
+  }
+  const count = (part: 'open' | 'done', stretch: Days): number =>
+    kinds.reduce((all, kind) => all + counted(bench, days[kind][part], kind, stretch, asked), 0);
+  return {
+    due,
+    count: count('open', { from, until }),
+    older: from === undefined ? 0 : count('open', { until: plusDays(earlierDay(from, on), -1) }),
+    done: count('done', { from, until }),
+  };
 };
 
 /**

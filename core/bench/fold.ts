@@ -2,7 +2,9 @@ import { defined } from '../defined.ts';
 import { isUnwanted, lotCode, lotKey } from './codes.ts';
 import type { BenchEvent, BenchEventOf, Draw, PouredLine } from './events.ts';
 import { exactG, minusG, plusG } from './exact.ts';
+import { followLookups } from './lookups.ts';
 import type { Batch, Bench, Lot, Reaction } from './state.ts';
+import { touchedBy } from './touched.ts';
 
 type Effect<K extends BenchEvent['kind']> = (bench: Bench, event: BenchEventOf<K>, seq: number) => Bench;
 
@@ -190,5 +192,8 @@ const effects: { [K in BenchEvent['kind']]: Effect<K> } = {
 };
 
 /** The bench after one more event. Pure; an event about something that is not there changes nothing. */
-export const afterBenchEvent = (bench: Bench, event: BenchEvent, seq: number): Bench =>
-  (effects[event.kind] as Effect<BenchEvent['kind']>)(bench, event as never, seq);
+export const afterBenchEvent = (bench: Bench, event: BenchEvent, seq: number): Bench => {
+  const after = (effects[event.kind] as Effect<BenchEvent['kind']>)(bench, event as never, seq);
+  followLookups(bench, after, () => touchedBy(event, (lot) => bench.batches.get(lotKey(lot))?.lines));
+  return after;
+};

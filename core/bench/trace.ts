@@ -1,6 +1,7 @@
 import { lotKey } from './codes.ts';
 import type { Draw } from './events.ts';
 import { sumG } from './exact.ts';
+import { usersOfLots } from './lookups.ts';
 import { type Batch, type Bench, type Gone, type Lot, tinsLeft, tinsOut } from './state.ts';
 
 /** A lot on the way between what was asked about and the tins. */
@@ -74,32 +75,35 @@ const totals = (batches: readonly TracedBatch[]): Pick<Trace, 'batches' | 'gone'
   };
 };
 
-/** Lots made in the house from the lots in `keys`, step by step, until no further one is found. */
-const madeFrom = (bench: Bench, keys: Set<string>): readonly TracedLot[] => {
-  const made: TracedLot[] = [];
-  const inHouse = [...bench.lots.values()].filter(({ draws }) => draws !== undefined);
-  for (let more = true; more; ) {
-    more = false;
-    for (const lot of inHouse) {
-      const from = drawnFrom(lot.draws ?? [], keys);
-      if (from.length === 0 || keys.has(lotKey(lot.lot))) continue;
-      keys.add(lotKey(lot.lot));
-      made.push({ lot, grams: gramsIn(from), from: codesIn(from) });
-      more = true;
+/** Keys of the lots and batches that drew from a lot, themselves or through oils infused in the house. */
+const reachedFrom = (bench: Bench, key: string) => {
+  const users = usersOfLots.of(bench);
+  const lots = new Set([key]);
+  const batches = new Set<string>();
+  // A set that grows while it is walked is walked to its new end.
+  for (const from of lots)
+    for (const item of users.get(from) ?? []) {
+      const user = item.slice(item.indexOf(':') + 1);
+      (item.startsWith('lot:') ? lots : batches).add(user);
     }
-  }
-  return made;
+  return { lots, batches };
 };
 
+const madeFrom = (bench: Bench, keys: ReadonlySet<string>): readonly TracedLot[] =>
+  [...keys]
+    .slice(1)
+    .flatMap((key) => bench.lots.get(key) ?? [])
+    .map((lot) => {
+      const from = drawnFrom(lot.draws ?? [], keys);
+      return { lot, grams: gramsIn(from), from: codesIn(from) };
+    });
+
 const forward = (bench: Bench, lot: Lot): Trace => {
-  const keys = new Set([lotKey(lot.lot)]);
-  const lots = madeFrom(bench, keys);
-  const batches: TracedBatch[] = [];
-  for (const batch of bench.batches.values()) {
-    const draws = drawnFrom(drawsOfBatch(batch), keys);
-    if (draws.length > 0) batches.push(traced(batch, draws));
-  }
-  return { kind: 'lot', code: lot.lot, root: lot, lots, ...totals(batches) };
+  const keys = reachedFrom(bench, lotKey(lot.lot));
+  const batches = [...keys.batches]
+    .flatMap((key) => bench.batches.get(key) ?? [])
+    .map((batch) => traced(batch, drawnFrom(drawsOfBatch(batch), keys.lots)));
+  return { kind: 'lot', code: lot.lot, root: lot, lots: madeFrom(bench, keys.lots), ...totals(batches) };
 };
 
 const backward = (bench: Bench, batch: Batch): Trace => {
@@ -121,7 +125,7 @@ const backward = (bench: Bench, batch: Batch): Trace => {
 
 /**
  * Follows a lot forward to the batches that hold it, through oils infused in the house, and to where the tins went; or a
- * batch back to every lot it came from. One look at each batch of the group. Undefined for a code the book does not have.
+ * batch back to every lot it came from. Undefined for a code the book does not have.
  */
 export const traceOf = (bench: Bench, code: string): Trace | undefined => {
   const key = lotKey(code);
@@ -131,13 +135,24 @@ export const traceOf = (bench: Bench, code: string): Trace | undefined => {
   return lot && forward(bench, lot);
 };
 
+/** A place as it is compared: without "the", in lower case. Few places are named often, so each is made once. */
+const placeKeys = (): ((to: string) => string) => {
+  const keys = new Map<string, string>();
+  return (to) => {
+    const known = keys.get(to) ?? to.toLowerCase().replace(/^the\s+/, '');
+    keys.set(to, known);
+    return known;
+  };
+};
+
 /** Who holds tins of the traced batches, each place with its count per batch; places not named come last. */
 export const holdersOf = (
   trace: Pick<Trace, 'gone' | 'batches'>,
 ): readonly { readonly to?: string; readonly count: number; readonly lots: readonly string[] }[] => {
   const places = new Map<string, { to?: string; count: number; lots: Set<string> }>();
+  const keyOf = placeKeys();
   const placeOf = (to: string | undefined) => {
-    const key = to?.toLowerCase().replace(/^the\s+/, '') ?? '';
+    const key = to === undefined ? '' : keyOf(to);
     const place = places.get(key) ?? { ...(to ? { to } : {}), count: 0, lots: new Set<string>() };
     places.set(key, place);
     return place;

@@ -1,3 +1,4 @@
+import { followLookups } from '../bench/lookups.ts';
 import type { Bench } from '../bench/state.ts';
 import type { PartPut } from './part.ts';
 
@@ -24,7 +25,12 @@ export const afterBenchPut = (bench: Bench, { part, id, value }: BenchPut, seq: 
     delete(id: string): unknown;
   };
   const kept = part === 'batch' && value !== null ? { ...value, seq } : value;
-  return { ...bench, [name]: kept === null ? map.delete(id) : map.set(id, kept) };
+  const after = { ...bench, [name]: kept === null ? map.delete(id) : map.set(id, kept) };
+  // Lots and batches are known by their keys, answers by `lot:` or `batch:` and the key.
+  followLookups(bench, after, () =>
+    part === 'reaction' || part === 'low' ? [] : [id.slice(id.indexOf(':') + 1)],
+  );
+  return after;
 };
 
 /** The bench without what it knew of how to reach somebody who reacted. */

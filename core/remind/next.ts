@@ -1,8 +1,8 @@
 import { lotKey } from '../bench/codes.ts';
 import { laterDay, plusDays } from '../bench/days.ts';
 import { dueDayByKey, firstDueDay } from '../bench/due.ts';
-import type { BenchEvent, Draw } from '../bench/events.ts';
 import type { Bench, Reminder } from '../bench/state.ts';
+import { isBenchEvent, touchedBy } from '../bench/touched.ts';
 import { tellMsFrom } from './clock.ts';
 
 /** Days ahead from which something is told: the largest of the reminder's lead days. */
@@ -26,64 +26,24 @@ const soonest = (bench: Bench, lead: number): string | null => {
   return day;
 };
 
-const ofDraws = (draws: readonly Draw[]): string[] => draws.map(({ lot }) => lot);
+/** An event of a request; what is no event of the bench, as an undoing, may have changed anything. */
+type AnyEvent = { readonly kind: string };
 
-const ofBatch = (bench: Bench, code: string): string[] =>
-  ofDraws(bench.batches.get(lotKey(code))?.lines.flatMap(({ draws }) => draws) ?? []);
-
-/** Keys of the lots and batches an event may have made due sooner or later; undefined when it could be any. */
-const touched = (before: Bench, event: BenchEvent): readonly string[] | undefined => {
-  switch (event.kind) {
-    case 'lot-bought':
-    case 'lot-dated':
-    case 'lot-counted':
-    case 'tins-gone':
-    case 'tins-back':
-      return [event.lot];
-    case 'oil-infused':
-    case 'stock-taken':
-      return ['lot' in event ? event.lot : '', ...ofDraws(event.draws)];
-    case 'batch-poured':
-      return [event.lot, ...ofDraws(event.lines.flatMap(({ draws }) => draws))];
-    case 'batch-corrected':
-      return [
-        event.lot,
-        ...ofBatch(before, event.lot),
-        ...ofDraws(event.changes.lines?.flatMap(({ draws }) => draws) ?? []),
-      ];
-    case 'due-answered':
-      return [event.item.slice(event.item.indexOf(':') + 1)];
-    case 'lot-opened':
-    case 'low-mark-set':
-    case 'batch-noted':
-    case 'batch-looked':
-    case 'reaction-noted':
-    case 'reaction-followed':
-    case 'reminder-begun':
-    case 'reminder-sent':
-    case 'reminder-failed':
-      return [];
-    default:
-      return undefined;
-  }
-};
-
-const touchedBy = (before: Bench, events: readonly BenchEvent[]): readonly string[] | undefined => {
-  const codes = events.map((event) => touched(before, event));
-  return codes.includes(undefined)
-    ? undefined
-    : [...new Set(codes.flatMap((each) => each ?? []).map(lotKey))];
+const keysTouchedBy = (before: Bench, events: readonly AnyEvent[]): readonly string[] | undefined => {
+  if (!events.every(isBenchEvent)) return undefined;
+  const linesBefore = (lot: string) => before.batches.get(lotKey(lot))?.lines;
+  return [...new Set(events.flatMap((event) => touchedBy(event, linesBefore)).map(lotKey))];
 };
 
 /** The soonest day after some events, from the one before them, or undefined when everything has to be looked at. */
 const moved = (
   before: Bench,
   after: Bench,
-  events: readonly BenchEvent[],
+  events: readonly AnyEvent[],
   lead: number,
 ): string | null | undefined => {
   const was = known.get(before);
-  const keys = touchedBy(before, events);
+  const keys = keysTouchedBy(before, events);
   if (was === undefined || keys === undefined) return undefined;
   const days = keys.flatMap((key) => dueDayByKey(after, key, lead) ?? []);
   const first = days.reduce<string | null>(
@@ -99,7 +59,7 @@ const moved = (
  * Notes what `after` comes to from what was known of `before`, so that a pour into a book of 10,000 batches need not look
  * at all of them. `events` are those that lead from one to the other; leaving them out only costs time.
  */
-export const follow = (before: Bench, after: Bench, events: readonly BenchEvent[]): void => {
+export const follow = (before: Bench, after: Bench, events: readonly AnyEvent[]): void => {
   const { reminder } = after;
   if (!reminder || before === after || known.has(after)) return;
   if (!before.reminder || leadOf(before.reminder) !== leadOf(reminder)) return;

@@ -2,7 +2,7 @@ import { it as check, fc } from '@fast-check/vitest';
 import { describe, expect, it } from 'vitest';
 import { lotKey } from '../../../core/bench/codes.ts';
 import { drawFor, drawForAll, inStockG } from '../../../core/bench/draw.ts';
-import { dueBy } from '../../../core/bench/due.ts';
+import { dueBy, dueIn } from '../../../core/bench/due.ts';
 import type { BenchEvent } from '../../../core/bench/events.ts';
 import { benchEvent } from '../../../core/bench/events.ts';
 import { sumG } from '../../../core/bench/exact.ts';
@@ -220,7 +220,8 @@ describe('what is due', () => {
     );
     expect(dueBy(later, today, '2026-12-31')).toEqual([]);
     expect(dueBy(later, '2026-12-02', '2026-12-31').map(({ item }) => item)).toEqual(['lot:C']);
-    expect(dueBy(later, today, '2026-12-31', { all: true })).toHaveLength(1);
+    const { due, count } = dueIn(later, { on: today, until: '2026-12-31', most: 10 });
+    expect([due.map(({ answer }) => answer?.until), count]).toEqual([['2026-12-02'], 1]);
   });
 
   it('should count what may be used on a day', () => {
