@@ -1,7 +1,7 @@
 import { lotKey } from '../../core/bench/codes.ts';
 import type { BenchEvent } from '../../core/bench/events.ts';
+import { type Moved, type Place, type ReturnProblem, returnsOf } from '../../core/bench/returns.ts';
 import { type Batch, type Bench, tinsLeft, tinsOut } from '../../core/bench/state.ts';
-import { onlyHolder } from '../../core/bench/trace.ts';
 import { type BookState, benchOf } from '../../core/book.ts';
 import { defined } from '../../core/defined.ts';
 import { fail, ok, type Result } from '../../core/result.ts';
@@ -11,16 +11,12 @@ import type { BatchWish } from '../topics/batch.ts';
 import { batchFigures } from './batch-figures.ts';
 import { countText, text } from './batch-text.ts';
 import { dayText, dayTrouble, todayFor } from './bench-dates.ts';
-import { once } from './bench-twice.ts';
+import { writtenOnce } from './bench-twice.ts';
 import { findBatch } from './find-lot.ts';
 import { by } from './recipe-table.ts';
 import { localRules } from './warnings.ts';
 
 type Part = NonNullable<BatchWish['parts']>[number];
-interface Moved {
-  readonly count: number;
-  readonly to?: string;
-}
 type Decision = Result<{ events: readonly BenchEvent[]; value: readonly Moved[] }, Trouble>;
 
 const tooMany = (batch: Batch, count: number, back: boolean): Trouble => {
@@ -41,17 +37,38 @@ const eventFor = (batch: Batch, wish: BatchWish, on: string, { count, to }: Move
     ? { kind: 'tins-back', lot: batch.lot, count, on, ...defined({ from: to }) }
     : { kind: 'tins-gone', lot: batch.lot, count, how: wish.how ?? 'given', on, ...defined({ to }) };
 
-const moved = (batch: Batch, parts: readonly Part[], back: boolean): Result<readonly Moved[], Trouble> => {
-  let left = back ? tinsOut(batch) : tinsLeft(batch);
+const gone = (batch: Batch, parts: readonly Part[]): Result<readonly Moved[], Trouble> => {
+  let left = tinsLeft(batch);
   const list: Moved[] = [];
   for (const { count, all, to } of parts) {
     const wanted = all ? left : (count ?? 1);
-    if (wanted > left || wanted < 1) return fail(tooMany(batch, Math.max(1, wanted), back));
+    if (wanted > left || wanted < 1) return fail(tooMany(batch, Math.max(1, wanted), false));
     left -= wanted;
-    // What comes back without a name comes from the one place that has any.
-    list.push({ count: wanted, ...defined({ to: to ?? (back ? onlyHolder(batch) : undefined) }) });
+    list.push({ count: wanted, ...defined({ to }) });
   }
   return ok(list);
+};
+
+const placeText = ({ to, count }: Place): string => `${to ?? 'a place not noted'} (${count})`;
+
+const whichPlace = (
+  batch: Batch,
+  { said, places }: Extract<ReturnProblem, { code: 'which-place' }>,
+): Trouble => {
+  const named = places.find(({ to }) => to !== undefined)?.to ?? 'the fair';
+  const why =
+    said === undefined ? 'From which place' : `The book does not have so many at ${said}. From which place`;
+  return {
+    code: 'missing',
+    text: `${why} did they come back? Of ${batch.lot} there are out: ${places.map(placeText).join(', ')}. Nothing was written down. Say it with the place: "2 ${batch.container}s of ${batch.lot} came back from ${named}".`,
+  };
+};
+
+const back = (batch: Batch, parts: readonly Part[]): Result<readonly Moved[], Trouble> => {
+  const found = returnsOf(batch, parts);
+  if (found.ok) return found;
+  const { problem } = found;
+  return fail(problem.code === 'too-many' ? tooMany(batch, problem.count, true) : whichPlace(batch, problem));
 };
 
 const decide = (bench: Bench, wish: BatchWish, on: string): Decision => {
@@ -62,7 +79,7 @@ const decide = (bench: Bench, wish: BatchWish, on: string): Decision => {
       code: 'out-of-range',
       text: `${batch.lot} was poured on ${dayText(batch.madeOn)}, after ${dayText(on)}. Which day was it?`,
     });
-  const parts = moved(batch, wish.parts ?? [], wish.action === 'back');
+  const parts = (wish.action === 'back' ? back : gone)(batch, wish.parts ?? []);
   if (!parts.ok) return parts;
   return ok({ events: parts.value.map((part) => eventFor(batch, wish, on, part)), value: parts.value });
 };
@@ -125,15 +142,9 @@ export const recordGone = async (wish: BatchWish, tools: Tools): Promise<Answer 
   const wrongDay = dayTrouble(on, today);
   if (wrongDay) return wrongDay;
   const { again, ...same } = wish;
-  const guard = once(tools, same, again);
-  if (guard.twice) return twice(wish);
-  try {
-    const changed = await tools.book.change((state) => decide(benchOf(state), wish, on), by(tools));
-    if (changed.ok) return answerFor(wish, changed.value.value, changed.value.state, on);
-    guard.release();
-    return changed.problem;
-  } catch (fault) {
-    guard.release();
-    throw fault;
-  }
+  const changed = await writtenOnce(tools, same, again, () =>
+    tools.book.change((state) => decide(benchOf(state), wish, on), by(tools)),
+  );
+  if (!changed) return twice(wish);
+  return changed.ok ? answerFor(wish, changed.value.value, changed.value.state, on) : changed.problem;
 };

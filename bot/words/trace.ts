@@ -175,7 +175,7 @@ const everythingOut = (tools: Tools): Answer => {
     code: '',
     lots: [],
     batches,
-    gone: batches.flatMap(({ batch }) => batch.gone.map((gone) => ({ ...gone, lot: batch.lot }))),
+    gone: [],
     out: batches.reduce((sum, each) => sum + each.out, 0),
     left: batches.reduce((sum, each) => sum + Math.max(0, each.left), 0),
   };

@@ -93,13 +93,20 @@ export const emptyBench: Bench = {
   made: 0,
 };
 
+const sumOf = (parts: readonly { readonly count: number }[]): number => {
+  let sum = 0;
+  for (const { count } of parts) sum += count;
+  return sum;
+};
+
 /** Containers of a batch that are still in the house; the retention sample is not for giving out. */
-export const tinsLeft = ({ count, gone, back }: Batch): number =>
-  count + back.reduce((all, each) => all + each.count, 0) - gone.reduce((all, each) => all + each.count, 0);
+export const tinsLeft = ({ count, gone, back }: Batch): number => count + sumOf(back) - sumOf(gone);
 
 /** Containers outside the house: given or sold, less what came back. */
-export const tinsOut = ({ gone, back }: Batch): number =>
-  gone.filter(({ how }) => how === 'given' || how === 'sold').reduce((all, each) => all + each.count, 0) -
-  back.reduce((all, each) => all + each.count, 0);
+export const tinsOut = ({ gone, back }: Batch): number => {
+  let out = 0;
+  for (const { how, count } of gone) if (how === 'given' || how === 'sold') out += count;
+  return out - sumOf(back);
+};
 
 export const isLotOut = ({ leftG }: Lot): boolean => leftG <= 0;

@@ -60,9 +60,8 @@ const traced = (batch: Batch, draws: readonly Draw[]): TracedBatch => ({
 });
 
 const byDay = (a: TracedBatch, b: TracedBatch): number => {
-  const [first, second] = [a.batch, b.batch];
-  if (first.madeOn !== second.madeOn) return first.madeOn < second.madeOn ? -1 : 1;
-  return first.lot < second.lot ? -1 : 1;
+  if (a.batch.madeOn !== b.batch.madeOn) return a.batch.madeOn < b.batch.madeOn ? -1 : 1;
+  return a.batch.lot < b.batch.lot ? -1 : 1;
 };
 
 const totals = (batches: readonly TracedBatch[]): Pick<Trace, 'batches' | 'gone' | 'out' | 'left'> => {
@@ -135,51 +134,81 @@ export const traceOf = (bench: Bench, code: string): Trace | undefined => {
   return lot && forward(bench, lot);
 };
 
-/** A place as it is compared: without "the", in lower case. Few places are named often, so each is made once. */
+/** A place as it is compared: without "the", in lower case. */
+export const placeKey = (to: string): string => to.toLowerCase().replace(/^the\s+/, '');
+
+/** The same for a long list: few places are named often, so each is made once. */
 const placeKeys = (): ((to: string) => string) => {
   const keys = new Map<string, string>();
   return (to) => {
-    const known = keys.get(to) ?? to.toLowerCase().replace(/^the\s+/, '');
+    const known = keys.get(to) ?? placeKey(to);
     keys.set(to, known);
     return known;
   };
 };
 
-/** Who holds tins of the traced batches, each place with its count per batch; places not named come last. */
-export const holdersOf = (
-  trace: Pick<Trace, 'gone' | 'batches'>,
-): readonly { readonly to?: string; readonly count: number; readonly lots: readonly string[] }[] => {
-  const places = new Map<string, { to?: string; count: number; lots: Set<string> }>();
+interface HeldAt {
+  readonly to?: string;
+  count: number;
+  readonly lots: Set<string>;
+}
+
+/** Tins outside the house by place. */
+const placesOf = (batches: readonly Pick<TracedBatch, 'batch'>[]): Iterable<HeldAt> => {
+  const places = new Map<string, HeldAt>();
   const keyOf = placeKeys();
-  const placeOf = (to: string | undefined) => {
+  const placeOf = (to: string | undefined): HeldAt => {
     const key = to === undefined ? '' : keyOf(to);
     const place = places.get(key) ?? { ...(to ? { to } : {}), count: 0, lots: new Set<string>() };
     places.set(key, place);
     return place;
   };
-  for (const { lot, to, how, count } of trace.gone) {
-    if (how !== 'given' && how !== 'sold') continue;
-    const place = placeOf(to);
-    place.count += count;
-    place.lots.add(lot);
+  for (const { batch } of batches)
+    for (const { to, how, count } of batch.gone) {
+      if (how !== 'given' && how !== 'sold') continue;
+      const place = placeOf(to);
+      place.count += count;
+      place.lots.add(batch.lot);
+    }
+  for (const { batch } of batches) for (const { from, count } of batch.back) placeOf(from).count -= count;
+  return places.values();
+};
+
+/**
+ * Somebody may bring back what was given to somebody else. It is taken off where it must have been: off what went to no
+ * named place, then off the places that hold most.
+ */
+const settled = (places: readonly HeldAt[]): readonly HeldAt[] => {
+  const holding = places.filter(({ count }) => count > 0);
+  let owed = -places.reduce((sum, { count }) => sum + Math.min(0, count), 0);
+  if (owed === 0) return holding;
+  const inTurn = holding.toSorted(
+    (a, b) => Number(b.to === undefined) - Number(a.to === undefined) || b.count - a.count,
+  );
+  for (const place of inTurn) {
+    const off = Math.min(owed, place.count);
+    place.count -= off;
+    owed -= off;
   }
-  for (const { batch } of trace.batches)
-    for (const { from, count } of batch.back) placeOf(from).count -= count;
-  return [...places.values()]
-    .filter(({ count }) => count !== 0)
+  return holding.filter(({ count }) => count > 0);
+};
+
+/** Who holds tins of the traced batches, each place with its count and its batches; a place not named comes last. */
+export const holdersOf = ({
+  batches,
+}: {
+  readonly batches: readonly Pick<TracedBatch, 'batch'>[];
+}): readonly { readonly to?: string; readonly count: number; readonly lots: readonly string[] }[] =>
+  settled([...placesOf(batches)])
     .map(({ lots, ...place }) => ({ ...place, lots: [...lots] }))
     .toSorted((a, b) => Number(a.to === undefined) - Number(b.to === undefined) || b.count - a.count);
-};
-
-/** The place that has all there is of a batch outside the house, where one place alone has it and is named. */
-export const onlyHolder = (batch: Batch): string | undefined => {
-  const [only, second] = holdersOf(totals([traced(batch, [])]));
-  return second ? undefined : only?.to;
-};
 
 /** Every batch with containers outside the house, oldest first. */
-export const allOut = (bench: Bench): readonly TracedBatch[] =>
-  [...bench.batches.values()]
-    .filter((batch) => tinsOut(batch) > 0)
-    .map((batch) => traced(batch, []))
-    .toSorted(byDay);
+export const allOut = (bench: Bench): readonly TracedBatch[] => {
+  const all: TracedBatch[] = [];
+  for (const batch of bench.batches.values()) {
+    const out = tinsOut(batch);
+    if (out > 0) all.push({ batch, grams: 0, from: [], left: tinsLeft(batch), out });
+  }
+  return all.sort(byDay);
+};
