@@ -65,6 +65,24 @@ export const latestStanding = async (
   return undefined;
 };
 
+/** Whether a request that wrote the entries `first` to `last` stands: not undone since, or undone and done again. */
+export const standsSince = async (
+  book: Book,
+  { first, last }: { readonly first: number; readonly last: number },
+): Promise<boolean> => {
+  // What each request of the chain left: the first one stands, its undoing does not, the undoing of that does.
+  const left = new Map([[first, true]]);
+  let stands = true;
+  for (let from = last + 1; from <= book.state.seq; from += piece)
+    for (const entry of await book.entries(from, from + piece - 1)) {
+      const was = left.get(undoneBy(entry) ?? -1);
+      if (was === undefined) continue;
+      stands = !was;
+      left.set(entry.first ?? entry.seq, stands);
+    }
+  return stands;
+};
+
 /** The latest undoing that fits and was not taken back itself, if no other change that fits came after it. */
 export const latestUndoing = async (
   book: Book,

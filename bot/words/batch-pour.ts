@@ -13,7 +13,7 @@ import { earlier, pouredEvent } from './batch-event.ts';
 import { pouredAnswer } from './batch-poured.ts';
 import { type Basis, batchName, sizedAndScaled, weighedLines } from './batch-weigh.ts';
 import { dayTrouble, todayFor } from './bench-dates.ts';
-import { once } from './bench-twice.ts';
+import { writtenOnce } from './bench-twice.ts';
 import { findRecipe } from './find-recipe.ts';
 import { troubleOf } from './problems.ts';
 import { by } from './recipe-table.ts';
@@ -95,17 +95,11 @@ export const recordPour = async (wish: BatchWish, tools: Tools): Promise<Answer 
   const wrongDay = wish.on === undefined ? undefined : dayTrouble(wish.on, todayFor(tools));
   if (wrongDay) return wrongDay;
   const { again, ...same } = wish;
+  const basis = { wish, tools, ...defined({ recipe }) };
   // An edited recipe makes it another pour.
-  const guard = once(tools, { ...same, version: recipe?.versions.length }, again);
-  if (guard.twice) return twiceTrouble(wish);
-  try {
-    const basis = { wish, tools, ...defined({ recipe }) };
-    const changed = await tools.book.change((state) => decide(state, basis), by(tools));
-    if (changed.ok) return pouredAnswer(changed.value.value, changed.value.state, tools);
-    guard.release();
-    return changed.problem;
-  } catch (fault) {
-    guard.release();
-    throw fault;
-  }
+  const changed = await writtenOnce(tools, { ...same, version: recipe?.versions.length }, again, () =>
+    tools.book.change((state) => decide(state, basis), by(tools)),
+  );
+  if (!changed) return twiceTrouble(wish);
+  return changed.ok ? pouredAnswer(changed.value.value, changed.value.state, tools) : changed.problem;
 };

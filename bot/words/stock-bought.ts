@@ -12,7 +12,7 @@ import type { Tools } from '../topic.ts';
 import type { Purchase, StockWish } from '../topics/stock.ts';
 import { gramsText, text } from './batch-text.ts';
 import { dayText, dayTrouble, todayFor } from './bench-dates.ts';
-import { once, writtenOnce } from './bench-twice.ts';
+import { writtenOnce } from './bench-twice.ts';
 import { typedText } from './cost-money.ts';
 import { by } from './recipe-table.ts';
 import { lotFigures, lotName } from './stock-figures.ts';
@@ -176,7 +176,7 @@ export const recordBought = async (wish: StockWish, tools: Tools): Promise<Answe
   const wrongDay = days.map((on) => dayTrouble(on, today)).find(Boolean);
   if (wrongDay) return wrongDay;
   const { again, ...same } = wish;
-  const changed = await writtenOnce(once(tools, same, again), () =>
+  const changed = await writtenOnce(tools, same, again, () =>
     tools.book.change((state) => decide(benchOf(state), wish, tools), by(tools)),
   );
   if (!changed) return twice;

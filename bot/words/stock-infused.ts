@@ -18,7 +18,7 @@ import { expiredTrouble } from './batch-pour.ts';
 import { bestBeforeText, gramsText, text } from './batch-text.ts';
 import { dayTrouble, longDayText, todayFor } from './bench-dates.ts';
 import { lowAfter } from './bench-low.ts';
-import { once, writtenOnce } from './bench-twice.ts';
+import { writtenOnce } from './bench-twice.ts';
 import { by } from './recipe-table.ts';
 import { lotFigures, lotName } from './stock-figures.ts';
 import { localRules, shortName } from './warnings.ts';
@@ -200,7 +200,8 @@ const twice: Trouble = {
 export const recordInfused = async (wish: StockWish, tools: Tools): Promise<Answer | Trouble> => {
   const wrongDay = wish.on === undefined ? undefined : dayTrouble(wish.on, todayFor(tools));
   if (wrongDay) return wrongDay;
-  const changed = await writtenOnce(once(tools, wish, wish.again), () =>
+  const { again, ...same } = wish;
+  const changed = await writtenOnce(tools, same, again, () =>
     tools.book.change((state) => decide(benchOf(state), wish, tools), by(tools)),
   );
   if (!changed) return twice;

@@ -12,7 +12,7 @@ import type { StockWish } from '../topics/stock.ts';
 import { gramsText, text } from './batch-text.ts';
 import { dayText, dayTrouble, todayFor } from './bench-dates.ts';
 import { lowAfter } from './bench-low.ts';
-import { once, writtenOnce } from './bench-twice.ts';
+import { writtenOnce } from './bench-twice.ts';
 import { findLot } from './find-lot.ts';
 import { by } from './recipe-table.ts';
 import { lotFigures, lotName } from './stock-figures.ts';
@@ -115,7 +115,7 @@ export const recordTaken = async (wish: StockWish, tools: Tools): Promise<Answer
   const wrongDay = dayTrouble(on, today);
   if (wrongDay) return wrongDay;
   const { again, ...same } = wish;
-  const changed = await writtenOnce(once(tools, same, again), () =>
+  const changed = await writtenOnce(tools, same, again, () =>
     tools.book.change((state) => decide(benchOf(state), wish, on), by(tools)),
   );
   if (!changed) return twice;
