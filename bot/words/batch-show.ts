@@ -128,10 +128,10 @@ const isWanted = (wish: BatchWish, today: string): ((batch: Batch) => boolean) =
 
 const chosen = (wish: BatchWish, bench: Bench, today: string): Latest => {
   if (wish.recipe !== undefined || wish.which !== undefined)
-    return latestOf(bench, isWanted(wish, today), mostListed);
-  const shown: Batch[] = [];
-  for (const batch of latestBatches(bench)) if (shown.push(batch) === mostListed) break;
-  return { shown, count: bench.batches.size };
+    return latestOf(bench, isWanted(wish, today), mostChoices);
+  const latest: Batch[] = [];
+  for (const batch of latestBatches(bench)) if (latest.push(batch) === mostChoices) break;
+  return { latest, count: bench.batches.size };
 };
 
 const nothing = (wish: BatchWish): string => {
@@ -173,7 +173,8 @@ const listFigures = (batches: readonly Batch[], count: number): Answer['figures'
 /** The book of batches, the latest first. */
 export const listBatches = (wish: BatchWish, tools: Tools): Answer => {
   const today = todayFor(tools);
-  const { shown, count } = chosen(wish, benchOf(tools.book.state), today);
+  const { latest, count } = chosen(wish, benchOf(tools.book.state), today);
+  const shown = latest.slice(0, mostListed);
   const more = count > shown.length ? [text(`And ${count - shown.length} older ones.`)] : [];
   const due =
     wish.which === 'looks'
@@ -190,9 +191,7 @@ export const listBatches = (wish: BatchWish, tools: Tools): Answer => {
     warnings: shown.length === 0 ? [] : [localRules],
     choices: {
       label: 'Show a batch',
-      steps: all
-        .slice(0, mostChoices)
-        .map(({ lot, name }) => ({ label: `${lot} ${name}`, say: `batch ${lot}` })),
+      steps: latest.map(({ lot, name }) => ({ label: `${lot} ${name}`, say: `batch ${lot}` })),
     },
   };
 };

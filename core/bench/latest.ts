@@ -15,23 +15,23 @@ export function* latestBatches(bench: Bench): Generator<Batch> {
 
 export interface Latest {
   /** The latest of them, the latest first. */
-  readonly shown: readonly Batch[];
+  readonly latest: readonly Batch[];
   /** How many fit in all. */
   readonly count: number;
 }
 
 /** The latest `most` of the batches that fit, and the number of all of them. One look at each, nothing is sorted. */
 export const latestOf = (bench: Bench, fits: (batch: Batch) => boolean, most: number): Latest => {
-  const shown: Batch[] = [];
+  const latest: Batch[] = [];
   let count = 0;
   for (const batch of bench.batches.values()) {
     if (!fits(batch)) continue;
     count += 1;
-    const last = shown.at(-1);
-    if (shown.length === most && last && laterFirst(last, batch) < 0) continue;
-    const place = shown.findIndex((each) => laterFirst(batch, each) < 0);
-    shown.splice(place < 0 ? shown.length : place, 0, batch);
-    if (shown.length > most) shown.pop();
+    const last = latest.at(-1);
+    if (latest.length === most && last && laterFirst(last, batch) < 0) continue;
+    const place = latest.findIndex((each) => laterFirst(batch, each) < 0);
+    latest.splice(place < 0 ? latest.length : place, 0, batch);
+    if (latest.length > most) latest.pop();
   }
-  return { shown, count };
+  return { latest, count };
 };

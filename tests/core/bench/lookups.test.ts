@@ -183,8 +183,8 @@ const checkLatest = (bench: Bench): void => {
   );
   expect([...latestBatches(bench)]).toEqual(sorted);
   const isHall = ({ name }: Batch) => name === 'Hall balm';
-  const { shown, count } = latestOf(bench, isHall, 1);
-  expect([shown, count]).toEqual([sorted.filter(isHall).slice(0, 1), sorted.filter(isHall).length]);
+  const { latest, count } = latestOf(bench, isHall, 1);
+  expect([latest, count]).toEqual([sorted.filter(isHall).slice(0, 1), sorted.filter(isHall).length]);
 };
 
 const checkTraces = (bench: Bench): void => {
