@@ -143,7 +143,9 @@ const sentences: { [C in Finding['code']]: (finding: Of<C>, batch: Batch) => str
   'keep-off-lips': ({ ingredient, note }) =>
     `${capital(nameOf(ingredient))} does not belong on lips${note ? `: ${note}` : ''}. Leave it out.`,
   'brings-water': ({ ingredients }) =>
-    `${capital(names(ingredients))} brings water: mould and rancidity follow. Leave it out, or use it dried.`,
+    ingredients.every((id) => id === 'glycerin')
+      ? `${capital(names(ingredients))} mixes with no oil or wax and draws water: it beads and sweats out. Leave it out.`
+      : `${capital(names(ingredients))} brings water: mould and rancidity follow. Leave it out, or use it dried.`,
   'wrong-species': ({ said }) =>
     `"${said}" is more than one plant, and some are restricted or prohibited (Tagetes, verbena oil, laurel seed). Read the Latin name on the bag.`,
   'peanut-protein': () =>
