@@ -1,6 +1,7 @@
 import { ingredientById } from '../../core/ingredients.ts';
 import { nearNames } from '../../core/near-names.ts';
 import type { Trouble } from '../answer.ts';
+import { outsiderText } from '../words/outsiders.ts';
 import type { Item } from './item.ts';
 
 const nameOf = (id: string): string => ingredientById(id)?.name ?? id;
@@ -27,6 +28,12 @@ export const askWhich = ({ word, ingredients = [], because }: Item): Trouble => 
 
 /** An ingredient nobody knows, with the nearest known names if there are any. */
 export const unknownIngredient = (said: string): Trouble => {
+  const outside = outsiderText(said);
+  if (outside !== undefined)
+    return {
+      code: 'unknown-ingredient',
+      text: `There is no "${echo(said)}" among my ingredients. ${outside}`,
+    };
   const near = nearNames(said)
     .slice(0, 3)
     .map((match) => match.name);

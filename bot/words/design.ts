@@ -1,8 +1,6 @@
 import { type Design, designing, type Proposal } from '../../core/design/design.ts';
-import { openQuestions } from '../../core/design/exclusions.ts';
 import type { Wishes } from '../../core/design/wishes.ts';
-import { hazardsOf } from '../../core/hazards.ts';
-import type { Answer, Block, Made, NextStep, Trouble, Warning } from '../answer.ts';
+import type { Answer, Block, Made, NextStep, Trouble } from '../answer.ts';
 import type { Tools } from '../topic.ts';
 import type { DesignWish } from '../topics/design.ts';
 import { giveWay, inTurns } from '../turns.ts';
@@ -11,11 +9,11 @@ import { lineName } from './design-lines.ts';
 import { priceBlocks, priceFigures, priceRow } from './design-price.ts';
 import { formNames, relaxText, withoutName } from './design-relax.ts';
 import { shownBlocks } from './design-shown.ts';
+import { designWarnings } from './design-warnings.ts';
 import { mainOf, nameOf } from './design-why.ts';
 import { wishesOf } from './design-wishes.ts';
-import { degrees, forecastWarnings } from './forecast.ts';
+import { degrees } from './forecast.ts';
 import { plain } from './numbers.ts';
-import { localRules, potCautions, shortName, warningOf } from './warnings.ts';
 
 /** One table for all proposals, a column each: what differs is seen at a glance and fits a phone. */
 const table = (made: Design): Block => {
@@ -79,14 +77,6 @@ const titleOf = ({ wishes, proposals }: Design): string => {
   return `${proposals.length === 1 ? 'A recipe' : `${proposals.length} recipes`} for a ${what}${heat}`;
 };
 
-const pocketC = 37;
-
-const surviving: Readonly<Record<Wishes['form'], string>> = {
-  stick: 'stays firm',
-  tin: 'does not slump, though it may go soft',
-  tube: 'stays a paste and does not run',
-};
-
 const askMore: Block = {
   kind: 'text',
   text: 'Say "show me the second" for its forecast in full, or "24 tins of 15 ml of the second".',
@@ -104,55 +94,6 @@ const allBlocks = (made: Design): readonly Block[] => {
       ? [table(made), { kind: 'list', items: proposals.map(proposalText) } as const]
       : []),
     ...(proposals.length > 1 ? [askMore] : []),
-  ];
-};
-
-const idsOf = (proposals: readonly Proposal[]): readonly string[] => [
-  ...new Set(
-    proposals.flatMap(({ lines }) =>
-      lines.flatMap(({ ingredient, infusedWith }) =>
-        infusedWith ? [ingredient, infusedWith] : [ingredient],
-      ),
-    ),
-  ),
-];
-
-const questions = ({ proposals, wishes }: Design): Warning[] =>
-  openQuestions(idsOf(proposals), wishes.without).map(({ without, ingredients }) => ({
-    code: without === 'nuts' ? 'nut-allergen' : 'ask-supplier',
-    text: `${ingredients.map(shortName).join(', ')}: a question for whoever avoids ${withoutName(without)}; ask before handing it out.`,
-  }));
-
-const once = (warnings: readonly Warning[]): Warning[] => [
-  ...new Map(warnings.map((warning) => [`${warning.code} ${warning.text}`, warning])).values(),
-];
-
-const estimate = (form: Wishes['form']): Warning => ({
-  code: 'rough-estimate',
-  text: `"Survives" means a ${form} ${surviving[form]}. Reckoned, not measured, to some 4 °C: make a trial first.`,
-});
-
-/** What the forecast warns of; a tube that survives a pocket is not said to melt in it. */
-const meltWarnings = ({ forecast, survivesC = 0 }: Proposal): Warning[] =>
-  forecastWarnings(forecast).filter(
-    ({ code }) => code !== 'rough-estimate' && !(code === 'melts-in-a-pocket' && survivesC >= pocketC),
-  );
-
-/** What is told of a grainy or slow balm belongs to the one that is made; the overview keeps to what all must know. */
-const detailCodes = new Set(['may-grain', 'softer-at-first']);
-
-const warningsOf = (made: Design, shown: Proposal | undefined): Warning[] => {
-  const first = shown ?? made.proposals[0];
-  const hazards = (shown ? [shown] : made.proposals).flatMap(({ lines }) =>
-    hazardsOf({ lines, strained: [], tooSmall: [] }),
-  );
-  const own = first ? meltWarnings(first).filter(({ code }) => shown || !detailCodes.has(code)) : [];
-  return [
-    ...questions(made),
-    ...once(hazards.map(warningOf)),
-    ...own,
-    ...(first ? [estimate(made.wishes.form), ...potCautions] : []),
-    localRules,
   ];
 };
 
@@ -199,7 +140,7 @@ export const answerDesign = async (wish: DesignWish, tools: Tools): Promise<Answ
       ...priceBlocks(made, wish, tools),
     ],
     figures: { ...designFigures(made, wish), ...priceFigures(made, wish, tools) },
-    warnings: warningsOf(made, shown),
+    warnings: designWarnings(made, shown),
     next: shown ? scaleStep(shown, wish.show ?? 0) : proposals.flatMap(scaleStep),
     made: madeOf(proposals, wish.show),
   };

@@ -1,11 +1,13 @@
+import { ingredientById } from '../../core/ingredients.ts';
 import type { BlendProblem } from '../../core/melt/blend.ts';
 import type { FirmnessBand, Holding } from '../../core/melt/firmness.ts';
-import type { MeltForecast, MeltWarning } from '../../core/melt/forecast.ts';
+import type { MeltForecast, MeltWarning, Taken } from '../../core/melt/forecast.ts';
 import type { LeftOutReason } from '../../core/melt/treatment.ts';
 import type { Interval } from '../../core/melt/uncertainty.ts';
 import { convertTemperature } from '../../core/units.ts';
 import type { Block, Trouble, Warning } from '../answer.ts';
 import type { FigureValue } from '../figures.ts';
+import { andList } from './lists.ts';
 import { brief } from './numbers.ts';
 import { shortName } from './warnings.ts';
 
@@ -39,7 +41,7 @@ export const holdingWords: Readonly<Record<Holding, string>> = {
   slumps: 'slumps',
 };
 
-const warningTexts: Readonly<Record<MeltWarning, string>> = {
+const warningTexts: Readonly<Record<Exclude<MeltWarning, 'rough-estimate'>, string>> = {
   'does-not-set': 'This does not set at room temperature. It needs more wax or hard butter.',
   'liquid-on-a-warm-day': 'It sets in a cool room only; on a warm day it is liquid.',
   'melts-in-a-pocket': 'It dents or slumps in a warm pocket (37 °C).',
@@ -49,11 +51,23 @@ const warningTexts: Readonly<Record<MeltWarning, string>> = {
   'carnauba-evidence-conflicts':
     'Carnauba: laboratories find it weak, makers find it the hardest. Make a trial tin.',
   'several-waxes': 'Waxes together can be softer or far harder than their sum. Make a trial tin.',
-  'rough-estimate': 'A rough estimate: much of this recipe is outside what the sums know well.',
+};
+
+/** Most names in one sentence. */
+const mostNames = 4;
+
+/** Says what makes a forecast rough: at least one ingredient's id. */
+export const roughText = (because: readonly string[]): string => {
+  const named = because.slice(0, mostNames).map(shortName);
+  const all = because.length > mostNames ? [...named, 'others'] : named;
+  return `A rough estimate: the sums know little of how ${andList(all)} behave${all.length > 1 ? '' : 's'} in so large a share. Make a trial.`;
 };
 
 export const forecastWarnings = (forecast: MeltForecast): Warning[] =>
-  forecast.warnings.map((code) => ({ code, text: warningTexts[code] }));
+  forecast.warnings.map((code) => ({
+    code,
+    text: code === 'rough-estimate' ? roughText(forecast.rough.because) : warningTexts[code],
+  }));
 
 export const solidsTable = (forecast: MeltForecast): Block => ({
   kind: 'table',
@@ -85,15 +99,40 @@ const whyLeftOut: Readonly<Record<LeftOutReason, string>> = {
   'not-dissolved': 'does not dissolve in oil',
 };
 
-/** What the sums left out or took by another ingredient's figures. */
-export const forecastAssumed = ({ leftOut, takenAs }: MeltForecast): Block[] => {
-  const out = leftOut.map((item) => `${shortName(item.ingredient)} (${whyLeftOut[item.why]})`);
-  const weak = takenAs.filter((item) => item.by !== 'class').map((item) => shortName(item.ingredient));
-  return [
-    ...(out.length > 0 ? [`Left out of the forecast: ${out.join(', ')}.`] : []),
-    ...(weak.length > 0 ? [`Reckoned from fatty acids or a near relative: ${weak.join(', ')}.`] : []),
-  ].map((text) => ({ kind: 'assumed', text }));
+/** From this percent on it is said how much of the recipe the figures are for. */
+const worthSayingPercent = 5;
+
+type Assumed = Pick<MeltForecast, 'leftOut' | 'takenAs'>;
+
+const leftOutText = ({ leftOut }: Assumed): string[] => {
+  if (leftOut.length === 0) return [];
+  const out = [...new Set(leftOut.map((item) => `${shortName(item.ingredient)} (${whyLeftOut[item.why]})`))];
+  const percent = leftOut.reduce((sum, item) => sum + item.percent, 0);
+  const rest =
+    percent < worthSayingPercent
+      ? ''
+      : ` The figures are those of the other ${Math.round(100 - percent)} %${leftOut.some(({ why }) => why === 'powder') ? '; powder makes it stiffer than told' : ''}.`;
+  return [`Left out of the forecast: ${out.join(', ')}.${rest}`];
 };
+
+const takenText = ({ takenAs }: Assumed): string[] => {
+  const by = (way: Taken['by'], like?: string): string =>
+    [...new Set(takenAs.filter((item) => item.by === way && (like === undefined || item.like === like)))]
+      .map(({ ingredient }) => shortName(ingredient))
+      .join(', ');
+  const acids = by('fatty-acid-rule');
+  const scents = by('stand-in', 'essential-oil');
+  const oily = by('stand-in', 'vitamin-e');
+  return [
+    ...(acids ? [`Reckoned from fatty acids: ${acids}.`] : []),
+    ...(scents ? [`Taken as scent oil, which never sets: ${scents}.`] : []),
+    ...(oily ? [`Taken as a liquid that never sets: ${oily}.`] : []),
+  ];
+};
+
+/** What the sums left out or took by another ingredient's figures. */
+export const forecastAssumed = (forecast: Assumed): Block[] =>
+  [...leftOutText(forecast), ...takenText(forecast)].map((text) => ({ kind: 'assumed', text }));
 
 const degreesFigure = (value: number | undefined): FigureValue =>
   value === undefined ? null : Number(value.toFixed(2));
@@ -121,6 +160,12 @@ export const forecastFigures = (forecast: MeltForecast): Record<string, FigureVa
 
 const names = (ids: readonly string[]): string => ids.map(shortName).join(', ');
 
+/** A thing without figures in a blend may have a melting range of its own. */
+const ownRange = (ids: readonly string[]): string => {
+  const known = ids.find((id) => ingredientById(id)?.meltC);
+  return known ? ` By itself: "melting point of ${shortName(known)}".` : '';
+};
+
 /** Why a forecast cannot be made. */
 export const blendTrouble = (problem: BlendProblem): Trouble => {
   switch (problem.code) {
@@ -132,7 +177,7 @@ export const blendTrouble = (problem: BlendProblem): Trouble => {
     case 'no-melting-data':
       return {
         code: 'missing',
-        text: `Nobody I could read has measured how ${names(problem.ingredients)} melts in oil, so I will not guess. I know beeswax, candelilla, carnauba, rice bran and sunflower wax.`,
+        text: `Nobody I could read has measured how ${andList(problem.ingredients.map(shortName))} melt${problem.ingredients.length > 1 ? '' : 's'} in oil, so I will not guess. I know beeswax, candelilla, carnauba, rice bran and sunflower wax.${ownRange(problem.ingredients)}`,
       };
     case 'nothing-melts':
       return {

@@ -6,11 +6,9 @@ import type { Block } from '../answer.ts';
 import type { Tools } from '../topic.ts';
 import type { InfuseWish } from '../topics/infuse.ts';
 import type { Steep } from './infuse-plan.ts';
+import { andList } from './lists.ts';
 import { atStep } from './numbers.ts';
 import { shortName } from './warnings.ts';
-
-const andList = (names: readonly string[]): string =>
-  names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
 
 export const herbName = ({ herbs }: Steep): string =>
   herbs.length === 0 ? 'dried herb' : andList(herbs.map(({ of }) => shortName(of.id)));

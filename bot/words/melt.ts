@@ -1,10 +1,12 @@
+import { hazardsOf } from '../../core/hazards.ts';
 import { ingredientById } from '../../core/ingredients.ts';
 import { blendOf } from '../../core/melt/blend.ts';
 import { holdsAt } from '../../core/melt/firmness.ts';
 import { forecastOf, type MeltForecast } from '../../core/melt/forecast.ts';
 import type { HeatPlan, HeatStage } from '../../core/melt/heat.ts';
 import type { RecipeLine } from '../../core/recipe.ts';
-import { resolveRecipe } from '../../core/resolve.ts';
+import { type Resolved, resolveRecipe } from '../../core/resolve.ts';
+import { mixOf } from '../../core/substitute/mix.ts';
 import type { Answer, AnswerFile, Block, NextStep, Trouble, Warning } from '../answer.ts';
 import type { Tools } from '../topic.ts';
 import type { MeltWish } from '../topics/melt.ts';
@@ -25,7 +27,7 @@ import {
 import { meltCharts } from './melt-charts.ts';
 import { troubleOf } from './problems.ts';
 import { about, sourceText } from './sources.ts';
-import { localRules, potCautions, shortName } from './warnings.ts';
+import { localRules, potCautions, shortName, warningOf } from './warnings.ts';
 
 const stageWords: Readonly<Record<HeatStage, string>> = {
   waxes: 'First the wax',
@@ -69,6 +71,16 @@ const heatWarnings = (plan: HeatPlan | undefined): Warning[] => {
       text: `The scent can catch fire from about ${degrees(plan.lowestFlashPointC)} (from memory): no flame near the melt.`,
     },
   ];
+};
+
+/** Of the hazards of a recipe those that belong to making it; who gets it is told with the label and the weigh-out. */
+const makingCodes = new Set(['aroma-too-high', 'not-for-lips', 'brings-water']);
+
+const makingWarnings = (resolved: Resolved): Warning[] => {
+  const { portions, strained } = mixOf(resolved);
+  return hazardsOf({ lines: portions, strained, tooSmall: [] })
+    .map(warningOf)
+    .filter(({ code }) => makingCodes.has(code));
 };
 
 interface Asked {
@@ -158,7 +170,13 @@ const answerRecipeMelt = async (wish: MeltWish, tools: Tools): Promise<Answer | 
       ...(asked ? { survives: asked.figures } : {}),
       chart: files[0]?.name ?? null,
     },
-    warnings: [...forecastWarnings(forecast), ...heatWarnings(forecast.heat), ...potCautions, localRules],
+    warnings: [
+      ...forecastWarnings(forecast),
+      ...makingWarnings(resolved.value),
+      ...heatWarnings(forecast.heat),
+      ...potCautions,
+      localRules,
+    ],
     next: next(subject.name),
     files,
   };

@@ -1,15 +1,15 @@
 import { defined } from '../../core/defined.ts';
-import { hazardsOf } from '../../core/hazards.ts';
 import { forecastOf } from '../../core/melt/forecast.ts';
 import { resolveRecipe } from '../../core/resolve.ts';
 import { type Comparison, compare } from '../../core/substitute/compare.ts';
 import { linesOfMix, type Mix, mixOf } from '../../core/substitute/mix.ts';
-import type { Answer, Block, Trouble, Warning } from '../answer.ts';
+import type { Answer, Block, Trouble } from '../answer.ts';
 import type { Tools } from '../topic.ts';
 import { scale } from '../topics/scale.ts';
 import type { SubstituteWish } from '../topics/substitute.ts';
 import { giveWay } from '../turns.ts';
 import { findRecipe } from './find-recipe.ts';
+import { capital } from './lists.ts';
 import { madeOfMix } from './made.ts';
 import { meltCharts } from './melt-charts.ts';
 import { troubleOf } from './problems.ts';
@@ -21,7 +21,8 @@ import { type Changed, figuresOf, replacedIn } from './substitute-figures.ts';
 import { nextSteps } from './substitute-next.ts';
 import { doneLine, noteLines, withoutLines } from './substitute-notes.ts';
 import { changeTable } from './substitute-table.ts';
-import { localRules, potCautions, shortName, warningOf } from './warnings.ts';
+import { changeWarnings, meltNotes } from './substitute-warnings.ts';
+import { shortName } from './warnings.ts';
 import { withoutName } from './without.ts';
 
 interface Subject {
@@ -40,27 +41,6 @@ const subjectOf = (wish: SubstituteWish, tools: Tools): Subject | Trouble | unde
   if (!resolved.ok) return troubleOf(resolved.problem);
   return { mix: mixOf(resolved.value), ...(saved ? { name: saved.name } : {}) };
 };
-
-const trialTin: Warning = {
-  code: 'rough-estimate',
-  text: 'Waxes differ by lot and maker: make a trial tin before the batch.',
-};
-
-const pocketIndex = 60;
-
-const pocket = ({ before, after }: Comparison): Warning[] => {
-  const [was, is] = [before.heat?.firmnessAt37, after.heat?.firmnessAt37];
-  if (was === undefined || is === undefined || is >= pocketIndex || was < pocketIndex) return [];
-  return [{ code: 'melts-in-a-pocket', text: 'Softer in a warm pocket than before: carry it upright.' }];
-};
-
-const hazards = ({ portions, strained }: Mix): Warning[] =>
-  hazardsOf({ lines: portions, strained, tooSmall: [] }).map(warningOf);
-
-/** Codes said once; the weigh-out brings its own. */
-const onceEach = (warnings: readonly Warning[]): Warning[] => [
-  ...new Map(warnings.map((warning) => [`${warning.code} ${warning.text}`, warning])).values(),
-];
 
 const titleOf = (wish: SubstituteWish, { swaps }: Changed, name: string | undefined): string => {
   const what = name ?? 'Your recipe';
@@ -92,8 +72,6 @@ const chartsFor = async (
   );
 };
 
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
 const bodyBlocks = (
   wish: SubstituteWish,
   changed: Changed,
@@ -123,6 +101,7 @@ const bodyBlocks = (
         ...unknown,
       ].map(capital),
     },
+    ...meltNotes(changed, comparison),
   ];
 };
 
@@ -144,7 +123,6 @@ const answerChange = async (wish: SubstituteWish, subject: Subject, tools: Tools
   const title = titleOf(wish, changed, subject.name);
   await giveWay();
   const charts = await chartsFor(title, wish, changed, comparison);
-  const waxy = replacedIn(changed).some(({ notes }) => notes.includes('make-a-trial-tin'));
   const answer: Answer = {
     title,
     blocks: [
@@ -158,11 +136,7 @@ const answerChange = async (wish: SubstituteWish, subject: Subject, tools: Tools
       ...(weighed?.figures ?? {}),
       chart: charts?.files[0]?.name ?? null,
     },
-    warnings: onceEach([
-      ...(waxy ? [trialTin] : []),
-      ...pocket(comparison),
-      ...(weighed?.warnings ?? [...hazards(changed.after), ...potCautions, localRules]),
-    ]),
+    warnings: changeWarnings(changed, comparison, weighed?.warnings),
     next: nextSteps(subject.name, changed.after, replacedIn(changed).at(-1), weighed ? undefined : wish),
     made: [madeOfMix(title, changed.after, wish.make)],
     ...(charts ? { files: charts.files } : {}),

@@ -1,6 +1,7 @@
 import type { Hazard } from '../../core/hazards.ts';
 import { ingredientById, isSmallDose } from '../../core/ingredients.ts';
 import type { Warning } from '../answer.ts';
+import { capital } from './lists.ts';
 import { brief, plain } from './numbers.ts';
 
 const nameOf = (id: string): string => ingredientById(id)?.name ?? id;
@@ -88,5 +89,3 @@ export const warningOf = (hazard: Hazard): Warning => ({
   code: codes[hazard.code] ?? hazard.code,
   text: capital((sentenceFor[hazard.code] as (of: Hazard) => string)(hazard)),
 });
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -4,6 +4,7 @@ import { componentIndex } from './composition.ts';
 import { bandOf, type FirmnessBand, type Holding, holdingOf, indexAt, setsAtRoom } from './firmness.ts';
 import { type HeatPlan, heatPlan } from './heat.ts';
 import { type MeltingStep, meltingOrder } from './order.ts';
+import { type Roughness, roughnessOf } from './rough.ts';
 import { solidsAt } from './solve.ts';
 import { fullyMeltedC, roomC, softensC } from './temperatures.ts';
 import type { TakenBy } from './treatment.ts';
@@ -51,8 +52,7 @@ export interface MeltForecast {
   readonly leftOut: readonly LeftOut[];
   /** Ingredients that were not taken by their own figures. */
   readonly takenAs: readonly Taken[];
-  /** Percent of the recipe that is left out or taken by weak figures. */
-  readonly weakPercent: number;
+  readonly rough: Roughness;
   readonly warnings: readonly MeltWarning[];
 }
 
@@ -75,15 +75,8 @@ const parkedCarC = 50;
 /** House thresholds: firmness below which a pocket is warned about, and loss that counts as softer at first. */
 const pocketWarningIndex = 60;
 const softerAtFirstPercent = 20;
-/** Percent of weak figures, aroma or castor oil from which on a forecast is only a rough estimate. */
-const weakLimitPercent = 10;
-const aromaLimitPercent = 5;
-const castorLimitPercent = 30;
 /** A seed butter of this share of the recipe may be felt as grains. */
 const grainSharePercent = 5;
-
-const sharePercent = (blend: Blend, like: string): number =>
-  blend.parts.filter((part) => part.like === like).reduce((sum, { share }) => sum + 100 * share, 0);
 
 const firmnessFigures = (blend: Blend): FirmnessFigures => {
   const at20 = indexAt(blend, roomC);
@@ -117,24 +110,11 @@ const grainy = (blend: Blend): readonly string[] =>
     })
     .map(({ ingredient }) => ingredient.id);
 
-const weakPercentOf = (blend: Blend): number => {
-  const leftOut = blend.leftOut.reduce((sum, { percent }) => sum + percent, 0);
-  const weak = blend.parts
-    .filter(({ by, composition }) => by === 'stand-in' || composition.confidence === 'low')
-    .reduce((sum, { share }) => sum + share, 0);
-  return leftOut + (100 - leftOut) * weak;
-};
-
-const isRough = (blend: Blend, weakPercent: number): boolean =>
-  weakPercent >= weakLimitPercent ||
-  sharePercent(blend, 'essential-oil') > aromaLimitPercent ||
-  sharePercent(blend, 'castor-oil') > castorLimitPercent;
-
 const warningsOf = (
   blend: Blend,
   index: FirmnessFigures,
   grain: readonly string[],
-  weakPercent: number,
+  rough: Roughness,
 ): readonly MeltWarning[] => {
   const sets = index.band !== 'does-not-set';
   const waxes = new Set(
@@ -148,7 +128,7 @@ const warningsOf = (
     ['may-grain', grain.length > 0],
     ['carnauba-evidence-conflicts', waxes.has('carnauba-wax')],
     ['several-waxes', waxes.size > 1],
-    ['rough-estimate', isRough(blend, weakPercent)],
+    ['rough-estimate', rough.because.length > 0],
   ];
   return found.filter(([, applies]) => applies).map(([code]) => code);
 };
@@ -156,7 +136,8 @@ const warningsOf = (
 const shown = (blend: Blend, state: 'aged' | 'fresh'): readonly (readonly [number, number])[] =>
   shownC.map((celsius) => [celsius, 100 * solidsAt(blend.freezing[state], celsius).solid] as const);
 
-const takenAs = (blend: Blend): readonly Taken[] =>
+/** Ingredients that were not taken by their own figures. */
+export const takenIn = (blend: Blend): readonly Taken[] =>
   blend.parts.flatMap(({ ingredient, by, like }) =>
     by === 'own' ? [] : [{ ingredient: ingredient.id, by, like }],
   );
@@ -168,7 +149,7 @@ export const forecastOf = (blend: Blend): MeltForecast => {
   const heat = heatPlan(blend);
   const index = firmnessFigures(blend);
   const mayGrain = grainy(blend);
-  const weakPercent = weakPercentOf(blend);
+  const rough = roughnessOf(blend);
   return {
     blend,
     ...(soft === undefined ? {} : { softensC: soft }),
@@ -185,9 +166,9 @@ export const forecastOf = (blend: Blend): MeltForecast => {
     mayGrain,
     uncertainty: uncertaintyOf(blend, bandC),
     leftOut: blend.leftOut,
-    takenAs: takenAs(blend),
-    weakPercent,
-    warnings: warningsOf(blend, index, mayGrain, weakPercent),
+    takenAs: takenIn(blend),
+    rough,
+    warnings: warningsOf(blend, index, mayGrain, rough),
   };
 };
 

@@ -73,7 +73,7 @@ describe('forecast', () => {
     expect(told({ beeswax: 20, 'olive-oil': 72, 'lavender-essential-oil': 8 }).warnings).toContain(
       'rough-estimate',
     );
-    expect(told({ 'olive-oil': 10, mica: 90 }).weakPercent).toBe(90);
+    expect(told({ 'olive-oil': 10, mica: 90 }).rough.weakPercent).toBe(90);
   });
 
   it('should tell the conflicts of evidence about waxes', () => {
