@@ -1,9 +1,13 @@
 import type { Reply } from '../../bot/answer.ts';
 import type { Keeper } from '../../bot/book/keeper.ts';
 import { memoryKeeper } from '../../bot/book/keeper-memory.ts';
+import { writtenBy } from '../../bot/book/written-by.ts';
 import { seedDemo } from '../../bot/demo.ts';
+import { noFiles } from '../../bot/files/given.ts';
+import { heldFiles } from '../../bot/files/held.ts';
 import { type Pipkin, pipkin } from '../../bot/handle.ts';
 import type { Heard, Member } from '../../bot/heard.ts';
+import type { Tools } from '../../bot/topic.ts';
 
 /** The day the tests take place: a Wednesday in the village hall. */
 export const now = Date.UTC(2026, 10, 25, 9, 0, 0);
@@ -44,6 +48,14 @@ export const testHouse = async (group = 'local'): Promise<TestHouse> => {
     faults,
     say: (text, more) => house.hear(heard(text, { group, ...more })),
   };
+};
+
+/** What a topic is given when it is run by itself over a house's book. */
+export const toolsIn = async ({ keeper }: TestHouse, group = 'local'): Promise<Tools> => {
+  const book = writtenBy(await keeper.open(group), anyone);
+  const { settings } = book.state;
+  const place = { channel: 'hall', files: noFiles, held: heldFiles(), openly: false };
+  return { at: now, book, member: anyone, settings, ...place };
 };
 
 /** The answer of a reply, or a failure that says what came instead. */
