@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { BookEntry } from '../../core/book.ts';
+import { type BookEntry, bookEntry } from '../../core/book.ts';
 import { type IndexKind, indexKinds, keysOf, markPrefix } from './names.ts';
 import type { Change, Store } from './store.ts';
 import { maxChanges } from './store-over.ts';
@@ -8,14 +8,26 @@ import { damaged } from './trouble.ts';
 // A change that does not fit into one write is made in several, between a first one that also sets a mark and a last
 // one that takes it away. A mark that is found later says what has to be undone (entries) or finished (forgetting).
 const mark = z.discriminatedUnion('doing', [
-  z.strictObject({ v: z.literal(1), group: z.string(), doing: z.literal('append'), from: z.int().min(1) }),
+  z.strictObject({
+    v: z.literal(1),
+    group: z.string(),
+    doing: z.literal('append'),
+    from: z.int().min(1),
+    /** Entries that are being written over, to be put back. */
+    was: z.array(bookEntry).optional(),
+  }),
   z.strictObject({ v: z.literal(1), group: z.string(), doing: z.literal('forget') }),
 ]);
 type Mark = z.output<typeof mark>;
 
 /** Changes of one group of any length, all or nothing. */
 export interface LongChanges {
-  append(entries: readonly BookEntry[], alongside: readonly Change[]): Promise<void>;
+  /** `was` are entries that these are written over: they stand again when it comes to nothing. */
+  append(
+    entries: readonly BookEntry[],
+    alongside: readonly Change[],
+    was?: readonly BookEntry[],
+  ): Promise<void>;
   /** From here on the group is forgotten; `settle` deletes what it had. */
   beginForgetting(): Promise<void>;
   /** Undoes or finishes what was left half-done. Must come before the group is read. */
@@ -46,17 +58,20 @@ const finishForgetting = async (store: Store, group: string): Promise<void> => {
   await store.writeAll([gone(keys.mark)]);
 };
 
-const undoAppend = async (store: Store, group: string, from: number): Promise<void> => {
+const undoAppend = async (
+  store: Store,
+  { group, from, was = [] }: Extract<Mark, { doing: 'append' }>,
+): Promise<void> => {
   const keys = keysOf(group);
   const first = keys.entry(from);
-  const entries = (await keysUnder(store, keys.entries)).filter((key) => key >= first);
-  await deleteAll(store, entries, [gone(keys.mark)]);
+  const back = was.map((entry) => ({ key: keys.entry(entry.seq), value: entry }));
+  const kept = new Set(back.map(({ key }) => key));
+  const entries = (await keysUnder(store, keys.entries)).filter((key) => key >= first && !kept.has(key));
+  await deleteAll(store, entries, [...back, gone(keys.mark)]);
 };
 
 const settle = async (store: Store, found: Mark): Promise<void> =>
-  found.doing === 'forget'
-    ? finishForgetting(store, found.group)
-    : undoAppend(store, found.group, found.from);
+  found.doing === 'forget' ? finishForgetting(store, found.group) : undoAppend(store, found);
 
 const checkedMark = (store: Store, value: unknown): Mark => {
   const found = mark.safeParse(value);
@@ -82,8 +97,13 @@ export const longChanges = (store: Store, group: string): LongChanges => {
     unsettled = false;
   };
 
-  const appendInPieces = async (changes: readonly Change[], from: number, last: readonly Change[]) => {
-    const begun: Mark = { v: 1, group, doing: 'append', from };
+  const appendInPieces = async (
+    changes: readonly Change[],
+    last: readonly Change[],
+    { from, was }: { readonly from: number; readonly was: readonly BookEntry[] },
+  ) => {
+    const over = was.length > 0 ? { was: [...was] } : {};
+    const begun: Mark = { v: 1, group, doing: 'append', from, ...over };
     const left = [...changes];
     unsettled = true;
     await store.writeAll([{ key: keys.mark, value: begun }, ...left.splice(0, maxChanges - 1)]);
@@ -94,14 +114,14 @@ export const longChanges = (store: Store, group: string): LongChanges => {
 
   return {
     settle: settleOwn,
-    append: async (entries, alongside) => {
+    append: async (entries, alongside, was = []) => {
       if (unsettled) await settleOwn();
       const changes = entries.map((entry) => ({ key: keys.entry(entry.seq), value: entry }));
       const [first] = entries;
       if (first === undefined || changes.length + alongside.length <= maxChanges)
         return store.writeAll([...changes, ...alongside]);
       try {
-        await appendInPieces(changes, first.seq, alongside);
+        await appendInPieces(changes, alongside, { from: first.seq, was });
       } catch (fault) {
         // On a full disk this may fail too: then the next writing or opening does it.
         await settleOwn().catch(() => {});

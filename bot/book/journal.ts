@@ -19,9 +19,14 @@ export interface Journal {
   entries(from: number, to: number): Promise<readonly BookEntry[]>;
   /**
    * Writes entries, and further small keys with them, all or nothing; on disk when it resolves. Throws NotRecorded,
-   * and then none of them is there. `alongside` is at most 50 changes.
+   * and then none of them is there. `alongside` is at most 50 changes, and
+   * `was` at most 40 entries that these are written over.
    */
-  append(entries: readonly BookEntry[], alongside?: readonly Change[]): Promise<void>;
+  append(
+    entries: readonly BookEntry[],
+    alongside?: readonly Change[],
+    was?: readonly BookEntry[],
+  ): Promise<void>;
   /**
    * Decides that everything of the group is deleted: from here on the book is empty. Throws NotRecorded when it could
    * not be decided, and then nothing has changed.
@@ -153,7 +158,7 @@ export const journalOf = (store: Store, group: string): Journal => {
       }),
     entry: (seq) => reading(store, () => entry(seq)),
     entries: (from, to) => reading(store, () => entriesFrom(store, group, from, to)),
-    append: (entries, alongside = []) => writing(() => long.append(entries, alongside)),
+    append: (entries, alongside = [], was = []) => writing(() => long.append(entries, alongside, was)),
     beginForgetting: () => writing(() => long.beginForgetting()),
     finishForgetting: () =>
       long.settle().then(

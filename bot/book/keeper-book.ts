@@ -18,6 +18,9 @@ import { NotRecorded } from './trouble.ts';
 /** Entries between two snapshots of a small book. Opening reads about this many (500 take 3 to 10 ms to check). */
 export const snapshotEvery = 500;
 
+/** A whole history is taken into a book with so few entries at most: a demo. */
+const mostWrittenOver = 40;
+
 /** The larger the book, the more a snapshot costs, and the seldomer it is: a tenth of its rows, up to this. */
 const seldomest = 2000;
 
@@ -181,20 +184,21 @@ export class OpenBook implements Book {
 
   async #adopt(past: readonly PastEntry[]): Promise<readonly BookEntry[]> {
     const keys = keysOf(this.group);
-    const over = this.#state.seq - past.length;
-    if (over > 40) throw new RangeError('a history goes into a book with nothing of its own in it');
+    const { seq } = this.#state;
+    if (seq > mostWrittenOver)
+      throw new RangeError('a history goes into a book with nothing of its own in it');
+    const was = await this.#journal.entries(1, seq);
     // What was there is written over, and what would be left behind it goes in the same step.
-    const also = Array.from({ length: Math.max(0, over) }, (_, at) => ({
+    const also = Array.from({ length: Math.max(0, seq - past.length) }, (_, at) => ({
       key: keys.entry(past.length + at + 1),
       value: undefined,
     }));
     const drafts = past.map((entry) => ({ ...entry, v: 1, group: this.group }));
     this.#recent.clear();
-    const entries = await this.#append(
-      drafts,
-      [...also, { key: keys.snapshot, value: undefined }],
-      emptyBook,
-    );
+    const entries = await this.#append(drafts, [...also, { key: keys.snapshot, value: undefined }], {
+      onto: emptyBook,
+      was,
+    });
     await this.#dropSnapshot();
     return entries;
   }
@@ -216,7 +220,7 @@ export class OpenBook implements Book {
   async #append(
     drafts: readonly unknown[],
     also: readonly Change[],
-    onto: BookState = this.#state,
+    { onto = this.#state, was = [] }: { onto?: BookState; was?: readonly BookEntry[] } = {},
   ): Promise<readonly BookEntry[]> {
     const before = this.#state;
     // By way of JSON, so that the book in memory is exactly the one that will be read back.
@@ -225,7 +229,7 @@ export class OpenBook implements Book {
     const state = afterEntries(onto, entries);
     const done = entries.map(({ event }) => event);
     const alongside = this.#alongside({ group: this.group, before, after: state, events: done });
-    await this.#journal.append(entries, [...alongside, ...also]);
+    await this.#journal.append(entries, [...alongside, ...also], was);
     if (onto === before) this.#recent.keep(before);
     this.#state = state;
     this.#sinceSnapshot += entries.length;

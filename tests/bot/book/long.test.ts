@@ -70,6 +70,44 @@ describe('several events of one request', () => {
   });
 });
 
+describe('a whole history in place of a demo', () => {
+  const filled = async () => {
+    const map = new Map<string, string>();
+    const { store, control } = stopping(memoryStore(map));
+    const book = await openKeeper(store).open('local');
+    for (const name of ['one', 'two']) await book.record(saved(name, name), by);
+    const at = new Date(by.at).toISOString();
+    const past = many(350).map((event, index) => ({ seq: index + 1, at, who: 'me', event }));
+    const adopt = () => book.change(() => ({ ok: true, value: { events: [], past, value: undefined } }), by);
+    return { map, store, control, book, adopt };
+  };
+
+  it('should stand instead of it', async () => {
+    const { map, book, adopt } = await filled();
+    await adopt();
+    expect(Object.keys(book.state.recipes)).toHaveLength(350);
+    expect((await openKeeper(memoryStore(map)).open('local')).state).toEqual(book.state);
+  });
+
+  // 350 entries are four writes; after the last one it stands.
+  it.each([0, 1, 2, 3])(
+    'should leave the demo as it was when writing stops after %i writes',
+    async (writes) => {
+      const { map, control, book, adopt } = await filled();
+      const [before, keys] = [book.state, new Map(map)];
+      control.writes = writes;
+      await expect(adopt()).rejects.toMatchObject({ reason: 'disk-full' });
+      expect(book.state).toBe(before);
+      const killed = new Map(map);
+      expect((await openKeeper(memoryStore(killed)).open('local')).state).toEqual(before);
+      expect(killed).toEqual(keys);
+      control.writes = Number.POSITIVE_INFINITY;
+      await adopt();
+      expect((await openKeeper(memoryStore(map)).open('local')).state).toEqual(book.state);
+    },
+  );
+});
+
 describe('keys alongside the entries', () => {
   const counting = (store: Store) =>
     openKeeper(store, {
