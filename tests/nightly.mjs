@@ -1,0 +1,58 @@
+// The long tests, one after the other: `npm run nightly`. Each step is told with its time, a step that fails does not stop
+// the next, and any failure ends with 1. `npm run nightly -- zones model` runs those alone. What a step sets can be set
+// from outside: `KILL_ROUNDS=20 npm run nightly`. Plain JavaScript, because Node 20 does not run TypeScript.
+
+import { spawn } from 'node:child_process';
+import { readdirSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+
+/**
+ * What runs for each name. Several parts of a step run at the same time.
+ * @type {Record<string, { files: string[], env: Record<string, string> }[]>}
+ */
+const steps = {
+  // Every IANA zone by its name, every local day of three years.
+  zones: ['1/2', '2/2'].map((part) => ({ files: ['tests/core/remind/zones'], env: { EVERY_ZONE: part } })),
+  // kill -9 while pours, stock, gifts, reminders, recipes and imports are written.
+  kill: [{ files: ['tests/end/kill'], env: { KILL_ROUNDS: '200' } }],
+  // Random commands against a plain list of what was done.
+  model: [{ files: ['tests/bot/book/model'], env: { MODEL_RUNS: '1000' } }],
+  // Strangers who say anything.
+  fuzz: [{ files: ['tests/bot/security/strangers'], env: { FUZZ_ROUNDS: '100000' } }],
+  // Days of use in one process: whatever is called a soak.
+  soak: [{ files: ['soak'], env: { SOAK: 'long' } }],
+};
+
+const tests = readdirSync(`${root}tests`, { recursive: true }).filter((path) => path.endsWith('.test.ts'));
+const isThere = ({ files }) => files.some((file) => tests.some((path) => `tests/${path}`.includes(file)));
+
+const run = ({ files, env }) =>
+  new Promise((resolve) => {
+    const args = ['vitest', 'run', '--config', 'tests/vitest.config.ts', ...files];
+    const child = spawn('npx', args, { cwd: root, env: { ...env, ...process.env }, stdio: 'inherit' });
+    child.once('error', () => resolve(false));
+    child.once('exit', (code) => resolve(code === 0));
+  });
+
+const wanted = process.argv.slice(2);
+const unknown = wanted.filter((name) => !Object.hasOwn(steps, name));
+if (unknown.length > 0) {
+  process.stderr.write(`no such step: ${unknown.join(', ')}; there are ${Object.keys(steps).join(', ')}\n`);
+  process.exit(2);
+}
+
+const told = [];
+for (const name of wanted.length > 0 ? wanted : Object.keys(steps)) {
+  if (!steps[name].every(isThere)) {
+    told.push(`absent  ${name}: there is no such test`);
+    continue;
+  }
+  const start = Date.now();
+  const passed = await Promise.all(steps[name].map(run));
+  const good = passed.every(Boolean);
+  told.push(`${good ? 'passed' : 'FAILED'}  ${name}  ${Math.round((Date.now() - start) / 1000)} s`);
+  if (!good) process.exitCode = 1;
+}
+process.stdout.write(`\n${told.join('\n')}\n`);
