@@ -55,15 +55,26 @@ const titleOf = (wish: SubstituteWish, { swaps }: Changed, name: string | undefi
   return `${what}: ${parts.filter(Boolean).join('; ')}`;
 };
 
-/** Before and after in one chart, where a wax or butter changed and the model knows both. */
-const chartsFor = async (
-  title: string,
-  wish: SubstituteWish,
-  changed: Changed,
-  { before, after }: Comparison,
-) => {
-  const firm = replacedIn(changed).some(({ way }) => way !== 'gram-for-gram' && way !== 'herb');
-  if (!firm || !before.blend || !after.blend) return undefined;
+/** Longest recipe name that leaves room for the change in a chart's title. */
+const longestChartName = 50;
+
+const chartName = (name: string | undefined): string | undefined =>
+  name !== undefined && name.length > longestChartName
+    ? `${name.slice(0, longestChartName).replace(/\s+\S*$/, '')}…`
+    : name;
+
+/** A change that is worth a chart though nothing was held to the firmness, in percent of it and in °C. */
+const worthDrawing = { firmnessPercent: 10, fullyMeltedC: 2 } as const;
+
+const isWorthDrawing = ({ firmnessPercent = 0, fullyMeltedC = 0 }: Comparison): boolean =>
+  Math.abs(firmnessPercent) >= worthDrawing.firmnessPercent ||
+  Math.abs(fullyMeltedC) >= worthDrawing.fullyMeltedC;
+
+/** Before and after in one chart, where the firmness had to be held or moved, and the model knows both. */
+const chartsFor = async (title: string, wish: SubstituteWish, changed: Changed, comparison: Comparison) => {
+  const { before, after } = comparison;
+  const held = replacedIn(changed).some(({ way }) => way !== 'gram-for-gram' && way !== 'herb');
+  if (!before.blend || !after.blend || !(held || isWorthDrawing(comparison))) return undefined;
   return meltCharts(
     title,
     wish.dark ? 'dark' : 'light',
@@ -122,7 +133,7 @@ const answerChange = async (wish: SubstituteWish, subject: Subject, tools: Tools
   const cost = costTold(changed.before, changed.after, tools);
   const title = titleOf(wish, changed, subject.name);
   await giveWay();
-  const charts = await chartsFor(title, wish, changed, comparison);
+  const charts = await chartsFor(titleOf(wish, changed, chartName(subject.name)), wish, changed, comparison);
   const answer: Answer = {
     title,
     blocks: [

@@ -37,11 +37,31 @@ const badgeWidth = 20;
 /** Free at the top of a lane, so that a pole does not touch the label above. */
 const poleGap = 3;
 
-const titleTexts = (title: string): readonly PlacedText[] => {
-  const text = shortened(drawable(title), sizes.title, sizes.width - 2 * sizes.edge, 'bold');
-  const at = { x: sizes.edge, y: sizes.edge };
-  return text === '' ? [] : [placedText('title', text, at, { size: sizes.title, weight: 'bold' })];
+const titleWidth = sizes.width - 2 * sizes.edge;
+const mostTitleLines = 2;
+
+/** A long title in two lines, as what changed stands at its end; what is longer still is cut. */
+const titleLines = (title: string): readonly string[] => {
+  const lines = [''];
+  for (const word of title.split(' ')) {
+    const last = lines.at(-1) ?? '';
+    const longer = last === '' ? word : `${last} ${word}`;
+    const fits = textWidth(longer, sizes.title, 'bold') <= titleWidth;
+    if (fits || last === '' || lines.length === mostTitleLines) lines[lines.length - 1] = longer;
+    else lines.push(word);
+  }
+  return lines.map((line) => shortened(line, sizes.title, titleWidth, 'bold')).filter((line) => line !== '');
 };
+
+const titleTexts = (title: string): readonly PlacedText[] =>
+  titleLines(drawable(title)).map((text, row) =>
+    placedText(
+      'title',
+      text,
+      { x: sizes.edge, y: sizes.edge + row * sizes.titleLine },
+      { size: sizes.title, weight: 'bold' },
+    ),
+  );
 
 /** What it is, then whole degrees Celsius; the narrow space keeps figure and unit together. */
 const labelOf = (label: string, celsius: number): string => {
@@ -87,7 +107,8 @@ const placedMark = (flag: LabelFlag, { left, lane }: PlacedFlag, floor: number):
  */
 export const layoutOf = (spec: MeltChartSpec): ChartLayout => {
   const title = titleTexts(spec.title);
-  const legendTop = sizes.edge + (title.length > 0 ? sizes.line + 8 : 0);
+  const titled = sizes.line + (title.length - 1) * sizes.titleLine + 8;
+  const legendTop = sizes.edge + (title.length > 0 ? titled : 0);
   const legend = legendOf(spec, legendTop);
   const domains = axisDomains(spec);
   const flags = flagsOf(spec, domains.x.at);

@@ -107,12 +107,13 @@ const mostSamples = 160;
 
 /**
  * Temperatures in °C at which to sample a curve so that all marks lie inside: from the 5 °C step below the coldest to the
- * one above the hottest, 80 to 160 of them.
+ * one above the hottest, 80 to 160 of them, and those of the marks: a wax by itself melts between two of them.
  */
 export const chartTemperatures = (marksC: readonly number[]): readonly number[] => {
   const low = Math.floor((Math.min(...marksC) - marginC.below) / roundC) * roundC;
   const high = Math.ceil((Math.max(...marksC) + marginC.above) / roundC) * roundC;
   if (!Number.isFinite(low) || !Number.isFinite(high)) return [];
   const step = 2 ** Math.ceil(Math.log2((high - low) / mostSamples));
-  return Array.from({ length: Math.round((high - low) / step) + 1 }, (_, at) => low + at * step);
+  const even = Array.from({ length: Math.round((high - low) / step) + 1 }, (_, at) => low + at * step);
+  return [...new Set([...even, ...marksC])].sort((a, b) => a - b);
 };

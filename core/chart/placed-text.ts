@@ -19,6 +19,7 @@ export const sizes = {
   title: 26,
   /** Height given to a line of text. */
   line: 30,
+  titleLine: 34,
   plotLeft: 90,
   plotRight: 696,
   plotHeight: 250,

@@ -87,9 +87,14 @@ describe('the drawing thread', () => {
   });
 
   it('should give up a picture that takes too long and draw the next', async () => {
-    const thread = new DrawingThread({ ...usualLimits, milliseconds: 400 });
+    // Time enough to start a thread and draw a square on a busy machine, and never for so many circles.
+    const thread = new DrawingThread({ ...usualLimits, milliseconds: 1500, svgLength: 5_000_000 });
+    const circles = slow
+      .replace(/^<svg[^>]*>/, '')
+      .replace('</svg>', '')
+      .repeat(100);
     const first = thread.draw(
-      `<svg xmlns="http://www.w3.org/2000/svg" width="8000" height="8000">${slow.slice(5).replace(/^[^>]*>/, '')}`,
+      `<svg xmlns="http://www.w3.org/2000/svg" width="8000" height="8000">${circles}</svg>`,
     );
     const second = thread.draw(square);
     await expect(first).rejects.toMatchObject({ code: 'too-slow' });

@@ -403,3 +403,18 @@ describe('the slash command', () => {
     expect(await requestOf(substitute.slash.say(options))).toMatchObject(means);
   });
 });
+
+describe('the chart of a swap', () => {
+  const drawnFor = async (text: string): Promise<boolean> =>
+    ((await answered(text)).files ?? []).some(({ name }) => name === 'swap-chart.png');
+
+  it.each([
+    ['swap beeswax for candelilla in 20% beeswax, 80% olive oil', true],
+    // Gram for gram, and far softer.
+    ['swap cocoa butter for coconut oil in 60% cocoa butter, 20% beeswax, 20% olive oil', true],
+    ['swap olive oil for castor oil in 20% beeswax, 80% olive oil', false],
+    ['swap peppermint oil for spearmint oil in Fernlea mint lip balm', false],
+  ])('should be there when what melts has changed: %j', async (text, there) => {
+    expect(await drawnFor(text)).toBe(there);
+  });
+});
