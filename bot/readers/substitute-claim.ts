@@ -183,6 +183,10 @@ const isWishList = (lines: ChangeBody['lines']): boolean => {
   return shares.length > 0 && shares.reduce((sum, share) => sum + share, 0) < mostOfWhole;
 };
 
+/** What is in stock has to be enough for what is made of it. */
+const madeOf = ({ replaces }: Wish, { make }: ChangeBody, { stocked }: Choice): Wish =>
+  stocked && replaces !== undefined && Object.keys(make).length > 0 ? { make } : {};
+
 const changeClaim = (
   board: Board,
   reading: Reading,
@@ -201,7 +205,7 @@ const changeClaim = (
   const draft = phrase ? phraseDraft(said, phrase) : withoutDraft(said);
   if (!draft) return undefined;
   const whole = withFurther(said, draft, further);
-  const request = withChoice(whole.request, choice);
+  const request = withChoice({ ...whole.request, ...madeOf(whole.request, body, choice) }, choice);
   return settle(board, said, { ...whole, request }, isSure(phrase, body));
 };
 

@@ -8,6 +8,8 @@ import type { FigureValue } from '../figures.ts';
 import type { Tools } from '../topic.ts';
 import { inTurns } from '../turns.ts';
 import { noStock, stockOf } from './in-stock.ts';
+import { plain } from './numbers.ts';
+import { coverFigures, coversOf, coverText, isMade, type Make } from './stock-cover.ts';
 import { type PriceTold, priceTold } from './substitute-price.ts';
 import { partNames, scoreBlocks } from './substitute-scores.ts';
 import { whyOf } from './substitute-why.ts';
@@ -115,6 +117,8 @@ export interface Asked {
   readonly byPrice: boolean;
   /** Only what is on the shelf. */
   readonly stocked: boolean;
+  /** With `stocked`: what is to be made of it, so that the stock has to be enough. */
+  readonly make?: Make;
   /** The scores taken apart; of one candidate when it is named. */
   readonly scores: boolean;
   readonly about?: string;
@@ -155,8 +159,52 @@ const likenessBlocks = (asked: Asked, ranking: Ranking): readonly Block[] => [
   ...unranked(ranking),
 ];
 
-const inStockText = (asked: Asked): Block[] =>
-  asked.stocked ? [{ kind: 'assumed', text: 'Only what is in stock and in date.' }] : [];
+/** Candidates of which grams are told. */
+const mostCovered = 6;
+
+interface Shelf {
+  readonly blocks: readonly Block[];
+  readonly figures: Answer['figures'];
+  /** Ids of which there is too little for the batch. */
+  readonly short: ReadonlySet<string>;
+}
+
+const anyShelf: Shelf = { blocks: [], figures: {}, short: new Set() };
+
+const heldText = (ranking: Ranking, stock: ReadonlyMap<string, number>): string =>
+  ranking.candidates
+    .slice(0, mostCovered)
+    .map(({ ingredient }) => `${shortName(ingredient)} ${plain(stock.get(ingredient) ?? 0, 1)} g`)
+    .join(', ');
+
+/** What the shelf holds of the candidates, and whether that is enough for what is to be made. */
+const shelfOf = async (
+  { old, mix, stocked, make }: Asked,
+  ranking: Ranking,
+  stock: ReadonlyMap<string, number>,
+  tools: Tools,
+): Promise<Shelf | Trouble> => {
+  if (!stocked) return anyShelf;
+  const rule: Block = { kind: 'assumed', text: 'Only what is in stock and in date.' };
+  if (!mix || !isMade(make))
+    return { ...anyShelf, blocks: [{ kind: 'text', text: `In stock: ${heldText(ranking, stock)}.` }, rule] };
+  const covers = await coversOf(mix, old, ranking.candidates.slice(0, mostCovered), stock, { make, tools });
+  if ('code' in covers) return covers;
+  const short = covers.filter(({ neededG, haveG }) => haveG < neededG);
+  return {
+    blocks: [...(covers.length > 0 ? [{ kind: 'text', text: coverText(covers) } as const] : []), rule],
+    figures: { stock: coverFigures(covers) },
+    short: new Set(short.map(({ ingredient }) => ingredient)),
+  };
+};
+
+/** What there is enough of comes first. */
+const enoughFirst = (ranking: Ranking, { short }: Shelf): Ranking => ({
+  ...ranking,
+  candidates: ranking.candidates.toSorted(
+    (a, b) => Number(short.has(a.ingredient)) - Number(short.has(b.ingredient)),
+  ),
+});
 
 const priceOf = async (asked: Asked, ranking: Ranking, tools: Tools): Promise<PriceTold | undefined> => {
   const found = ingredientById(asked.old);
@@ -201,11 +249,13 @@ export const answerCandidates = async (asked: Asked, tools: Tools): Promise<Answ
   if (asked.about !== undefined && !candidates.some(({ ingredient }) => ingredient === asked.about))
     return notRanked(asked);
   const told = await priceOf(asked, found.value, tools);
-  const ranking = ordered(found.value, told);
+  const shelf = await shelfOf(asked, found.value, stock, tools);
+  if ('code' in shelf) return shelf;
+  const ranking = enoughFirst(ordered(found.value, told), shelf);
   const main = asked.scores ? scoreBlocks(ranking, asked.about) : told?.blocks;
   return {
     title: titleOf(asked),
-    blocks: [...(main ?? likenessBlocks(asked, ranking)), ...inStockText(asked)],
+    blocks: [...(main ?? likenessBlocks(asked, ranking)), ...shelf.blocks],
     figures: {
       replaces: old,
       role: ranking.role,
@@ -214,6 +264,7 @@ export const answerCandidates = async (asked: Asked, tools: Tools): Promise<Answ
       without: [...withouts],
       ...(asked.about === undefined ? {} : { about: asked.about }),
       ...told?.figures,
+      ...shelf.figures,
     },
     warnings: [...cautions(ranking), localRules],
     next: next(old, ranking, asked.name),

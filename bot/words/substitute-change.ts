@@ -86,17 +86,29 @@ const wantedSwaps = async (
 const lacking = ({ portions }: Mix, only: ReadonlySet<string> | undefined): readonly string[] =>
   only ? portions.map(({ ingredient }) => ingredient).filter((id) => !only.has(id)) : [];
 
-/** Changes a recipe as the wish says: swaps in their order, then whatever has to go. */
-export const change = async (before: Mix, wish: SubstituteWish, tools: Tools): Promise<Changed | Trouble> => {
+/**
+ * Changes a recipe as the wish says: swaps in their order, then whatever has to go. From stock: what a swap brings in has
+ * to be there; where no swap is named, everything. `tooLittle` counts as not there.
+ */
+export const change = async (
+  before: Mix,
+  wish: SubstituteWish,
+  tools: Tools,
+  tooLittle: ReadonlySet<string> = new Set(),
+): Promise<Changed | Trouble> => {
   const stock = wish.stocked ? stockOf(tools) : undefined;
   if (stock?.size === 0) return noStock;
-  const options: RankOptions = stock ? { only: new Set(stock.keys()) } : {};
+  const options: RankOptions = stock
+    ? { only: new Set([...stock.keys()].filter((id) => !tooLittle.has(id))) }
+    : {};
   const swaps = await wantedSwaps(before, wish, tools, options);
   if (isTrouble(swaps)) return swaps;
   const swapped = swapAll(before, swaps, options);
   if (isTrouble(swapped)) return swapped;
-  const withouts = [...new Set([...(wish.without ?? []), ...lacking(swapped.after, options.only)])];
-  if (withouts.length === 0 && !stock) return swapped;
+  const named = swapsOf(wish).length > 0;
+  const missing = named ? [] : lacking(swapped.after, options.only);
+  const withouts = [...new Set([...(wish.without ?? []), ...missing])];
+  if (withouts.length === 0 && (!stock || named)) return swapped;
   const done = await inTurns(doingWithout(swapped.after, withouts, options));
   return done.cannot.length > 0
     ? cannotReplace(done, wish.without ?? [], stock !== undefined)

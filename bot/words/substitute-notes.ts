@@ -105,13 +105,14 @@ const claimLine = (withouts: readonly string[]): string[] =>
       ]
     : [];
 
-/** What was done to do without something, and what stays a question. */
+const nothingToDo = (withouts: readonly string[]): string =>
+  withouts.length > 0
+    ? `Nothing has to change: there is none of it in the recipe (${withouts.map(withoutName).join(', ')}).`
+    : 'The recipe stays as it is: each ingredient is on the shelf.';
+
+/** What was done to do without something (or, without names, to use only the stock), and what stays a question. */
 export const withoutLines = (done: DoneWithout, withouts: readonly string[]): string[] => [
-  ...(done.steps.length > 0
-    ? done.steps.map(stepLine)
-    : [
-        `Nothing has to change: there is none of it in the recipe (${withouts.map(withoutName).join(', ')}).`,
-      ]),
+  ...(done.steps.length > 0 ? done.steps.map(stepLine) : [nothingToDo(withouts)]),
   ...withouts.flatMap((without) => askLine(done, without)),
   ...claimLine(withouts),
 ];

@@ -2,10 +2,9 @@ import { defined } from '../../core/defined.ts';
 import { forecastOf } from '../../core/melt/forecast.ts';
 import { resolveRecipe } from '../../core/resolve.ts';
 import { type Comparison, compare } from '../../core/substitute/compare.ts';
-import { linesOfMix, type Mix, mixOf } from '../../core/substitute/mix.ts';
+import { type Mix, mixOf } from '../../core/substitute/mix.ts';
 import type { Answer, Block, Trouble } from '../answer.ts';
 import type { Tools } from '../topic.ts';
-import { scale } from '../topics/scale.ts';
 import type { SubstituteWish } from '../topics/substitute.ts';
 import { giveWay } from '../turns.ts';
 import { findRecipe } from './find-recipe.ts';
@@ -13,8 +12,9 @@ import { capital } from './lists.ts';
 import { madeOfMix } from './made.ts';
 import { meltCharts } from './melt-charts.ts';
 import { troubleOf } from './problems.ts';
+import { coverFigures, shortLines, tooLittleLines } from './stock-cover.ts';
 import { answerCandidates } from './substitute-candidates.ts';
-import { change, swapsOf } from './substitute-change.ts';
+import { swapsOf } from './substitute-change.ts';
 import { changeLines } from './substitute-changes.ts';
 import { type CostTold, costTold } from './substitute-cost.ts';
 import { type Changed, figuresOf, replacedIn } from './substitute-figures.ts';
@@ -22,6 +22,7 @@ import { nextSteps } from './substitute-next.ts';
 import { doneLine, noteLines, withoutLines } from './substitute-notes.ts';
 import { changeTable } from './substitute-table.ts';
 import { changeWarnings, meltNotes } from './substitute-warnings.ts';
+import { changeWeighed } from './substitute-weighed.ts';
 import { shortName } from './warnings.ts';
 import { withoutName } from './without.ts';
 
@@ -116,18 +117,10 @@ const bodyBlocks = (
   ];
 };
 
-/** The new lines weighed out, by the topic that does it for every recipe. */
-const weighedOut = async (wish: SubstituteWish, mix: Mix, tools: Tools) => {
-  const { make } = wish;
-  if (!make || Object.keys(make).length === 0) return undefined;
-  return scale.run({ lines: linesOfMix(mix), ...make }, tools);
-};
-
 const answerChange = async (wish: SubstituteWish, subject: Subject, tools: Tools) => {
-  const changed = await change(subject.mix, wish, tools);
-  if (isTrouble(changed)) return changed;
-  const weighed = await weighedOut(wish, changed.after, tools);
-  if (weighed && isTrouble(weighed)) return weighed;
+  const done = await changeWeighed(subject.mix, wish, tools);
+  if (isTrouble(done)) return done;
+  const { changed, weighed, short, tooLittle } = done;
   await giveWay();
   const comparison = compare(changed.before, changed.after);
   const cost = costTold(changed.before, changed.after, tools);
@@ -138,6 +131,9 @@ const answerChange = async (wish: SubstituteWish, subject: Subject, tools: Tools
     title,
     blocks: [
       ...(weighed?.blocks ?? []),
+      ...[...shortLines(short), ...tooLittleLines(tooLittle)].map(
+        (text) => ({ kind: 'text', text }) as const,
+      ),
       ...bodyBlocks(wish, changed, comparison, cost),
       ...(charts && charts.text.length > 0 ? [{ kind: 'chart', lines: charts.text } as const] : []),
     ],
@@ -145,6 +141,7 @@ const answerChange = async (wish: SubstituteWish, subject: Subject, tools: Tools
       ...figuresOf(wish, changed, comparison),
       ...cost.figures,
       ...(weighed?.figures ?? {}),
+      ...(wish.stocked && weighed ? { short: coverFigures(short) } : {}),
       chart: charts?.files[0]?.name ?? null,
     },
     warnings: changeWarnings(changed, comparison, weighed?.warnings),
@@ -173,7 +170,7 @@ export const answerSubstitute = async (wish: SubstituteWish, tools: Tools): Prom
         byPrice: wish.by === 'price',
         stocked: wish.stocked ?? false,
         scores: wish.scores ?? false,
-        ...defined({ mix: subject?.mix, name: subject?.name, about: wish.about }),
+        ...defined({ mix: subject?.mix, name: subject?.name, about: wish.about, make: wish.make }),
       },
       tools,
     );
