@@ -72,7 +72,7 @@ const inShards = async (token: string, { apiUrl, shards = 'auto' }: Config, log:
 };
 
 const withHouse = async (config: Config, log: Log, level: LogLevel): Promise<void> => {
-  warmUp(Date.now());
+  void warmUp(Date.now());
   const { token, storeUrl } = config;
   const { watch, close } = await openWatch(config.metricsPort);
   const options = { backups: backupPlan(config), watch };

@@ -17,8 +17,8 @@ export const warmReading = async (at: number): Promise<void> => {
  * Does ahead of the first message what costs most the first time: the drawing thread is started with its fonts, and the
  * readers have each read something. For front-ends that stay; others have their turn in between.
  */
-export const warmUp = (at: number): void => {
+export const warmUp = (at: number): Promise<void> => {
   warmPictures();
   // A fault shows itself at the first real message.
-  warmReading(at).catch(() => {});
+  return warmReading(at).catch(() => {});
 };

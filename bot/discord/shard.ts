@@ -46,7 +46,7 @@ const serve = async (config: ReturnType<typeof settings>, shard: Shard): Promise
   const { watch, close } = await openWatch(metricsPort && metricsPort + shard.index);
   const backups = backupPlan(config);
   const house = await openHouse(storeUrl, log, logLevel, { shard, waitMs: storeWaitMs, backups, watch });
-  warmUp(Date.now());
+  void warmUp(Date.now());
   try {
     const ready = (now: RunningChat): void => {
       running = now;

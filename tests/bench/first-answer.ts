@@ -18,13 +18,14 @@ interface Held {
 const prices =
   'olive oil 9 per kg, sunflower oil 4 per kg, beeswax 15 per kg, candelilla 20 per kg, shea 14 per kg, almond oil 11 per kg';
 const laterAnswers = 5;
-const warmUpMs = 1000;
+/** For the drawing thread's fonts. */
+const settleMs = 500;
 
 /** Says one message in a fresh process that has warmed up as the group chat does, then again some times. */
 export const answerOnce = async (text: string): Promise<void> => {
   const house = await testHouse();
-  warmUp(now);
-  await sleep(warmUpMs);
+  await warmUp(now);
+  await sleep(settleMs);
   await house.say(prices, { channel: 'stall' });
   let topic: string | null = null;
   const held = () =>
