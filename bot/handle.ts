@@ -17,6 +17,7 @@ import type { Claim, Last, Reading } from './reading.ts';
 import type { Completion, Tools, Topic } from './topic.ts';
 import { topics } from './topics.ts';
 import { understand } from './understand.ts';
+import { pointed, readAs, replyFor } from './words/decimal-sign.ts';
 
 /** What every front-end talks to. `hear` never throws: each message gets exactly one reply. */
 export interface Pipkin {
@@ -144,10 +145,16 @@ export const pipkin = ({ keeper, onFault }: Wiring): Pipkin => {
   const answered = async (heard: Heard): Promise<Reply> => {
     if (heard.text.length > maxMessageLength) return { topic: null, error: tooLong };
     const book = await openFor(keeper, heard);
+    const reply = await answeredFrom(book, heard);
+    return replyFor(reply, book.state);
+  };
+
+  const answeredFrom = async (book: Book, heard: Heard): Promise<Reply> => {
     const tools = toolsFor(heard, book, held);
     const last = conversations.recall(heard);
     const attached = tools.files.attached.map(({ name }) => name);
-    const reading = { ...understand(heard.text, book.state, tools.settings, last, heard.at), attached };
+    const text = pointed(heard.text, tools.settings);
+    const reading = { ...understand(text, book.state, tools.settings, last, heard.at), attached };
     const chosen = choose(reading, topics);
     if (!chosen) return { topic: null, error: notUnderstood(reading) };
     const { topic, claim } = chosen;
@@ -158,7 +165,8 @@ export const pipkin = ({ keeper, onFault }: Wiring): Pipkin => {
     if ('code' in answer) return { topic: topic.name, error: answer };
     const outcome = outcomeOf(answer);
     if (outcome) conversations.keep(heard, { topic: topic.name, request: claim.request, ...outcome });
-    return { topic: topic.name, request: claim.request, answer: finished(answer, chosen, reading, book) };
+    const whole = withAssumed(finished(answer, chosen, reading, book), readAs(heard.text, tools.settings));
+    return { topic: topic.name, request: claim.request, answer: whole };
   };
 
   const afterFault = (heard: Heard, fault: unknown): Trouble => {

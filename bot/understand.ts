@@ -27,7 +27,7 @@ const keysOf = (token: Token): readonly string[] => {
       : nameWords(token.word).map(wordKey).join(' ');
     return key.includes(' ') ? key.split(' ') : [key];
   }
-  if (token.kind === 'number') return [token.text];
+  if (token.kind === 'number') return [token.text.replaceAll(',', '.')];
   return insideNames.has(token.text) ? noKeys : barrier;
 };
 

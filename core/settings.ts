@@ -19,6 +19,8 @@ export const settingsSchema = z.strictObject({
   zone: z.string().min(1).max(60).optional(),
   /** The group's own ceiling for best before, in months after the pour; twelve (common practice) until it is set. */
   capMonths: z.int().min(1).max(60).optional(),
+  /** How the group writes numbers, 12.5 or 12,5; with a point until it is set. */
+  decimal: z.enum(['point', 'comma']).optional(),
 });
 export type Settings = z.output<typeof settingsSchema>;
 

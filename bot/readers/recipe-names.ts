@@ -54,6 +54,14 @@ const wordsIn = (keys: readonly string[]): RecipeNames['hasWord'] => {
   };
 };
 
+/** As a name stands in a message's keys: a number with a decimal sign is one of them there, whichever sign it is. */
+const keyInMessage = (name: string): string =>
+  name
+    .split(/(\d+(?:[.,]\d+)+)/)
+    .map((part, index) => (index % 2 === 1 ? part.replaceAll(',', '.') : nameKey(part)))
+    .filter((key) => key !== '')
+    .join(' ');
+
 const build = (state: BookState): RecipeNames => {
   const recipes = Object.values(state.recipes);
   const keyed = recipes.map((recipe) => [nameKey(recipe.name), recipe] as const);
@@ -69,7 +77,7 @@ const build = (state: BookState): RecipeNames => {
       .map((entry) => entry.recipe);
   };
   return {
-    index: nameIndex(keyed),
+    index: nameIndex(recipes.map((recipe) => [keyInMessage(recipe.name), recipe] as const)),
     exact: (name) => byKey.get(nameKey(name)),
     hasWord: wordsIn(keyed.map(([key]) => key)),
     near,

@@ -2,6 +2,7 @@ import { type Claim, claim, type Reading, refuse } from '../reading.ts';
 import type { SettingsWish } from '../topics/settings.ts';
 import { leftover } from './leftover.ts';
 import { type FoundAt, readCap, readZone } from './settings-bench.ts';
+import { readDecimal } from './settings-decimal.ts';
 import { readLoss, readStep } from './settings-numbers.ts';
 import { type Found, readCurrency, readRegion, readRole, readUnits } from './settings-words.ts';
 import { boardOf, take } from './target.ts';
@@ -25,9 +26,8 @@ export const settingsWords = new Set(
   may can write edit save record role roles members member people those writers writer writing clear any live based located group book whole
   everything display euro euros sterling pounds dollars dollar us american canadian australian swiss francs eu europe european union uk gb britain
   great united kingdom england scotland wales northern ireland usa states america canada australia au germany france spain italy portugal
-  netherlands austria belgium sweden denmark poland kitchen new old decimals digits ours make makes then so were`.split(
-    /\s+/,
-  ),
+  netherlands austria belgium sweden denmark poland kitchen new old decimals digits ours make makes then so were
+  numbers number figures with as sign separator written amounts answers show`.split(/\s+/),
 );
 
 /** Values of the settings themselves: amounts, units, "no loss". */
@@ -54,7 +54,7 @@ const withoutPlaces = (reading: Reading, places: readonly Required<FoundAt>['pla
 });
 
 const changes = (whole: Reading): Claim | undefined => {
-  const own: readonly FoundAt[] = [readZone(whole), readCap(whole)];
+  const own: readonly FoundAt[] = [readZone(whole), readCap(whole), readDecimal(whole)];
   const places = own.flatMap(({ place }) => place ?? []);
   const reading = withoutPlaces(whole, places);
   const text = reading.corrected;

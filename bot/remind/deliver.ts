@@ -5,6 +5,7 @@ import { isDone, type Plan, planFor } from '../../core/remind/plan.ts';
 import { ok } from '../../core/result.ts';
 import type { Book, By } from '../book/keeper.ts';
 import { cannotPost, dailyMessage } from '../words/daily.ts';
+import { answerFor } from '../words/decimal-sign.ts';
 import type { Sender, Sent } from './sender.ts';
 
 export interface Delivering {
@@ -95,7 +96,8 @@ const sendOnce = async (
 ): Promise<Sent | 'found'> => {
   if (unwritten.get(book.group) === nonce) return 'found';
   const place = { group: book.group, channel: plan.reminder.channel };
-  const message = dailyMessage(plan.message);
+  const told = dailyMessage(plan.message);
+  const message = { ...told, answer: answerFor(told.answer, book.state) };
   if (earlierMs !== undefined) {
     const there = await parts.sender.wasSent(place, message, nonce, earlierMs);
     if (there) return 'found';

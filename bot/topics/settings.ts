@@ -17,11 +17,12 @@ const request = z.strictObject({
   writerRole: settingsSchema.shape.writerRole.optional(),
   zone: settingsSchema.shape.zone,
   capMonths: settingsSchema.shape.capMonths,
+  decimal: settingsSchema.shape.decimal,
 });
 export type SettingsWish = z.output<typeof request>;
 
 const spoken = (values: SlashValues): string => {
-  const { region, units, currency, step, loss, writers, zone, months } = values;
+  const { region, units, currency, step, loss, writers, zone, months, decimal } = values;
   const parts = [
     region === undefined ? '' : `region ${region}`,
     units === undefined ? '' : `units ${units}`,
@@ -35,13 +36,14 @@ const spoken = (values: SlashValues): string => {
         : `only role ${writers} may write`,
     zone === undefined ? '' : `time zone ${zone}`,
     months === undefined ? '' : `best before at most ${months} months`,
+    decimal === undefined ? '' : `decimal ${decimal}`,
   ].filter(Boolean);
   return parts.length === 0 ? 'settings' : parts.join(', ');
 };
 
 export const settings = topic({
   name: 'settings',
-  summary: 'Region, units, currency, scale, loss, who may write, time zone, best-before ceiling.',
+  summary: 'Region, units, currency, scale, loss, who writes, time zone, best-before ceiling, decimal sign.',
   request,
   examples: [
     { say: 'settings', means: {} },
@@ -52,6 +54,7 @@ export const settings = topic({
     { say: 'only role Bench may write', means: { writerRole: 'Bench' }, changes: true },
     { say: 'time zone Europe/Lisbon', means: { zone: 'Europe/Lisbon' }, changes: true },
     { say: 'best before at most 9 months', means: { capMonths: 9 }, changes: true },
+    { say: 'decimal comma', means: { decimal: 'comma' }, changes: true },
   ],
   slash: {
     options: z.object({
@@ -63,6 +66,7 @@ export const settings = topic({
       writers: z.string().max(100).optional().describe('Role that may write, or "everyone"'),
       zone: z.string().max(60).optional().describe('Where your days begin, for example Europe/Lisbon'),
       months: z.int().min(1).max(60).optional().describe('Best before at most so many months after a pour'),
+      decimal: z.enum(['point', 'comma']).optional().describe('How numbers are written: 12.5 or 12,5'),
     }),
     say: spoken,
   },

@@ -18,6 +18,7 @@ const settingNames: Readonly<Record<string, string>> = {
   lossPercent: 'loss',
   writerRole: 'who writes',
   capMonths: 'longest shelf life',
+  decimal: 'decimal sign',
 };
 
 const settingText = ([name, value]: readonly [string, unknown]): string => {

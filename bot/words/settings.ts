@@ -22,6 +22,7 @@ const rows = (settings: Settings): string[][] => [
   ['who writes', settings.writerRole === null ? 'every member' : `role ${settings.writerRole}`],
   ['time zone', settings.zone ?? 'UTC (not set)'],
   ['best before', `at most ${settings.capMonths ?? `${usualCapMonths} (usual)`} months`],
+  ['decimal sign', settings.decimal ?? 'point'],
 ];
 
 const rowOf: Readonly<Record<keyof SettingsWish, number>> = {
@@ -33,6 +34,7 @@ const rowOf: Readonly<Record<keyof SettingsWish, number>> = {
   writerRole: 5,
   zone: 6,
   capMonths: 7,
+  decimal: 8,
 };
 
 /** What was changed, as it stands now: "region US, scale reads 0.01 g". */
@@ -50,7 +52,11 @@ const figuresOf = (settings: Settings): Answer['figures'] => ({
   writer_role: settings.writerRole,
   zone: settings.zone ?? null,
   cap_months: settings.capMonths ?? null,
+  decimal: settings.decimal ?? 'point',
 });
+
+/** Both are usual in the EU, so it is offered and not assumed. */
+const commas = { label: 'Write 12,5 for 12.5', say: 'decimal comma' };
 
 /** Shows the group's settings, changed first if the wish says so. */
 export const answerSettings = async (wish: SettingsWish, tools: Tools): Promise<Answer> => {
@@ -85,6 +91,7 @@ export const answerSettings = async (wish: SettingsWish, tools: Tools): Promise<
     ],
     figures: figuresOf(settings),
     warnings: [],
+    ...(settings.region === 'eu' && settings.decimal === undefined ? { next: [commas] } : {}),
     quiet: !changed,
   };
 };
