@@ -5,6 +5,7 @@ import {
   InteractionContextType,
   type Message,
   PermissionFlagsBits,
+  type Role,
   type User,
 } from 'discord.js';
 import type { Heard, Member } from '../heard.ts';
@@ -19,7 +20,10 @@ type AnyMember = GuildMember | APIInteractionGuildMember | null;
 const rolesOf = (member: AnyMember): readonly string[] => {
   if (!member) return [];
   if (member instanceof GuildMember)
-    return [...member.roles.cache.values()].flatMap((role) => [role.name, role.id]);
+    return [...member.roles.cache.values()].flatMap((role: Role | undefined) =>
+      // The role everybody has is put in unseen, also where the server never told of it.
+      role ? [role.name, role.id] : [],
+    );
   return member.roles;
 };
 

@@ -36,8 +36,16 @@ const interaction = (event: Fields): void => {
   if (isFields(data)) put(data, { type: ApplicationCommandType.ChatInput, components: [] });
 };
 
+/** Members' rights are reckoned from the role that everybody has. It has the server's own id, and by itself allows nothing here. */
+const guild = (event: Fields): void => {
+  const roles: readonly unknown[] = Array.isArray(event.roles) ? event.roles : [];
+  if (roles.some((role) => isFields(role) && role.id === event.id)) return;
+  event.roles = [...roles, { id: event.id, name: '@everyone', permissions: '0' }];
+};
+
 const fill: Readonly<Record<string, (event: Fields) => void>> = {
   READY: (event) => put(event, { application: { id: (event.user as Fields | undefined)?.id } }),
+  GUILD_CREATE: guild,
   INTERACTION_CREATE: interaction,
   MESSAGE_CREATE: (event) => put(event, { type: MessageType.Default }),
 };

@@ -121,7 +121,8 @@ const routes: Readonly<Record<string, (state: ApiState, call: Call) => Result | 
   interactions: interaction,
 };
 
-const route = async (state: ApiState, call: Call): Promise<Result> => {
+/** Does what one request asks and gives the platform's answer. */
+export const route = async (state: ApiState, call: Call): Promise<Result> => {
   const answer = routes[call.parts[0] ?? ''];
   const result = await answer?.(state, call);
   const known = result?.status === 404 && state.withheld.gone.has(call.parts[1] ?? '');

@@ -46,6 +46,8 @@ export interface Place {
   readonly direct?: boolean;
   /** In the annexe instead of the hall; the bot must run in shards for it to be there. */
   readonly annexe?: boolean;
+  /** In another server of these ids; it must be known to the bot for plain messages. */
+  readonly server?: { readonly guild: string; readonly channel: string };
   /** In a group conversation outside any server. */
   readonly privateGroup?: boolean;
 }
@@ -62,11 +64,10 @@ export interface Written extends Place {
 const surroundings = (
   id: string,
   token: string,
-  { member = hazel, direct = false, privateGroup = false, annexe = false }: Place,
+  { member = hazel, direct = false, privateGroup = false, annexe = false, server: other }: Place,
 ) => {
-  const server = annexe
-    ? { guild: annexId, channel: annexChannelId }
-    : { guild: guildId, channel: channelId };
+  const here = annexe ? { guild: annexId, channel: annexChannelId } : { guild: guildId, channel: channelId };
+  const server = other ?? here;
   const common = {
     id,
     token,
@@ -109,13 +110,21 @@ const surroundings = (
   };
 };
 
-const optionType = (value: string | number | boolean) => {
-  if (typeof value === 'string') return ApplicationCommandOptionType.String as const;
-  if (typeof value === 'boolean') return ApplicationCommandOptionType.Boolean as const;
-  return Number.isInteger(value)
-    ? (ApplicationCommandOptionType.Integer as const)
-    : (ApplicationCommandOptionType.Number as const);
+/** An option as it is sent: with the type it was registered with. */
+export interface SentOption {
+  readonly name: string;
+  readonly type: number;
+  readonly value: string | number | boolean;
+}
+
+const optionType = (value: string | number | boolean): number => {
+  if (typeof value === 'string') return ApplicationCommandOptionType.String;
+  if (typeof value === 'boolean') return ApplicationCommandOptionType.Boolean;
+  return Number.isInteger(value) ? ApplicationCommandOptionType.Integer : ApplicationCommandOptionType.Number;
 };
+
+export const sentOptions = (options: Filled): readonly SentOption[] =>
+  Object.entries(options).map(([name, value]) => ({ name, type: optionType(value), value }));
 
 /** A command on a message, and the message it is used on. */
 export interface OnMessage {
@@ -130,7 +139,7 @@ export const commandFilledIn = (
   id: string,
   token: string,
   name: string,
-  options: Filled,
+  options: readonly SentOption[],
   place: Place,
 ): APIApplicationCommandInteraction => ({
   ...surroundings(id, token, place),
@@ -139,14 +148,10 @@ export const commandFilledIn = (
     id: commandId,
     name,
     type: ApplicationCommandType.ChatInput,
-    options: Object.entries(options).map(
-      ([option, value]) =>
-        ({
-          name: option,
-          type: optionType(value),
-          value,
-        }) as APIInteractionDataOptionBase<ApplicationCommandOptionType.String, string>,
-    ),
+    options: options as unknown as APIInteractionDataOptionBase<
+      ApplicationCommandOptionType.String,
+      string
+    >[],
   },
 });
 
@@ -154,7 +159,7 @@ export const typedSoFar = (
   id: string,
   token: string,
   name: string,
-  { option, typed }: { readonly option: string; readonly typed: string },
+  typed: { readonly option: string; readonly typed: string; readonly before?: readonly SentOption[] },
   place: Place,
 ): APIApplicationCommandAutocompleteInteraction => ({
   ...surroundings(id, token, place),
@@ -164,10 +169,11 @@ export const typedSoFar = (
     name,
     type: ApplicationCommandType.ChatInput,
     options: [
+      ...((typed.before ?? []) as []),
       {
-        name: option,
+        name: typed.option,
         type: ApplicationCommandOptionType.String,
-        value: typed,
+        value: typed.typed,
         focused: true,
       },
     ],
@@ -208,7 +214,7 @@ export const buttonPressed = (
 export const optionPicked = (
   id: string,
   token: string,
-  value: string,
+  { value, menu }: { readonly value: string; readonly menu: string },
   place: Place,
 ): APIMessageComponentSelectMenuInteraction => {
   const around = surroundings(id, token, place);
@@ -216,7 +222,7 @@ export const optionPicked = (
     ...around,
     type: InteractionType.MessageComponent,
     message: pressedMessage(around.channel_id),
-    data: { component_type: ComponentType.StringSelect, custom_id: 'pick1', values: [value] },
+    data: { component_type: ComponentType.StringSelect, custom_id: menu, values: [value] },
   };
 };
 
@@ -266,7 +272,7 @@ export const messageCommand = (
  * where the bot is mentioned, so it is left out elsewhere.
  */
 export const messageCreated = (id: string, written: Written): Dispatched => {
-  const { text, member = hazel, direct = false, as = {} } = written;
+  const { text, member = hazel, direct = false, as = {}, server } = written;
   const mentioned = text.includes(`<@${botId}>`) || text.includes(`<@!${botId}>`);
   const { roles, joined_at, deaf, mute, flags } = memberOf(member);
   return {
@@ -283,7 +289,7 @@ export const messageCreated = (id: string, written: Written): Dispatched => {
           flags: 0,
           replyTo: null,
         },
-        direct ? directChannelId(member) : channelId,
+        direct ? directChannelId(member) : (server?.channel ?? channelId),
       ),
       author: userOf(member),
       type: MessageType.Default,
@@ -292,7 +298,7 @@ export const messageCreated = (id: string, written: Written): Dispatched => {
       ...(direct
         ? {}
         : {
-            guild_id: guildId,
+            guild_id: server?.guild ?? guildId,
             member: { roles, joined_at, deaf, mute, flags },
           }),
       ...as,

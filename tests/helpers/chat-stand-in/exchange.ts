@@ -15,8 +15,8 @@ export interface Shown {
   /** Shown to the asking member alone. */
   readonly aside: boolean;
   readonly buttons: readonly { readonly label: string; readonly id: string }[];
-  /** Options of the menus below it. */
-  readonly options: readonly { readonly label: string; readonly id: string }[];
+  /** Options of the menus below it, each with the id of its menu. */
+  readonly options: readonly { readonly label: string; readonly id: string; readonly menu: string }[];
   readonly files: readonly { readonly name: string; readonly text: string }[];
   readonly flags: number;
   /** The message it replies to, if any. */
@@ -46,7 +46,7 @@ const optionsOf = (body: Body): Shown['options'] =>
     row.type === ComponentType.ActionRow
       ? row.components.flatMap((part) =>
           part.type === ComponentType.StringSelect
-            ? part.options.map(({ label, value }) => ({ label, id: value }))
+            ? part.options.map(({ label, value }) => ({ label, id: value, menu: part.custom_id }))
             : [],
         )
       : [],
@@ -99,6 +99,8 @@ export class Exchange {
   form: ShownForm | undefined;
   /** False for a form sent back: the platform shows no form in answer to one. */
   mayShowForm = true;
+  /** True for a plain message, which needs no acknowledgement. */
+  isMessage = false;
   #waiting: { readonly enough: () => boolean; readonly resolve: () => void }[] = [];
 
   constructor(channel: string, id = freshId()) {

@@ -22,6 +22,8 @@ export interface GatewaySetup {
   /** Into how many shards the servers are divided. */
   readonly shards: number;
   readonly serversAway: boolean;
+  /** Servers are told of without their roles and members. */
+  readonly bare: boolean;
   readonly problem: (what: string) => void;
 }
 
@@ -145,7 +147,11 @@ export class Gateway {
       },
     });
     if (this.#setup.serversAway) return;
-    for (const d of own) session.dispatch({ t: GatewayDispatchEvents.GuildCreate, d });
+    for (const server of own)
+      session.dispatch({
+        t: GatewayDispatchEvents.GuildCreate,
+        d: this.#setup.bare ? { ...server, roles: [], members: [] } : server,
+      });
   }
 
   #resume(socket: WebSocket, { token, session_id: id, seq }: Resuming): void {

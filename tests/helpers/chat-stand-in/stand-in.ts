@@ -16,6 +16,7 @@ import {
   type OnMessage,
   optionPicked,
   type Place,
+  sentOptions,
   typedSoFar,
   type Written,
 } from './asked.ts';
@@ -24,7 +25,7 @@ import type { ShownForm } from './forms.ts';
 import { Gateway } from './gateway.ts';
 import { bareInteraction, type Manner } from './manner.ts';
 import { botId, channelId, directChannelId, freshId, hazel, type Person } from './people.ts';
-import type { ApiState } from './state.ts';
+import { type ApiState, freshState } from './state.ts';
 
 export interface StandInSetup {
   readonly token?: string;
@@ -64,25 +65,24 @@ export class StandIn {
       this.problems.push(what);
     };
     const gateway = (): string => `ws://${this.#host}`;
-    this.#state = {
+    this.#state = freshState({
       token: this.token,
       acknowledgeWithinMs,
       gateway,
       shards,
       problem,
       manner,
-      interactions: new Map(),
-      asked: new Map(),
-      withheld: { replies: false, gone: new Set(), silent: new Set(), directs: false },
-      unasked: [],
-      directs: new Map(),
-      commands: { list: [], reads: 0, writes: 0 },
-      trouble: () => undefined,
-      nonces: new Map(),
-      brokenOff: new Set(),
-    };
+    });
     this.#gateway = new Gateway(
-      { token: this.token, address: gateway, heartbeatMs, shards, serversAway, problem },
+      {
+        token: this.token,
+        address: gateway,
+        heartbeatMs,
+        shards,
+        serversAway,
+        bare: manner.bare ?? false,
+        problem,
+      },
       this.#http,
     );
     this.#http.on('request', (request, response) => {
@@ -143,32 +143,34 @@ export class StandIn {
   }
 
   slashSent(name: string, options: Filled = {}, place: Place = {}): Exchange {
-    return this.#interact(place, (exchange, token) =>
-      commandFilledIn(exchange.id, token, name, options, place),
+    return this.interact(place, (exchange, token) =>
+      commandFilledIn(exchange.id, token, name, sentOptions(options), place),
     );
   }
 
   /** Completions for `typed` in the option `option`. */
   autocomplete(name: string, option: string, typed: string, place: Place = {}): Promise<readonly string[]> {
-    return this.#interact(place, (exchange, token) =>
+    return this.interact(place, (exchange, token) =>
       typedSoFar(exchange.id, token, name, { option, typed }, place),
     ).completed();
   }
 
   /** Presses a button of this id, whether such a button was shown or not. */
   press(customId: string, place: Place = {}): Promise<Exchange> {
-    return this.#interact(place, (exchange, token) =>
+    return this.interact(place, (exchange, token) =>
       buttonPressed(exchange.id, token, customId, place),
     ).until(1);
   }
 
   pressSent(customId: string, place: Place = {}): Exchange {
-    return this.#interact(place, (exchange, token) => buttonPressed(exchange.id, token, customId, place));
+    return this.interact(place, (exchange, token) => buttonPressed(exchange.id, token, customId, place));
   }
 
   /** Picks an option of a menu, by its value; resolves with the answer, or the form that is shown. */
-  pick(value: string, place: Place = {}): Promise<Exchange> {
-    const picked = this.#interact(place, (exchange, token) => optionPicked(exchange.id, token, value, place));
+  pick(value: string, place: Place = {}, menu = 'pick1'): Promise<Exchange> {
+    const picked = this.interact(place, (exchange, token) =>
+      optionPicked(exchange.id, token, { value, menu }, place),
+    );
     return picked.answered();
   }
 
@@ -180,7 +182,7 @@ export class StandIn {
 
   /** Sends back a form of this id, whether such a form was shown or not. */
   sendForm(form: string, fields: Readonly<Record<string, string>>, place: Place = {}): Promise<Exchange> {
-    const exchange = this.#interact(place, (one, token) => {
+    const exchange = this.interact(place, (one, token) => {
       one.mayShowForm = false;
       return formSent(one.id, token, { form, fields }, place);
     });
@@ -189,7 +191,7 @@ export class StandIn {
 
   /** Uses a command on a message. */
   onMessage(about: OnMessage, place: Place = {}): Exchange {
-    return this.#interact(place, (exchange, token) => messageCommand(exchange.id, token, about, place));
+    return this.interact(place, (exchange, token) => messageCommand(exchange.id, token, about, place));
   }
 
   /** What the bot wrote to somebody directly who asked nothing there. */
@@ -211,6 +213,7 @@ export class StandIn {
   write(written: Written): Exchange {
     const { member = hazel, direct = false } = written;
     const exchange = new Exchange(direct ? directChannelId(member) : channelId);
+    exchange.isMessage = true;
     this.#state.asked.set(exchange.id, exchange);
     this.#state.asked.set(exchange.channel, exchange);
     this.#gateway.dispatch(messageCreated(exchange.id, written));
@@ -243,7 +246,8 @@ export class StandIn {
     await new Promise((resolve) => this.#http.close(resolve));
   }
 
-  #interact(
+  /** Sends an interaction that `event` builds for an exchange and its token. */
+  interact(
     { member = hazel, direct = false }: Place,
     event: (exchange: Exchange, token: string) => GatewayInteractionCreateDispatchData,
   ): Exchange {

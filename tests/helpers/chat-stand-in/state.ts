@@ -69,3 +69,19 @@ export const refused = (status: number, code: number, text: string): Result => (
   status,
   body: { code, message: text },
 });
+
+/** A platform on which nothing has happened yet. */
+export const freshState = (
+  about: Pick<ApiState, 'token' | 'acknowledgeWithinMs' | 'gateway' | 'shards' | 'problem' | 'manner'>,
+): ApiState => ({
+  ...about,
+  interactions: new Map(),
+  asked: new Map(),
+  withheld: { replies: false, gone: new Set(), silent: new Set(), directs: false },
+  unasked: [],
+  directs: new Map(),
+  commands: { list: [], reads: 0, writes: 0 },
+  trouble: () => undefined,
+  nonces: new Map(),
+  brokenOff: new Set(),
+});
