@@ -39,6 +39,9 @@ export interface StandInSetup {
   readonly manner?: Manner;
 }
 
+const channelOf = ({ member = hazel, direct = false, server }: Place): string =>
+  direct ? directChannelId(member) : (server?.channel ?? channelId);
+
 /**
  * The chat platform's HTTP API and gateway on this machine's loopback, as far as its documentation and the client
  * need them: one bot, one server, one channel, direct messages. It checks what the bot sends; whatever is wrong is in
@@ -211,8 +214,7 @@ export class StandIn {
 
   /** Any message, without waiting for an answer. */
   write(written: Written): Exchange {
-    const { member = hazel, direct = false } = written;
-    const exchange = new Exchange(direct ? directChannelId(member) : channelId);
+    const exchange = new Exchange(channelOf(written));
     exchange.isMessage = true;
     this.#state.asked.set(exchange.id, exchange);
     this.#state.asked.set(exchange.channel, exchange);
@@ -248,10 +250,10 @@ export class StandIn {
 
   /** Sends an interaction that `event` builds for an exchange and its token. */
   interact(
-    { member = hazel, direct = false }: Place,
+    place: Place,
     event: (exchange: Exchange, token: string) => GatewayInteractionCreateDispatchData,
   ): Exchange {
-    const exchange = new Exchange(direct ? directChannelId(member) : channelId);
+    const exchange = new Exchange(channelOf(place));
     const token = `interaction-${freshId()}`;
     this.#state.interactions.set(token, exchange);
     const d = event(exchange, token);
