@@ -36,7 +36,7 @@ const start = async (manner: Manner = {}) => {
     BACKUP_DIR: 'none',
   });
   cleanups.push(() => started.child.kill('SIGKILL'));
-  await until(() => started.out().includes('ready'), 'the ready line', 20_000);
+  await until(() => started.out().includes('ready'), 'the ready line', 60_000);
   return { standIn, ...started };
 };
 
