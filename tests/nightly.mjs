@@ -21,6 +21,8 @@ const steps = {
   model: [{ files: ['tests/bot/book/model'], env: { MODEL_RUNS: '1000' } }],
   // Strangers who say anything.
   fuzz: [{ files: ['tests/bot/security/strangers'], env: { FUZZ_ROUNDS: '100000' } }],
+  // Everything that is registered, through a hundred broken connections.
+  crawl: [{ files: ['tests/end/crawl'], env: { CRAWL_STEPS: '3000', CRAWL_BREAKS: '100' } }],
   // Days of use in one process: whatever is called a soak.
   soak: [{ files: ['soak'], env: { SOAK: 'long' } }],
 };
