@@ -80,7 +80,9 @@ const done = async (standIn: StandIn, group: Group, action: Action): Promise<Exc
       return typed;
     }
     default:
-      return standIn.interact(place, ({ id }, token) => eventOf(action, id, token, place)).answered(answerWithinMs);
+      return standIn
+        .interact(place, ({ id }, token) => eventOf(action, id, token, place))
+        .answered(answerWithinMs);
   }
 };
 
