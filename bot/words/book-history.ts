@@ -23,15 +23,15 @@ const byName = (entry: BookEntry, member: string): boolean => {
   return name === wanted || name.split(/\s+/).includes(wanted) || entry.who.toLowerCase() === wanted;
 };
 
-const fits = (entry: BookEntry, wish: BookWish, names: EntryNames, tools: Tools): boolean => {
+/** The day is reckoned only when it is asked about: that is the dearest part of a long journal. */
+const isThen = (entry: BookEntry, { from, to }: BookWish, tools: Tools): boolean => {
+  if (from === undefined && to === undefined) return true;
   const day = dayOf(entry, tools);
-  return (
-    (wish.from === undefined || day >= wish.from) &&
-    (wish.to === undefined || day <= wish.to) &&
-    (wish.member === undefined || byName(entry, wish.member)) &&
-    (wish.about === undefined || isAbout(entry.event, wish.about, names))
-  );
+  return (from === undefined || day >= from) && (to === undefined || day <= to);
 };
+
+const isTheirs = (entry: BookEntry, { member }: BookWish): boolean =>
+  member === undefined || byName(entry, member);
 
 /** Reminders are sent every day; they are told only to somebody who asks about a lot or a day. */
 const isTold = ({ event }: BookEntry, wish: BookWish): boolean =>
@@ -43,10 +43,15 @@ const lineOf = (entry: BookEntry, wish: BookWish, names: EntryNames, tools: Tool
     names.read(entry);
     return undefined;
   }
+  if (!isTheirs(entry, wish) || !isThen(entry, wish, tools)) {
+    names.read(entry);
+    return undefined;
+  }
   const said = sayEntry(entry, names);
-  const before = fits(entry, wish, names, tools);
+  const { about } = wish;
+  const before = about === undefined || isAbout(entry.event, about, names);
   names.read(entry);
-  return before || fits(entry, wish, names, tools) ? { entry, said } : undefined;
+  return before || isAbout(entry.event, about, names) ? { entry, said } : undefined;
 };
 
 /** All entries that fit, oldest first. Names are known from what came before, so the journal is read from its start. */
