@@ -44,29 +44,39 @@ export class Lookup<T extends object> {
   }
 }
 
-/** Keys put together under a name: under an ISO day, or under a lot's key. Immutable. */
-export type Groups<K extends string = string> = Immutable<string, ImmutableSet<K>>;
+/** Keys that belong together. */
+export interface Members<K extends string = string> extends Iterable<K> {
+  readonly size: number;
+}
+
+/** Members under a name: under an ISO day, or under a lot's key. Immutable. */
+export type Groups<K extends string = string> = Immutable<string, Members<K>>;
 
 export const noGroups = <K extends string>(): Groups<K> => Immutable();
 
+/** Groups are made with plain sets, which is many times faster; one that changes becomes an immutable one. */
+const changing = <K extends string>(members: Members<K> | undefined): ImmutableSet<K> =>
+  ImmutableSet.isSet(members) ? (members as ImmutableSet<K>) : ImmutableSet(members ?? []);
+
 export const withMember = <K extends string>(groups: Groups<K>, name: string, key: K): Groups<K> =>
-  groups.set(name, (groups.get(name) ?? ImmutableSet<K>()).add(key));
+  groups.set(name, changing(groups.get(name)).add(key));
 
 export const withoutMember = <K extends string>(groups: Groups<K>, name: string, key: K): Groups<K> => {
-  const left = groups.get(name)?.delete(key);
-  if (left === undefined) return groups;
+  const members = groups.get(name);
+  if (members === undefined) return groups;
+  const left = changing(members).delete(key);
   return left.isEmpty() ? groups.delete(name) : groups.set(name, left);
 };
 
-/** Many at once, which is faster than one after the other. */
+/** Many at once. */
 export const groupsOf = <K extends string>(pairs: Iterable<readonly [string, K]>): Groups<K> => {
-  const found = new Map<string, K[]>();
+  const found = new Map<string, Set<K>>();
   for (const [name, key] of pairs) {
     const keys = found.get(name);
-    if (keys) keys.push(key);
-    else found.set(name, [key]);
+    if (keys) keys.add(key);
+    else found.set(name, new Set([key]));
   }
-  return Immutable([...found].map(([name, keys]) => [name, ImmutableSet(keys)]));
+  return Immutable(found);
 };
 
 /** A stretch of days, both ends counted. */

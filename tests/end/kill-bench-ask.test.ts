@@ -93,7 +93,7 @@ const arePaired = ({ entries }: Seen): void => {
 
 describe('the one-shot command, killed while the bench is written', () => {
   const title = `should lose nothing it has told and apply nothing by half over ${rounds} rounds`;
-  it(title, { timeout: 60_000 + rounds * 8000 }, async () => {
+  it(title, { timeout: 60_000 + rounds * 20_000 }, async () => {
     const store = await freshFolder();
     // With something on the shelf, what a pour lacks is written down with it.
     const shelf = 'bought 1 kg olive oil lot O1, best before 2030-01';

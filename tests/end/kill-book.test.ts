@@ -42,7 +42,7 @@ const whole = async (book: Book): Promise<void> => {
 
 describe('killed while recipes are being saved', () => {
   const title = `should lose no acknowledged save over ${rounds} rounds`;
-  it(title, { timeout: 30_000 + rounds * 3_000 }, async () => {
+  it(title, { timeout: 60_000 + rounds * 20_000 }, async () => {
     const folder = await freshFolder();
     let acknowledged = 0;
     let before = 0;

@@ -23,7 +23,7 @@ const pourAndKill = async (folder: string): Promise<readonly Said[]> => {
 
 describe('killed while batches are poured', () => {
   const title = `should lose no acknowledged pour and apply none by half over ${rounds} rounds`;
-  it(title, { timeout: 60_000 + rounds * 8000 }, async () => {
+  it(title, { timeout: 60_000 + rounds * 20_000 }, async () => {
     const folder = await freshFolder();
     let acknowledged = 0;
     let before = 0;

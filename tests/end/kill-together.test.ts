@@ -47,7 +47,7 @@ const checkPours = async (url: string, from: number): Promise<number> => {
 // A request of 230 events is three writes, so many kills fall between them.
 describe.each(Object.entries(stores))('killed while pouring into %s', (_name, make) => {
   const title = `should keep every acknowledged pour, and no half of one, over ${rounds} rounds`;
-  it(title, { timeout: 30_000 + rounds * 4_000 }, async () => {
+  it(title, { timeout: 30_000 + rounds * 20_000 }, async () => {
     const url = await make();
     let before = 0;
     for (let round = 0; round < rounds; round++) {
