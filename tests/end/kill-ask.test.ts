@@ -49,7 +49,7 @@ const saveAndKill = async (store: string, round: number): Promise<Saved[]> => {
 
 describe('the one-shot command, killed while recipes are being saved', () => {
   const title = `should lose no save it has printed over ${rounds} rounds`;
-  it(title, { timeout: 30_000 + rounds * 5000 }, async () => {
+  it(title, { timeout: 60_000 + rounds * 20_000 }, async () => {
     const store = await freshFolder();
     // A first run that ends in peace, so that the demo recipes are in the book and only saves are counted below.
     const first = await runProcess(ask, ['--json', '--store', store, 'list recipes']);
