@@ -17,7 +17,7 @@ const background = new Set(
   christmas xmas easter halloween hanukkah diwali eid valentine valentines birthday birthdays wedding weddings anniversary christening funeral
   party parties fair fairs fayre fete fetes fêtes market markets stall stalls shop shops event events bazaar fundraiser festival festivals
   open-day retreat camp camping camper hike hiking walk walking skiing ski beach school schools church village town hall halls library café cafe
-  pub garden gardens allotment kitchen kitchens house home homes bathroom bedroom cupboard shed garage van car cars train bus plane flight suitcase
+  pub garden gardens allotment hob stove oven microwave fridge freezer rush hurry wholesaler supplier kitchen kitchens house home homes bathroom bedroom cupboard shed garage van car cars train bus plane flight suitcase
   luggage rucksack backpack jeans trousers coat purse drawer counter window windowsill tent caravan boat cottage farm abroad
   holiday holidays vacation trip trips travel travels travelling traveling commute
   spring summer autumn winter

@@ -1,8 +1,13 @@
+import { defined } from '../../core/defined.ts';
 import { ingredientById } from '../../core/ingredients.ts';
 import type { RecipeLine } from '../../core/recipe.ts';
 import { gramsIn, isMassUnit } from '../../core/units.ts';
 import type { Reading } from '../reading.ts';
-import { type Board, findShape, take } from './target.ts';
+import { goesOn } from './check-forms.ts';
+import { checkWords } from './check-words.ts';
+import type { Item } from './item.ts';
+import { leftover } from './leftover.ts';
+import { type Board, boardOf, findShape, take } from './target.ts';
 
 /** Percent of each line of a recipe in weights or percent; undefined where a line is in spoons or parts. */
 const percents = (lines: readonly RecipeLine[]): readonly RecipeLine[] | undefined => {
@@ -44,15 +49,66 @@ export const takeAdded = (board: Board, reading: Reading, recipe: string): Added
   };
 };
 
-/** "What about 0.2 %?" after a look at a share of one thing: the same with another share. */
-export const otherShare = (reading: Reading): Readonly<Record<string, unknown>> | undefined => {
-  const { items, last, text } = reading;
-  const lines = last?.topic === 'check' ? last.request.lines : undefined;
+interface LastLook {
+  readonly request: Readonly<Record<string, unknown>>;
+  readonly ingredient: string;
+  readonly amount?: RecipeLine;
+}
+
+/** The last look, where it was at one thing: by itself or as a share of a balm. */
+const lastOfOne = ({ last }: Reading): LastLook | undefined => {
+  if (last?.topic !== 'check') return undefined;
+  const { ingredient, lines } = last.request;
+  if (typeof ingredient === 'string') return { request: last.request, ingredient };
   const [only, second] = Array.isArray(lines) ? (lines as readonly RecipeLine[]) : [];
-  const [share, more] = items.filter(({ letter }) => letter === '%');
-  if (!only || second || share?.value === undefined || more || items.length > 6) return undefined;
-  if (!/^\W*(?:and|what about|how about|what if|or|then|ok|is|only|at|with|would|so)\b/i.test(text))
-    return undefined;
-  if (items.some(({ letter }) => /[iRgvczZH]/.test(letter))) return undefined;
-  return { ...last?.request, lines: [{ ...only, amount: share.value, unit: 'percent' }] };
+  return only && !second ? { request: last.request, ingredient: only.ingredient, amount: only } : undefined;
 };
+
+/** Of two things by one name the one of the kind that was asked about before; the cold-pressed oil of two. */
+const sameKind = (item: Item, before: string): string | undefined => {
+  const ids = item.ingredients ?? [];
+  const kind = ingredientById(before)?.kind;
+  const alike = ids.filter((id) => ingredientById(id)?.kind === kind);
+  return ids.length === 1 ? ids[0] : alike.length === 1 ? alike[0] : undefined;
+};
+
+/** "What about 0.2 %?", "and for sweet orange oil?" after a look at one thing: the same with another share, or of another. */
+export const otherShare = (
+  reading: Reading,
+  items: readonly Item[],
+): Readonly<Record<string, unknown>> | undefined => {
+  const last = lastOfOne(reading);
+  const [share, more] = items.filter(({ letter }) => letter === '%');
+  const [name, second] = items.filter(({ letter }) => letter === 'i');
+  if (!last || more || second || (!share && !name) || items.length > 8 || !goesOn.test(reading.text))
+    return undefined;
+  if (
+    items.some(
+      (item) =>
+        /[Rgvcd]/.test(item.letter) ||
+        (/[zH]/.test(item.letter) && !/^(?:instead|better|worse)$/.test(item.word)),
+    )
+  )
+    return undefined;
+  const board = boardOf(items.filter((item) => item !== share && item !== name));
+  if (leftover(board, followWords, false).blocking.length > 0) return undefined;
+  const ingredient = name ? sameKind(name, last.ingredient) : last.ingredient;
+  if (ingredient === undefined) return undefined;
+  const { region, on, wearer, use, batchG } = last.request;
+  const besides = defined({ region, on, wearer, use, batchG });
+  const line = share?.value === undefined ? last.amount : { amount: share.value, unit: 'percent' as const };
+  return line ? { ...besides, lines: [{ ...line, ingredient }] } : { ...besides, ingredient };
+};
+
+const followWords = new Set([
+  ...checkWords,
+  'instead',
+  'same',
+  'better',
+  'then',
+  'if',
+  'only',
+  'even',
+  'thing',
+  'too',
+]);

@@ -3,6 +3,7 @@ import { isScent } from '../../core/check/other-findings.ts';
 import { ingredientById, isAdditive } from '../../core/ingredients.ts';
 import { anyWord, type Reading } from '../reading.ts';
 import type { Subject } from './body.ts';
+import { asksLook, asksWhether } from './check-forms.ts';
 
 /** What a look is about, and what else was said of it. */
 export interface Parts {
@@ -46,6 +47,7 @@ const mostAsked =
 export const isAsked = (reading: Reading, parts: Parts, strong: boolean): boolean => {
   if (strong) return true;
   const { subject } = parts;
+  if (asksWhether(reading) && subject.recipe === undefined && isAboutLips(reading, parts)) return true;
   if (subject.recipe !== undefined)
     return anyWord(reading, ['allergens', 'allergen', 'nuts', 'ok', 'okay', 'fine']);
   if ((subject.lines?.length ?? 0) > 1 && anyWord(reading, wholeCues)) return true;
@@ -61,5 +63,7 @@ export const weightOf = (reading: Reading, parts: Parts, strong: boolean): numbe
   if (mostAsked.test(reading.text) && parts.subject.ingredient) return holdsLimited(parts) ? 2.9 : undefined;
   // "Could I add 1 % clove oil to a lip balm": of a share, no recipe to be written down.
   if (mayPut.test(reading.text) && holdsLimited(parts)) return 2.8;
+  // "I'd like to put 3 % … in my lip balm, is that too strong", "a nut allergy, can she use R": nothing to be designed or swapped.
+  if (asksWhether(reading) || asksLook(reading)) return 3.1;
   return strong || parts.subject.recipe !== undefined || anyWord(reading, wholeCues) ? 2.8 : 2.3;
 };

@@ -7,7 +7,8 @@ import { askWhich } from './ask-back.ts';
 import { type Subject, subjectBefore, takeOwnIngredients, takeRemembered, takeSubject } from './body.ts';
 import { otherShare, takeAdded } from './check-added.ts';
 import { inBalm, isAsked, type Parts, weightOf } from './check-asked.ts';
-import { settleDoubts } from './check-doubts.ts';
+import { type Settled, settleDoubts } from './check-doubts.ts';
+import { asksLook, asksWhether, goesOn } from './check-forms.ts';
 import {
   doubtfulNames,
   freshHerbs,
@@ -122,7 +123,22 @@ const settle = ({ subject, more }: Parts, weight: number, settled: readonly stri
 const follows = (reading: Reading, { subject, more }: Parts): Claim | undefined => {
   if (reading.last?.topic !== 'check' || has(subject) || Object.keys(more).length === 0) return undefined;
   const { apply: _apply, ...before } = reading.last.request;
-  return claim({ ...before, ...more }, 2.4);
+  return claim(
+    { ...before, ...more },
+    /^\W*(?:and|or|what about|how about|under|by|in|for|with)\b/i.test(reading.text) ? 3.3 : 2.4,
+  );
+};
+
+/** "And the hand balm?" after a look at another recipe. */
+const alsoLook = (reading: Reading, { subject, more }: Parts): Claim | undefined => {
+  const { last, text } = reading;
+  if (last?.topic !== 'check' || subject.recipe === undefined || !goesOn.test(text)) return undefined;
+  const { region, on, wearer, use } = last.request;
+  return claim(
+    { ...defined({ region, on, wearer, use }), ...more, recipe: subject.recipe },
+    2.6,
+    subject.assumed,
+  );
 };
 
 const applying =
@@ -138,24 +154,29 @@ const claimApply = (reading: Reading): Claim | undefined => {
     : claim({ ...last.request, apply: true }, 3.2);
 };
 
-/** What a message would mean as a look at a recipe, or at one share of one thing. */
-export const claimCheck = (reading: Reading): Claim | undefined => {
-  const applied = claimApply(reading);
-  if (applied) return applied;
-  const strong = anyWord(reading, strongCues);
-  const last = reading.last?.topic === 'check';
-  if (!strong && !anyWord(reading, mildCues) && !last && !inBalm.test(reading.text)) return undefined;
-  const share = otherShare(reading);
-  if (share) return claim(share, 2.5);
-  const { items, assumed } = settleDoubts(withWatched(reading.items, reading.text), reading.text);
+const isCued = (reading: Reading, strong: boolean): boolean =>
+  strong || anyWord(reading, mildCues) || inBalm.test(reading.text) || asksWhether(reading);
+
+/** A look at what the message names, its doubtful names settled. */
+const looked = (reading: Reading, { items, assumed }: Settled, strong: boolean): Claim | undefined => {
   const board = boardOf(items);
   const parts = partsOf(board, reading, strong);
   takeOwnIngredients(board, reading, parts.subject.recipe);
   const clear = has(parts.subject) && (parts.subject.recipe !== undefined || reading.words.has('check'));
   if (leftover(board, checkWords, clear && strong).blocking.length > 0) return undefined;
-  const again = follows(reading, parts);
+  const again = follows(reading, parts) ?? alsoLook(reading, parts);
   if (again) return again;
-  if (!isAsked(reading, parts, strong)) return undefined;
-  const weight = weightOf(reading, parts, strong);
+  const weight = isAsked(reading, parts, strong) ? weightOf(reading, parts, strong) : undefined;
   return weight === undefined ? undefined : settle(parts, weight, assumed);
+};
+
+/** What a message would mean as a look at a recipe, or at one share of one thing. */
+export const claimCheck = (reading: Reading): Claim | undefined => {
+  const applied = claimApply(reading);
+  if (applied) return applied;
+  const strong = anyWord(reading, strongCues) || asksLook(reading);
+  if (!isCued(reading, strong) && reading.last?.topic !== 'check') return undefined;
+  const settled = settleDoubts(withWatched(reading.items, reading.text), reading.text);
+  const share = otherShare(reading, settled.items);
+  return share ? claim(share, 3.05, settled.assumed) : looked(reading, settled, strong);
 };

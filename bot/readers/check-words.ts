@@ -20,7 +20,7 @@ export const checkWords = new Set([
   percent percentage percentages share highest lipbalm yes summer winter every everyday tinted out friend's drops drop am i we you there or not isn't aren't without against under region at level dose amount quantity have has need needs to
   name be named label declared list any with do does will within exceed exceeds over oil oils essential scent aroma fragrance as
   first sell skin contain contains inside eu uk us kid kids children still right and now quick quickly then safer sensitive unrefined refined colour color called
-  labelled fresh freshly leaf leaves people someone user users adults adult me tell about than more really dried petals pass passes apply applies light sensitising change changed problem too fair market stall nut nuts free allergy allergies its ok still then legally anyone anybody`.split(
+  labelled fresh freshly leaf leaves people someone user users adults adult me tell about than more really dried petals pass passes apply applies light sensitising change changed problem too fair market stall nut nuts free allergy allergies its ok still then legally anyone anybody was were look looks looking through read run before shouldn't shouldnt mustn't must wrong nutty amiss bad idea true told heard said go going sell give hand selling workshop class course children's comply complies compliant review verify test here new own whole safety wise sensible belong belongs come safe'd percent allergic nobody somebody many little bit so because should that's isnt of too going into onto works work really actually`.split(
     /\s+/,
   ),
 ]);

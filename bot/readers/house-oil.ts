@@ -7,7 +7,8 @@ import type { LotSaid } from './lots.ts';
 
 const oilName = /^(.{3,60}?)(?: infused)? oil$/;
 
-const herbNamed = ({ word }: Item): string | undefined => {
+/** The herb in "chamomile oil", "chamomile infused oil". */
+export const herbNamed = ({ word }: Item): string | undefined => {
   const name = oilName.exec(word)?.[1];
   return exactName(nameKey(name ?? ''))?.find((id) => ingredientById(id)?.kind === 'herb');
 };

@@ -73,14 +73,21 @@ const roleAt = (items: readonly Item[], at: number | undefined): Role | undefine
 };
 
 const outBefore =
-  /\b(?:get|getting|got|gave|left(?: with)?|end(?:ed|ing)? up with|yield(?:s|ed|ing)?|obtain|make|making|produce|came to|comes to|finish(?:ed)? with|straining(?:\W+\w+){0,2}|out)\b(?:\W+\w+){0,2}\W*$/i;
+  /\b(?:get|getting|got|gave|left(?: with)?|end(?:ed|ing)? up with|yield(?:s|ed|ing)?|obtain|make(?!\s+(?:it|that)\b)|making|produce|came to|comes to|finish(?:ed)? with|straining(?:\W+\w+){0,2}|(?:i|we|she|he|they) (?:have )?(?:strained|pressed|squeezed|filtered)|out)\b(?:\W+\w+){0,2}\W*$/i;
 const outAfter =
   /^[^,;\n\d]{0,30}?\b(?:out\b|came out|after strain|when strained|strained|finished|at the end|left over|left\b)/i;
 
+/** "I have 500 g sunflower oil left": what is in the cupboard did not come out of anything. */
+const inCupboard = /\b(?:have|has|'ve(?: got)?|there(?:'s| is| are))\s+(?:\w+\s+){0,2}$/i;
+const leftOnly = /^[^,;\n\d]{0,30}?\bleft\b(?!\s+(?:over|after))/i;
+
 /** True for an amount that is told as what comes out: "to end up with 300 g", "260 g out of …". */
-export const comesOut = (reading: Reading, item: Item): boolean =>
-  outBefore.test(reading.text.slice(Math.max(0, item.from - 40), item.from)) ||
-  outAfter.test(reading.text.slice(item.to, item.to + 50));
+export const comesOut = (reading: Reading, item: Item): boolean => {
+  const before = reading.text.slice(Math.max(0, item.from - 40), item.from);
+  const after = reading.text.slice(item.to, item.to + 50);
+  if (inCupboard.test(before) && leftOnly.test(after)) return false;
+  return outBefore.test(before) || outAfter.test(after);
+};
 
 const namesFirst = (items: readonly Item[]): boolean => {
   const first = items.find((item) => item.letter === 'i' || isHerbWord(item) || isAmountItem(item));
@@ -111,6 +118,19 @@ const goesIntoOil = (items: readonly Item[], at: number): boolean => {
   return name !== undefined && isOil(name);
 };
 
+const nameAt = (items: readonly Item[], at: number): Role | undefined =>
+  items[at]?.letter === 'i' ? roleAt(items, at) : undefined;
+
+/** "My comfrey is dry. 60 g of it, …" and "calendula, 50 g, olive oil": of what was named right before. */
+const pointedRole = (reading: Reading, items: readonly Item[], at: number): Role | undefined => {
+  const item = items[at];
+  const ofThem = /^\s*of (?:them|it|these|those|this|that)\b/i.test(reading.text.slice(item?.to ?? 0));
+  const named = items.slice(0, at).findLastIndex(({ letter }) => letter === 'i');
+  if (ofThem) return nameAt(items, named);
+  const alone = items[at - 1]?.letter === ',' && /^[,.;\n?]?$/.test(items[at + 1]?.letter ?? '');
+  return alone && named === at - 2 ? nameAt(items, named) : undefined;
+};
+
 export interface RoleRead {
   readonly role: Role;
   /** False when the name beside the amount says it; true when it was inferred and has to be said. */
@@ -130,7 +150,8 @@ export const roleOf = (reading: Reading, items: readonly Item[], at: number): Ro
     return { role: 'herb', inferred: false };
   }
   if (out) return { role: 'oilOut', inferred: false };
-  if (found) return { role: found, inferred: false };
+  const said = found ?? pointedRole(reading, items, at);
+  if (said) return { role: said, inferred: false };
   return { role: loneRole(askedRole(items)), inferred: true };
 };
 

@@ -33,8 +33,9 @@ const isAmountLetter = (item: Item | undefined): boolean =>
 
 /** "oil infused with …", "… infused in the olive oil": the oil that stands in the infusion's own clause. */
 const clauseOil = (items: readonly Item[], at: number, herb: Item | undefined): Item | undefined => {
-  const before = items[at - 1];
-  if (before?.letter === 'i' && isOil(before) && !isAmountLetter(items[at - 2])) return before;
+  const skipped = /^(?:should|must|shall|is|be|to|gets?)$/.test(items[at - 1]?.word ?? '') ? 2 : 1;
+  const before = items[at - skipped];
+  if (before?.letter === 'i' && isOil(before) && !isAmountLetter(items[at - skipped - 1])) return before;
   const inside = items.findIndex(
     (item, index) => index > at && item.letter === 'i' && item !== herb && isOil(item),
   );
@@ -83,13 +84,30 @@ const clauseOf = (items: readonly Item[], melt: boolean): Clause | undefined => 
         : []
       : [{ ...items[at], ingredients: [named], infusedWith: undefined } as unknown as Item];
   const oil = melt ? undefined : clauseOil(items, at, nearest);
-  const own = items.filter((item) => isInfusing(item) || said.includes(item) || item === oil);
+  const own = items.filter(
+    (item, place) =>
+      isInfusing(item) || said.includes(item) || item === oil || isSaidAgain(items, place, said, named),
+  );
   return { own, herbs: said, ...defined({ oil }) };
+};
+
+/** "… how much calendula do I weigh?", "what's the herb and oil": what the infusion is of, named once more. */
+const isSaidAgain = (
+  items: readonly Item[],
+  at: number,
+  herbs: readonly Item[],
+  named: string | undefined,
+): boolean => {
+  const item = items[at];
+  if (item?.letter !== 'i' || isAmountLetter(items[at - 1]) || isAmountLetter(items[at + 1])) return false;
+  if (item.generic && isOil(item)) return true;
+  const herb = herbOf(item);
+  return herb !== undefined && (herb === named || herbs.some((each) => herbOf(each) === herb));
 };
 
 /** Words of the infusion around a scaling. */
 const batchWords = new Set(
-  'scale make making need how much many what do made using dried dry fresh oil herb ratio set aside weigh weigh-out out then whole chain amounts by weight made first some also put straight directly right strain strained straining melted melt molten mass pot into and add stir cloth through them it'.split(
+  'scale make making need how much many what do made using dried dry fresh oil herb ratio set aside weigh weigh-out out then whole chain amounts by weight made first some also put pour pouring poured should must be use so whats fill filling straight directly right strain strained straining melted melt molten mass pot into and add stir cloth through them it'.split(
     ' ',
   ),
 );

@@ -9,7 +9,7 @@ import { readBatch } from './infuse-batch.ts';
 import { concerns, elsewhere } from './infuse-concerns.ts';
 import { amountsOf, type Fields, lastInfuse } from './infuse-fields.ts';
 import { readMix } from './infuse-mix.ts';
-import { idOfHerb, idOfOil, type Names, namesOf } from './infuse-names.ts';
+import { idOfHerb, idOfOil, type Names, namesOf, withoutReplaced, withSteepedOils } from './infuse-names.ts';
 import {
   foodWords,
   forFood,
@@ -69,7 +69,7 @@ const batchClaim = (reading: Reading): Claim | undefined => {
   return claim(fields, 2.9, [...read.assumed, ...read.herbs.assumed]);
 };
 
-const joining = /\b(?:and|about|instead|with|in|using|same|at|for)\b/i;
+const joining = /\b(?:and|about|instead|with|in|use|using|same|at|for|rather|have|half|not|swap|make)\b/i;
 
 const follows = (reading: Reading, before: Fields | undefined, fields: Fields): boolean => {
   if (!before || Object.keys(fields).length === 0) return false;
@@ -216,8 +216,21 @@ const weightOf = (reading: Reading, ratio: RatioRead, names: Names): number => {
 const isElsewhere = (reading: Reading): boolean =>
   elsewhere.test(wayOf(reading) === 'melt' ? reading.text.replace(/\bmelts?\b/gi, '') : reading.text);
 
+const strains = /\b(?:strain(?:ed|ing)?|pressed|pressing|infus\w+|steep\w*|macerat\w+)\b/i;
+const leadingNo = /^\W*(?:no|nope|nah|oh no|sorry)\b/i;
+
+/** The message as an infusion reads it: steeped oils for what they are, and without what is to be replaced. */
+const asInfusion = (reading: Reading): Reading => {
+  const before = lastInfuse(reading);
+  const all = withSteepedOils(reading.items, strains.test(reading.text));
+  const kept = withoutReplaced(all, reading.text, before);
+  const items = before && leadingNo.test(reading.text) && kept[0]?.letter === 'N' ? kept.slice(1) : kept;
+  return { ...reading, items };
+};
+
 /** What a message would mean as a question about steeping a herb in oil. */
-export const claimInfuse = (reading: Reading): Claim | undefined => {
+export const claimInfuse = (heard: Reading): Claim | undefined => {
+  const reading = asInfusion(heard);
   const own = claimOwnYields(reading);
   if (own || isElsewhere(reading)) return own;
   if (tellsYield(reading)) return claimYield(reading);

@@ -23,6 +23,13 @@ const isOther = (reading: Reading, ratio: RatioRead): boolean => {
   return cue || items.some((item) => /[Rc]/.test(item.letter)) || asksUnit(items);
 };
 
+/** "100 g lemon balm into 500 g olive oil", "25 g of dried lavender and 200 g oil, what comes out": nothing but the two. */
+const goesIn = ({ items, text }: Reading, names: Names): boolean => {
+  const two = names.herb !== undefined && names.oil !== undefined && names.others.length === 0;
+  const weighed = items.filter(isAmountItem).length;
+  return two && (weighed === 1 || weighed === 2) && /\b(?:in|into|what (?:comes|do i get))\b/i.test(text);
+};
+
 /** "250 g calendula oil", "use 1:5 for 40 g calendula": an infusion by what is named, without its words. */
 const byNames = (reading: Reading, ratio: RatioRead, names: Names): number => {
   const { items } = reading;
@@ -35,6 +42,7 @@ const byNames = (reading: Reading, ratio: RatioRead, names: Names): number => {
     names.herb !== undefined ||
     items.some((item) => isHerbWord(item) || (item.letter === 'i' && herbOf(item) !== undefined));
   if (herb && (oil || result) && asks) return 2.7;
+  if (goesIn(reading, names)) return 2.5;
   if (herb && result && (amount || anyWord(reading, ['make', 'making', 'prepare']))) return 2.4;
   return herb && amount && ratio.ratio !== undefined && !names.others.length ? 2.3 : 0;
 };

@@ -1,6 +1,6 @@
 import type { Trouble } from '../answer.ts';
 import type { Reading } from '../reading.ts';
-import { isAmountItem, type Role, roleOf } from './infuse-amounts.ts';
+import { askedRole, isAmountItem, type Role, type RoleRead, roleOf } from './infuse-amounts.ts';
 import { herbByVolume } from './infuse-words.ts';
 import type { Item } from './item.ts';
 import { type Size, sizeOf } from './target.ts';
@@ -40,14 +40,37 @@ const roleBefore = (before: Fields | undefined): Role | undefined => {
 };
 
 interface Given {
+  readonly item: Item;
+  readonly size: Size;
+  readonly read: RoleRead;
+}
+
+const isOf = (all: readonly Given[], role: Role): boolean =>
+  all.some(({ read }) => !read.inferred && read.role === role);
+
+/** "Fresh lemon balm, 100 g, in 500 g olive oil": beside an amount of oil the one that is of no name is the herb. */
+const placedBeside = (all: readonly Given[], items: readonly Item[]): readonly Given[] => {
+  const [open, second] = all.filter(({ read }) => read.inferred);
+  if (!open || second || all.length !== 2 || askedRole(items)) return all;
+  const role: Role | undefined = isOf(all, 'oilIn') ? 'herb' : isOf(all, 'herb') ? 'oilIn' : undefined;
+  if (!role || (role === 'herb' && open.size.unit === 'ml')) return all;
+  return all.map((each) => (each === open ? { ...each, read: { role, inferred: false } } : each));
+};
+
+const givenIn = (reading: Reading, items: readonly Item[]): readonly Given[] =>
+  items.flatMap((item, at) => {
+    const size = isAmountItem(item) ? sizeOf(item, reading.settings.region) : undefined;
+    return size ? [{ item, size, read: roleOf(reading, items, at) }] : [];
+  });
+
+interface Told {
   readonly field: Fields;
   readonly assumed?: string;
   readonly trouble?: Trouble;
 }
 
 /** One amount with what it is of; a lone one after an infusion stands for the one said before. */
-const given = (reading: Reading, items: readonly Item[], at: number, size: Size, before?: Fields): Given => {
-  const read = roleOf(reading, items, at);
+const told = ({ size, read }: Given, before?: Fields): Told => {
   const role = read.inferred ? (roleBefore(before) ?? read.role) : read.role;
   const field = fieldOf(role, size);
   if (role === 'herb' && size.unit === 'ml') return { field, trouble: herbByVolume };
@@ -64,10 +87,8 @@ const clashes = (fields: Fields, field: Fields): boolean =>
 export const amountsOf = (reading: Reading, items: readonly Item[], before?: Fields): Amounts => {
   let fields: Fields = {};
   const assumed: string[] = [];
-  for (const [at, item] of items.entries()) {
-    const size = isAmountItem(item) ? sizeOf(item, reading.settings.region) : undefined;
-    if (!size) continue;
-    const next = given(reading, items, at, size, before);
+  for (const each of placedBeside(givenIn(reading, items), items)) {
+    const next = told(each, before);
     const trouble = next.trouble ?? (clashes(fields, next.field) ? saidTwice : undefined);
     if (trouble) return { fields, assumed, trouble };
     if (next.assumed) assumed.push(next.assumed);

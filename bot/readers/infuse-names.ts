@@ -1,9 +1,11 @@
 import { defined } from '../../core/defined.ts';
 import type { Trouble } from '../answer.ts';
 import { askWhich } from './ask-back.ts';
+import { herbNamed } from './house-oil.ts';
 import { herbOf, herbsOf, isOil } from './infuse-amounts.ts';
 import { oneHerb } from './infuse-words.ts';
 import type { Item } from './item.ts';
+import { namesReplaced } from './replaced-names.ts';
 
 export interface Names {
   readonly herb?: Item;
@@ -14,7 +16,7 @@ export interface Names {
 }
 
 const one = (items: readonly Item[]): Item | undefined => {
-  const ids = new Set(items.map((item) => item.ingredients?.join(' ')));
+  const ids = new Set(items.map((item) => herbOf(item) ?? item.ingredients?.join(' ')));
   return ids.size === 1 ? items[0] : undefined;
 };
 
@@ -48,6 +50,32 @@ export const namesOf = (items: readonly Item[]): Names => {
       trouble: unsure ? askWhich({ ...unsure, ingredients: herbsOf(unsure) }) : many ? oneHerb : undefined,
     }),
   };
+};
+
+const isHerbItem = (item: Item, herb: string): boolean => item.letter === 'i' && herbOf(item) === herb;
+
+/**
+ * "Make lavender oil with 25 g of dried lavender", "lavender oil after straining": beside the herb, or where oil is
+ * strained off, it is the oil that was steeped with it and not the distilled one.
+ */
+export const withSteepedOils = (items: readonly Item[], strained: boolean): readonly Item[] =>
+  items.map((item) => {
+    if (item.letter !== 'i' || item.infusedWith !== undefined || isOil(item)) return item;
+    const herb = / oil$/.test(item.word) ? herbNamed(item) : undefined;
+    if (herb === undefined || !(strained || items.some((other) => isHerbItem(other, herb)))) return item;
+    const { because: _because, ...rest } = item;
+    return { ...rest, ingredients: ['infused-oil'], infusedWith: herb };
+  });
+
+/** "Jojoba instead of olive", "no, not sunflower": names that are to give way, of what the last request was about. */
+export const withoutReplaced = (
+  items: readonly Item[],
+  text: string,
+  before: Readonly<Record<string, unknown>> | undefined,
+): readonly Item[] => {
+  if (!before) return items;
+  const gone = namesReplaced(items, text);
+  return items.filter((item) => !gone.includes(item));
 };
 
 export const idOfOil = (oil: Item | undefined): { readonly id?: string; readonly trouble?: Trouble } => {

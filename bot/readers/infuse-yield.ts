@@ -10,10 +10,13 @@ import { leftover } from './leftover.ts';
 import { boardOf, type Size, sizeOf } from './target.ts';
 
 const gotWords =
-  /\b(?:got|came|gave|yielded|yield was|ended up|was left|were left|after straining|strained (?:it|out)?)(?=\W|$)/i;
+  /\b(?:got|came|gave|yielded|yield (?:was|is)|yield:|ended up|was left|were left|after (?:straining|pressing)|strained (?:it|out)|(?:i|we|she|he|they) (?:have )?(?:strained|pressed|squeezed|filtered)|(?:pressed|squeezed|strained|filtered) out)(?=\W|$)/i;
+/** A wish or a question tells of no yield: "got 90 g lavender, want to infuse it". */
+const notYet =
+  /\bhow\b|\bif\b|\bwould\b|\b(?:want|wants|wanna|going|plan(?:ning)?|like|need|could|can|should|shall)\b/i;
 /** True for a message that tells of a weighed yield and asks nothing. */
 export const tellsYield = (reading: Reading): boolean =>
-  gotWords.test(reading.text) && !/\bhow\b|\bif\b|\bwould\b/i.test(reading.text);
+  gotWords.test(reading.text) && !notYet.test(reading.text);
 
 /** "260 g out of the calendula" is no calendula that has run out: a weight that came out says so. */
 const surest = 3.2;

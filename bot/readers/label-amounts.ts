@@ -18,6 +18,18 @@ const netOf = (item: Item, reading: Reading): Net | undefined => {
   return sizeOf(item, reading.settings.region);
 };
 
+/** What a container holds, in ounces where it was said so: "1 oz tins" declare one ounce, not 0.99. */
+const asSaid = (
+  size: { readonly amount: number; readonly unit: 'g' | 'ml' } | undefined,
+  items: readonly Item[],
+): Net | undefined => {
+  const ounces = items.find(
+    ({ unit, value }) =>
+      unit === 'oz' && value !== undefined && Math.abs(value * gramsIn('oz') - (size?.amount ?? 0)) < 1e-6,
+  );
+  return ounces?.value === undefined ? size : { amount: ounces.value, unit: 'oz' };
+};
+
 const isAmount = (item: Item | undefined): item is Item =>
   item !== undefined && (item.letter === 'g' || item.letter === 'v');
 
@@ -88,7 +100,7 @@ export const takeLabelAmounts = (board: Board, reading: Reading): Amounts => {
   const counted = takeLabelCount(board);
   const whole = counted?.value;
   const { target, trouble } = takeCountOrMultiple(board, reading.settings);
-  const net = target.size ?? takeNet(board, reading);
+  const net = asSaid(target.size, board.items) ?? takeNet(board, reading);
   const tins = whole ?? target.count ?? takeLoneNumber(board)?.value;
   const wrong = tins !== undefined && (!Number.isInteger(tins) || tins < 1) ? wholeTins : undefined;
   return defined({ tins, net, trouble: range ?? wrong ?? trouble });

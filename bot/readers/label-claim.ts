@@ -4,6 +4,7 @@ import type { Trouble } from '../answer.ts';
 import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { takeOwnIngredients, takeRemembered, takeSubject } from './body.ts';
 import { settleDoubts } from './check-doubts.ts';
+import { goesOn } from './check-forms.ts';
 import { freshHerbs, takeAnalyses, withWatched } from './check-parts.ts';
 import { cueWords } from './cues.ts';
 import { takeLabelAmounts } from './label-amounts.ts';
@@ -12,6 +13,7 @@ import { takeBatch } from './label-batch.ts';
 import { amountsBefore, bodyBefore, continued, hasBody, type LabelRead, lastLabel } from './label-last.ts';
 import { takeParts } from './label-parts.ts';
 import { takeSizes } from './label-sizes.ts';
+import { takeLotAndDays } from './label-told.ts';
 import { labelCues, labelOfPart, labelOfWhat, labelWords } from './label-words.ts';
 import { leftover } from './leftover.ts';
 import { boardOf } from './target.ts';
@@ -30,6 +32,7 @@ const readAll = (reading: Reading): LabelRead => {
   const last = lastLabel(reading);
   const poured = takeBatch(board, reading);
   const parts = takeParts(board, text);
+  const told = takeLotAndDays(board, reading, parts.said);
   const { trouble: sizeTrouble, ...sizes } = takeSizes(board, text, last?.strip !== undefined);
   const analyses = takeAnalyses(board, text);
   const amounts = takeLabelAmounts(board, reading);
@@ -50,7 +53,7 @@ const readAll = (reading: Reading): LabelRead => {
       ...defined({ lines: subject.lines && markFresh(subject.lines, freshHerbs(board.items, text)) }),
     },
     fields: {
-      ...parts.said,
+      ...told,
       ...defined({ batch }),
       ...sizes,
       ...counted,
@@ -64,8 +67,16 @@ const readAll = (reading: Reading): LabelRead => {
 const isQuoted = ({ name, maker, contact }: Readonly<Record<string, unknown>>): boolean =>
   name !== undefined || maker !== undefined || contact !== undefined;
 
-const weightOf = (reading: Reading, { fields }: LabelRead): number => {
+/** "Poured 24 tins of R, lot H3, labels please": what was poured is to be noted before anything is printed. */
+const pours = /\b(?:poured|made)\b.{0,20}\b\d+\s*(?:x|tins?|jars?|pots?|tubes?|sticks?)\b/i;
+const isDated = ({ lot, madeOn, bestBefore }: Readonly<Record<string, unknown>>): boolean =>
+  lot !== undefined || madeOn !== undefined || bestBefore !== undefined;
+
+const weightOf = (reading: Reading, read: LabelRead): number => {
+  const { fields } = read;
   if (isQuoted(fields)) return 3.4;
+  if (isDated(fields) && hasBody(read) && anyWord(reading, labelCues) && !pours.test(reading.text))
+    return 3.4;
   return isListQuestion(reading) && fields.region !== undefined ? 3.2 : 3;
 };
 
@@ -100,7 +111,10 @@ const follows = (reading: Reading, read: LabelRead): Claim | undefined => {
   const only = Object.keys(read.fields);
   // A bare number of tins or an amount may be meant for a scaling too.
   const weak = only.every((field) => field === 'tins' || field === 'net');
-  return claim(continued(last, read), weak ? 2.2 : 2.6, read.subject.assumed);
+  // "It's lot B4" after a label is no question of the stock, and a maker's name is no wording to be judged.
+  const sure = isQuoted(read.fields) || isDated(read.fields) || read.subject.recipe !== undefined;
+  const place = only.includes('region') && goesOn.test(reading.text);
+  return claim(continued(last, read), weak ? 2.2 : sure || place ? 3.4 : 2.6, read.subject.assumed);
 };
 
 /** "A label for nut-free R" is of another recipe. */

@@ -3,6 +3,7 @@ import type { Region } from '../../core/settings.ts';
 import type { Trouble } from '../answer.ts';
 import { cover } from './check-parts.ts';
 import { datePattern, dayWritten } from './date-said.ts';
+import { takeBareNames } from './label-told.ts';
 import { regionSaid } from './region-said.ts';
 import type { Board } from './target.ts';
 
@@ -181,13 +182,22 @@ export const takeParts = (board: Board, text: string): { said: PartsSaid; troubl
   });
   const bare =
     quoted.length > 0 ? text.replace(/"[^"\n]{1,140}"/g, (words) => ' '.repeat(words.length)) : text;
+  const named = takeBareNames(board, text);
   const days = takeDates(board, bare);
   const flagged = flags.flatMap(([said, pattern]) => (take(board, bare, pattern) ? [said] : []));
   // "EU responsible person" says who answers for it, not whose rules count.
   const people = bare.replace(/\b\w{2,7} responsible person\b/gi, (words) => ' '.repeat(words.length));
   const region = takeRegion(board, people);
   return {
-    said: Object.assign({}, Object.fromEntries(quoted), days.said, takeLot(board, bare), region, ...flagged),
+    said: Object.assign(
+      {},
+      named,
+      Object.fromEntries(quoted),
+      days.said,
+      takeLot(board, bare),
+      region,
+      ...flagged,
+    ),
     ...defined({ trouble: unknownCountry(board, people) ?? days.trouble }),
   };
 };

@@ -52,7 +52,7 @@ const overlapPattern = new RegExp(
 );
 const noOverlap = /\b(?:no|without(?:\s+an?)?|zero)\s+overlap\b/;
 const pairPattern = new RegExp(
-  `\\b(?:tins?\\s+(?:of\\s+)?)?${number}\\s*-?\\s*(?:${unit})?\\s*(?:wide|across|diameter|dia)?${by}${number}\\s*-?\\s*${unit}\\s*(?:high|tall|height)?`,
+  `\\b(?:tins?\\s+(?:of\\s+)?)?${number}\\s*-?\\s*(?:${unit})?\\s*(?:wide|across|diameter|dia)?(?:${by}${number}\\s*-?\\s*${unit}\\s*(?:high|tall|height)?|(?:\\s*,|\\s+and)\\s*${number}\\s*-?\\s*${unit}\\s*(?:high|tall))`,
 );
 const highPattern = new RegExp(
   `${number}\\s*-?\\s*${unit}\\s*-?\\s*(?:high|tall|in\\s+height|height)\\b|\\b(?:height|high)\\s*(?:of|:)?\\s*${number}\\s*-?\\s*${unit}`,
@@ -84,7 +84,8 @@ const takeOverlap = (from: Text): number | undefined => {
 
 const takePair = (from: Text): StripSaid | undefined => {
   const match = takeIn(from, pairPattern);
-  return match ? { tinMm: mm(match[1], match[2] ?? match[4]), heightMm: mm(match[3], match[4]) } : undefined;
+  const [high, said] = [match?.[3] ?? match?.[5], match?.[4] ?? match?.[6]];
+  return match ? { tinMm: mm(match[1], match[2] ?? said), heightMm: mm(high, said) } : undefined;
 };
 
 const takeHeight = (from: Text): number | undefined => {

@@ -36,11 +36,21 @@ const isWholeName = (said: string, name: string): boolean => {
   return some > 1 && some >= all;
 };
 
+/** "36 tins of 10 ml hand balm", "labels, hand balm, 12 g": after what holds it, or where a clause begins. */
+const beginsOrHeld = ({ items }: Reading, run: readonly Item[]): boolean => {
+  const at = items.indexOf(run[0] as Item);
+  const [last, next] = [items[at - 1], items[at + run.length]];
+  // "Hand balm = 20 % …": the name of what is written out.
+  if (next !== undefined && /[:=]/.test(next.letter)) return false;
+  return last === undefined || /[cve,;:.?!\n-]/.test(last.letter);
+};
+
 const isMeant = (reading: Reading, items: readonly Item[], said: string, recipe: string): boolean => {
   const [first] = items;
   if (!first || anyOne.test(before(reading, first))) return false;
   if (isWholeName(said, recipe)) return true;
-  return items.at(-1)?.letter === letters.product && pointing.test(before(reading, first));
+  const names = pointing.test(before(reading, first)) || beginsOrHeld(reading, items);
+  return items.at(-1)?.letter === letters.product && names;
 };
 
 /** How many items from `at` on are words of names. */

@@ -28,8 +28,8 @@ const namesProduct = (items: readonly Item[], at: number): boolean => {
 };
 
 const stops = /^[,;.:()!?\n-]$/;
-/** What may stand in a clause of talk besides talk: the past, "my", little words, and words such as "because". */
-const little = /^[ZyAFTIWob]$/;
+/** What may stand in a clause of talk besides talk: the past, "my", "no hob here", little words, words such as "because". */
+const little = /^[ZyAFTIWobN]$/;
 const soft = new Set(
   "because who where why which don't dont can't cant cannot didn't didnt haven't isn't isnt wasn't doesn't doesnt".split(
     ' ',

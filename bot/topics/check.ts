@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { maxLines, recipeLine, recipeName } from '../../core/recipe.ts';
 import { regions } from '../../core/settings.ts';
 import { claimCheck } from '../readers/check-claim.ts';
+import { readPointed } from '../readers/pointed-name.ts';
 import { type SlashValues, topic } from '../topic.ts';
 import { answerCheck } from '../words/check.ts';
 
@@ -71,6 +72,6 @@ export const check = topic({
     say: spoken,
   },
   writes: (wish) => wish.apply === true && wish.recipe !== undefined,
-  read: claimCheck,
+  read: readPointed(claimCheck),
   answer: answerCheck,
 });

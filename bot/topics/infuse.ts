@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { maxLines, recipeLine, recipeName } from '../../core/recipe.ts';
 import { claimInfuse } from '../readers/infuse-claim.ts';
+import { readPointed } from '../readers/pointed-name.ts';
 import { type SlashValues, topic } from '../topic.ts';
 import { answerInfuse } from '../words/infuse.ts';
 
@@ -141,6 +142,6 @@ export const infuse = topic({
     say: spoken,
   },
   writes: (wish) => wish.got !== undefined || wish.yields === 'forget',
-  read: claimInfuse,
+  read: readPointed(claimInfuse),
   answer: answerInfuse,
 });

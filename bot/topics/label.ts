@@ -3,6 +3,7 @@ import { paperSizes } from '../../core/paper/paper.ts';
 import { maxLines, recipeLine, recipeName } from '../../core/recipe.ts';
 import { regions } from '../../core/settings.ts';
 import { claimLabel } from '../readers/label-claim.ts';
+import { readPointed } from '../readers/pointed-name.ts';
 import { type SlashValues, topic } from '../topic.ts';
 import { answerLabel } from '../words/label.ts';
 
@@ -142,6 +143,6 @@ export const label = topic({
     complete: { of: 'recipe', lot: 'batch' },
     say: spoken,
   },
-  read: claimLabel,
+  read: readPointed(claimLabel),
   answer: answerLabel,
 });
