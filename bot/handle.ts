@@ -93,7 +93,9 @@ const toolsFor = (heard: Heard, book: Book, held: HeldFiles): Tools => ({
   files: heard.files ?? noFiles,
   held,
   openly: heard.openly ?? false,
-  settings: heard.region ? { ...book.state.settings, region: heard.region } : book.state.settings,
+  settings: heard.region
+    ? { ...book.state.settings, region: heard.region, regionChosen: true }
+    : book.state.settings,
 });
 
 const remembered = (topic: Topic, claim: Claim): Last | undefined => {

@@ -203,7 +203,11 @@ const applyMoney = (draft: Draft, at: string, event: MoneyEvent): void => {
 const apply = (draft: Draft, { seq, at, who, name, event }: BookEntry): void => {
   switch (event.kind) {
     case 'settings-changed':
-      draft.settings = settingsSchema.parse({ ...draft.settings, ...event.settings });
+      draft.settings = settingsSchema.parse({
+        ...draft.settings,
+        ...event.settings,
+        ...(event.settings.region === undefined ? {} : { regionChosen: true }),
+      });
       return;
     case 'price-noted':
     case 'price-removed':

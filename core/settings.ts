@@ -10,6 +10,8 @@ export type ScaleStep = (typeof scaleSteps)[number];
 /** What a group has set for itself. `lossPercent` is the share left in jug and spoon (3 %: common practice, no source). */
 export const settingsSchema = z.strictObject({
   region: z.enum(regions),
+  /** True once the group chose its region itself: the one it starts with is only the strictest. */
+  regionChosen: z.literal(true).optional(),
   units: z.enum(['g', 'oz']),
   currency: z.string().regex(/^[A-Z]{3}$/),
   stepG: z.union([z.literal(1), z.literal(0.1), z.literal(0.01), z.literal(0.001)]),

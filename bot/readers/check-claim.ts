@@ -154,6 +154,12 @@ const claimApply = (reading: Reading): Claim | undefined => {
     : claim({ ...last.request, apply: true }, 3.2);
 };
 
+/** "20 drops per 200 g": into so much of it. */
+const perAsIn = (items: Reading['items']): Reading['items'] =>
+  items.map((item, at) =>
+    item.word === 'per' && /[gv]/.test(items[at + 1]?.letter ?? '') ? { ...item, letter: 'I' } : item,
+  );
+
 const isCued = (reading: Reading, strong: boolean): boolean =>
   strong || anyWord(reading, mildCues) || inBalm.test(reading.text) || asksWhether(reading);
 
@@ -176,7 +182,7 @@ export const claimCheck = (reading: Reading): Claim | undefined => {
   if (applied) return applied;
   const strong = anyWord(reading, strongCues) || asksLook(reading);
   if (!isCued(reading, strong) && reading.last?.topic !== 'check') return undefined;
-  const settled = settleDoubts(withWatched(reading.items, reading.text), reading.text);
+  const settled = settleDoubts(withWatched(perAsIn(reading.items), reading.text), reading.text);
   const share = otherShare(reading, settled.items);
   return share ? claim(share, 3.05, settled.assumed) : looked(reading, settled, strong);
 };

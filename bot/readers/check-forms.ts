@@ -2,7 +2,7 @@ import type { Reading } from '../reading.ts';
 
 /** "Go over R", "anything in R that shouldn't be on lips", "is there a problem with R", "can I sell R": a look at a recipe. */
 const looks =
-  /\b(?:look|looks|looking|go|going|run|read|went) (?:it |this )?(?:over|through)\b|\b(?:look|looking) at\b|\b(?:anything|something|what(?:'s|s| is)?)\b.{0,40}\b(?:wrong|problem|bad|nutty|not allowed|worr(?:y|ied|ying)|amiss|(?:shouldn'?t|should not|must ?n[o']t|mustn'?t|can'?t) be)\b|\bproblems?\b(?! .{0,20}\b(?:melt|hard|soft|grain))|\btoo (?:much|strong|high|many drops)\b|\b(?:can|may|could|are|am) (?:i|we) (?:ok(?:ay)? to |allowed to )?(?:sell|give|hand out)\b(?=.{0,40}(?::|\b(?:this|it|that)\b|[A-Z]))|\bcompl(?:y|ies|iant)\b|\b(?:any|contain|contains|are there|is there|have|has|got) (?:any )?(?:tree )?nuts?\b|\bnuts? in\b|\b(?:is it|is that|is this|are they)(?: too)? (?:good|safe|fine|ok|okay|alright|allowed|suitable) (?:for|on) (?:the )?lips?\b/i;
+  /\b(?:look|looks|looking|go|going|run|read|went) (?:it |this )?(?:over|through)\b|\b(?:look|looking) at\b|\b(?:anything|something|what(?:'s|s| is)?)\b.{0,40}\b(?:wrong|problem|bad|nutty|not allowed|worr(?:y|ied|ying)|amiss|(?:shouldn'?t|should not|must ?n[o']t|mustn'?t|can'?t) be)\b|\bproblems?\b(?! .{0,20}\b(?:melt|hard|soft|grain))|\btoo (?:much|strong|high|many drops)\b|\b(?:can|may|could|are|am) (?:i|we) (?:ok(?:ay)? to |allowed to )?(?:sell|give|hand out)\b(?=.{0,40}(?::|\b(?:this|it|that)\b|[A-Z]))|\bcompl(?:y|ies|iant)\b|\bpass(?:es)?\b|\bwho (?:can'?t|cannot|can not|shouldn'?t|should not|must not|mustn'?t)\b.{0,12}\b(?:use|have)\b|\bany allerg(?:y|ies|ens?)\b|\b(?:any|contain|contains|are there|is there|have|has|got) (?:any )?(?:tree )?nuts?\b|\bnuts? in\b|\b(?:is it|is that|is this|are they)(?: too)? (?:good|safe|fine|ok|okay|alright|allowed|suitable) (?:for|on) (?:the )?lips?\b/i;
 
 /** "Nut allergy, can she use R?": whether somebody may, and nothing to be changed. */
 const somebody =
@@ -16,7 +16,7 @@ export const asksLook = ({ text }: Reading): boolean =>
 
 /** "Can arnica go in a lip balm", "is that too strong", "is that true", "is it a bad idea": a yes or no about one thing. */
 const judged =
-  /\b(?:can|could|may|should|would|will|does)\s+(?:\S+\s+){1,5}(?:go|go in|be put|be used|be in|be added|come|belong)\b|\b(?:good|bad|great|sensible|wise|silly) idea\b|\btoo (?:strong|much|high|many)\b|\b(?:is|was) (?:that|it|this) (?:true|right|so|too|still|really|actually|ok|okay|safe|allowed|fine|alright|harmful|dangerous|a problem)\b|\b(?:isn't|isnt|is not|not|aren't) (?:good|safe|allowed|ok|okay|suitable)\b|\bcould i (?:add|use|put)\b/i;
+  /\b(?:can|could|may|should|would|will|does)\s+(?:\S+\s+){1,5}(?:go|go in|be put|be used|be in|be added|come|belong)\b|\b(?:can|could|may|should)\s+(?:\S+\s+){1,3}(?:have|use|wear|put)\b.{0,40}\blips\b|\bshould (?:i|we) avoid\b|\b(?:good|bad|great|sensible|wise|silly) idea\b|\btoo (?:strong|much|high|many)\b|\b(?:is|was) (?:that|it|this) (?:true|right|so|too|still|really|actually|ok|okay|safe|allowed|fine|alright|harmful|dangerous|a problem)\b|\b(?:isn't|isnt|is not|not|aren't) (?:good|safe|allowed|ok|okay|suitable)\b|\bcould i (?:add|use|put)\b/i;
 const onLips = /\b(?:lip ?balms?|lips?|balms?|salves?|lip tints?)\b/i;
 
 /** True for a question whether one thing, or a share of it, may be in a balm. */

@@ -8,7 +8,7 @@ import { watchedThings } from '../../core/data/rules/watched.ts';
 import { ingredientById } from '../../core/ingredients.ts';
 import type { Region } from '../../core/settings.ts';
 import type { Item } from './item.ts';
-import { regionSaid } from './region-said.ts';
+import { regionBesides, regionSaid } from './region-said.ts';
 import type { Board } from './target.ts';
 
 /** Takes every item that touches a stretch of the text off the board. */
@@ -118,7 +118,7 @@ const takePattern = (board: Board, text: string, pattern: RegExp): RegExpExecArr
 
 /** "in the US", "region uk", "for Canada": whose rules are asked about, and where it says so. */
 export const takeRegion = (board: Board, text: string): Region | undefined => {
-  const said = regionSaid(text);
+  const said = regionSaid(text) ?? regionBesides(text);
   if (said) cover(board, said.from, said.to);
   return said?.region;
 };

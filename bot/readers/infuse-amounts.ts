@@ -75,7 +75,7 @@ const roleAt = (items: readonly Item[], at: number | undefined): Role | undefine
 const outBefore =
   /\b(?:get|getting|got|gave|left(?: with)?|end(?:ed|ing)? up with|yield(?:s|ed|ing)?|obtain|make(?!\s+(?:it|that)\b)|making|produce|came to|comes to|finish(?:ed)? with|straining(?:\W+\w+){0,2}|(?:i|we|she|he|they) (?:have )?(?:strained|pressed|squeezed|filtered)|out)\b(?:\W+\w+){0,2}\W*$/i;
 const outAfter =
-  /^[^,;\n\d]{0,30}?\b(?:out\b|came out|after strain|when strained|strained|finished|at the end|left over|left\b)/i;
+  /^[^,;\n\d]{0,30}?\b(?:out\b|came out|after strain|when strained|strained|finished|at the end|left over|left\b(?! with))/i;
 
 /** "I have 500 g sunflower oil left": what is in the cupboard did not come out of anything. */
 const inCupboard = /\b(?:have|has|'ve(?: got)?|there(?:'s| is| are))\s+(?:\w+\s+){0,2}$/i;
@@ -185,11 +185,14 @@ const partsRatio = (items: readonly Item[]): RatioRead | undefined => {
 
 const plainNumber = (item: Item | undefined): item is Item =>
   item?.letter === 'n' && item.value !== undefined;
+/** "One part to ten": the unit said with the first of the two only. */
+const firstOfRatio = (item: Item | undefined): boolean =>
+  item !== undefined && /[np]/.test(item.letter) && item.value !== undefined;
 
 /** "1 to 8", "one in eight". */
 const spokenRatio = (items: readonly Item[]): RatioRead | undefined => {
   for (const [at, item] of items.entries()) {
-    if (!plainNumber(item) || !item.value || item.value > 3) continue;
+    if (!firstOfRatio(item) || !item.value || item.value > 3) continue;
     if (item.upTo !== undefined) return { ...twoParts(item.value, item.upTo), items: [item] };
     const joint = items[at + 1];
     const second = items[at + 2];

@@ -26,14 +26,21 @@ export interface BatchRead {
 
 /** A word of infusing, or an oil named by its herb ("calendula infused oil"). */
 const isInfusing = (item: Item): boolean =>
-  item.letter === 'H' || infuseVerbs.includes(item.word) || item.infusedWith !== undefined;
+  item.letter === 'H' ||
+  infuseVerbs.includes(item.word) ||
+  item.infusedWith !== undefined ||
+  item.ingredients?.[0] === 'infused-oil';
 
 const isAmountLetter = (item: Item | undefined): boolean =>
   item !== undefined && /[gvd%pn]/.test(item.letter);
 
 /** "oil infused with …", "… infused in the olive oil": the oil that stands in the infusion's own clause. */
 const clauseOil = (items: readonly Item[], at: number, herb: Item | undefined): Item | undefined => {
-  const skipped = /^(?:should|must|shall|is|be|to|gets?)$/.test(items[at - 1]?.word ?? '') ? 2 : 1;
+  const skipped = /^(?:should|must|shall|is|was|were|be|been|to|gets?|that|which)$/.test(
+    items[at - 1]?.word ?? '',
+  )
+    ? 2
+    : 1;
   const before = items[at - skipped];
   if (before?.letter === 'i' && isOil(before) && !isAmountLetter(items[at - skipped - 1])) return before;
   const inside = items.findIndex(
@@ -107,7 +114,7 @@ const isSaidAgain = (
 
 /** Words of the infusion around a scaling. */
 const batchWords = new Set(
-  'scale make making need how much many what do made using dried dry fresh oil herb ratio set aside weigh weigh-out out then whole chain amounts by weight made first some also put pour pouring poured should must be use so whats fill filling straight directly right strain strained straining melted melt molten mass pot into and add stir cloth through them it'.split(
+  'scale make making need how much many what do made using dried dry fresh oil herb ratio set aside weigh weigh-out out then whole chain amounts by weight made first some also put pour pouring poured should must be was tell use so whats fill filling straight directly right strain strained straining melted melt molten mass pot into and add stir cloth through them it'.split(
     ' ',
   ),
 );

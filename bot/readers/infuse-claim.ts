@@ -26,6 +26,15 @@ import { leftover } from './leftover.ts';
 import { quantityTrouble } from './scale-target.ts';
 import { type Board, boardOf, free } from './target.ts';
 
+const people =
+  /^\s*(?:friends|people|of us|women|ladies|girls|men|boys|kids|children|students|pupils|makers|guests|sisters|mums|members)\b/i;
+
+/** "We are three friends": how many make it changes nothing. */
+const takePeople = (board: Board, text: string): void => {
+  for (const item of board.items)
+    if (item.letter === 'n' && people.test(text.slice(item.to))) takeItem(board, item);
+};
+
 /** How and how long was said; the answer keeps to the usual time and heat. */
 const takeTimes = (board: Board): boolean => {
   let said = false;
@@ -50,9 +59,11 @@ const wayOf = (reading: Reading): 'cold' | 'melt' | undefined => {
   return /\b(?:cold|slow|solar|windowsill|cupboard)\b/i.test(reading.text) ? 'cold' : undefined;
 };
 
+const notDried = /\bfresh\b.{0,12}\b(?:instead of|rather than|not|no longer)\s+dried\b/i;
 const isFresh = (reading: Reading): boolean =>
-  /\bfresh(?:ly)?\b|\bfrom (?:the|my|our) garden\b|\bundried\b/i.test(reading.text) &&
-  !/\bdried\b/i.test(reading.text);
+  notDried.test(reading.text) ||
+  (/\bfresh(?:ly)?\b|\bfrom (?:the|my|our) garden\b|\bundried\b/i.test(reading.text) &&
+    !/\bdried\b/i.test(reading.text));
 
 const batchClaim = (reading: Reading): Claim | undefined => {
   const way = wayOf(reading) === 'melt' ? ('melt' as const) : undefined;
@@ -196,6 +207,7 @@ const otherUse = (reading: Reading, weight: number): Trouble | undefined => {
 const plainClaim = (reading: Reading, ratio: RatioRead, names: Names, weight: number): Claim | undefined => {
   const board = boardOf(reading.items);
   const timed = takeTimes(board);
+  takePeople(board, reading.text);
   const items = free(board).filter((item) => !ratio.items.includes(item));
   const draft = draftOf(reading, items, ratio, names);
   for (const item of board.items) {

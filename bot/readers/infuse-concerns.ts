@@ -20,7 +20,17 @@ const isOther = (reading: Reading, ratio: RatioRead): boolean => {
   // "350 g strained calendula oil at 1:8, what do I weigh" asks for an infusion all the same.
   const strained = ratio.ratio !== undefined && items.some(isInfusedOilItem);
   const cue = !strained && anyWord(reading, otherCues);
-  return cue || items.some((item) => /[Rc]/.test(item.letter)) || asksUnit(items);
+  const tins = items.some(
+    ({ letter }, at) =>
+      letter === 'c' && items.slice(Math.max(0, at - 3), at).some((each) => each.letter === 'n'),
+  );
+  // "My jar takes 400 g of oil": one jar is what an infusion stands in.
+  return (
+    cue ||
+    tins ||
+    items.some(({ letter, word }) => letter === 'R' || (letter === 'c' && !/^jar/.test(word))) ||
+    asksUnit(items)
+  );
 };
 
 /** "100 g lemon balm into 500 g olive oil", "25 g of dried lavender and 200 g oil, what comes out": nothing but the two. */

@@ -10,7 +10,7 @@ import { leftover } from './leftover.ts';
 import { boardOf, type Size, sizeOf } from './target.ts';
 
 const gotWords =
-  /\b(?:got|came|gave|yielded|yield (?:was|is)|yield:|ended up|was left|were left|after (?:straining|pressing)|strained (?:it|out)|(?:i|we|she|he|they) (?:have )?(?:strained|pressed|squeezed|filtered)|(?:pressed|squeezed|strained|filtered) out)(?=\W|$)/i;
+  /\b(?:got|came|gave|yielded|yield (?:was|is)|yield:|result (?:was|is)|ended up|was left|were left|after (?:straining|pressing)|strained (?:it|out)|(?:i|we|she|he|they) (?:have )?(?:strained|pressed|squeezed|filtered)|(?:pressed|squeezed|strained|filtered) out)(?=\W|$)/i;
 /** A wish or a question tells of no yield: "got 90 g lavender, want to infuse it". */
 const notYet =
   /\bhow\b|\bif\b|\bwould\b|\b(?:want|wants|wanna|going|plan(?:ning)?|like|need|could|can|should|shall)\b/i;
@@ -21,8 +21,13 @@ export const tellsYield = (reading: Reading): boolean =>
 /** "260 g out of the calendula" is no calendula that has run out: a weight that came out says so. */
 const surest = 3.2;
 
+/** "285 g of oil from 40 g chamomile …". */
+const outOf = /^\W*(?:of\s+(?:\w+\s+){1,3})?(?:from|out of)\b/i;
+
 const gotItem = (reading: Reading, amounts: readonly Item[]): Item | undefined =>
-  amounts.find((item) => comesOut(reading, item)) ?? (amounts.length === 1 ? amounts[0] : undefined);
+  amounts.find(({ to }) => outOf.test(reading.text.slice(to, to + 30))) ??
+  amounts.find((item) => comesOut(reading, item)) ??
+  (amounts.length === 1 ? amounts[0] : undefined);
 
 /** What went in: said with the yield, or in the request before if that was about the same herb. */
 const baseOf = (own: Fields, before: Fields | undefined, herb: string | undefined): Fields => {

@@ -20,12 +20,12 @@ export const aspects = [
 export type Aspect = (typeof aspects)[number];
 
 const aspectWords: Readonly<Record<Aspect, readonly string[]>> = {
-  density: ['density', 'dense', 'gravity', 'densities'],
+  density: ['density', 'dense', 'heavy', 'gravity', 'densities'],
   melting: ['melting', 'melts', 'melt'],
   iodine: ['iodine'],
   'shelf-life': ['shelf', 'keep', 'keeps', 'rancid', 'expiry', 'expire', 'last', 'lasts', 'spoil'],
   allergen: ['allergen', 'allergens', 'allergy', 'allergies', 'allergic', 'nut', 'nuts', 'allergenic'],
-  vegan: ['vegan'],
+  vegan: ['vegan', 'vegans'],
   use: ['use', 'used', 'uses', 'purpose'],
   inci: ['inci', 'label', 'latin', 'botanical'],
 };
@@ -41,7 +41,7 @@ export const ingredientWords = new Set([
   ...`point range value number name names life long how much does contain contains containing free of for substance stuff thing made
   from come comes plant based animal product kind short please figures figure specific source sources called proper correct
   same another other next not or designation entry listing spec specs temperature good do cause any include fat wax oil butter herb
-  its official people count counts as`.split(/\s+/),
+  its official people count counts as suitable vegans heavy`.split(/\s+/),
 ]);
 const followWords = new Set([...ingredientWords, 'instead']);
 

@@ -12,7 +12,7 @@ export const isListQuestion = (reading: Reading): boolean =>
 
 /** "In what order do I write the ingredients", "what must the tin say", "how do I write the net weight". */
 const labelMatters =
-  /\b(?:what|which|right|correct) order\b(?!.{0,60}\b(?:pot|melt|melted|bath|add|jug|pan|heat|go(?:es)? in)\b)|\b(?:legal|falling|descending) order\b|\b(?:tin|lid|jar|pack|back|pot)\b.{0,25}\b(?:say|read|state|show)\b|\bwords?\b.{0,25}\bon (?:the|my|our|a) (?:tin|lid|jar|pot)\b|\b(?:stands?|goes|go|put|print|printed|write|written|be) on (?:the|my|our|a|every|each)? ?(?:tins?|lids?|jars?|pots?|packs?)\b|\b(?:tin|lid|jar|pot)s?\b.{0,140}\b(?:have|has|had) to (?:say|read|state|show)\b|\bnet (?:weight|contents?|wt)\b|\binci (?:list|names?)\b|\binci of (?:it|that|this)\b|\blist of ingredients\b|\bingredients? list\b/i;
+  /\b(?:what|which|right|correct) order\b(?!.{0,60}\b(?:pot|melt|melted|bath|add|jug|pan|heat|go(?:es)? in)\b)|\b(?:legal|falling|descending) order\b|\b(?:tin|lid|jar|pack|back|pot)\b.{0,25}\b(?:say|read|state|show)\b|\bwords?\b.{0,25}\bon (?:the|my|our|a) (?:tin|lid|jar|pot)\b|\b(?:stands?|goes|go|put|print|printed|write|written|be) on (?:the|my|our|a|every|each)? ?(?:tins?|lids?|jars?|pots?|packs?)\b|\b(?:tin|lid|jar|pot)s?\b.{0,140}\b(?:have|has|had) to (?:say|read|state|show)\b|\bnet (?:weight|contents?|wt)\b|\bingredients? order\b|\border of (?:the |its )?ingredients\b|\bingredients?\b.{0,40}\b(?:be )?(?:listed|written|ordered)\b|\binci (?:list|names?)\b|\binci of (?:it|that|this)\b|\blist of ingredients\b|\bingredients? list\b/i;
 /** Of one ingredient "INCI names" asks about that. */
 const isOfBalm = ({ items, last }: Reading): boolean =>
   items.some(({ letter }) => letter === 'R') ||

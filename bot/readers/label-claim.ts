@@ -2,7 +2,7 @@ import { defined } from '../../core/defined.ts';
 import type { RecipeLine } from '../../core/recipe.ts';
 import type { Trouble } from '../answer.ts';
 import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
-import { takeOwnIngredients, takeRemembered, takeSubject } from './body.ts';
+import { type Subject, takeOwnIngredients, takeRemembered, takeSubject } from './body.ts';
 import { settleDoubts } from './check-doubts.ts';
 import { goesOn } from './check-forms.ts';
 import { freshHerbs, takeAnalyses, withWatched } from './check-parts.ts';
@@ -16,6 +16,7 @@ import { takeSizes } from './label-sizes.ts';
 import { takeLotAndDays } from './label-told.ts';
 import { labelCues, labelOfPart, labelOfWhat, labelWords } from './label-words.ts';
 import { leftover } from './leftover.ts';
+import { recipeInText } from './recipe-in-text.ts';
 import { boardOf } from './target.ts';
 
 /** A wording to be judged, prices, limits and stock belong to others. */
@@ -24,6 +25,12 @@ const elsewhere =
 
 const markFresh = (lines: readonly RecipeLine[], fresh: readonly string[]): readonly RecipeLine[] =>
   lines.map((line) => (fresh.includes(line.ingredient) ? { ...line, fresh: true } : line));
+
+/** A recipe that another sentence names, where no label is gone on with. */
+const fromTalk = (reading: Reading): Subject | undefined => {
+  const recipe = lastLabel(reading) ? undefined : recipeInText(reading);
+  return recipe === undefined ? undefined : { recipe, assumed: [`I took it to be for ${recipe}.`] };
+};
 
 const readAll = (reading: Reading): LabelRead => {
   const { text } = reading;
@@ -39,7 +46,7 @@ const readAll = (reading: Reading): LabelRead => {
   const own = takeSubject(board);
   const subject =
     own.recipe === undefined && !own.lines && !own.ingredient
-      ? (takeRemembered(board, reading, labelWords) ?? own)
+      ? (takeRemembered(board, reading, labelWords) ?? fromTalk(reading) ?? own)
       : own;
   takeOwnIngredients(board, reading, subject.recipe);
   const { trouble, ...counted } = amounts;

@@ -1,10 +1,9 @@
 import { defined } from '../../core/defined.ts';
-import type { Region } from '../../core/settings.ts';
 import type { Trouble } from '../answer.ts';
 import { cover } from './check-parts.ts';
 import { datePattern, dayWritten } from './date-said.ts';
 import { takeBareNames } from './label-told.ts';
-import { regionSaid } from './region-said.ts';
+import { regionBesides, regionSaid } from './region-said.ts';
 import type { Board } from './target.ts';
 
 /** What a message says about a label besides recipe, amounts and sizes. */
@@ -16,34 +15,6 @@ const take = (board: Board, text: string, pattern: RegExp): RegExpExecArray | un
   return match ?? undefined;
 };
 
-const regionWords: readonly (readonly [Region, string])[] = [
-  ['us', 'us|usa|u\\.s\\.a?\\.?|united states|america|american'],
-  ['uk', 'uk|gb|great britain|britain|british|england|scotland|wales'],
-  ['eu', 'eu|europe|european|european union'],
-  ['ca', 'canada|canadian'],
-  ['au', 'australia|australian|aussie'],
-];
-const kinds = '(?:labels?|labelling|stickers?|rules?|version|strips?|sheets?|law|market|style|tins?|lids?)';
-
-const adjectives = regionWords.map(
-  ([region, words]) =>
-    [
-      region,
-      new RegExp(`\\b(?:${words})(?=\\s+${kinds}\\b)(?:\\s+(?:rules?|version|law|market|style))?`, 'i'),
-    ] as const,
-);
-/** "and the US?", "what about Canada": nothing but a region. */
-const alone = regionWords.map(
-  ([region, words]) =>
-    [
-      region,
-      new RegExp(
-        `^\\W*(?:(?:and|or|what about|how about|same|also|now|then|the same|ok|for|in|region|under)\\s+){0,4}(?:the\\s+)?(?:${words})\\b(?:\\s+(?:rules?|version|law|market|please|instead|too|then))*\\W*$`,
-        'i',
-      ),
-    ] as const,
-);
-
 /** Countries where EU law applies: the Union and the rest of the European Economic Area. */
 const memberStates =
   'austria|belgium|bulgaria|croatia|cyprus|czechia|the czech republic|denmark|estonia|finland|france|germany|greece|hungary|ireland|italy|latvia|lithuania|luxembourg|malta|the netherlands|poland|portugal|romania|slovakia|slovenia|spain|sweden|norway|iceland|liechtenstein|northern ireland';
@@ -51,24 +22,20 @@ const elsewhere =
   'japan|china|india|brazil|mexico|argentina|chile|new zealand|south africa|switzerland|turkey|israel|south korea|korea|singapore|thailand|the philippines|indonesia|vietnam|nigeria|kenya|egypt|ukraine|serbia|russia|taiwan|the uae|dubai|saudi arabia|peru|colombia';
 const inCountry = (names: string): RegExp =>
   new RegExp(
-    `,?\\s*\\b(?:(?:for\\s+sale|sold)\\s+)?(?:in|for|region|under)\\s+(${names})\\b(?:\\s+(?:rules?|law|market))?`,
+    `(?:,?\\s*\\b(?:(?:for\\s+sale|sold)\\s+)?(?:in|for|region|under)\\s+|,\\s*)(${names})\\b(?:\\s+(?:rules?|law|market))?`,
     'i',
   );
 const memberPattern = inCountry(memberStates);
 const elsewherePattern = inCountry(elsewhere);
-
-const found = (
-  board: Board,
-  text: string,
-  patterns: readonly (readonly [Region, RegExp])[],
-): Region | undefined => patterns.find(([, pattern]) => take(board, text, pattern) !== undefined)?.[0];
 
 const takeRegion = (board: Board, text: string): PartsSaid => {
   const member = take(board, text, memberPattern)?.[1];
   if (member) return { region: 'eu', country: member.toLowerCase().replace(/^the /, '') };
   const said = regionSaid(text);
   if (said) cover(board, said.from, said.to);
-  const region = said?.region ?? found(board, text, adjectives) ?? found(board, text, alone);
+  const besides = said ? undefined : regionBesides(text);
+  if (besides) cover(board, besides.from, besides.to);
+  const region = said?.region ?? besides?.region;
   return region ? { region } : {};
 };
 
@@ -134,7 +101,7 @@ const takeDates = (board: Board, text: string): { said: PartsSaid; trouble?: Tro
 const quotedAfter = (before: string): RegExp =>
   new RegExp(`,?\\s*\\b(?:${before})\\s*[:=]?\\s*"([^"\\n]{1,140})"`, 'i');
 const quotes: readonly (readonly [string, RegExp])[] = [
-  ['name', quotedAfter('called|named|name(?:\\s+is)?|titled|title')],
+  ['name', quotedAfter('call(?:ed)?(?:\\s+it)?|named|name(?:\\s+is)?|titled|title')],
   ['maker', quotedAfter('maker|made by|by|responsible person|manufacturer|address|from')],
   [
     'contact',

@@ -75,7 +75,7 @@ const all = [...patterns, ...bare];
 
 /** Every pattern needs one of these; most messages have none, and are spared thirty looks. */
 const anyRegion =
-  /\b(?:eu|uk|gb|u k|great britain|britain|british|england|scotland|wales|us|u\.s\.|united states|america|canad|au)|region/;
+  /\b(?:eu|uk|gb|u k|great britain|britain|british|england|scotland|wales|us|usa|u\.s\.|united states|america|canad|au)|region/;
 
 /** The region a message names, and where; undefined when it names none. */
 export const regionSaid = (text: string): RegionSaid | undefined => {
@@ -83,6 +83,45 @@ export const regionSaid = (text: string): RegionSaid | undefined => {
   if (!anyRegion.test(plain)) return undefined;
   for (const [region, pattern] of all) {
     const match = pattern.exec(plain);
+    if (match) return { region, from: match.index, to: match.index + match[0].length };
+  }
+  return undefined;
+};
+
+const regionWords: readonly (readonly [Region, string])[] = [
+  ['us', 'us|usa|u\\.s\\.a?\\.?|united states|america|american'],
+  ['uk', 'uk|gb|great britain|britain|british|england|scotland|wales'],
+  ['eu', 'eu|europe|european|european union'],
+  ['ca', 'canada|canadian'],
+  ['au', 'australia|australian|aussie'],
+];
+const kinds =
+  '(?:labels?|labelling|checks?|limits?|stickers?|rules?|version|strips?|sheets?|law|market|style|tins?|lids?)';
+
+const besides = regionWords.map(
+  ([region, words]) =>
+    [
+      region,
+      new RegExp(`\\b(?:${words})(?=\\s+${kinds}\\b)(?:\\s+(?:rules?|version|law|market|style))?`, 'i'),
+    ] as const,
+);
+/** "and the US?", "what about Canada": nothing but a region. */
+const alone = regionWords.map(
+  ([region, words]) =>
+    [
+      region,
+      new RegExp(
+        `^\\W*(?:(?:and|or|what about|how about|same|also|now|then|the same|ok|for|in|region|under)\\s+){0,4}(?:the\\s+)?(?:${words})\\b(?:\\s+(?:rules?|version|law|market|please|instead|too|then))*\\W*$`,
+        'i',
+      ),
+    ] as const,
+);
+
+/** The region a message names before a thing ("UK labels") or names and nothing else ("and Canada?"). */
+export const regionBesides = (text: string): RegionSaid | undefined => {
+  if (!anyRegion.test(text.toLowerCase())) return undefined;
+  for (const [region, pattern] of [...besides, ...alone]) {
+    const match = pattern.exec(text);
     if (match) return { region, from: match.index, to: match.index + match[0].length };
   }
   return undefined;

@@ -38,6 +38,9 @@ const folded = (text: string): string =>
     // Control, zero-width and direction-changing characters say nothing and can hide something.
     .replace(/[^\P{C}\n\t]/gu, '');
 
+/** ".5 oz" is half an ounce and not five. */
+const bareDecimal = /(?<![\w.)\]])\.(?=\d)/g;
+
 /** No message needs wider gaps, and what looks for a gap's end would look for it from each of its blanks. */
 const widest = 24;
 const wideGaps = new RegExp(`\\s{${widest + 1},}`, 'g');
@@ -68,7 +71,8 @@ export const tidy = (text: string): string => {
         '',
       )
     : plainEnd;
-  const spelt = meant.replace(runTogether, '$1-free').replace(fourFor, 'for ');
+  const whole = meant.includes('.') ? meant.replace(bareDecimal, '0.') : meant;
+  const spelt = whole.replace(runTogether, '$1-free').replace(fourFor, 'for ');
   return spelt.includes('\r') || spelt.includes('`')
     ? narrowed(spelt.replace(/\r\n?/g, '\n').replace(/`+/g, ' '))
     : spelt;

@@ -51,8 +51,23 @@ const asideText = (part: ChainPart, steep: Steep, g: (grams: number) => string):
   return `Set aside ${g(infusion.herbG)} g ${herbName(steep)} and ${g(infusion.oilInG)} g ${name}, ${ratio}${own}. To be sure take ${g(infusion.oilInSureG)} g of oil, or top up with plain ${name} after straining.`;
 };
 
+const namesAndRest = (text: string): readonly [readonly string[], string] => {
+  const [names = '', ...rest] = text.toLowerCase().split(': ');
+  return [names.split(', '), rest.join(': ')];
+};
+
+/** The weigh-out knows the first herb of an oil only; what was said of all of them says it too. */
+const isSaidOf = (own: readonly Warning[], { code, text }: Warning): boolean => {
+  const [names, rest] = namesAndRest(text);
+  return own.some((other) => {
+    const [all, same] = namesAndRest(other.text);
+    return other.code === code && same === rest && names.every((name) => all.includes(name));
+  });
+};
+
 const merged = (own: readonly Warning[], scale: readonly Warning[]): Warning[] => {
-  const all = [...own, ...scale].filter(({ code }) => code !== 'local-rules');
+  const further = scale.filter((each) => !isSaidOf(own, each));
+  const all = [...own, ...further].filter(({ code }) => code !== 'local-rules');
   const rules = own.filter(({ code }) => code === 'local-rules').slice(0, 1);
   return [...new Map(all.map((each) => [`${each.code} ${each.text}`, each])).values(), ...rules];
 };
@@ -84,7 +99,25 @@ const weighOutOf = (chain: Chain, wish: InfuseWish, tools: Tools): Answer | Trou
 
 /** The melt's own weigh-out tells of a mass; what fills the tins is less by what the herb keeps, so only its table counts. */
 const weighOutBlocks = (chain: Chain, weighOut: Answer): readonly Block[] =>
-  chain.parts[0].line ? weighOut.blocks : weighOut.blocks.filter(({ kind }) => kind === 'table');
+  chain.parts[0].line
+    ? withAllHerbs(chain, weighOut.blocks)
+    : weighOut.blocks.filter(({ kind }) => kind === 'table');
+
+/** A line of the recipe names one herb; where several are in its oil, they are named above the table. */
+const withAllHerbs = (chain: Chain, blocks: readonly Block[]): readonly Block[] =>
+  chain.parts.reduce((list, { line, herbs: [first, second] }) => {
+    if (!line || !first || !second) return list;
+    const oil = shortName(line.ingredient);
+    const one = `${shortName(first.of.id)}-infused ${oil}`;
+    return list.map((block) =>
+      block.kind === 'table'
+        ? {
+            ...block,
+            rows: block.rows.map((row) => row.map((cell) => (cell === one ? `herb-infused ${oil}` : cell))),
+          }
+        : block,
+    );
+  }, blocks);
 
 const fillText = ({ scaled, netG, allowanceG }: Chain): string => {
   const { containers, fillGEach } = scaled;

@@ -21,6 +21,8 @@ export interface Settled {
   readonly subject: LabelSubject;
   readonly shares: Shares;
   readonly region: Region;
+  /** True when the message or the group chose the region. */
+  readonly regionChosen: boolean;
   readonly on: string;
   readonly madeOn: string;
   readonly name: string | undefined;
@@ -69,11 +71,9 @@ const listAssumed = ({ label, subject, region }: Settled): readonly string[] => 
 
 /** What was taken for granted. */
 export const assumedTexts = (settled: Settled, asked: SheetAsked): readonly string[] => {
-  const { wish, region, on, net } = settled;
+  const { wish, region, on, net, regionChosen } = settled;
   const strictest =
-    wish.region === undefined && region === 'eu'
-      ? ', the strictest; say "region us" or another for yours'
-      : '';
+    !regionChosen && region === 'eu' ? ', the strictest; say "region us" or another for yours' : '';
   return [
     `Rules of ${regionNames[region]} for goods first handed out on ${on}${strictest}.`,
     ...dateAssumed(settled),

@@ -107,7 +107,9 @@ const settle = (wish: LabelWish, tools: Tools): Settled | Trouble => {
   };
   const text = labelText(printed);
   const net = netSaid(wish, subject, region);
-  return { wish, subject, shares, region, on, madeOn, name, label: label.value, text, printed, net };
+  const regionChosen = wish.region !== undefined || tools.settings.regionChosen === true;
+  const place = { region, regionChosen, on, madeOn, name };
+  return { wish, subject, shares, ...place, label: label.value, text, printed, net };
 };
 
 const asPrinted = ({ title, subtitle, net, small }: LabelText): readonly string[] => [

@@ -58,7 +58,7 @@ const sentenceFor: { [C in Hazard['code']]: (hazard: Of<C>) => string } = {
   'brings-water': (hazard) =>
     `${listed(hazard.ingredients)} brings water: mould and rancidity follow. Dry it first or leave it out.`,
   'wrong-species': (hazard) =>
-    `Buy ${shortName(hazard.ingredient)} by its Latin name (${originOf(hazard.ingredient)}). It is confused with ${hazard.lookAlikes}.`,
+    `Buy ${shortName(hazard.ingredient)} by the Latin name (${originOf(hazard.ingredient)}). Look-alikes: ${hazard.lookAlikes}.`,
   'nut-allergen': (hazard) =>
     `${listed(hazard.ingredients)}: from nuts. Say so to whoever gets a tin.${hazard.ask.length > 0 ? ` Allergic people should ask about ${listed(hazard.ask)} too.` : ''}`,
   'food-allergen': (hazard) =>

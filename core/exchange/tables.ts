@@ -237,7 +237,7 @@ const lowMarks: Table = {
 const settings: Table = {
   header: ['setting', 'value'],
   rows: ({ settings: all, labour }) => [
-    ...Object.entries(all).map(([name, value]) => [name, value ?? '']),
+    ...Object.entries(all).flatMap(([name, value]) => (value === true ? [] : [[name, value ?? '']])),
     ...(labour
       ? [
           ['labour per hour', labour.ratePerHour ?? ''],

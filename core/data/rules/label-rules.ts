@@ -185,7 +185,7 @@ export const labelRules: readonly LabelRule[] = [
     region: 'eu',
     element: 'before-sale',
     required: 'info',
-    rule: 'Safety report by a qualified assessor (Art 10), product information file (Art 11), notification to the EU portal (Art 13) before the first sale. A label alone does not make a product legal.',
+    rule: 'Safety report by a qualified assessor (Art 10), product information file (Art 11), notification to the EU portal (Art 13) before the first sale.',
     exemptWhen: 'gift inside the household is not a sale (memory, medium)',
     source: 'EU1223-SAFETY',
     cite: 'Reg (EC) 1223/2009 Art 10, 11; Art 13',
