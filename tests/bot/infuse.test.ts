@@ -152,6 +152,20 @@ describe('several herbs and oils', () => {
 });
 
 describe('the chain in an answer', () => {
+  it('should name every herb of an oil, and warn of each family once', async () => {
+    const house = await testHouse();
+    const reply = await house.say(
+      '24 tins of 15 ml of Fernlea hand balm, oil infused 1:8 with calendula and chamomile',
+    );
+    const text = textOf(reply, { width: 200 });
+    expect(text).toContain('herb-infused olive oil');
+    expect(text).not.toContain('calendula-infused');
+    const families = answerOf(reply).warnings.filter(({ code }) => code === 'daisy-family');
+    expect(families.map((each) => each.text)).toEqual([
+      expect.stringContaining('Calendula, German chamomile flowers'),
+    ]);
+  });
+
   it('should name both losses, and balance', async () => {
     const figures = await figuresOf('Fernlea hand balm to 24 tins of 15 g, oil infused 1:8 with calendula');
     const losses = figures.losses as { where: string; grams: number }[];

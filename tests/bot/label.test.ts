@@ -79,6 +79,15 @@ describe('a label', () => {
     expect(said).toContain('the strictest');
     const eu = await answerTo(`${mint}, region eu`);
     expect(textOf({ topic: 'label', request: {}, answer: eu }, { width: 200 })).not.toContain('strictest');
+    const house = await testHouse();
+    await house.say('region eu');
+    expect(textOf(await house.say(mint), { width: 200 })).not.toContain('strictest');
+  });
+
+  it('should say once that a label alone makes nothing legal', async () => {
+    const house = await testHouse();
+    const text = textOf(await house.say(mint), { width: 200 });
+    expect(text.match(/label alone/gi)).toHaveLength(1);
   });
 
   it('should ask for the check of a recipe that is over a limit, and mind a promise in the name', async () => {
