@@ -14,18 +14,19 @@ import { lotsIn } from './lots.ts';
 import { boardOf } from './target.ts';
 
 const noteCue =
-  /\bnotes?\s+(?:on|for|about|to)\b|\b(?:add|put)\b.{0,20}\bnote\b|\b(?:picture|photo|pic|image)s?\s+(?:of|for|on)\b/i;
+  /\b(?:notes?|comments?|remarks?|jot(?: (?:it |this )?down)?|write(?: (?:it |this )?down)?)\s+(?:on|for|about|to|against|under)\b|\b(?:add|put)\b.{0,20}\bnote\b|_\W*(?:please\s+)?note\b|\b(?:picture|photo|pic|image)s?\s+(?:of|for|on)\b/i;
 
 /** "note on 26-KIVO: set a little grainy", "picture of 26-KIVO: https://…" */
 const claimNote = (reading: Reading, text: BenchText): Claim | undefined => {
-  if (!noteCue.test(reading.text) && !(text.note && isBare(text.bench))) return undefined;
+  if (!noteCue.test(text.bench.rest.text) && !(text.note && isBare(text.bench))) return undefined;
   const meant = batchMeant(reading, text.bench, true);
   if (meant.lot === undefined || meant.said?.kind === 'lot') return undefined;
   if (meant.trouble) return refuse(meant.trouble, 3.3);
   const after = reading.text.slice(meant.said?.to ?? 0);
   const free = text.pictures
     .reduce((left, url) => left.replace(url, ''), after)
-    .replace(/^[\s:,;-]+|[\s:,;-]+$/g, '');
+    .replace(/^[\s:,;-]+|[\s:,;-]+$/g, '')
+    .replace(/^(?:please\s+)?(?:note\s+)?(?:(?:that|saying)\s+)?/i, '');
   const note = text.note ?? (free === '' ? undefined : free.slice(0, longestNote));
   if (note === undefined && text.pictures.length === 0)
     return refuse(
@@ -89,7 +90,7 @@ const only = (bench: BenchReading, words: ReadonlySet<string>): boolean => {
 };
 
 const listed =
-  /\bbatches\b|\bbatch (?:list|book|record)s?\b|\bquality looks?\b|\blooks? (?:is |are )?due\b|\bdue looks?\b/i;
+  /\bbatches\b|\bpours\b|\bwhat (?:all )?(?:did|have|had) we (?:all )?(?:pour|poured|make|made)\b|\bbatch (?:list|book|record)s?\b|\bquality looks?\b|\blooks? (?:is |are )?due\b|\bdue looks?\b/i;
 
 const claimList = ({ bench }: BenchText): Claim | undefined => {
   const { text } = bench.rest;
@@ -105,10 +106,24 @@ const claimList = ({ bench }: BenchText): Claim | undefined => {
   return claim({ action: 'list', ...defined({ recipe: names[0], which }) }, 3.1);
 };
 
+/** "How many hand balm tins are left": of its only batch, or of all of them. */
+const claimLeft = (reading: Reading, { bench }: BenchText): Claim | undefined => {
+  const names = [...new Set(bench.rest.items.flatMap(({ recipe }) => recipe ?? []))];
+  const asks = /\bhow many\b|\b(?:any|tins|jars|pots|tubes|sticks)\b.{0,40}\bleft\b/i.test(bench.rest.text);
+  if (!asks || names.length !== 1 || bench.lots.length > 0 || bench.days.length > 0) return undefined;
+  const meant = batchMeant(reading, bench);
+  if ((meant.lot ?? meant.trouble) === undefined) return undefined;
+  const around = bench.rest.items.filter(({ letter }) => !/[Rc?]/.test(letter));
+  if (leftover(boardOf(around), showWords, false).blocking.length > 0) return undefined;
+  return meant.lot === undefined
+    ? claim({ action: 'list', recipe: names[0] }, 3)
+    : claim({ action: 'show', lot: meant.lot }, 3, meant.assumed);
+};
+
 const claimShow = (reading: Reading, { bench }: BenchText): Claim | undefined => {
   const meant = batchMeant(reading, bench);
   const batch = meant.said && meant.said.kind !== 'lot';
-  const named = meant.lot !== undefined && /\bbatch\b/i.test(reading.text);
+  const named = meant.lot !== undefined && meant.said?.kind !== 'lot' && /\bbatch\b/i.test(reading.text);
   if ((!batch && !named) || bench.lots.length > 1 || bench.days.length > 0 || !only(bench, showWords))
     return undefined;
   if (meant.trouble) return refuse(meant.trouble, 3);
@@ -125,11 +140,24 @@ const claimShow = (reading: Reading, { bench }: BenchText): Claim | undefined =>
 
 /** A message of a few words with a code in it may be about a batch without any other word. */
 const shortTokens = 8;
+/** One with a batch's own code may be longer. */
+const mostTokens = 80;
+
+/** "6 tins of Winter balm to the tea room", "how many are left": no batch is named, and no verb. */
+const namesTins = ({ items, words, tokens, bench }: Reading): boolean =>
+  tokens.length <= mostTokens &&
+  bench.batches.size > 0 &&
+  ['to', 'many', 'left'].some((word) => words.has(word)) &&
+  items.some(({ letter }) => letter === 'R') &&
+  items.some(({ letter }) => letter === 'c');
 
 const concerns = (reading: Reading): boolean =>
   anyWord(reading, batchCues) ||
+  namesTins(reading) ||
   (reading.last?.topic === 'batch' && reading.last.request.action === 'pour') ||
-  (reading.tokens.length <= shortTokens && reading.bench.batches.size > 0 && lotsIn(reading).length > 0);
+  (reading.tokens.length <= mostTokens &&
+    reading.bench.batches.size > 0 &&
+    lotsIn(reading).some(({ kind }) => kind !== 'lot' || reading.tokens.length <= shortTokens));
 
 /** What a message would mean to the book of batches. */
 export const claimBatch = (reading: Reading): Claim | undefined => {
@@ -142,6 +170,7 @@ export const claimBatch = (reading: Reading): Claim | undefined => {
     claimGone(reading, text.bench) ??
     claimLook(reading, text.bench) ??
     claimList(text) ??
+    claimLeft(reading, text) ??
     claimShow(reading, text) ??
     noBatchSaid(reading, text) ??
     claimPourRest(reading)

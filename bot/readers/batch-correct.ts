@@ -2,15 +2,35 @@ import { lotKey } from '../../core/bench/codes.ts';
 import { defined } from '../../core/defined.ts';
 import type { Trouble } from '../answer.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
+import { readingWithout } from '../understand.ts';
 import { takePourFigures } from './batch-figures.ts';
+import { isTaking } from './batch-gone-clauses.ts';
+import { howIn } from './batch-gone-verbs.ts';
 import { batchMeant } from './batch-meant.ts';
 import { whatWrong, whichBatch } from './batch-words.ts';
 import type { BenchReading } from './bench-reading.ts';
-import { longestNote, readBenchText } from './bench-text.ts';
+import { asksOrPlans, longestNote, readBenchText } from './bench-text.ts';
 import { containerWord } from './cost-prices.ts';
 import { boardOf, sizeOf, takeContainers } from './target.ts';
 
 const cue = /\b(?:correct|correction|correcting|fix|amend|put right)\b|^\W*(?:change|update|edit)\b/i;
+
+/** "26-KIVO was 28 tins, I miscounted": a count or a day of a batch that is named, and nothing that happened to it. */
+const toldAnew =
+  /\b(?:was|were|had|has|have|should (?:be|have been)|actually|really|only|miscounted|counted (?:wrong|again)|recounted|short)\b/i;
+const isToldAnew = (reading: Reading, { rest, lots, days }: BenchReading): boolean =>
+  lots.some(({ kind }) => kind === 'batch') &&
+  toldAnew.test(rest.text) &&
+  (/\bpoured\b/i.test(rest.text)
+    ? days.length > 0 && !rest.items.some(({ letter }) => /[nciR]/.test(letter))
+    : rest.items.some(({ letter }) => letter === 'c') &&
+      rest.items.some(({ letter }) => letter === 'n') &&
+      howIn(rest.text, isTaking(rest.text)) === undefined) &&
+  !asksOrPlans(reading.text.replace(notThat, ' '));
+
+/** "… not 30", "not on 3 May": what it was not. */
+const notThat =
+  /,?\s*\b(?:and )?(?:not|instead of|rather than)\s+(?:on\s+)?(?:the\s+)?(?:\d|_)[^,;.!?]{0,20}/gi;
 
 /** Why, in the maker's own words: what stands after the code, with the figures in it. */
 const reasonOf = (reading: Reading, from: number): string => {
@@ -61,10 +81,20 @@ const unnamed = ({ text }: Reading, { rest }: BenchReading, trouble: Trouble): C
     ? refuse(trouble, 2.7)
     : undefined;
 
+const withoutNot = (reading: Reading): ReturnType<typeof readBenchText> => {
+  const { text } = readBenchText(reading).bench.rest;
+  const places = [...text.matchAll(notThat)].map((match) => ({
+    from: match.index,
+    to: match.index + match[0].length,
+  }));
+  return readBenchText(places.length === 0 ? reading : readingWithout(reading, places));
+};
+
 /** "correct 26-KIVO: it was 22 tins, two spilled" */
 export const claimCorrect = (reading: Reading): Claim | undefined => {
-  if (!cue.test(reading.text) || /\?/.test(reading.text)) return undefined;
-  const { bench } = readBenchText(reading);
+  if (/\?/.test(reading.text)) return undefined;
+  const { bench } = withoutNot(reading);
+  if (!cue.test(reading.text) && !isToldAnew(reading, bench)) return undefined;
   const meant = batchMeant(reading, bench, true);
   if (meant.said ? meant.said.kind === 'lot' : isElsewhere(reading)) return undefined;
   if (meant.lot === undefined) return unnamed(reading, bench, meant.trouble ?? whichBatch);

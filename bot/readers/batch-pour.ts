@@ -31,16 +31,27 @@ const tellsOfBatch = (reading: Reading, rest: Reading): boolean => {
   );
 };
 
+/** "Poured 300 g of K12 away": thrown out, and no batch. */
+const pouredAway = ({ text, items }: Reading): boolean =>
+  /\bpoured\b.{0,60}\b(?:away|down the (?:sink|drain)|out(?=\W*$|\W*[,;.]))/i.test(text) &&
+  !items.some(({ letter }) => letter === 'c');
+
+const pouredCue =
+  /\bpoured\b|\b(?:finished|done|been|were|was) (?:with )?pouring\b|\b(?:did|done|had|record|recorded|log|enter|note|add|new|write down|put down)\b(?: (?:a|the|our|another|new|one|this|today's|in))*\s+pour\b(?! the)|^\W*pour\s*:/i;
+
 /** "poured …" was done; "made …" only with a number of containers and a day, lots, or somebody who made them. */
 const isPour = (reading: Reading, { rest, days, lots }: BenchReading): boolean => {
-  if (asksOrPlans(rest.text)) return false;
-  if (/\bpoured\b/i.test(rest.text)) return tellsOfBatch(reading, rest);
-  if (!/\bmade\b/i.test(rest.text) || !rest.items.some(({ letter }) => letter === 'c')) return false;
+  if (asksOrPlans(rest.text) || pouredAway(rest)) return false;
+  if (pouredCue.test(rest.text)) return tellsOfBatch(reading, rest);
+  if (!/\b(?:made|filled|produced)\b/i.test(rest.text) || !rest.items.some(({ letter }) => letter === 'c'))
+    return false;
   return (
-    /^\W*made\b/i.test(rest.text) ||
+    /^\W*(?:made|filled|produced)\b/i.test(rest.text) ||
     days.length > 0 ||
     lots.length > 0 ||
-    /\b(?:we|i|we've|i've|just)\s+(?:have\s+|just\s+)?made\b/i.test(reading.text)
+    /\b(?:we|i|we've|i've|just|they|she|he|hazel)\s+(?:have\s+|has\s+|just\s+|also\s+)*(?:made|filled|produced)\b/i.test(
+      reading.text,
+    )
   );
 };
 
@@ -78,7 +89,21 @@ const takeWeighed = (read: ReturnType<typeof boardOf>, reading: Reading): number
   return size?.unit === 'g' ? size.amount : undefined;
 };
 
-const again = /\b(?:another|again|second batch|one more|once more)\b/i;
+const again = /\b(?:another|again|second batch|one more|once more|\w+ more)\b/i;
+/** "20 more tins": the number and its tins belong together. */
+const inBetween = new Set([
+  'more',
+  'another',
+  'further',
+  'extra',
+  'additional',
+  'lovely',
+  'full',
+  'new',
+  'fresh',
+  'little',
+  'small',
+]);
 const expiredToo = /\b(?:past (?:its|their|the) date|expired|all the same|even though|knowingly)\b/i;
 
 interface Body {
@@ -148,6 +173,18 @@ const namedAlone = (wish: Wish, { board }: ScaleReading, aside: readonly string[
   return [name, ...aside].flatMap((each) => each ?? []).join(' ');
 };
 
+/** "Velvet cream" is not Velvet pot: what was taken for a name has another word right beside it. */
+const otherName = (
+  { text }: Reading,
+  assumed: readonly string[],
+  aside: readonly string[],
+): string | undefined => {
+  const plain = text.toLowerCase().replace(/\s+/g, ' ');
+  const said = assumed.flatMap((each) => /^I took "(.+?)" as/.exec(each)?.[1]?.toLowerCase() ?? []);
+  const both = said.flatMap((name) => aside.flatMap((word) => [`${name} ${word}`, `${word} ${name}`]));
+  return both.find((name) => plain.includes(name));
+};
+
 const settle = (told: Told, read: ScaleReading, wish: Wish, assumed: readonly string[]): Claim => {
   const rest = leftover(read.board, pourWords, true);
   if (rest.blocking.length > 0) return refuse(notInPour(rest.blocking.map(({ word }) => word)), 3.3);
@@ -155,6 +192,8 @@ const settle = (told: Told, read: ScaleReading, wish: Wish, assumed: readonly st
   const lone = namedAlone(wish, read, rest.aside);
   if (lone !== undefined) return refuse(unknownRecipe(lone), 3.3, wish);
   const { days } = told.text.bench;
+  const other = otherName(told.reading, assumed, rest.aside);
+  if (other !== undefined) return refuse(unknownRecipe(other), 3.3, wish);
   const aside = rest.aside.length > 0 ? [`I set aside "${rest.aside.join('", "')}".`] : [];
   return claim(wish, 3.4, [...assumed, ...days.flatMap((day) => day.assumed ?? []), ...aside]);
 };
@@ -166,7 +205,7 @@ export const claimPour = (reading: Reading): Claim | undefined => {
   if (!isPour(reading, bench)) return undefined;
   const { figures, items } = takePourFigures(bench.rest);
   const { last: _last, ...bare } = bench.rest;
-  const left = bench.rest.items.filter((item) => !items.includes(item));
+  const left = bench.rest.items.filter((item) => !items.includes(item) && !inBetween.has(item.word));
   const board = boardOf(withHouseOils(left, reading.bench, bench.lots));
   const weighed = takeWeighed(board, reading);
   const read = readScale({ ...bare, items: free(board) });

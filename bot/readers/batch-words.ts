@@ -6,7 +6,7 @@ const words = (text: string): ReadonlySet<string> => new Set(text.trim().split(/
 
 /** Any of these, or a lot code, has to be in a message about a batch. */
 export const batchCues =
-  `poured pouring made batch batches correct correction fix amend change gave given give donated handed sold used finished keep kept retain retention sample returned
+  `poured pouring pour pours filled produced made batch batches correct correction fix amend change gave given give donated handed sold used finished keep kept retain retention sample returned
   back threw thrown binned wasted discarded dropped looks look looked smells checked note notes picture pictures photo photos empty gone left looks went put set aside sent posted delivered lent`.split(
     /\s+/,
   );
@@ -15,15 +15,19 @@ export const batchCues =
 export const pourWords = words(`
   poured pouring pour made make filled fill weighed weigh weighed-out out yield yielded net total came bath melted heated wax at about into by us just now again another
   more second batch batches today yesterday day lot lots number with from using used and then it them all together got we i tins each full hot temperature temp degrees were was this that
-  called code recipe version loss no lids evening morning afternoon night before last on same past date expired all same anyway even though knowingly`);
+  called code recipe version loss no lids evening morning afternoon night before did done record recorded log enter note add new finished been write down produced cast last on same past date expired all same anyway even though knowingly`);
+
+/** Words around tins that went somewhere, where no verb says so. */
+export const goesWords = words(`
+  also another more and then please today again of the our my all tins free gift gifts present presents off out go went extra further it now yesterday batch lot for last rest left remaining`);
 
 export const listWords = words(`
   batch batches list listing show see view all our my the what which have we do got are there made poured far left open still last latest recent recently of so with tins
-  any current every everything in stock how many need needs due look looks looking quality check checks a an`);
+  any pours pour did past current every everything in stock how many need needs due look looks looking quality check checks a an`);
 
 export const showWords = words(`
   batch show see view open display details detail about what is in was of the how many much tins left are do we have status look up find tell me info made when which
-  recipe lots used went into its best before date expire`);
+  recipe lots used went into its best before date expire expiry was were did poured pour day filled full already still any there got us for out gone over remaining`);
 
 const missing = (text: string): Trouble => ({ code: 'missing', text });
 

@@ -1,7 +1,7 @@
 import { defined } from '../../core/defined.ts';
 import type { Trouble } from '../answer.ts';
 import type { Reading } from '../reading.ts';
-import { readingWithout } from '../understand.ts';
+import { type Place, readingWithout } from '../understand.ts';
 import { type DaySaid, daysIn, todayOf } from './days.ts';
 import { type LotSaid, lotsIn } from './lots.ts';
 
@@ -30,3 +30,7 @@ export const readBench = (reading: Reading): BenchReading => {
   known.set(reading, read);
   return read;
 };
+
+/** The codes that stand in a stretch of the message. */
+export const lotsWithin = (lots: readonly LotSaid[], { from, to }: Place): readonly LotSaid[] =>
+  lots.filter((lot) => lot.to > from && lot.from < to);

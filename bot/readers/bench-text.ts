@@ -51,14 +51,29 @@ export const readBenchText = (reading: Reading): BenchText => {
   return text;
 };
 
+/** "Can you write down that …": asked as a question, and told all the same. */
+const politely =
+  /^\W*(?:(?:hi|hello|hey|pipkin|please|ok|and|also)\b[\s,!]*)*(?:can|could|would|will|may) (?:you|we|i)\s+(?:(?:please|just|kindly|also)\s+)*(?:note|record|write(?: it)?(?: down)?|log|put(?: down| in)?|add|enter|mark|book|register|take down|make a note)\b(?: that| of)?/i;
+
+const plainly = (text: string): string => {
+  const match = politely.exec(text);
+  return match ? text.slice(match[0].length).replace(/\?\s*$/, '') : text;
+};
+
+const asks =
+  /\?|^\W*(?:how|what|when|which|who|whom|why|where|can|could|should|shall|is|are|does|did|do|will|would|if|list|show|find|trace|track|recall)\b/i;
+const plans =
+  /\b(?:how (?:much|many|long)|what if|will be|going to|want to|would like|plan(?:ning)? to|before we|tomorrow|don't|dont|do not|did not|didn't|never|not yet|haven't)\b/i;
+
 /** A question, or a plan: nothing that was done. */
-export const asksOrPlans = (text: string): boolean =>
-  /\?|^\W*(?:how|what|when|which|who|whom|why|where|can|could|should|shall|is|are|does|did|do|will|would|if)\b/i.test(
-    text,
-  ) ||
-  /\b(?:how (?:much|many|long)|what if|will be|going to|want to|would like|plan(?:ning)? to|before we|tomorrow|don't|dont|do not|did not|didn't|never|not yet|haven't)\b/i.test(
-    text,
-  );
+export const asksOrPlans = (said: string): boolean => {
+  const text = plainly(said);
+  return asks.test(text) || plans.test(text);
+};
+
+/** Words that are nobody's name. */
+export const noPlace =
+  /^(?:i|we|you|they|he|she|it|us|them|someone|somebody|people|away|out|back|another|just|all|only|up|that|which|this|today|yesterday|now|me)\b/i;
 
 /** A name in the message as it was typed: "to the spring fair", "from Hive Lane". Places masked as "_" end it. */
 export const nameAfter = (
@@ -70,7 +85,7 @@ export const nameAfter = (
   const start = match.index + match[0].length;
   const tail = /^[^,;\n_!?]{1,100}/.exec(text.slice(start))?.[0] ?? '';
   const end =
-    /\s(?:for|at)\s+[€£$]?\d|\s(?:on|in|with|because|and)\s|[€£$]|\s\d+[.,]\d\d(?!\d)|\.(?=\s|$)|\s-\s/.exec(
+    /\s(?:for|at)\s+[€£$]?\d|\s(?:on|in|with|because|and|from|as|by (?:post|mail|courier|hand|bike|car)|but|so|who|which|this|last|today|yesterday|earlier|just|took|has|have|had|got|via)(?:\s|$)|[:"()]|[€£$]|\s\d+[.,]\d\d(?!\d)|\.(?=\s|$)|\s-\s/.exec(
       tail,
     )?.index;
   const name = tail

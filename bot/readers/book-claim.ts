@@ -110,7 +110,7 @@ const forgetOwned = new RegExp(
   'i',
 );
 const alone =
-  /^(?:forget|erase|wipe)(?:$| (?:me|us|my|our|all|the|it|everything|what)\b)|^delete (?:me|us|my data|our data|my account|account|everything|all)\b/i;
+  /^(?:forget|erase|wipe)(?:$| (?:me|us|my|our|all|the|it|everything|what(?! (?:i|we) (?:just )?(?:said|did|wrote|told)))\b)|^delete (?:me|us|my data|our data|my account|account|everything|all)\b/i;
 
 const claimForget = (text: string): Claim | undefined => {
   if (keeping.test(text)) return claim({ action: 'keep' }, 3.3);

@@ -16,7 +16,7 @@ const asked = new RegExp(
     `^who(?: has| was it that)?(?: last)? ${verbs}(?: the| our| this| with| to| in)*$`,
     '^who(?: has)?(?: last)? (?:changed|did|wrote|recorded)(?: what| anything| something| this| that)?$',
     '^what (?:did|have|has) (?:we|i|you|they|anyone|everyone|everybody|people)? ?(?:all )?(?:do|done|did|record|recorded|write|written|change|changed|get up to)(?: to| with| in| about)?(?: (?:the|batch|lot|recipe))*$',
-    "^what(?:'s| is| has| have|'ve)?(?: been)? ?(?:happened|changed|new|going on|done|recorded)(?: (?:here|in the book|to|with|lately|recently))*(?: (?:the|batch|lot|recipe))*$",
+    "^what(?:'s| is| has| have|'ve| was| were| got)?(?: been)? ?(?:happened|changed|new|going on|done|recorded|written(?: down)?|entered|noted|logged)(?: (?:here|in the book|to|with|lately|recently))*(?: (?:the|batch|lot|recipe))*$",
     '^when (?:did|was|were|has)(?: we| i| anyone| someone)?(?: the| our| this)*(?: last)? ?(?:changed?|edited?|touch(?:ed)?|saved?|updated?)?$',
   ].join('|'),
   'i',

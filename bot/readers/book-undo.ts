@@ -5,7 +5,9 @@ import { kindOf, oneAtATime, undoWhat } from './book-words.ts';
 
 export const undoCues = [
   ...'undo undoing undone redo take call scrap scratch revert reverse cancel strike roll rollback'.split(' '),
-  ...'wrong mistake accident oops whoops mean didnt'.split(' '),
+  ...'wrong mistake accident oops whoops mean didnt ignore disregard delete remove erase forget drop happened happen never'.split(
+    ' ',
+  ),
   "didn't",
 ];
 
@@ -17,7 +19,11 @@ const plainUndo = new RegExp(
     `^(?:oops|whoops|sorry|no)?[ ,]*(?:undo|unsave|revert|reverse|rollback|roll back)(?: ${that})?$`,
     `^(?:oops|whoops|sorry|no)?[ ,]*(?:take|call) ${last} back$`,
     `^(?:oops|whoops|sorry|no)?[ ,]*take back (?:${that})$`,
-    `^(?:oops|whoops|sorry|no)?[ ,]*(?:scrap|scratch|strike|cancel) ${that}$`,
+    `^(?:oops|whoops|sorry|no)?[ ,]*(?:scrap|scratch|strike|cancel|ignore|disregard) ${that}$`,
+    `^(?:delete|remove|drop|reverse|unrecord|unwrite|erase|forget) (?:(?:that|the|my|our) (?:very )?last (?:one|change|entry|step|thing|edit|message|bit|record|note)|what i (?:just )?(?:did|said|wrote|told you)|that (?:entry|record|change))$`,
+    `^undo (?:(?:that|the|my|our) )?(?:last |latest )?(?:thing|bit|step|message|entry|change|record)(?: (?:i|we) (?:just )?(?:did|said|wrote|told you|entered|made|recorded))?$`,
+    '^(?:that|this|it|the last one|that last one|my last (?:message|entry)) (?:was|is) (?:wrong|a mistake|nonsense|rubbish|not right|an error|a typo|not true|incorrect)$',
+    '^(?:that|it) (?:never|did not|didn.t) happen(?:ed)?$',
     "^(?:oops|whoops|argh|sorry|no)[ ,!.-]*(?:wrong|wrong (?:one|button|recipe|batch|lot|thing)|my mistake|mistake|(?:that|it) was (?:wrong|a mistake|an accident|not right)|(?:i )?(?:did not|didn't|didnt) mean (?:that|it|to))$",
     '^(?:that|this|it) was (?:wrong|a mistake|an accident|a slip|the wrong one)(?:[ ,.-]*(?:undo|take it back|revert)(?: (?:it|that))?)?$',
     "^(?:i )?(?:did not|didn't|didnt) mean (?:that|to do that|to (?:save|record|log|pour|write) (?:that|it))(?:[ ,.-]*undo(?: (?:it|that))?)?$",
@@ -48,10 +54,29 @@ const claimOfKind = (text: string, reading: Reading): Claim | undefined => {
   return claim({ action: 'undo', ...defined({ kind, about: subject?.about }) }, 3.3);
 };
 
+const clauseEnd = /\s*(?:[.,;:!?\n]+|\s-+\s|\b(?:so|and|but|because|cos)\b)\s*/i;
+/** Verbs that take back by themselves: a clause with "wrong" alone may be about anything. */
+const takesBack =
+  /\b(?:undo|unsave|revert|reverse|rollback|roll back|take|call|scrap|scratch|strike|cancel|ignore|disregard|delete|remove)\b/i;
+const polite =
+  /^(?:(?:please|pls|can you|could you|would you|will you|i|we|want to|need to|have to|let's|just|ok|oh|no|sorry|then|now|quickly)\s+)+|\s+(?:please|pls|for me|for us|thanks|thank you|again|now|then|would you|quickly)$/gi;
+
+/** "No, that was the candle wax. Undo!": why it is taken back is talk, as long as no other figure is told. */
+const withReason = (text: string, { items }: Reading): boolean => {
+  if (items.some(({ letter }) => /[gvc%t]/.test(letter))) return false;
+  const clauses = text.split(clauseEnd).filter((clause) => clause.trim() !== '');
+  const bare = clauses.map((clause) => clause.replace(polite, '').trim());
+  return (
+    clauses.length > 1 &&
+    bare.filter((clause) => takesBack.test(clause) && plainUndo.test(clause)).length === 1
+  );
+};
+
 /** "undo", "take that back", "undo the last price", "undo 12", "redo". */
 export const claimUndo = (text: string, reading: Reading): Claim | undefined => {
   if (plainUndo.test(text)) return claim({ action: 'undo' }, 3.3);
   if (redo.test(text)) return claim({ action: 'redo' }, 3.3);
+  if (withReason(text, reading)) return claim({ action: 'undo' }, 3.3);
   if (several.test(text)) return refuse(oneAtATime, 2.8);
   const number = numbered.exec(text)?.groups?.number;
   if (number) return claim({ action: 'undo', entry: Number(number) }, 3.3);

@@ -163,6 +163,10 @@ export const bestBeforeShapes: readonly DayShape[] = [
     read: ([, month, year = '']) => monthOnly(fourDigits(year), Number(month)),
   },
   {
+    pattern: /(?<![\d.,/-])(0?[1-9]|1[0-2]) (20\d{2})(?![\d])(?![-/.]\d)/g,
+    read: ([, month, year]) => monthOnly(Number(year), Number(month)),
+  },
+  {
     pattern: /(?<![\d.,/-])(?:the )?(?:end of )?(20\d{2})(?![\d])(?![-/.,]\d)/g,
     read: ([, year]) => exact(`${year}-12-31`, { whole: 'year' }),
   },

@@ -13,13 +13,14 @@ import { answerCues, dueWords, expiryCues, isAround, remindCues } from './expiry
 /** Longer messages are recipes and stories. */
 const longest = 400;
 
-const remindCue = /\bremind(?:s|ed|ing|ers?)?\b|\blead (?:days?|times?)\b|\bdaily (?:message|note|notice)\b/i;
+const remindCue =
+  /\bremind(?:s|ed|ing|ers?)?\b|\b(?:tell|warn|alert|notify|let|give) (?:us|me|everyone)\b(?: know| a heads[- ]up| notice| warning)?.{0,50}\b(?:before|ahead|in advance)\b|\blead (?:days?|times?)\b|\bdaily (?:message|note|notice)\b/i;
 const dueCue =
-  /\bexpir(?:e|es|ed|ing|y|ies)\b|\bout of date\b|\boverdue\b|\bover due\b|\b(?:what|anything|which|lots?|batch(?:es)?|list|everything|all|things?|stuff|items?)\b.{0,40}\bdue\b|^\W*due\b|\bbest[- ]before (?:dates?|list)\b|\b(?:go|goes|going|gone|went) (?:off|out of date|stale|past (?:its|their))\b|\bpast (?:its|their|the)?\s*(?:best[- ]before|best|date|use[- ]by)\b|\b(?:needs?|should|must|to)\b.{0,25}\b(?:using|use|used) (?:up|first|soonest)\b|\brun(?:s|ning)? out of date\b|\bdates? (?:coming up|running out)\b/i;
+  /\bexpir(?:e|es|ed|ing|y|ies)\b|\bout of date\b|\boverdue\b|\bover due\b|\b(?:what|anything|which|lots?|batch(?:es)?|list|everything|all|things?|stuff|items?)\b.{0,40}\bdue\b|^\W*due\b|\bbest[- ]before (?:dates?|list)\b|\b(?:go|goes|going|gone|went) (?:off|out of date|stale|past (?:its|their))\b|\bpast (?:its|their|the)?\s*(?:best[- ]before|best|date|use[- ]by)\b|\b(?:needs?|should|must|to)\b.{0,25}\b(?:using|use|used) (?:up|first|soonest)\b|\brun(?:s|ning)? out of date\b|\bdates? (?:coming up|running out)\b|\b(?:needs? (?:using|to be used|to go)|(?:must|should|has to|have to|needs to|need to) be (?:used|sold|finished)|(?:have|has|need|ought) to (?:use|sell|finish))\b(?=.{0,40}\b(?:by|before|this|next|until|within|first|soon|in the)\b)|\b(?:near|close to|nearing|approaching|reaching|at the end of) (?:its|their|the) (?:best[- ]before |use[- ]by )?(?:dates?|ends?)\b|\bhow long (?:is|are|does|do|will|can)\b.{0,40}\b(?:good|keep|last|usable|fine)\b|\b(?:is|are) .{1,40} still (?:good|ok|okay|fine|usable|in date|safe)\b/i;
 
 /** These belong to other topics: how long something keeps, setting a date, what a pour was. */
 const elsewhere =
-  /\b(?:bought|poured|pour|gave|give away|sold|label|labels|scale|cost|prices?|workshop|claim|say|save|recipe|melts?|how long (?:does|do|will|would|is|are)|shelf life|keeps? for|set|change|correct|should be)\b/i;
+  /\b(?:bought|poured(?! on)|pour|gave|give away|(?<!be )sold|label|labels|scale|cost|prices?|workshop|claim|say(?! (?:by|before|until|till|on|in|within)\b)|save|recipe|melts?|how long (?:does|do|will|would|is|are)|shelf life|keeps? for|set|change|correct|should be)\b/i;
 
 const showAll =
   /^\W*(?:what(?:'s| is)? due|show all(?: (?:that is|of what is)? ?due)?|expiry(?: list)?|due(?: list)?|best[- ]before (?:dates?|list))\W*$/i;
@@ -61,7 +62,8 @@ const requestOf = (
   text: string,
 ): Readonly<Record<string, unknown>> => {
   const { period, from, until } = said ?? {};
-  const whole = about.lots !== undefined && said === undefined;
+  const asksWhen = /^\W*(?:and |so )?when\b/i.test(text) && (about.ingredient ?? about.recipe) !== undefined;
+  const whole = (about.lots !== undefined || asksWhen) && said === undefined;
   // Whether one lot is out of date is answered with its date.
   const asked = about.lots && period === 'overdue' ? 'all' : period;
   const soon = asked ?? from ?? until ?? (whole ? 'all' : undefined) ?? 'soon';
@@ -75,7 +77,8 @@ const requestOf = (
 
 const claimDue = (reading: Reading): Claim | undefined => {
   const whole = textOf(reading);
-  if (elsewhere.test(whole)) return undefined;
+  const named = readBench(reading).lots.length > 0;
+  if (elsewhere.test(named ? whole.replace(/\bhow long\b/gi, ' ') : whole)) return undefined;
   if (showAll.test(whole)) return claim({ action: 'due', period: 'soon' }, 3);
   const said = periodIn(reading);
   if (said?.trouble) return refuse(said.trouble, 2.8);
@@ -104,6 +107,14 @@ const claimFollowUp = (reading: Reading): Claim | undefined => {
   return claim(requestOf(said, defined({ lots, ingredient, recipe, kind }), ''), 2.7);
 };
 
+/** "Make it 8 o'clock instead", after the reminder was spoken of. */
+const claimTimeAgain = ({ last, text }: Reading): Claim | undefined => {
+  const spoken = last?.topic === 'expiry' && /^(?:set|show)$/.test(String(last.request.action));
+  return spoken && text.length <= 60 && /\d|o'clock|\bnoon\b|\bmidnight\b/i.test(text)
+    ? claimRemind(`reminder ${text}`)
+    : undefined;
+};
+
 const cues = [...remindCues, ...expiryCues, ...answerCues];
 
 /** "Kokum butter to use up: ideas for a stick?" wants a recipe. */
@@ -115,7 +126,7 @@ export const claimExpiry = (reading: Reading): Claim | undefined => {
   if (reading.text.length > longest || asksForIdeas(reading)) return undefined;
   const keeps = claimKeeps(reading);
   if (keeps) return keeps;
-  if (!anyWord(reading, cues)) return claimFollowUp(reading);
+  if (!anyWord(reading, cues)) return claimFollowUp(reading) ?? claimTimeAgain(reading);
   const answered = anyWord(reading, [...remindCues, ...answerCues, 'up', 'ask'])
     ? claimDueAnswer(reading)
     : undefined;

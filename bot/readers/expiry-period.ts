@@ -31,7 +31,7 @@ const monthNames =
 /** Calendar stretches by their words, most telling first. */
 const named: readonly (readonly [RegExp, string])[] = [
   [
-    /\b(?:out of date|past (?:its|their|the|best)?\s*(?:best[- ]before|use[- ]by|sell[- ]by|date|best)(?: dates?)?|over ?due|(?:already |has |have |is |are )?expired|gone off|(?:gone|went) stale|no longer good)\b(?! (?:by|before|on|in|this|next))/i,
+    /(?<!\b(?:runs?|running|go|goes|going|gets?|getting|be|turns?|before it is|when it is) )\b(?:out of date|past (?:its|their|the|best)?\s*(?:best[- ]before|use[- ]by|sell[- ]by|date|best)(?: dates?)?|over ?due|(?:already |has |have |is |are )?expired|gone off|(?:gone|went) stale|no longer good)\b(?! (?:by|before|on(?! (?:the shel|our shel|hand|here))|in(?! (?:stock|the (?:cupboard|store|house|pantry|shed|larder)|here|our))|this|next))/i,
     'overdue',
   ],
   [
@@ -124,13 +124,13 @@ const lastDay = (year: number, month: number): string =>
   plusDays(month === 12 ? `${year + 1}-01-01` : `${year}-${two(month + 1)}-01`, -1);
 
 const untilCue =
-  /\b(before|by|until|till|up to|through|not later than|no later than)\b(?:[\s,]+[\p{L}'-]+){0,6}[\s,]*$/iu;
+  /^[\s\S]*\b(before|by|until|till|up to|through|not later than|no later than)\b(?:[\s,]+[\p{L}'-]+){0,6}[\s,]*$/iu;
 
 /** Feasts with a date of their own. */
 const feasts: readonly (readonly [RegExp, string])[] = [
-  [/\b(before|by|until|till)?\s*(?:christmas|xmas)(?: day| fair| market| sale)?\b/i, '12-25'],
-  [/\b(before|by|until|till)?\s*(?:new year|new year's)(?: day| eve)?\b/i, '01-01'],
-  [/\b(before|by|until|till)?\s*(?:halloween)\b/i, '10-31'],
+  [/^[\s\S]*\b(before|by|until|till)?\s*(?:christmas|xmas)(?: day| fair| market| sale)?\b/i, '12-25'],
+  [/^[\s\S]*\b(before|by|until|till)?\s*(?:new year|new year's)(?: day| eve)?\b/i, '01-01'],
+  [/^[\s\S]*\b(before|by|until|till)?\s*(?:halloween)\b/i, '10-31'],
 ];
 
 const readFeast = (text: string, today: string): PeriodSaid | undefined => {
@@ -164,7 +164,8 @@ const readDays = (reading: Reading): PeriodSaid | undefined => {
     const before = reading.text.slice(0, first.from);
     // What happens on that day is not asked about: "before the spring market on 12 June".
     const cue = untilCue.exec(before);
-    const bare = cue ? `${rest.slice(0, cue.index)} ${rest.slice(first.from)}` : rest;
+    const at = cue ? cue[0].toLowerCase().lastIndexOf((cue[1] ?? '').toLowerCase()) : 0;
+    const bare = cue ? `${rest.slice(0, at)} ${rest.slice(first.from)}` : rest;
     return { ...oneDay(first, before), rest: bare };
   }
   return first.future <= second.future ? { from: first.future, until: second.future, rest } : undefined;

@@ -13,7 +13,7 @@ const showing =
   /\b(?:when|what time|how often|where)\b.{0,30}\bremind|\b(?:what|which|show|list|see|check|tell)\b.{0,25}\breminders?\b|\breminders? (?:settings?|set|status|on)\s*\??$|\b(?:is|are)\b.{0,25}\breminders?\b.{0,20}(?:\bon\b|\bset\b|\?)|^\W*(?:the |our |my )?reminders?\W*$/i;
 
 const setting =
-  /\b(?:remind (?:us|me|everyone|the group|all)|reminders?|lead (?:days?|times?)|daily (?:message|note|notice))\b/i;
+  /\b(?:remind (?:us|me|everyone|the group|all|at|daily|every)|(?:be|get|being) reminded|reminding|reminders?|(?:tell|warn|alert|notify|let|give) (?:us|me|everyone)\b.{0,60}\b(?:before|ahead|in advance)|lead (?:days?|times?)|daily (?:message|note|notice))\b/i;
 
 const other: Trouble = {
   code: 'out-of-range',
@@ -92,12 +92,27 @@ const strangePlace = (text: string): Trouble | undefined => {
   return first === undefined ? undefined : unknownPlace((said ?? '').trim());
 };
 
+/** "Half past seven would be better, remind us at 7:30": a time said twice is one; of two the last one counts, "not 8 but 9". */
+const timesIn = (all: string): { readonly time: ReturnType<typeof timeIn>; readonly rest: string } => {
+  const text = all.replace(
+    /\b(?:instead of|rather than|not)\s+(?:at\s+)?\d[\d:.]*\s*(?:am|pm|o'clock)?/gi,
+    ' ',
+  );
+  const first = timeIn(text);
+  if (!first) return { time: undefined, rest: text };
+  const rest = cut(text, first);
+  const second = timeIn(rest);
+  if (!second || second.trouble) return { time: first, rest };
+  const same = second.hour === first.hour && second.minute === first.minute;
+  const changed = /\b(?:instead|not|rather|from .{1,20} to)\b/i.test(text);
+  return same || changed ? { time: second, rest: cut(rest, second) } : { time: first, rest };
+};
+
 const fields = (text: string): Claim | undefined => {
   const lead = readLead(text);
   const zone = zoneIn(lead.rest);
   const afterZone = cut(lead.rest, zone);
-  const time = timeIn(afterZone);
-  const rest = cut(afterZone, time);
+  const { time, rest } = timesIn(afterZone);
   const loose = strangers(rest, (word) => isAround(remindWords, word));
   const { leadDays } = lead;
   const wish = {
@@ -123,7 +138,8 @@ const fields = (text: string): Claim | undefined => {
 };
 
 /** What a sentence would mean to the reminder: to set, change, show or stop it. */
-export const claimRemind = (clause: string): Claim | undefined => {
+export const claimRemind = (said: string): Claim | undefined => {
+  const clause = said.replace(/\bdaily (?:message|note|notice)\b/i, 'reminder');
   if (stopping.test(clause)) {
     const loose = strangers(
       clause,
@@ -145,14 +161,13 @@ export const claimRemind = (clause: string): Claim | undefined => {
     );
     return loose.length === 0 ? claim({ action: 'show' }, 3.1) : undefined;
   }
-  const plain = clause.replace(/\bdaily (?:message|note|notice)\b/i, 'reminder');
-  if (notDaily.test(plain)) {
-    const bare = plain.replace(notDaily, ' ');
+  if (notDaily.test(clause)) {
+    const bare = clause.replace(notDaily, ' ');
     const loose = strangers(
       cut(bare, zoneIn(bare)),
       (word) => isAround(remindWords, word) || /^\d+$/.test(word),
     );
     return loose.length === 0 ? refuse(other, 2.8) : undefined;
   }
-  return fields(plain);
+  return fields(clause);
 };

@@ -4,7 +4,7 @@ const set = (text: string): ReadonlySet<string> => new Set(text.trim().split(/\s
 
 export const remindCues = 'remind reminds reminded reminding reminder reminders lead'.split(' ');
 export const expiryCues =
-  'expire expires expired expiring expiry expiries due overdue date dated dates stale off best bbe bb use use-by using goes shelf up'.split(
+  'expire expires expired expiring expiry expiries due overdue date dated dates stale off best bbe bb near good ok okay safe usable keep keeps last long sold sell using needs must use use-by using goes shelf up'.split(
     ' ',
   );
 export const answerCues = 'done used finished again snooze later off sorted dealt gone'.split(' ');
@@ -19,6 +19,8 @@ export const dueWords = set(`
   should must be-used up date still left already not yet between during fair market event workshop sale show day start weekend please
   ahead then there those these that how many much long until keep keeps good check whole short nearest closest near close reach reaches reaching reached hit hits
   can could would you get pipkin of these with last latest earliest anymore any-more ones one
+  christmas xmas easter new halloween say let know tell quick question pipkin hi hello hey there's there use-by best-before turn turns turned turning bad rancid lapse lapses lapsed perish
+  sold sell selling sells needed need finishing near nearing close closer approaching edge end ends up stale must fine usable safe finish finishes whose where how long many tins end-of-month still further later further left list open opened both every each made poured some having reached come comes coming become past-date safe fine ok okay okay? wondering might may watch careful attention priority prioritise
 `);
 
 /** Words around setting, showing or stopping the reminder. */
@@ -29,7 +31,9 @@ export const remindWords = set(`
   and a an our my we i you want need like would can could send post give message messages note notice notices ping tell by with from now on
   ahead advance beforehand prior early earlier notice lead leads again also as well same just only instead o'clock when then do does did will be it's its
   once per should which show how often currently currently set whatever anything something soon
-  old new hour clock is are use using around about summer winter also how's both those up any one ones usual alert alerts nudge
+  old new hour clock is are use using around about better would rather instead prefer if possible could maybe like actually think that's thats sorry no not too early late later earlier for time this that and so us bit than works work suits suit best everybody team please thanks let's let lets us know half past quarter back every's kindly ok okay hi hello pipkin hey them keep keeping always from going forward onwards hereafter warning warn
+  be come comes arrive arrives enough heads heads-up anything things thing expire expires expired ready good fine before it's wants want wanted does start starting again restart resume resumed
+  around about summer winter also how's both those up any one ones usual alert alerts nudge
 `);
 
 /** Words around an answer to something due. */

@@ -11,14 +11,16 @@ const wordsOf = (text: string): readonly string[] => text.trim().split(/\s+/);
 export const reactionCues = wordsOf('report reported reaction reactions reacted reacting');
 const signWords =
   wordsOf(`rash rashes itch itchy itches itching itched hives blister blisters blistered swelling swelled swollen welts burning
-  burned stinging stung redness inflamed peeling sore tingling numb dizzy wheezing breathing breathe bumps eczema flare`);
-const signs = new RegExp(`\\b(?:${signWords.join('|')})\\b`, 'i');
+  burned stinging stung redness inflamed peeling sore tingling numb dizzy wheezing breathing breathe bumps eczema flare spots spotty rashy prickly hives' complaint`);
+const turnedRed =
+  /\b(?:skin|lips?|face|cheeks?|hands?|arms?|mouth|chin|eyes?|eyelids?)\b.{0,30}\b(?:red|sore|swollen|raw|puffy|cracked|inflamed)\b|\b(?:red|sore|swollen|puffy|raw) (?:skin|lips?|face|cheeks?|hands?|patch(?:es)?|marks?)\b/i;
+const signs = new RegExp(`\\b(?:${signWords.join('|')})\\b|${turnedRed.source}`, 'i');
 
 /** "Can peppermint cause a rash", "is it itchy for some": a question, and nothing that happened. */
 const asks = /^\W*(?:can|could|does|do|is|are|will|would|may|might|what|why|how|which|should)\b|\?\s*$/i;
 const someone = /\b(?:after|from|using|used|since|reacted|customer|buyer|neighbou?r|balm|salve|tin)\b/i;
 const listed =
-  /\breactions?\b.{0,20}\b(?:for|of|to|with|on|about)\b|\b(?:list|show|any|all|which|see|open)\b.{0,12}\breactions?\b|^\W*reactions?\W*$/i;
+  /\breactions?\b.{0,20}\b(?:for|of|to|with|on|about)\b|\b(?:list|show|any|all|which|see|open)\b.{0,12}\breactions?\b|^\W*reactions?\W*$|\bhow many\b.{0,20}\breactions?\b|\b(?:has|have|did|does|do|is|are|was|were|had)\b.{0,30}\b(?:any(?:one|body|thing)?|some(?:one|body)|people|customers?|we|there)\b.{0,30}\b(?:react(?:ed|ion|ions)?|report(?:ed)?)\b|\babout (?:the |our |all )?reactions\b/i;
 const record = /\b(?:R\d{1,6})\b/i;
 
 const contactSaid = /[;,.]?\s*\bcontact(?:\s+(?:is|details|them|her|him))?\s*[:=]?\s+([^;\n]{3,200})/i;
@@ -124,7 +126,7 @@ const recordIn = ({ text, bench }: Reading): string | undefined => {
 
 const listWords = new Set(
   wordsOf(`reaction reactions list show any all which see open for of to with on about are there were the batch lot tin tins do we have had
-    so far yet please us me give get our your latest last recent old written down known what is`),
+    so far yet tell anyone anybody someone somebody customer customers reacted react complained complaint complaints please us me give get our your latest last recent old written down known what is how many much number count did was has been people's reported noted recorded got anybody anyone against any past until now open closed status`),
 );
 
 /** Only where nothing else is asked: "what is the saponification reaction of beeswax with lye" is no question of ours. */
@@ -145,11 +147,14 @@ const about = (reading: Reading, bench: BenchReading, cued: boolean): Claim | un
   return signs.test(reading.text) && ownBody.test(reading.text) ? refuse(nothingSaid, 1.2) : undefined;
 };
 
+const redWords = ['red', 'sore', 'raw', 'puffy', 'swollen', 'cracked'];
+
 /** What a message would mean as a reaction told, or a question about those written down. */
 export const claimReaction = (reading: Reading): Claim | undefined => {
   const id = record.test(reading.text) ? recordIn(reading) : undefined;
   const cued = anyWord(reading, reactionCues);
-  if (id === undefined && !cued && !anyWord(reading, signWords)) return undefined;
+  if (id === undefined && !cued && !anyWord(reading, signWords) && !anyWord(reading, redWords))
+    return undefined;
   const bench = readBench(reading);
   return id === undefined ? about(reading, bench, cued) : followed(bench, id);
 };

@@ -14,6 +14,10 @@ const plainKey = (name: string): string => name.toLowerCase().replace(/[\s_-]+/g
 const zoneCue =
   /\b(?:our |the |my |group's )?time[ -]?zone\b(?:\s+(?:to|is|as|in|of|for|us|set)\b)*\s*[:=]?\s*([A-Za-z][A-Za-z_+/-]*(?:[ -]?[A-Za-z]+){0,2}(?:[+-]\d{1,2})?)/i;
 
+/** "We are on Dublin time". */
+const onTime =
+  /\b(?:we're|we are|i'm|i am|were|it's|clocks? (?:is|are))\s+(?:on|in)\s+([A-Z][A-Za-z_/-]*(?: [A-Z][a-z]+){0,2}) (?:time|timezone)\b/;
+
 /** "Europe/Lisbon" however it is cased, "Lisbon" where only one zone ends so, "UTC". */
 const zoneOf = (said: string): string | undefined => {
   const key = plainKey(said);
@@ -35,7 +39,7 @@ const badZone = (said: string): Found => ({
 
 /** "time zone Europe/Lisbon": where the group's days begin. */
 export const readZone = ({ text }: Reading): FoundAt => {
-  const match = zoneCue.exec(text);
+  const match = zoneCue.exec(text) ?? onTime.exec(text);
   const said = match?.[1]?.replace(/\s+(?:please|pls|thanks|thank you|now|and)\b.*$/i, '');
   if (!match || said === undefined || /^(?:please|now|again|for|are|do)$/i.test(said)) return none;
   const place = { from: match.index, to: match.index + match[0].indexOf(said) + said.length };
@@ -44,7 +48,10 @@ export const readZone = ({ text }: Reading): FoundAt => {
 };
 
 const capCue =
-  /\b(?:best[ -]before|bbe?|shelf[ -]life)\b(?:\s+(?:is|of|for|our|everything|all|batches|after|the|pour|should|be|set|to|ceiling|limit|cap))*\s+(?:at most|no more than|not more than|never (?:more|longer) than|max(?:imum)?(?: of)?|up to|limit(?:ed to)?|ceiling(?: of)?|cap(?:ped at)?|to)\s+(\d{1,3}|a|one|two|three|six|nine|twelve|eighteen)\s+(months?|years?)\b/i;
+  /\b(?:best[ -]before(?: dates?)?|bbe?|shelf[ -]life|keeps?|good for)\b(?:\s+(?:is|of|for|our|everything|all|batches|after|the|pour|should|be|set|to|ceiling|limit|cap))*\s+(?:at most|no more than|not more than|never (?:more|longer) than|max(?:imum)?(?: of)?|up to|limit(?:ed to)?|ceiling(?: of)?|cap(?:ped at)?|at|longer than|more than|over|beyond|to)\s+(\d{1,3}|a|one|two|three|six|nine|twelve|eighteen)\s+(months?|years?)\b/i;
+/** "Max best before 18 months", "cap of nine months on the best before". */
+const capFirst =
+  /\b(?:max(?:imum)?|longest|cap|limit|ceiling)\b.{0,12}\b(?:best[ -]before|shelf[ -]life)\b(?: (?:is|of|at|to|to be|should be))?\W+(\d{1,3}|a|one|two|three|six|nine|twelve|eighteen)\s+(months?|years?)\b/i;
 const numbers: Readonly<Record<string, number>> = {
   a: 1,
   one: 1,
@@ -66,7 +73,7 @@ const badCap: Found = {
 
 /** "best before at most 9 months": the group's own ceiling. */
 export const readCap = ({ text }: Reading): FoundAt => {
-  const match = capCue.exec(text);
+  const match = capCue.exec(text) ?? capFirst.exec(text);
   if (!match) return none;
   const said = match[1]?.toLowerCase() ?? '';
   const count = Object.hasOwn(numbers, said) ? (numbers[said] ?? 0) : Number(said);

@@ -27,7 +27,10 @@ export const settingsWords = new Set(
   everything display euro euros sterling pounds dollars dollar us american canadian australian swiss francs eu europe european union uk gb britain
   great united kingdom england scotland wales northern ireland usa states america canada australia au germany france spain italy portugal
   netherlands austria belgium sweden denmark poland kitchen new old decimals digits ours make makes then so were
-  numbers number figures with as sign separator written amounts answers show`.split(/\s+/),
+  numbers number figures with as sign separator written amounts answers show
+  back return go again percent per cent instead reckon count expect calculate lose losing batches pours pour standard please`.split(
+    /\s+/,
+  ),
 );
 
 /** Values of the settings themselves: amounts, units, "no loss". */

@@ -5,7 +5,7 @@ import type { Item } from './item.ts';
 import { type Found, none } from './settings-words.ts';
 
 const stepCue =
-  /\b(?:scales?|balance)(?:\s+(?:can|only|that|now|just|is|are|has|have|an?|do|does|will|which|steps?|display|readability))*\s+(?:reads?|reading|goes|go|weighs?|steps?|accurate|accuracy|precise|precision|resolution|shows?|measures?|down)\b|\b(?:scale|default)\s+step\b|\bstep\s+(?:of|is|to|size)\b|\bset\s+(?:the\s+)?step\b/i;
+  /\b(?:scales?|balance)[,:]?(?:\s+(?:can|only|that|now|just|is|are|has|have|an?|do|does|will|which|steps?|display|readability))*\s+(?:reads?|reading|goes|go|weighs?|steps?|accurate|accuracy|precise|precision|resolution|shows?|measures?|down)\b|\b(?:scale|default)\s+step\b|\bstep\s+(?:of|is|to|size)\b|\bset\s+(?:the\s+)?step\b/i;
 
 const badStep: Found = {
   ...none,
@@ -30,7 +30,7 @@ export const readStep = (reading: Reading): Found => {
 };
 
 const lossCue =
-  /\b(?:set|default|usual|usually|always|our|change|make|normal|from now on|allow)\b.*\b(?:loss|losses|waste|wastage|allowance)\b|\b(?:loss|waste|allowance)\b.*\b(?:default|always|from now on)\b|^\s*(?:loss|loss allowance|allowance)\b/i;
+  /\b(?:set|default|usual|usually|always|our|change|make|normal|from now on|allow)\b.*\b(?:loss|losses|waste|wastage|allowance)\b|\b(?:loss|waste|allowance)\b.*\b(?:default|always|from now on)\b|^\W*(?:the |our )?(?:loss|losses|loss allowance|allowance|waste|wastage)\b|^\W*(?:please |can (?:you|we) |could (?:you|we) |let's |we |i |now |ok |so )*(?:go |set it |put it |switch |return |change )?(?:back|return|allow|take|use|reckon|count|calculate|lose|losing|expect)\b.*\b(?:loss|losses|waste|wastage|allowance)\b|\b(?:loss|waste|allowance)\b.{0,12}\b(?:back|again)\b|^\W*(?:we|i) (?:usually |always |normally |generally |only |now )*(?:lose|waste|allow|expect to lose|spill)\b.{0,12}\d/i;
 
 const forGood = /\b(?:set|default|always|usual)\b/i;
 

@@ -75,11 +75,16 @@ const currencyNames: Readonly<Record<string, string>> = {
   'swiss francs': 'CHF',
 };
 const currencyPattern =
-  /\b(?:currency|prices|money|pay|priced)\b(?:\s+(?:to|is|in|as|=|are|the|of))*\W{0,3}\s*((?:us|american|canadian|australian|swiss)\s+\w+|[a-z]{3,8}\b|[€£])/i;
+  /\b(?:currency|prices|money|pay|buy|everything|priced)\b(?:\s+(?:to|is|in|as|=|are|the|of))*\W{0,3}\s*((?:us|american|canadian|australian|swiss)\s+\w+|[a-z]{3,8}\b|[€£])/i;
 const known = new Set(Intl.supportedValuesOf('currency'));
 
 export const readCurrency = (text: string): Found => {
-  if (!/\bcurrency\b/i.test(text)) return none;
+  if (
+    !/\bcurrency\b|^\W*(?:please |now )*(?:we|i|our prices|prices|all prices|everything) (?:pay|buy|price|are|is|should be)(?: everything| things| for things)?(?: in)? (?:euros?|pounds|sterling|(?:us |canadian |australian |american )?dollars|swiss francs|[€£])\W*$/i.test(
+      text,
+    )
+  )
+    return none;
   const match = currencyPattern.exec(text);
   const said = match?.[1]?.toLowerCase();
   if (!match || said === undefined || said === 'please') return none;

@@ -8,10 +8,12 @@ import { whichLot } from './batch-meant.ts';
 import type { BenchReading } from './bench-reading.ts';
 import { asksOrPlans, type BenchText, nameAfter, readBenchText } from './bench-text.ts';
 import type { Item } from './item.ts';
+import { leftover } from './leftover.ts';
 import { gramsRead, isAmount, nameRead } from './stock-amount.ts';
 import { isThing, type Piece, piecesOf, timesIn } from './stock-pieces.ts';
 import { priceTold } from './stock-price.ts';
 import { boughtWords, howMuchBought, noContainers, notInStock, whatBought } from './stock-words.ts';
+import { boardOf, take } from './target.ts';
 
 /** One purchase as the topic's request has it. */
 export interface PurchaseRead {
@@ -30,49 +32,111 @@ export interface PurchaseRead {
 
 const cue =
   /\b(?:bought|purchased|received|got in|delivery|delivered|arrived|restocked|stocked up|picked up|fetched|collected|add(?:ed)? to (?:the |our )?stock|new (?:stock|lot|in))\b|\bto (?:the |our )?stock\b/i;
-const supplierCue = /\bfrom\s+(?:the\s+)?(?=\p{L})/iu;
+const supplierCue =
+  /\b(?:from|by|at|off)\s+(?!(?:the )?(?:post|mail|courier|parcel|mistake|kilo|gram|cost|last|least|once|about|home|half|noon|price|least|now|hand|accident|january|february|march|april|may|june|july|august|september|october|november|december)\b)(?:the\s+)?(?=\p{L})/iu;
+/** Where it came, and what it is for: "in the post", "for the winter workshop". */
+const around =
+  /\b(?:in|with|by) (?:the |our |this |a )?(?:post|mail|parcel|delivery|box|bag|courier|order|van)\b|\bfor (?:the|our|my|next|this)(?: [a-z]+){0,2} (?:batch|batches|workshop|workshops|fair|market|class|balm|balms|salve|salves|pour|group|season|year|month|week|stall)\b/gi;
 
-/** "500 g beeswax lot K12 best before 2027-03": an amount, a name, and a lot with a date or a price beside them. */
+/** "beeswax, 1 kg, K44, best before June": a code that nothing announces. */
+const bareCode =
+  /(?<![\p{L}\d_.,/-])(?:\p{Lu}{1,4}[-/]?\d{1,6}\p{Lu}?|\d{1,4}-?\p{Lu}{1,3})(?![\p{L}\d_-]|[.,]\d)/u;
+
+/** What was done with something that is there already, or will be: no purchase. */
+const doneElse =
+  /\b(?:used|poured|made|threw|thrown|binned|wasted|lost|spill\w*|spilt|strained|infused|weigh\w*|count\w*|really|left|below|under|warn|alert|opened|scale|recipe|to make|need|want|infuse|melt|swap|costs?)\b/i;
+const cameIn =
+  /\b(?:got|had|have|came|come|comes|turned up|here|in stock|in the (?:post|house|cupboard)|on the shelf|given|gave|brought|sent|ordered|order|put|paid|purchase|delivered)\b/i;
+
+/**
+ * "500 g beeswax lot K12 best before 2027-03": an amount, a name, and a lot with a date beside them; or a lot and
+ * that it came, in any words.
+ */
 const looksBought = ({ rest, lots, days }: BenchReading): boolean =>
-  lots.some(({ cued, kind }) => cued && kind !== 'batch') &&
+  (lots.some(({ cued, kind }) => cued && kind !== 'batch') ||
+    (bareCode.test(rest.text) && days.some(({ role }) => role === 'best-before'))) &&
   rest.items.some(({ letter }) => letter === 'i') &&
-  rest.items.filter(isAmount).length === 1 &&
-  days.some(({ role }) => role === 'best-before');
+  rest.items.some(isAmount) &&
+  !doneElse.test(rest.text) &&
+  (days.some(({ role }) => role === 'best-before') || cameIn.test(rest.text));
 
 interface One {
   readonly purchase?: PurchaseRead;
   readonly assumed: readonly string[];
   readonly trouble?: Trouble;
   readonly loose: readonly Item[];
+  readonly aside?: readonly string[];
 }
+
+/** The message as it was typed, for currencies, and without codes and days. */
+interface Whole {
+  readonly typed: Reading;
+  readonly rest: Reading;
+}
+
+/** What is named once for several lots: "olive oil: 100 g lot V2, 500 g lot V3". */
+const withNames = (pieces: readonly Piece[]): readonly Piece[] => {
+  let name: Item | undefined;
+  return pieces.map((piece) => {
+    const own = piece.items.find(isThing);
+    name = own ?? name;
+    return own || !name ? piece : { ...piece, items: [name, ...piece.items] };
+  });
+};
 
 const inPiece = <T extends Place>(list: readonly T[], piece: Place): readonly T[] =>
   list.filter(({ from, to }) => to > piece.from && from < piece.to);
 
-const readPiece = (piece: Piece, reading: Reading, bench: BenchReading, whole: PurchaseRead): One => {
-  const [name, ...others] = piece.items.filter(isThing);
+const bareLot = (text: string, piece: Place): (Place & { readonly code: string }) | undefined => {
+  const match = bareCode.exec(text.slice(piece.from, piece.to));
+  if (!match) return undefined;
+  const from = piece.from + match.index;
+  return { code: match[0], from, to: from + match[0].length };
+};
+
+const isWithin = ({ from, to }: Item, place: Place | undefined): boolean =>
+  place !== undefined && from >= place.from && to <= place.to;
+
+/** What is left of a purchase; talk at the edge of a clause is set aside and told. */
+const looseIn = (piece: Piece, used: readonly Item[]) => {
+  const items = piece.items.filter(
+    (item) => used.includes(item) || isLoose(item) || /^[,;.:()\n!-]$/.test(item.letter),
+  );
+  const board = boardOf(items);
+  for (const [at, item] of board.items.entries()) if (used.includes(item)) take(board, at, at + 1);
+  return leftover(board, boughtWords, true);
+};
+
+const sameThing = (one: Item, other: Item): boolean => one.ingredients?.join() === other.ingredients?.join();
+
+const readPiece = (piece: Piece, { typed, rest }: Whole, bench: BenchReading, whole: PurchaseRead): One => {
+  const [name, ...more] = piece.items.filter(isThing);
   if (!name) return { assumed: [], loose: [], trouble: whatBought };
   const named = nameRead(name);
   if (named.trouble) return { assumed: [], loose: [], trouble: named.trouble };
   const id = named.id ?? '';
   const amounts = piece.items.filter(isAmount);
   const label = (ingredientById(id)?.name ?? id).replace(/ \([^)]*\)$/, '');
-  const [amount, ...more] = amounts;
+  const [amount] = amounts;
   if (!amount) return { assumed: [], loose: [], trouble: howMuchBought(label) };
   const times = timesIn(piece.items, amount);
-  const read = gramsRead(amount, id, reading.settings.region, times.times);
-  const price = priceTold(piece, [amount, ...times.items], reading, read.pack);
+  const read = gramsRead(amount, id, rest.settings.region, times.times);
   const days = inPiece(bench.days, piece);
-  const lots = inPiece(bench.lots, piece);
+  const { lots } = bench;
   const best =
     days.find(({ role }) => role === 'best-before') ?? days.find((day) => day.future > bench.today);
-  const used = [name, amount, ...times.items, ...price.items];
-  const loose = [...more, ...others, ...piece.items.filter((item) => !used.includes(item) && isLoose(item))];
+  const again = more.filter((other) => sameThing(name, other));
+  const used = [name, ...again, amount, ...times.items];
+  const bare = lots.length === 0 && best ? bareLot(rest.text, piece) : undefined;
+  const plain = { ...piece, items: piece.items.filter((item) => !isWithin(item, bare)) };
+  const price = priceTold(plain, [amount, ...times.items], typed, read.pack);
+  const left = looseIn(plain, [...used, ...price.items]);
   return {
     assumed: [named.assumed, read.assumed, ...days.map(({ assumed }) => assumed)].flatMap(
       (each) => each ?? [],
     ),
-    loose,
+    aside: left.aside,
+    loose: [...left.blocking, ...more.filter((other) => !again.includes(other))],
     ...defined({ trouble: read.trouble ?? price.trouble ?? lotTrouble(lots) }),
     purchase: {
       ...whole,
@@ -80,7 +144,7 @@ const readPiece = (piece: Piece, reading: Reading, bench: BenchReading, whole: P
       grams: read.grams ?? 0,
       ...defined({
         herb: named.herb,
-        lot: lots[0]?.code,
+        lot: lots[0]?.code ?? bare?.code,
         bestBefore: best?.future,
         on: days.find((day) => day !== best && day.role === 'on')?.past,
         price: price.price,
@@ -124,8 +188,12 @@ interface Shop {
 
 const shopOf = ({ bench }: BenchText): Shop => {
   const found = nameAfter(bench.rest.text, supplierCue);
-  if (!found) return { bench, rest: bench.rest };
-  return { bench, rest: readingWithout(bench.rest, [found.place]), supplier: found.name };
+  const talk = [...bench.rest.text.matchAll(around)].map((match) => ({
+    from: match.index,
+    to: match.index + match[0].length,
+  }));
+  const rest = readingWithout(bench.rest, [...(found ? [found.place] : []), ...talk]);
+  return { bench, rest, ...defined({ supplier: found?.name }) };
 };
 
 const nothingNamed = (rest: Reading): Trouble => {
@@ -136,6 +204,22 @@ const nothingNamed = (rest: Reading): Trouble => {
     : whatBought;
 };
 
+/** The lots of each piece; in their order where they stand before what they are of ("lot K45: 1 kg beeswax; lot K46: …"). */
+const lotsOf = ({ lots }: BenchReading, pieces: readonly Piece[]): readonly BenchReading['lots'][] => {
+  const inside = pieces.map((piece) => inPiece(lots, piece));
+  const even = lots.length === pieces.length && inside.some((each) => each.length !== 1);
+  return even
+    ? pieces.map((piece, at) =>
+        lots.slice(at, at + 1).map((lot) => ({ ...lot, from: piece.from, to: piece.to })),
+      )
+    : inside;
+};
+
+const asideOf = (read: readonly One[]): readonly string[] => {
+  const said = read.flatMap(({ aside = [] }) => aside);
+  return said.length > 0 ? [`I set aside "${said.join('", "')}".`] : [];
+};
+
 /** "bought 500 g beeswax lot K12, best before 2027-03, 14.50 from Hive Lane", one or many, typed or pasted. */
 export const claimBought = (reading: Reading): Claim | undefined => {
   const text = readBenchText(reading);
@@ -144,9 +228,11 @@ export const claimBought = (reading: Reading): Claim | undefined => {
   const { bench, rest, supplier } = shopOf(text);
   if (bench.trouble) return refuse(bench.trouble, 3.3);
   if (!rest.items.some(isThing)) return told ? refuse(nothingNamed(rest), 2.6) : undefined;
-  const pieces = piecesOf(rest.text, rest.items);
+  const pieces = withNames(piecesOf(rest.text, rest.items));
   const shared = sharedOf(bench, supplier, pieces.length) as PurchaseRead;
-  const read = pieces.map((piece) => readPiece(piece, { ...rest, text: reading.text }, bench, shared));
+  const whole = { typed: { ...rest, text: reading.text }, rest };
+  const lots = lotsOf(bench, pieces);
+  const read = pieces.map((piece, at) => readPiece(piece, whole, { ...bench, lots: lots[at] ?? [] }, shared));
   const trouble = read.find((one) => one.trouble)?.trouble;
   if (trouble) return refuse(trouble, 3.3);
   const loose = read.flatMap((one) => one.loose);
@@ -154,9 +240,5 @@ export const claimBought = (reading: Reading): Claim | undefined => {
   const purchases = read.flatMap(({ purchase }) => purchase ?? []);
   const again = /\b(?:another|again|once more|more of)\b/i.test(bench.rest.text) || undefined;
   const request = { action: 'bought', purchases, ...defined({ note: text.note, again }) };
-  return claim(
-    request,
-    3.4,
-    read.flatMap((one) => one.assumed),
-  );
+  return claim(request, 3.4, [...read.flatMap((one) => one.assumed), ...asideOf(read)]);
 };

@@ -11,11 +11,12 @@ import { claimLow } from './stock-low.ts';
 import { listWords, stockCues } from './stock-words.ts';
 import { boardOf } from './target.ts';
 
-const stockWord = /\b(?:stock|stocks|inventory|on the shelf|in the cupboard)\b/i;
+const stockWord =
+  /\b(?:stock|stocks|stocktake|inventory|supplies|on the (?:shelf|shelves)|in the (?:cupboard|store|storeroom|larder|pantry)|(?:which|what|all|list|show|our|my|the) (?:our |my |the |all |of )*(?:open |opened |old |oldest |new )?lots)\b|^\W*lots\W*$/i;
 const leftWord =
-  /\bhow (?:much|many)\b.*\b(?:left|have|got|remain(?:s|ing)?|there)\b|\b(?:do|have) we (?:still )?(?:have|got) (?:any|enough|some)?\b|\bis there any\b.*\bleft\b|\bany\b.*\bleft\b/i;
+  /\b(?:left|remain(?:s|ing)?|left over)\b|\bhow (?:much|many)\b.*\b(?:have|got|there)\b|\b(?:do|does|have|has) (?:we|i|you|anyone|anybody) (?:still |already |now )?(?:have|got|any)\b|\b(?:we|i) (?:still |now )?(?:have|got|'ve got|own)\b|\b(?:is|are) there (?:still |any |some |enough |more )|^\W*(?:still )?(?:got|have) (?:any|some|enough)\b|^\W*any (?:more )?[^?]{2,40}\b(?:about|around|over|there|here)\b|^\W*(?:what(?:'s| is) the )?(?:balance|total|amount|quantity)(?: of| for)?\b|\bhow(?:'s| is| are) (?:our|the|my) .{2,40} (?:doing|looking|holding up)\b|\b(?:where are we|how are we) (?:with|on|for|off for)\b/i;
 const lowWord =
-  /\b(?:running|run|getting) (?:low|short|out)\b|\bwhat(?:'s| is) low\b|\blow (?:on|in) stock\b|\b(?:low|short) (?:on|of) (?:any|some)thing\b|\blow[- ]stock\b|\bwhat (?:do we )?need to (?:re)?(?:buy|order|stock)\b/i;
+  /\b(?:running|run|getting|gone|going) (?:low|short|out)\b|\bwhat(?:'s| is) (?:low|short)\b|\blow (?:on|in) stock\b|\b(?:low|short) (?:on|of) (?:any|some)thing\b|\blow[- ]stock\b|\b(?:what|which|anything|something)\b.{0,40}\b(?:re-?(?:buy|order|stock)|buy|order|get more of|top up|replenish)\b|^\W*(?:the |our |my )?shopping list\W*$/i;
 
 const isPlain = ({ bench }: BenchText): boolean => {
   const items = bench.rest.items.filter(({ letter }) => letter !== 'i' && letter !== '?');
@@ -27,26 +28,64 @@ const whichOf = (said: string): 'low' | 'expired' | undefined => {
   return /\b(?:expired|past (?:its|their|the) date|out of date)\b/i.test(said) ? 'expired' : undefined;
 };
 
+/** "Any beeswax?", "the shea?": of what the shelf has lots of. */
+const isBareAny = ({ bench }: BenchText): boolean =>
+  /^\W*(?:and )?any(?: more)? [^?]{2,40}\?\W*$/i.test(bench.rest.text) &&
+  bench.lots.length === 0 &&
+  bench.days.length === 0;
+
 const asksList = ({ bench }: BenchText): boolean => {
   const { text, items } = bench.rest;
   if (bench.days.length > 0 || bench.lots.length > 0) return false;
   if (items.some(({ letter }) => /[gvnRct%]/.test(letter))) return false;
-  return [lowWord, stockWord, leftWord].some((word) => word.test(text));
+  return [lowWord, stockWord, leftWord, asksAll].some((word) => word.test(text));
 };
 
+/** "What do we have": of everything, where there is something and nothing else is asked. */
+const asksAll =
+  /^\W*(?:so |and |ok |now )*(?:what(?:ever)?|which ingredients|list)\b.{0,20}\b(?:have|got|ingredients)\b/i;
+
+const lotsHeld = ({ bench }: Reading, id: string | undefined): boolean =>
+  id === undefined
+    ? bench.lots.size > 0
+    : [...bench.lots.values()].some(({ ingredient }) => ingredient === id);
+
 /** "stock", "stock of shea", "how much beeswax do we have left", "running low". */
-const claimList = (text: BenchText): Claim | undefined => {
-  if (!asksList(text) || !isPlain(text)) return undefined;
+const claimList = (reading: Reading, text: BenchText): Claim | undefined => {
+  const bare = isBareAny(text);
+  if ((!bare && !asksList(text)) || !isPlain(text)) return undefined;
   const { rest } = text.bench;
   const which = whichOf(rest.text);
-  const [name, second] = rest.items.filter(({ letter }) => letter === 'i');
+  const names = rest.items.filter(({ letter }) => letter === 'i').map((item) => nameRead(item));
+  const trouble = names.find((named) => named.trouble)?.trouble;
+  if (trouble) return refuse(trouble, 2.9);
+  const [named, ...more] = names;
   // "how much do I have left" of nothing in particular is no question about the shelf.
-  if (second || (!name && which === undefined && !stockWord.test(rest.text))) return undefined;
-  const named = name && nameRead(name);
-  if (named?.trouble) return refuse(named.trouble, 2.9);
+  const ofAll =
+    which !== undefined ||
+    stockWord.test(rest.text) ||
+    (asksAll.test(rest.text) && lotsHeld(reading, undefined));
+  if (!named && !ofAll) return undefined;
+  if (bare && !lotsHeld(reading, named?.id)) return undefined;
   const prices = /\bprices?|cost\b/i.test(rest.text) || undefined;
-  const request = { action: 'list', ...defined({ ingredient: named?.id, herb: named?.herb, which, prices }) };
-  return claim(request, 3.1, named?.assumed ? [named.assumed] : []);
+  const also = more.flatMap(({ id }) => id ?? []);
+  const request = {
+    action: 'list',
+    ...defined({
+      ingredient: named?.id,
+      herb: named?.herb,
+      also: also.length > 0 ? also : undefined,
+      which,
+      prices,
+    }),
+  };
+  // What is past its date is first of all a matter of dates.
+  const weight = which === 'expired' && !/\b(?:stock|inventory)\b/i.test(rest.text) ? 2.95 : 3.1;
+  return claim(
+    request,
+    weight,
+    names.flatMap(({ assumed }) => assumed ?? []),
+  );
 };
 
 /** "lot K12", "how much of K12 is left". */
@@ -59,7 +98,7 @@ const claimShow = (text: BenchText): Claim | undefined => {
     : undefined;
 };
 
-const shortTokens = 8;
+const shortTokens = 16;
 
 const concerns = (reading: Reading): boolean =>
   anyWord(reading, stockCues) ||
@@ -74,7 +113,7 @@ export const claimStock = (reading: Reading): Claim | undefined => {
     claimBought(reading) ??
     claimLow(reading, text.bench) ??
     claimLot(reading, text) ??
-    claimList(text) ??
+    claimList(reading, text) ??
     claimShow(text)
   );
 };

@@ -4,10 +4,10 @@ import { type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { whichLot } from './batch-meant.ts';
 import type { BenchReading } from './bench-reading.ts';
 import { asksOrPlans, type BenchText, longestNote } from './bench-text.ts';
-import type { Item } from './item.ts';
 import type { LotSaid } from './lots.ts';
-import { type GramsRead, gramsRead, isAmount, nameRead } from './stock-amount.ts';
-import { howMuchTaken, whichStock } from './stock-words.ts';
+import { gramsRead, isAmount } from './stock-amount.ts';
+import { claimTaken } from './stock-taken.ts';
+import { dayIn, reasonIn } from './stock-told.ts';
 
 /** The lot on the shelf a message is about: one that is known, or a new code after the word "lot". */
 export const lotMeant = ({ lots }: BenchReading): LotSaid | undefined => {
@@ -16,90 +16,19 @@ export const lotMeant = ({ lots }: BenchReading): LotSaid | undefined => {
   return first && !second && lots.length === 1 ? first : undefined;
 };
 
-const dayIn = ({ days }: BenchReading): string | undefined => days.find(({ role }) => role === 'on')?.past;
 const bestIn = ({ days }: BenchReading): string | undefined =>
   days.find(({ role }) => role === 'best-before')?.future;
 
-const thing = ({ rest }: BenchReading): Item | undefined => {
-  const names = rest.items.filter(({ letter }) => letter === 'i');
-  return names.length === 1 ? names[0] : undefined;
-};
-
-/** What stands after a comma, "because", a dash or a colon: the reason in the maker's own words. */
-const reasonIn = (text: string): string | undefined => {
-  const match = /(?:[,;:]\s+|\s-\s|\bbecause\b\s*|\bsince\b\s*|\bas it\b)([^_]{3,})$/i.exec(text);
-  const said = match?.[1]
-    ?.replace(/_+/g, ' ')
-    .replace(/\s+/g, ' ')
-    .replace(/[\s.!]+$/, '')
-    .trim()
-    .slice(0, longestNote);
-  return said && /\p{L}{3}/u.test(said) ? said : undefined;
-};
-
 const countCue =
-  /\b(?:is|are|was|has|have|had|holds|actually|really|left|adjust|set|count(?:ed)?|weigh(?:ed|s)?|correct(?:ion)?|inventory)\b|[:=]/i;
+  /\b(?:is|are|was|were|has|have|had|holds|should be|should have been|only|actually|really|left|adjust|set|count(?:ed)?|weigh(?:ed|s)?|correct(?:ion)?|inventory)\b|[:=]/i;
 const emptyCue =
-  /\b(?:is empty|used up|all gone|is gone|finished|is out|run out|ran out|none left|empty now|emptied)\b/i;
-const wasteCue =
-  /\b(?:threw|thrown|throw|lost|binned|wasted|waste|discarded|spilled|spilt|chucked|poured away|tipped)\b/i;
-const useCue = /\b(?:used|took|taken|use up|gave away)\b/i;
-
-type Fields = Readonly<Record<string, unknown>>;
-
-/** What is taken out of: a lot, or an ingredient from its oldest lots on. */
-const targetOf = (bench: BenchReading): Fields | undefined => {
-  const lot = lotMeant(bench);
-  if (lot) return { lot: lot.code };
-  const item = thing(bench);
-  const named = item && nameRead(item);
-  return named?.id === undefined ? undefined : { ingredient: named.id, ...defined({ herb: named.herb }) };
-};
-
-const amountOf = (reading: Reading, bench: BenchReading, fields: Fields) => {
+  /\b(?:is empty|used up|all gone|is gone|finished|is out(?! of)|run out|ran out|none left|empty now|emptied|no more|nothing left|all used|used it all|is done|run dry)\b/i;
+const amountOf = (reading: Reading, bench: BenchReading) => {
   const [amount, second] = bench.rest.items.filter(isAmount);
   if (!amount || second) return undefined;
   const lot = lotMeant(bench);
   const known = lot && reading.bench.lots.get(lotKey(lot.code));
-  const ingredient = known?.ingredient ?? (typeof fields.ingredient === 'string' ? fields.ingredient : '');
-  return gramsRead(amount, ingredient, reading.settings.region);
-};
-
-const howTaken = ({ rest, lots }: BenchReading): 'wasted' | 'used' | undefined => {
-  if (lots.some(({ kind }) => kind === 'batch') || rest.items.some(({ letter }) => /[Rc]/.test(letter)))
-    return undefined;
-  if (wasteCue.test(rest.text)) return 'wasted';
-  return useCue.test(rest.text) ? 'used' : undefined;
-};
-
-const allOf = /\b(?:all|the rest|everything|what(?:'s| is) left|remaining)\b/i;
-
-const takenClaim = (
-  text: BenchText,
-  how: string,
-  fields: Fields,
-  read: GramsRead | undefined,
-): Claim | undefined => {
-  const { bench, note } = text;
-  const said = bench.rest.text;
-  const all = allOf.test(said) || undefined;
-  if (read?.grams === undefined && !all) return lotMeant(bench) ? refuse(howMuchTaken, 3.1) : undefined;
-  const why = note ?? reasonIn(said);
-  const again = /\banother\b/i.test(said) || undefined;
-  const more = defined({ grams: read?.grams, all, on: dayIn(bench), why, again });
-  return claim({ action: 'taken', how, ...fields, ...more }, 3.3, read?.assumed ? [read.assumed] : []);
-};
-
-/** "threw away 50 g of K12, rancid", "used 30 g beeswax for a test". */
-const claimTaken = (reading: Reading, text: BenchText): Claim | undefined => {
-  const { bench } = text;
-  const how = howTaken(bench);
-  if (!how) return undefined;
-  const fields = targetOf(bench);
-  if (!fields)
-    return how === 'wasted' && bench.rest.items.some(isAmount) ? refuse(whichStock, 2.6) : undefined;
-  const read = amountOf(reading, bench, fields);
-  return read?.trouble ? refuse(read.trouble, 3.3) : takenClaim(text, how, fields, read);
+  return gramsRead(amount, known?.ingredient ?? '', reading.settings.region);
 };
 
 /** "K12 is really 230 g", "K12 is empty". */
@@ -114,7 +43,7 @@ const claimCounted = (reading: Reading, { bench, note }: BenchText): Claim | und
     return claim({ action: 'counted', lot: lot.code, grams: 0, ...defined({ on, why }) }, 3.3);
   const strangers = bench.rest.items.some(({ letter }) => /[RctM%]/.test(letter));
   if (amounts.length !== 1 || !countCue.test(text) || strangers) return undefined;
-  const read = amountOf(reading, bench, {});
+  const read = amountOf(reading, bench);
   if (read?.trouble) return refuse(read.trouble, 3.3);
   return read?.grams === undefined
     ? undefined
@@ -128,16 +57,26 @@ const claimCounted = (reading: Reading, { bench, note }: BenchText): Claim | und
 /** "opened K12 today". */
 const claimOpened = ({ bench }: BenchText): Claim | undefined => {
   const lot = lotMeant(bench);
-  const told = /\b(?:opened|open(?:ed)? since|broke the seal|started)\b/i.test(bench.rest.text);
+  const told =
+    /\b(?:opened|open(?:ed)? since|broke the seal|broke open|started|is (?:now |already )?open)\b/i.test(
+      bench.rest.text,
+    );
   if (!lot || !told || bench.rest.items.some(({ letter }) => /[gvRcn%]/.test(letter))) return undefined;
   return claim({ action: 'opened', lot: lot.code, ...defined({ on: dayIn(bench) }) }, 3.3);
 };
+
+/** "The date on K12 is wrong, it is 30/09/2027": the one date there is. */
+const dateSaid = ({ days, rest }: BenchReading): string | undefined =>
+  days.length === 1 &&
+  /\b(?:dates?|best[- ]before|bbe?|expiry|expires|use[- ]by|lasts?|keeps)\b/i.test(rest.text)
+    ? days[0]?.future
+    : undefined;
 
 /** "K12 is best before 2027-04", "the date of K12 is wrong: no date". */
 const claimDated = ({ bench, note }: BenchText): Claim | undefined => {
   const lot = lotMeant(bench);
   if (!lot || bench.rest.items.some(({ letter }) => /[gvRcn%]/.test(letter))) return undefined;
-  const bestBefore = bestIn(bench);
+  const bestBefore = bestIn(bench) ?? dateSaid(bench);
   const none = /\b(?:has|with|there is|is) no (?:best before|date)\b|\bno best before\b/i.test(
     bench.rest.text,
   );

@@ -9,27 +9,66 @@ export interface Piece extends Place {
 
 export const isThing = ({ letter }: Item): boolean => letter === 'i';
 
-/** Where one purchase ends and the next begins: at line breaks, or before each further name with its amount. */
-export const piecesOf = (text: string, items: readonly Item[]): readonly Piece[] => {
-  const names = items.filter(isThing);
-  const starts = names.map((name, at) => {
-    const before = names[at - 1];
-    if (!before) return 0;
-    const line = text.lastIndexOf('\n', name.from);
-    if (line >= before.to) return line;
-    const semicolon = text.lastIndexOf(';', name.from);
-    if (semicolon >= before.to) return semicolon;
-    // "500 g beeswax …, 1 kg shea": the amount right before a name is that name's own.
-    const close = items
-      .filter((item) => isAmount(item) && item.to <= name.from && item.from >= before.to)
-      .at(-1);
-    const first = items.find((item) => isAmount(item) || isThing(item));
-    const amountsFirst = first !== undefined && isAmount(first);
-    const own = amountsFirst ? close : undefined;
-    return own ? timesStart(items, own) : name.from;
-  });
-  return starts.map((from, at) => {
-    const to = starts[at + 1] ?? text.length;
+const idOf = ({ ingredients, word }: Item): string => ingredients?.join() ?? word;
+
+/** "Got two bottles of castor oil: 60 g castor oil …": what is named before a colon and again with its amount. */
+const afterHeading = (items: readonly Item[]): readonly Item[] => {
+  const colon = items.findIndex(({ letter }) => letter === ':');
+  if (colon < 0 || items.slice(0, colon).some(isAmount)) return items;
+  const after = items.slice(colon + 1);
+  const repeats = items
+    .slice(0, colon)
+    .filter(isThing)
+    .every((name) => after.some((item) => isThing(item) && idOf(item) === idOf(name)));
+  return repeats && after.some(isThing) ? after : items;
+};
+
+/** "500 g beeswax 300 g" is no two purchases: a comma, an "and", or another name stands between two. */
+const isApart = (items: readonly Item[], one: Item, other: Item): boolean => {
+  const [from, to] = [items.indexOf(one), items.indexOf(other)];
+  const next = items.find((item, at) => at > to && (isThing(item) || isAmount(item)));
+  return (
+    items.slice(from, to).some(({ letter }) => /[,;.:A\n-]/.test(letter)) ||
+    (next !== undefined && isThing(next))
+  );
+};
+
+interface Growing {
+  from: number;
+  name?: Item;
+  amount?: Item;
+}
+
+/** A name begins another purchase when this one has its name, or when names come before their amounts. */
+const nameOpens = (now: Growing, item: Item, namesFirst: boolean): boolean => {
+  if (now.name === undefined) return namesFirst && now.amount !== undefined;
+  return now.amount !== undefined && idOf(now.name) !== idOf(item);
+};
+
+const amountOpens = ({ name, amount }: Growing, item: Item, items: readonly Item[]): boolean =>
+  amount !== undefined && (name === undefined || isApart(items, amount, item));
+
+const startOf = (items: readonly Item[], item: Item): number =>
+  isAmount(item) ? timesStart(items, item) : item.from;
+
+/**
+ * Where one purchase ends and the next begins: at each further amount or name. "500 g beeswax …, 1 kg shea …",
+ * "beeswax 500 g …, shea 1 kg …", and "olive oil: 100 g lot V2, 500 g lot V3", of one name.
+ */
+export const piecesOf = (text: string, all: readonly Item[]): readonly Piece[] => {
+  const items = afterHeading(all);
+  const told = items.filter((item) => isAmount(item) || isThing(item));
+  const namesFirst = told[0] !== undefined && isThing(told[0]);
+  const pieces: Growing[] = [];
+  for (const item of told) {
+    const now = pieces.at(-1);
+    const opens = now && (isAmount(item) ? amountOpens(now, item, items) : nameOpens(now, item, namesFirst));
+    const own = isAmount(item) ? { amount: item } : { name: item };
+    if (!now || opens) pieces.push({ from: now ? startOf(items, item) : 0, ...own });
+    else Object.assign(now, { ...own, ...now });
+  }
+  return pieces.map(({ from }, at) => {
+    const to = pieces[at + 1]?.from ?? text.length;
     return { from, to, items: items.filter((item) => item.from >= from && item.from < to) };
   });
 };

@@ -6,7 +6,10 @@ export const boughtExample = 'bought 500 g beeswax lot K12, best before 2027-03,
 export const stockCues =
   `bought buy got received ordered stock stocked took taken lost picked fetched collected restocked purchased lot lots low warn alert mark left opened open strained infused used use threw thrown binned wasted discarded spilled
   spilt adjust really count counted weighed empty finished delivery arrived delivered have has best expires note notes bb bbe inventory shelf gone
-  running remaining poured rancid restock reorder`.split(/\s+/);
+  running remaining poured rancid restock reorder re-order went into bin whole tipped dumped disposed throw chucked rid drain compost more
+  warning warnings minimum below under less tell know ping nudge keep remains any still balance total cupboard list shopping lots' supplies doing looking ingredients 've`.split(
+    /\s+/,
+  );
 
 const words = (text: string): ReadonlySet<string> => new Set(text.trim().split(/\s+/));
 
@@ -15,12 +18,15 @@ export const boughtWords = words(`
   bought buy got received delivery arrived delivered new stock add added to put in into from at for of and with we i today yesterday lot lots batch best before bb bbe cost costs paid
   price each per a an one bag bags pack packs packet packets bottle bottles jar jars tub tubs tin tins block blocks sack sacks box boxes can cans drum drums us the on shelf note record
   came eur euro euros gbp usd pounds pound dollars incl excl vat tax tax-free delivery included including plus organic raw refined unrefined supplier ingredient amount date more
-  another some our pence cent cents p restocked stocked purchase purchased ordered it also no code altogether total x opened white yellow pellets virgin cold pressed extra dried g ml again up picked fetched collected`);
+  another some our pence cent cents p restocked stocked purchase purchased ordered it also no code altogether total x opened white yellow pellets virgin cold pressed extra dried g ml again up picked fetched collected
+  were was been being twice thrice here now have had came come turned finally both each`);
 
 export const listWords = words(`
   stock show list see what which do we have got our the my all is are there in on shelf left how much many still any of level levels stocks lot lots and with inventory ingredients
   ingredient current currently please every everything now today us have's available remaining remain supply supplies kept it them any for a an check prices price cost
-  expired open opened to past date dates i has running low short get out total grams need restock reorder buy order to anything something`);
+  expired open opened to past date dates i has running low short get out total grams need restock reorder re-order buy order to anything something
+  still about around over more enough doing looking holding cupboard store storeroom larder pantry shelves total balance amount quantity supplies own old oldest new opened
+  should top replenish again already ok so and off for with on where how's what's whats used up there's here list shopping stocktake does you anyone anybody gram kilo kilos ounces oz ml kg weigh could give quick question`);
 
 const missing = (text: string): Trouble => ({ code: 'missing', text });
 

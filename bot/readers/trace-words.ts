@@ -2,7 +2,7 @@ const wordsOf = (text: string): readonly string[] => text.trim().split(/\s+/);
 
 /** Words that ask for a trace by themselves. */
 export const traceCues = wordsOf(
-  'trace traced tracing traces traceability recall recalls recalled recalling affected',
+  'trace traced tracing traces traceability recall recalls recalled recalling affected track tracking tracked',
 );
 
 /** One of these has to be there, or the words above. */
@@ -21,5 +21,5 @@ export const traceWords: ReadonlySet<string> = new Set([
   how many much number and or also find show tell need needs know notify told inform warn back forward history origin source sources
   drew drawn draw draws poured pour maker makers wax oil butter herb turned out rancid contaminated mouldy moldy faulty off wrong not no good recall-sheet
   should shops shop stall fair fairs market customers customer holders holder holding where's who's what's which's ones one inside
-  trace-back step steps full last latest supplier supplier's says said dodgy suspect suspicious problem please same story same thing track tracked tracking follow followed`),
+  end ends up landed turned turn turns sitting sits finish finished lot's were wherever exactly currently already anywhere somewhere else list gift gifts neighbours lots' trace-back step steps full last latest supplier supplier's says said dodgy suspect suspicious problem please same story same thing track tracked tracking follow followed`),
 ]);

@@ -30,6 +30,10 @@ const part = z.strictObject({
   count: count.optional(),
   all: z.literal(true).optional(),
   to: z.string().min(1).max(100).optional(),
+  /** Where they differ from what the rest of the request says. */
+  how: z.enum(['given', 'sold', 'used', 'wasted', 'kept', 'back']).optional(),
+  lot: code.optional(),
+  on: z.iso.date().optional(),
 });
 
 const request = z.strictObject({

@@ -35,6 +35,14 @@ export type Purchase = z.output<typeof purchase>;
 
 const part = z.strictObject({ ingredient, grams: some, lot: code.optional() });
 
+const take = z.strictObject({
+  lot: code.optional(),
+  ingredient: ingredient.optional(),
+  herb: ingredient.optional(),
+  grams: some.optional(),
+  all: z.boolean().optional(),
+});
+
 const request = z.strictObject({
   action: z.enum(['bought', 'infused', 'taken', 'counted', 'opened', 'dated', 'note', 'low', 'list', 'show']),
   purchases: z.array(purchase).min(1).max(60, 'At most 60 purchases at once.').optional(),
@@ -51,6 +59,8 @@ const request = z.strictObject({
   /** Everything that is left. */
   all: z.boolean().optional(),
   how: z.enum(['used', 'wasted']).optional(),
+  /** Several things taken at once, in place of `lot` or `ingredient`. */
+  takes: z.array(take).min(1).max(20, 'At most twenty lots at once.').optional(),
   parts: z.array(part).max(20, 'At most twenty things in one jar.').optional(),
   on: z.iso.date().optional(),
   bestBefore: z.iso.date().optional(),
@@ -59,6 +69,8 @@ const request = z.strictObject({
   why: remark.optional(),
   note: remark.optional(),
   which: z.enum(['low', 'expired']).optional(),
+  /** Further ingredients to list. */
+  also: z.array(ingredient).max(10, 'At most ten at once; "stock" lists everything.').optional(),
   prices: z.boolean().optional(),
   again: z.boolean().optional(),
 });

@@ -22,8 +22,9 @@ const isAsked = (lot: Lot, wish: StockWish, today: string): boolean => {
   if (lot.leftG <= 0) return false;
   if (wish.which === 'expired') return isExpired(lot, today);
   if (wish.ingredient === undefined) return true;
-  if (wish.herb !== undefined) return lot.herbs?.includes(wish.herb) === true;
-  return lot.ingredient === wish.ingredient;
+  if (wish.herb !== undefined && lot.herbs?.includes(wish.herb) === true) return true;
+  if (wish.herb !== undefined && lot.ingredient === wish.ingredient) return false;
+  return lot.ingredient === wish.ingredient || wish.also?.includes(lot.ingredient) === true;
 };
 
 const priceCell = ({ price }: Lot): string =>
@@ -48,8 +49,13 @@ const lotsTable = (lots: readonly Lot[], today: string, prices: boolean): Block 
   };
 };
 
-const nameAsked = ({ ingredient, herb }: StockWish): string =>
-  lotName({ ingredient: ingredient ?? '', ...defined({ herbs: herb === undefined ? undefined : [herb] }) });
+const nameAsked = ({ ingredient, herb, also = [] }: StockWish): string => {
+  const first = lotName({
+    ingredient: ingredient ?? '',
+    ...defined({ herbs: herb === undefined ? undefined : [herb] }),
+  });
+  return [first, ...also.map((id) => lotName({ ingredient: id }))].join(' and ');
+};
 
 const emptyText = (wish: StockWish): string => {
   if (wish.which === 'expired') return 'Nothing on the shelf is past its date.';
@@ -63,7 +69,7 @@ const totals = (lots: readonly Lot[], today: string) => {
 };
 
 const totalText = (lots: readonly Lot[], wish: StockWish, today: string): Block[] => {
-  if (wish.ingredient === undefined) return [];
+  if (wish.ingredient === undefined || wish.also) return [];
   const { all, usable } = totals(lots, today);
   const over =
     all > usable
@@ -106,7 +112,9 @@ export const listStock = (wish: StockWish, tools: Tools): Answer => {
   const lots = askedLots(wish, tools, today);
   const { all, usable } = totals(lots, today);
   const of =
-    wish.ingredient === undefined ? {} : { ingredient: wish.ingredient, total_g: all, usable_g: usable };
+    wish.ingredient === undefined || wish.also
+      ? {}
+      : { ingredient: wish.ingredient, total_g: all, usable_g: usable };
   return {
     title: titleOf(wish),
     blocks: [
@@ -135,7 +143,8 @@ const noMarks = 'No marks are set. Set one: "warn me below 200 g beeswax".';
 const listLow = (wish: StockWish, tools: Tools): Answer => {
   const bench = benchOf(tools.book.state);
   const low = lowIn(bench, todayFor(tools)).filter(
-    ({ ingredient }) => wish.ingredient === undefined || ingredient === wish.ingredient,
+    ({ ingredient }) =>
+      wish.ingredient === undefined || ingredient === wish.ingredient || wish.also?.includes(ingredient),
   );
   const none = bench.low.size === 0 ? noMarks : 'Nothing is below its mark.';
   return {

@@ -1,5 +1,5 @@
 import { lotKey } from '../../core/bench/codes.ts';
-import { drawFor, isExpired } from '../../core/bench/draw.ts';
+import { drawFor, isExpired, lessDrawn } from '../../core/bench/draw.ts';
 import type { BenchEvent, Draw } from '../../core/bench/events.ts';
 import { sumG } from '../../core/bench/exact.ts';
 import type { Bench, Lot } from '../../core/bench/state.ts';
@@ -25,19 +25,22 @@ const tooLittle = (name: string, leftG: number, wanted: number, code: string | u
   text: `Only ${gramsText(leftG)} of ${name} ${leftG === 1 ? 'is' : 'are'} left, so not ${gramsText(wanted)}. Nothing was written down. If the stock is wrong, count it: "${code ?? 'K12'} is really ${gramsText(wanted)}".`,
 });
 
-const nothingThere = (wish: StockWish): Trouble => ({
+/** What is taken of one lot or one ingredient. */
+type Take = Pick<StockWish, 'lot' | 'ingredient' | 'herb' | 'grams' | 'all' | 'how'>;
+
+const nothingThere = (wish: Take): Trouble => ({
   code: 'not-found',
   text: `There is no ${shortName(wish.ingredient ?? '')} on the shelf to take from. Ask "stock" to see what there is.`,
 });
 
-const fromLot = (lot: Lot, wish: StockWish): Result<readonly Draw[], Trouble> => {
+const fromLot = (lot: Lot, wish: Take): Result<readonly Draw[], Trouble> => {
   const grams = wish.all ? lot.leftG : (wish.grams ?? 0);
   if (grams > lot.leftG || grams <= 0) return fail(tooLittle(`lot ${lot.lot}`, lot.leftG, grams, lot.lot));
   return ok([{ lot: lot.lot, grams }]);
 };
 
 /** Used: oldest first, and nothing past its date. Thrown away: what is past its date goes first. */
-const fromShelf = (bench: Bench, wish: StockWish, on: string): Result<readonly Draw[], Trouble> => {
+const fromShelf = (bench: Bench, wish: Take, on: string): Result<readonly Draw[], Trouble> => {
   const of = { ingredient: wish.ingredient ?? '', infusedWith: wish.herb };
   const lots = [...bench.lots.values()].filter(
     (lot) =>
@@ -57,16 +60,33 @@ const fromShelf = (bench: Bench, wish: StockWish, on: string): Result<readonly D
   return ok(drawn.draws);
 };
 
-const decide = (bench: Bench, wish: StockWish, on: string): Decision => {
-  const lot = wish.lot === undefined ? undefined : findLot(wish.lot, bench);
+const drawsOf = (bench: Bench, take: Take, on: string): Result<readonly Draw[], Trouble> => {
+  const lot = take.lot === undefined ? undefined : findLot(take.lot, bench);
   if (lot && 'code' in lot) return fail(lot);
-  const draws = lot ? fromLot(lot, wish) : fromShelf(bench, wish, on);
-  if (!draws.ok) return draws;
-  const { how = 'used', why } = wish;
-  return ok({
-    events: [{ kind: 'stock-taken', draws: [...draws.value], how, on, ...defined({ why }) }],
-    value: draws.value,
-  });
+  return lot ? fromLot(lot, take) : fromShelf(bench, take, on);
+};
+
+const decide = (start: Bench, wish: StockWish, on: string): Decision => {
+  const { how = 'used', why, takes = [wish] } = wish;
+  let bench = start;
+  const draws: Draw[] = [];
+  for (const take of takes) {
+    const drawn = drawsOf(bench, { ...take, how }, on);
+    if (!drawn.ok) return drawn;
+    bench = lessDrawn(bench, drawn.value);
+    draws.push(...drawn.value);
+  }
+  return ok({ events: [{ kind: 'stock-taken', draws, how, on, ...defined({ why }) }], value: draws });
+};
+
+/** "50 g beeswax, 20 g cocoa butter": what was taken, by its name. */
+const takenText = (draws: readonly Draw[], lots: readonly Lot[]): string => {
+  const byName = new Map<string, number[]>();
+  for (const [at, { grams }] of draws.entries()) {
+    const name = lotName(lots[at] as Lot);
+    byName.set(name, [...(byName.get(name) ?? []), grams]);
+  }
+  return [...byName].map(([name, grams]) => `${gramsText(sumG(grams))} ${name}`).join(', ');
 };
 
 const verbs = { used: 'Used', wasted: 'Thrown away' } as const;
@@ -76,7 +96,7 @@ const answerFor = (draws: readonly Draw[], wish: StockWish, bench: Bench, tools:
   const lots = draws.map(({ lot }) => bench.lots.get(lotKey(lot)) as Lot);
   const grams = sumG(draws.map((draw) => draw.grams));
   return {
-    title: `${verbs[wish.how ?? 'used']}: ${gramsText(grams)} ${lotName(lots[0] as Lot)}`,
+    title: `${verbs[wish.how ?? 'used']}: ${takenText(draws, lots)}`,
     blocks: [
       {
         kind: 'list',

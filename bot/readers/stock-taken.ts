@@ -1,0 +1,130 @@
+import { lotKey } from '../../core/bench/codes.ts';
+import { defined } from '../../core/defined.ts';
+import type { Trouble } from '../answer.ts';
+import { type Claim, claim, type Reading, refuse } from '../reading.ts';
+import { type BenchReading, lotsWithin } from './bench-reading.ts';
+import type { BenchText } from './bench-text.ts';
+import { clausesAt } from './clauses.ts';
+import { gramsRead, isAmount, nameRead } from './stock-amount.ts';
+import { dayIn, reasonIn } from './stock-told.ts';
+import { howMuchTaken, whichStock } from './stock-words.ts';
+
+const wasteCue =
+  /\b(?:threw|thrown|throw|lost|binned|wasted|waste|discarded|spilled|spilt|chucked|dumped|disposed|tipped|got rid of|(?:in|into|to|on) the (?:bin|rubbish|trash|garbage|compost|compost heap|skip)|down the (?:drain|sink)|poured\b.{0,60}\b(?:away|out))\b/i;
+const useCue = /\b(?:used|took|taken|use up|gave away|went into|needed)\b/i;
+const allOf =
+  /\b(?:all|the rest|the whole|whole|entire|the lot|everything|what(?:ever)?(?:'s| is| was)? left|remaining|the last|the remains?)\b/gi;
+
+const isShelf = ({ lots }: BenchReading): boolean => lots.some(({ kind }) => kind === 'lot');
+
+const howTaken = (bench: BenchReading): 'wasted' | 'used' | undefined => {
+  const { rest, lots } = bench;
+  if (lots.some(({ kind }) => kind === 'batch')) return undefined;
+  if (!isShelf(bench) && rest.items.some(({ letter }) => /[Rc]/.test(letter))) return undefined;
+  if (wasteCue.test(rest.text)) return 'wasted';
+  return useCue.test(rest.text) && !rest.items.some(({ letter }) => /[Rc]/.test(letter)) ? 'used' : undefined;
+};
+
+/** What was taken of one lot, or of one ingredient from its oldest lots on. */
+interface Take {
+  readonly lot?: string;
+  readonly ingredient?: string;
+  readonly herb?: string;
+  readonly grams?: number;
+  readonly all?: true;
+}
+
+interface TakeRead {
+  readonly take: Take;
+  readonly assumed?: string;
+  readonly trouble?: Trouble;
+}
+
+type Clause = ReturnType<typeof clausesAt>[number];
+
+const within = <T extends { readonly from: number }>(
+  list: readonly T[],
+  { from, to }: Clause,
+): readonly T[] => list.filter((each) => each.from >= from && each.from < to);
+
+const targetIn = (bench: BenchReading, clause: Clause): Take | undefined => {
+  const [lot] = lotsWithin(
+    bench.lots.filter(({ kind }) => kind !== 'batch'),
+    clause,
+  );
+  if (lot) return { lot: lot.code };
+  const [item, second] = within(
+    bench.rest.items.filter(({ letter }) => letter === 'i'),
+    clause,
+  );
+  const named = second || !item ? undefined : nameRead(item);
+  return named?.id === undefined ? undefined : { ingredient: named.id, ...defined({ herb: named.herb }) };
+};
+
+const takeIn = (reading: Reading, bench: BenchReading, clause: Clause, how: string): TakeRead | undefined => {
+  const target = targetIn(bench, clause);
+  if (!target) return undefined;
+  const [amount] = within(bench.rest.items.filter(isAmount), clause);
+  if (!amount) {
+    const whole = how === 'wasted' && target.lot !== undefined && !said(allOf, clause.text);
+    const all = whole || said(allOf, clause.text) ? (true as const) : undefined;
+    return {
+      take: { ...target, ...defined({ all }) },
+      ...(whole ? { assumed: `I took all that was left of ${target.lot ?? ''}.` } : {}),
+    };
+  }
+  const known = target.lot === undefined ? undefined : reading.bench.lots.get(lotKey(target.lot));
+  const read = gramsRead(amount, known?.ingredient ?? target.ingredient ?? '', reading.settings.region);
+  return {
+    take: { ...target, ...defined({ grams: read.grams }) },
+    ...defined({ assumed: read.assumed, trouble: read.trouble }),
+  };
+};
+
+const said = (pattern: RegExp, text: string): boolean => new RegExp(pattern.source, 'i').test(text);
+
+/** Where each take begins: at its amount; at its code where there are several and no amounts. */
+const marksIn = (bench: BenchReading): readonly number[] => {
+  const amounts = bench.rest.items.filter(isAmount).map(({ from }) => from);
+  const alls = [...bench.rest.text.matchAll(allOf)].map(({ index }) => index);
+  const marks = [...amounts, ...alls].toSorted((a, b) => a - b);
+  return marks.length > 0 ? marks : bench.lots.map(({ from }) => from);
+};
+
+const readTakes = (reading: Reading, bench: BenchReading, how: string): readonly TakeRead[] => {
+  const clauses = clausesAt(bench.rest.text, marksIn(bench));
+  const read = clauses.flatMap((clause) => takeIn(reading, bench, clause, how) ?? []);
+  if (read.length === clauses.length) return read;
+  // One amount and one name, wherever they stand.
+  const whole = { from: 0, to: bench.rest.text.length, text: bench.rest.text, mark: 0 };
+  const amounts = bench.rest.items.filter(isAmount);
+  return amounts.length > 1 || bench.lots.length > 1 ? [] : [takeIn(reading, bench, whole, how) ?? []].flat();
+};
+
+const isTold = ({ take }: TakeRead): boolean => take.grams !== undefined || take.all === true;
+
+/** "threw away 50 g of K12, rancid", "used 30 g beeswax for a test", "binned 50 g of K12 and 20 g of G7". */
+export const claimTaken = (reading: Reading, text: BenchText): Claim | undefined => {
+  const { bench, note } = text;
+  const how = howTaken(bench);
+  if (!how) return undefined;
+  const read = readTakes(reading, bench, how);
+  const [first] = read;
+  if (!first)
+    return how === 'wasted' && bench.rest.items.some(isAmount) ? refuse(whichStock, 2.6) : undefined;
+  const trouble = read.find((each) => each.trouble)?.trouble;
+  if (trouble) return refuse(trouble, 3.3);
+  if (!read.every(isTold)) return first.take.lot === undefined ? undefined : refuse(howMuchTaken, 3.1);
+  const more = defined({
+    on: dayIn(bench),
+    why: note ?? reasonIn(bench.rest.text),
+    again: /\banother\b/i.test(bench.rest.text) || undefined,
+  });
+  const takes = read.map(({ take }) => take);
+  const what = takes.length === 1 ? takes[0] : { takes };
+  return claim(
+    { action: 'taken', how, ...what, ...more },
+    3.45,
+    read.flatMap(({ assumed }) => assumed ?? []),
+  );
+};
