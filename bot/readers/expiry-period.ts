@@ -128,9 +128,9 @@ const untilCue =
 
 /** Feasts with a date of their own. */
 const feasts: readonly (readonly [RegExp, string])[] = [
-  [/^[\s\S]*\b(before|by|until|till)?\s*(?:christmas|xmas)(?: day| fair| market| sale)?\b/i, '12-25'],
-  [/^[\s\S]*\b(before|by|until|till)?\s*(?:new year|new year's)(?: day| eve)?\b/i, '01-01'],
-  [/^[\s\S]*\b(before|by|until|till)?\s*(?:halloween)\b/i, '10-31'],
+  [/\b(before|by|until|till)?\s*(?:christmas|xmas)(?: day| fair| market| sale)?\b/i, '12-25'],
+  [/\b(before|by|until|till)?\s*(?:new year|new year's)(?: day| eve)?\b/i, '01-01'],
+  [/\b(before|by|until|till)?\s*(?:halloween)\b/i, '10-31'],
 ];
 
 const readFeast = (text: string, today: string): PeriodSaid | undefined => {

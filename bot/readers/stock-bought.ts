@@ -107,6 +107,9 @@ const looseIn = (piece: Piece, used: readonly Item[]) => {
   return leftover(board, boughtWords, true);
 };
 
+const bestOf = (days: BenchReading['days'], today: string) =>
+  days.find(({ role }) => role === 'best-before') ?? days.find((day) => day.future > today);
+
 const sameThing = (one: Item, other: Item): boolean => one.ingredients?.join() === other.ingredients?.join();
 
 const readPiece = (piece: Piece, { typed, rest }: Whole, bench: BenchReading, whole: PurchaseRead): One => {
@@ -123,8 +126,7 @@ const readPiece = (piece: Piece, { typed, rest }: Whole, bench: BenchReading, wh
   const read = gramsRead(amount, id, rest.settings.region, times.times);
   const days = inPiece(bench.days, piece);
   const { lots } = bench;
-  const best =
-    days.find(({ role }) => role === 'best-before') ?? days.find((day) => day.future > bench.today);
+  const best = bestOf(days, bench.today);
   const again = more.filter((other) => sameThing(name, other));
   const used = [name, ...again, amount, ...times.items];
   const bare = lots.length === 0 && best ? bareLot(rest.text, piece) : undefined;

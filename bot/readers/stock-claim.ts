@@ -50,40 +50,46 @@ const lotsHeld = ({ bench }: Reading, id: string | undefined): boolean =>
     ? bench.lots.size > 0
     : [...bench.lots.values()].some(({ ingredient }) => ingredient === id);
 
-/** "stock", "stock of shea", "how much beeswax do we have left", "running low". */
-const claimList = (reading: Reading, text: BenchText): Claim | undefined => {
-  const bare = isBareAny(text);
-  if ((!bare && !asksList(text)) || !isPlain(text)) return undefined;
-  const { rest } = text.bench;
-  const which = whichOf(rest.text);
-  const names = rest.items.filter(({ letter }) => letter === 'i').map((item) => nameRead(item));
-  const trouble = names.find((named) => named.trouble)?.trouble;
-  if (trouble) return refuse(trouble, 2.9);
-  const [named, ...more] = names;
-  // "how much do I have left" of nothing in particular is no question about the shelf.
-  const ofAll =
-    which !== undefined ||
-    stockWord.test(rest.text) ||
-    (asksAll.test(rest.text) && lotsHeld(reading, undefined));
-  if (!named && !ofAll) return undefined;
-  if (bare && !lotsHeld(reading, named?.id)) return undefined;
-  const prices = /\bprices?|cost\b/i.test(rest.text) || undefined;
+type Named = ReturnType<typeof nameRead>;
+
+const listRequest = (text: string, [named, ...more]: readonly Named[]) => {
   const also = more.flatMap(({ id }) => id ?? []);
-  const request = {
+  return {
     action: 'list',
     ...defined({
       ingredient: named?.id,
       herb: named?.herb,
       also: also.length > 0 ? also : undefined,
-      which,
-      prices,
+      which: whichOf(text),
+      prices: /\bprices?|cost\b/i.test(text) || undefined,
     }),
   };
-  // What is past its date is first of all a matter of dates.
-  const weight = which === 'expired' && !/\b(?:stock|inventory)\b/i.test(rest.text) ? 2.95 : 3.1;
+};
+
+/** "How much do I have left" of nothing in particular is no question about the shelf. */
+const isAboutShelf = (reading: Reading, text: string, named: Named | undefined, bare: boolean): boolean => {
+  if (named) return !bare || lotsHeld(reading, named.id);
+  if (bare) return false;
+  const all = asksAll.test(text) && lotsHeld(reading, undefined);
+  return whichOf(text) !== undefined || stockWord.test(text) || all;
+};
+
+/** What is past its date is first of all a matter of dates. */
+const weightOf = (text: string): number =>
+  whichOf(text) === 'expired' && !/\b(?:stock|inventory)\b/i.test(text) ? 2.95 : 3.1;
+
+/** "stock", "stock of shea", "how much beeswax do we have left", "running low". */
+const claimList = (reading: Reading, whole: BenchText): Claim | undefined => {
+  const bare = isBareAny(whole);
+  if ((!bare && !asksList(whole)) || !isPlain(whole)) return undefined;
+  const { text, items } = whole.bench.rest;
+  const names = items.filter(({ letter }) => letter === 'i').map((item) => nameRead(item));
+  const trouble = names.find((named) => named.trouble)?.trouble;
+  if (trouble) return refuse(trouble, 2.9);
+  if (!isAboutShelf(reading, text, names[0], bare)) return undefined;
   return claim(
-    request,
-    weight,
+    listRequest(text, names),
+    weightOf(text),
     names.flatMap(({ assumed }) => assumed ?? []),
   );
 };

@@ -48,6 +48,9 @@ const nameOpens = (now: Growing, item: Item, namesFirst: boolean): boolean => {
 const amountOpens = ({ name, amount }: Growing, item: Item, items: readonly Item[]): boolean =>
   amount !== undefined && (name === undefined || isApart(items, amount, item));
 
+const opensNext = (now: Growing, item: Item, items: readonly Item[], namesFirst: boolean): boolean =>
+  isAmount(item) ? amountOpens(now, item, items) : nameOpens(now, item, namesFirst);
+
 const startOf = (items: readonly Item[], item: Item): number =>
   isAmount(item) ? timesStart(items, item) : item.from;
 
@@ -62,9 +65,9 @@ export const piecesOf = (text: string, all: readonly Item[]): readonly Piece[] =
   const pieces: Growing[] = [];
   for (const item of told) {
     const now = pieces.at(-1);
-    const opens = now && (isAmount(item) ? amountOpens(now, item, items) : nameOpens(now, item, namesFirst));
     const own = isAmount(item) ? { amount: item } : { name: item };
-    if (!now || opens) pieces.push({ from: now ? startOf(items, item) : 0, ...own });
+    if (!now) pieces.push({ from: 0, ...own });
+    else if (opensNext(now, item, items, namesFirst)) pieces.push({ from: startOf(items, item), ...own });
     else Object.assign(now, { ...own, ...now });
   }
   return pieces.map(({ from }, at) => {

@@ -1,5 +1,6 @@
 import { lotKey } from '../../core/bench/codes.ts';
 import type { BenchEvent } from '../../core/bench/events.ts';
+import { afterBenchEvent } from '../../core/bench/fold.ts';
 import { type Moved, type Place, type ReturnProblem, returnsOf } from '../../core/bench/returns.ts';
 import { type Batch, type Bench, tinsLeft, tinsOut } from '../../core/bench/state.ts';
 import { type BookState, benchOf } from '../../core/book.ts';
@@ -11,13 +12,14 @@ import type { BatchWish } from '../topics/batch.ts';
 import { batchFigures } from './batch-figures.ts';
 import { countText, text } from './batch-text.ts';
 import { dayText, dayTrouble, todayFor } from './bench-dates.ts';
-import { writtenOnce } from './bench-twice.ts';
+import { writtenDown } from './bench-twice.ts';
 import { findBatch } from './find-lot.ts';
 import { by } from './recipe-table.ts';
 import { localRules } from './warnings.ts';
 
 type Part = NonNullable<BatchWish['parts']>[number];
-type Decision = Result<{ events: readonly BenchEvent[]; value: readonly Moved[] }, Trouble>;
+type How = NonNullable<Part['how']>;
+type Decision = Result<{ events: readonly BenchEvent[]; value: readonly Done[] }, Trouble>;
 
 const tooMany = (batch: Batch, count: number, back: boolean): Trouble => {
   const have = back ? tinsOut(batch) : tinsLeft(batch);
@@ -32,10 +34,17 @@ const tooMany = (batch: Batch, count: number, back: boolean): Trouble => {
   };
 };
 
-const eventFor = (batch: Batch, wish: BatchWish, on: string, { count, to }: Moved): BenchEvent =>
-  wish.action === 'back'
+/** What was written down of one batch: so many, which way, where to or from, on which day. */
+interface Done extends Moved {
+  readonly batch: Batch;
+  readonly how: How;
+  readonly on: string;
+}
+
+const eventFor = ({ batch, how, on, count, to }: Done): BenchEvent =>
+  how === 'back'
     ? { kind: 'tins-back', lot: batch.lot, count, on, ...defined({ from: to }) }
-    : { kind: 'tins-gone', lot: batch.lot, count, how: wish.how ?? 'given', on, ...defined({ to }) };
+    : { kind: 'tins-gone', lot: batch.lot, count, how, on, ...defined({ to }) };
 
 const gone = (batch: Batch, parts: readonly Part[]): Result<readonly Moved[], Trouble> => {
   let left = tinsLeft(batch);
@@ -71,17 +80,49 @@ const back = (batch: Batch, parts: readonly Part[]): Result<readonly Moved[], Tr
   return fail(problem.code === 'too-many' ? tooMany(batch, problem.count, true) : whichPlace(batch, problem));
 };
 
-const decide = (bench: Bench, wish: BatchWish, on: string): Decision => {
-  const batch = findBatch(wish.lot ?? '', bench);
+/** Parts that follow one another and are of one batch, one way and one day. */
+interface Stretch {
+  readonly lot: string;
+  readonly how: How;
+  readonly on: string;
+  readonly parts: Part[];
+}
+
+const stretchesOf = (wish: BatchWish, on: string): readonly Stretch[] => {
+  const way: How = wish.action === 'back' ? 'back' : (wish.how ?? 'given');
+  const list: Stretch[] = [];
+  for (const part of wish.parts ?? []) {
+    const own = { lot: part.lot ?? wish.lot ?? '', how: part.how ?? way, on: part.on ?? on };
+    const last = list.at(-1);
+    const same = last && last.lot === own.lot && last.how === own.how && last.on === own.on;
+    if (same) last.parts.push(part);
+    else list.push({ ...own, parts: [part] });
+  }
+  return list;
+};
+
+const doneIn = (bench: Bench, { lot, how, on, parts }: Stretch): Result<readonly Done[], Trouble> => {
+  const batch = findBatch(lot, bench);
   if ('code' in batch) return fail(batch);
   if (on < batch.madeOn)
     return fail({
       code: 'out-of-range',
       text: `${batch.lot} was poured on ${dayText(batch.madeOn)}, after ${dayText(on)}. Which day was it?`,
     });
-  const parts = (wish.action === 'back' ? back : gone)(batch, wish.parts ?? []);
-  if (!parts.ok) return parts;
-  return ok({ events: parts.value.map((part) => eventFor(batch, wish, on, part)), value: parts.value });
+  const moved = (how === 'back' ? back : gone)(batch, parts);
+  return moved.ok ? ok(moved.value.map((each) => ({ ...each, batch, how, on }))) : moved;
+};
+
+const decide = (start: Bench, wish: BatchWish, on: string): Decision => {
+  let bench = start;
+  const all: Done[] = [];
+  for (const stretch of stretchesOf(wish, on)) {
+    const done = doneIn(bench, stretch);
+    if (!done.ok) return done;
+    for (const each of done.value) bench = afterBenchEvent(bench, eventFor(each), 0);
+    all.push(...done.value);
+  }
+  return ok({ events: all.map(eventFor), value: all });
 };
 
 const verbs = {
@@ -92,18 +133,19 @@ const verbs = {
   kept: 'Kept as a sample',
 } as const;
 
-const saidOf = (wish: BatchWish, batch: Batch, { count, to }: Moved): string => {
-  const back = wish.action === 'back';
-  const verb = back ? 'Back' : verbs[wish.how ?? 'given'];
-  const where = to === undefined ? '' : `, ${back ? 'from' : wish.how === 'sold' ? 'at or to' : 'to'} ${to}`;
-  return `${verb}: ${countText(count, batch.container)}${where}.`;
+const saidOf = ({ batch, how, count, to }: Done, several: boolean): string => {
+  const verb = how === 'back' ? 'Back' : verbs[how];
+  const where =
+    to === undefined ? '' : `, ${how === 'back' ? 'from' : how === 'sold' ? 'at or to' : 'to'} ${to}`;
+  const of = several ? ` of ${batch.lot}` : '';
+  return `${verb}: ${countText(count, batch.container)}${of}${where}.`;
 };
 
 const keptText =
   'Keep it sealed, labelled and dark until a year after its best before (common practice). Open it only when a complaint comes.';
 
-const pastDate = (batch: Batch, wish: BatchWish, on: string): Warning[] =>
-  batch.bestBefore < on && (wish.how === 'given' || wish.how === 'sold')
+const pastDate = ({ batch, how, on }: Done): Warning[] =>
+  batch.bestBefore < on && (how === 'given' || how === 'sold')
     ? [
         {
           code: 'past-date',
@@ -112,39 +154,50 @@ const pastDate = (batch: Batch, wish: BatchWish, on: string): Warning[] =>
       ]
     : [];
 
-const answerFor = (wish: BatchWish, parts: readonly Moved[], state: BookState, on: string): Answer => {
-  const batch = benchOf(state).batches.get(lotKey(wish.lot ?? '')) as Batch;
+const leftText = (batch: Batch, several: boolean): string => {
   const left = tinsLeft(batch);
-  return {
-    title: `${batch.lot}: ${batch.name}`,
-    blocks: [
-      ...parts.map((part) => text(saidOf(wish, batch, part))),
-      text(
-        `${left === 0 ? 'None' : left} of ${batch.count} left in the house. Written down for ${dayText(on)}.`,
-      ),
-      ...(wish.how === 'kept' ? [text(keptText)] : []),
-    ],
-    figures: batchFigures(batch, state),
-    warnings: [...pastDate(batch, wish, on), localRules],
-    next: [{ label: `Show ${batch.lot}`, say: `batch ${batch.lot}` }],
-  };
+  const of = several ? ` of ${batch.lot}` : '';
+  return `${left === 0 ? 'None' : left} of ${batch.count}${of} left in the house.`;
 };
 
-const twice = (wish: BatchWish): Trouble => ({
-  code: 'not-allowed',
-  text: `You told me that a moment ago, and I wrote it down. If it happened twice, say it with "another": "gave another 6 tins of ${wish.lot ?? ''} to the fair".`,
-});
+const once = (warnings: readonly Warning[]): readonly Warning[] =>
+  warnings.filter((each, at) => warnings.findIndex(({ text: said }) => said === each.text) === at);
+
+const answerFor = (done: readonly Done[], state: BookState): Answer => {
+  const codes = [...new Set(done.map(({ batch }) => lotKey(batch.lot)))];
+  const batches = codes.map((code) => benchOf(state).batches.get(code) as Batch);
+  const [batch] = batches as [Batch];
+  const several = batches.length > 1;
+  const days = [...new Set(done.map(({ on }) => dayText(on)))];
+  return {
+    title: several ? batches.map(({ lot }) => lot).join(', ') : `${batch.lot}: ${batch.name}`,
+    blocks: [
+      ...done.map((each) => text(saidOf(each, several))),
+      text(
+        `${batches.map((each) => leftText(each, several)).join(' ')} Written down for ${days.join(' and ')}.`,
+      ),
+      ...(done.some(({ how }) => how === 'kept') ? [text(keptText)] : []),
+    ],
+    figures: {
+      ...batchFigures(batch, state),
+      ...(several ? { batches: batches.map((each) => batchFigures(each, state)) } : {}),
+    },
+    warnings: [...once(done.flatMap(pastDate)), localRules],
+    next: batches.slice(0, 3).map(({ lot }) => ({ label: `Show ${lot}`, say: `batch ${lot}` })),
+  };
+};
 
 /** Writes down containers that left the house or came back: all of the places named, or none. */
 export const recordGone = async (wish: BatchWish, tools: Tools): Promise<Answer | Trouble> => {
   const today = todayFor(tools);
   const on = wish.on ?? today;
-  const wrongDay = dayTrouble(on, today);
+  const days = [on, ...(wish.parts ?? []).flatMap((part) => part.on ?? [])];
+  const wrongDay = days.map((day) => dayTrouble(day, today)).find(Boolean);
   if (wrongDay) return wrongDay;
   const { again, ...same } = wish;
-  const changed = await writtenOnce(tools, same, again, () =>
-    tools.book.change((state) => decide(benchOf(state), wish, on), by(tools)),
+  return writtenDown(
+    { tools, what: 'time', key: same, again },
+    () => tools.book.change((state) => decide(benchOf(state), wish, on), by(tools)),
+    ({ value, state }) => answerFor(value, state),
   );
-  if (!changed) return twice(wish);
-  return changed.ok ? answerFor(wish, changed.value.value, changed.value.state, on) : changed.problem;
 };

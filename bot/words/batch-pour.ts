@@ -13,7 +13,7 @@ import { earlier, pouredEvent } from './batch-event.ts';
 import { pouredAnswer } from './batch-poured.ts';
 import { type Basis, batchName, sizedAndScaled, weighedLines } from './batch-weigh.ts';
 import { dayTrouble, todayFor } from './bench-dates.ts';
-import { writtenOnce } from './bench-twice.ts';
+import { writtenDown } from './bench-twice.ts';
 import { findRecipe } from './find-recipe.ts';
 import { troubleOf } from './problems.ts';
 import { by } from './recipe-table.ts';
@@ -83,11 +83,6 @@ const decide = (state: BookState, given: Basis): Decision => {
   return ok({ events: [pouredEvent(basis, made)], value });
 };
 
-const twiceTrouble = (wish: BatchWish): Trouble => ({
-  code: 'not-allowed',
-  text: `You told me that very pour a moment ago, and I wrote it down. If it was a second batch, say "poured another ${wish.count ?? ''} …"; otherwise nothing is to be done.`,
-});
-
 /** Writes a pour into the book: one event with all it drew, decided when its turn has come. */
 export const recordPour = async (wish: BatchWish, tools: Tools): Promise<Answer | Trouble> => {
   const recipe = wish.recipe === undefined ? undefined : findRecipe(wish.recipe, tools.book);
@@ -97,9 +92,10 @@ export const recordPour = async (wish: BatchWish, tools: Tools): Promise<Answer 
   const { again, ...same } = wish;
   const basis = { wish, tools, ...defined({ recipe }) };
   // An edited recipe makes it another pour.
-  const changed = await writtenOnce(tools, { ...same, version: recipe?.versions.length }, again, () =>
-    tools.book.change((state) => decide(state, basis), by(tools)),
+  const key = { ...same, version: recipe?.versions.length };
+  return writtenDown(
+    { tools, what: 'pour', key, again },
+    () => tools.book.change((state) => decide(state, basis), by(tools)),
+    ({ value, state }) => pouredAnswer(value, state, tools),
   );
-  if (!changed) return twiceTrouble(wish);
-  return changed.ok ? pouredAnswer(changed.value.value, changed.value.state, tools) : changed.problem;
 };

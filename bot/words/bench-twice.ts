@@ -1,9 +1,10 @@
 import type { Result } from '../../core/result.ts';
+import type { Answer, Trouble, Warning } from '../answer.ts';
 import type { Book, Recorded } from '../book/keeper.ts';
 import type { Tools } from '../topic.ts';
 import { standsSince } from '../undo/requests.ts';
 
-/** The same said again within this time, by the same member, is asked back about. */
+/** The same said again within this time, by the same member, may be a slip. */
 const twiceMs = 60_000;
 const mostKept = 2000;
 
@@ -29,7 +30,7 @@ const sameBefore = (tools: Tools, key: string): Said | undefined => {
   return before?.key === key && Math.abs(tools.at - before.at) <= twiceMs ? before : undefined;
 };
 
-/** Whether something said is being written just now, or was written and not undone since. */
+/** Whether something said is being written just now or was written, and has not been undone since. */
 const stands = async ({ written }: Said, book: Book): Promise<boolean> =>
   written === undefined || (book.state.seq >= written.last && (await standsSince(book, written)));
 
@@ -44,36 +45,57 @@ const note = (tools: Tools, key: string): Said => {
   return now;
 };
 
+const forget = (tools: Tools, now: Said): void => {
+  if (saidIn(tools.book).get(tools.member.id) === now) saidIn(tools.book).delete(tools.member.id);
+};
+
+const saidTwice = (what: string): Warning => ({
+  code: 'said-twice',
+  text: `You told me the same a moment ago, and I wrote it down again. If it was one ${what}, say "undo".`,
+});
+
+const withWarning = (answer: Answer, what: string): Answer => ({
+  ...answer,
+  warnings: [saidTwice(what), ...answer.warnings],
+  next: [{ label: 'Undo this one', say: 'undo' }, ...(answer.next ?? [])],
+});
+
+/** What is written down: named in the warning, and what makes two messages the same. */
+export interface ToldBy {
+  readonly tools: Tools;
+  /** "pour", "purchase": how the warning calls it. */
+  readonly what: string;
+  readonly key: unknown;
+  /** True when it was said to be a second one. */
+  readonly again: boolean | undefined;
+}
+
 /**
- * Writes unless this member said the very same a moment ago and it stands. When nothing came of it, or it was undone, it
- * may be said again at once. Of two messages at the same moment one goes through.
- * @param again true when it was said to be a second one.
- * @returns undefined for what was said twice.
+ * Writes down what a member told, and answers. Two true pours of one kind in a row are two; a slip is one too: when the
+ * member said the very same a moment ago and it stands, the answer warns and offers to undo.
+ * @param answer what is said when it is written.
  */
-export const writtenOnce = async <T, P>(
-  tools: Tools,
-  what: unknown,
-  again: boolean | undefined,
-  write: () => Promise<Result<Recorded<T>, P>>,
-): Promise<Result<Recorded<T>, P> | undefined> => {
-  const key = JSON.stringify(what);
+export const writtenDown = async <T>(
+  { tools, what, key: said, again }: ToldBy,
+  write: () => Promise<Result<Recorded<T>, Trouble>>,
+  answer: (done: Recorded<T>) => Answer,
+): Promise<Answer | Trouble> => {
+  const key = JSON.stringify(said);
   const before = again ? undefined : sameBefore(tools, key);
-  if (before && (await stands(before, tools.book))) return undefined;
-  // While the book was looked at, the same may have come in once more.
-  if (before && sameBefore(tools, key) !== before) return undefined;
   const now = note(tools, key);
-  const release = (): void => {
-    if (saidIn(tools.book).get(tools.member.id) === now) saidIn(tools.book).delete(tools.member.id);
-  };
-  try {
-    const done = await write();
-    const entries = done.ok ? done.value.entries : [];
-    const [first, last] = [entries[0]?.seq, entries.at(-1)?.seq];
-    if (first === undefined || last === undefined) release();
-    else now.written = { first, last };
-    return done;
-  } catch (fault) {
-    release();
-    throw fault;
+  const twice = before !== undefined && (await stands(before, tools.book));
+  const done = await write();
+  if (!done.ok) {
+    // Nothing came of it: what stands is what was said before.
+    if (before && saidIn(tools.book).get(tools.member.id) === now)
+      saidIn(tools.book).set(tools.member.id, before);
+    else forget(tools, now);
+    return done.problem;
   }
+  const { entries } = done.value;
+  const [first, last] = [entries[0]?.seq, entries.at(-1)?.seq];
+  if (first === undefined || last === undefined) forget(tools, now);
+  else now.written = { first, last };
+  const told = answer(done.value);
+  return twice ? withWarning(told, what) : told;
 };

@@ -12,7 +12,7 @@ import type { Tools } from '../topic.ts';
 import type { Purchase, StockWish } from '../topics/stock.ts';
 import { gramsText, text } from './batch-text.ts';
 import { dayText, dayTrouble, todayFor } from './bench-dates.ts';
-import { writtenOnce } from './bench-twice.ts';
+import { writtenDown } from './bench-twice.ts';
 import { typedText } from './cost-money.ts';
 import { by } from './recipe-table.ts';
 import { lotFigures, lotName } from './stock-figures.ts';
@@ -164,11 +164,6 @@ const answerFor = (written: readonly Written[], wish: StockWish, bench: Bench, t
   };
 };
 
-const twice: Trouble = {
-  code: 'not-allowed',
-  text: 'You told me that very purchase a moment ago, and I wrote it down. If there was a second one, say "bought another …".',
-};
-
 /** Writes purchases into the book, with their prices: all of them or none. */
 export const recordBought = async (wish: StockWish, tools: Tools): Promise<Answer | Trouble> => {
   const today = todayFor(tools);
@@ -176,11 +171,9 @@ export const recordBought = async (wish: StockWish, tools: Tools): Promise<Answe
   const wrongDay = days.map((on) => dayTrouble(on, today)).find(Boolean);
   if (wrongDay) return wrongDay;
   const { again, ...same } = wish;
-  const changed = await writtenOnce(tools, same, again, () =>
-    tools.book.change((state) => decide(benchOf(state), wish, tools), by(tools)),
+  return writtenDown(
+    { tools, what: 'purchase', key: same, again },
+    () => tools.book.change((state) => decide(benchOf(state), wish, tools), by(tools)),
+    ({ value, state }) => answerFor(value, wish, benchOf(state), tools),
   );
-  if (!changed) return twice;
-  return changed.ok
-    ? answerFor(changed.value.value, wish, benchOf(changed.value.state), tools)
-    : changed.problem;
 };

@@ -18,7 +18,7 @@ import { expiredTrouble } from './batch-pour.ts';
 import { bestBeforeText, gramsText, text } from './batch-text.ts';
 import { dayTrouble, longDayText, todayFor } from './bench-dates.ts';
 import { lowAfter } from './bench-low.ts';
-import { writtenOnce } from './bench-twice.ts';
+import { writtenDown } from './bench-twice.ts';
 import { by } from './recipe-table.ts';
 import { lotFigures, lotName } from './stock-figures.ts';
 import { localRules, shortName } from './warnings.ts';
@@ -191,21 +191,14 @@ const answerFor = (
   };
 };
 
-const twice: Trouble = {
-  code: 'not-allowed',
-  text: 'You told me that very straining a moment ago, and I wrote it down.',
-};
-
 /** Writes an infused oil made in the house down as a lot, drawn from the lots of its oil and herb. */
 export const recordInfused = async (wish: StockWish, tools: Tools): Promise<Answer | Trouble> => {
   const wrongDay = wish.on === undefined ? undefined : dayTrouble(wish.on, todayFor(tools));
   if (wrongDay) return wrongDay;
   const { again, ...same } = wish;
-  const changed = await writtenOnce(tools, same, again, () =>
-    tools.book.change((state) => decide(benchOf(state), wish, tools), by(tools)),
+  return writtenDown(
+    { tools, what: 'jar', key: same, again },
+    () => tools.book.change((state) => decide(benchOf(state), wish, tools), by(tools)),
+    ({ value, state }) => answerFor(value, wish, benchOf(state), tools),
   );
-  if (!changed) return twice;
-  return changed.ok
-    ? answerFor(changed.value.value, wish, benchOf(changed.value.state), tools)
-    : changed.problem;
 };

@@ -12,7 +12,7 @@ import type { StockWish } from '../topics/stock.ts';
 import { gramsText, text } from './batch-text.ts';
 import { dayText, dayTrouble, todayFor } from './bench-dates.ts';
 import { lowAfter } from './bench-low.ts';
-import { writtenOnce } from './bench-twice.ts';
+import { writtenDown } from './bench-twice.ts';
 import { findLot } from './find-lot.ts';
 import { by } from './recipe-table.ts';
 import { lotFigures, lotName } from './stock-figures.ts';
@@ -123,11 +123,6 @@ const answerFor = (draws: readonly Draw[], wish: StockWish, bench: Bench, tools:
   };
 };
 
-const twice: Trouble = {
-  code: 'not-allowed',
-  text: 'You told me that a moment ago, and I wrote it down. If it happened twice, say it with "another": "used another 50 g of K12".',
-};
-
 /** Takes something out of the stock otherwise than by a pour. */
 export const recordTaken = async (wish: StockWish, tools: Tools): Promise<Answer | Trouble> => {
   const today = todayFor(tools);
@@ -135,11 +130,9 @@ export const recordTaken = async (wish: StockWish, tools: Tools): Promise<Answer
   const wrongDay = dayTrouble(on, today);
   if (wrongDay) return wrongDay;
   const { again, ...same } = wish;
-  const changed = await writtenOnce(tools, same, again, () =>
-    tools.book.change((state) => decide(benchOf(state), wish, on), by(tools)),
+  return writtenDown(
+    { tools, what: wish.how === 'wasted' ? 'loss' : 'use', key: same, again },
+    () => tools.book.change((state) => decide(benchOf(state), wish, on), by(tools)),
+    ({ value, state }) => answerFor(value, wish, benchOf(state), tools),
   );
-  if (!changed) return twice;
-  return changed.ok
-    ? answerFor(changed.value.value, wish, benchOf(changed.value.state), tools)
-    : changed.problem;
 };

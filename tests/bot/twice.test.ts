@@ -6,7 +6,7 @@ import { answerOf, anyone, now, troubleIn } from '../helpers/house.ts';
 
 const hazel = { ...anyone, id: 'hazel', name: 'Hazel' };
 
-/** Everything that is written once and asked back about when it is said again. */
+/** Everything that may be told twice by a slip, or because it happened twice. */
 const said = [
   'poured 10 tins of 15 g: 60 g beeswax, 90 g grapeseed oil',
   'gave 2 tins of 26-BAFO to the corner shop',
@@ -17,49 +17,78 @@ const said = [
   'strained 150 g of calendula oil from 200 g grapeseed oil lot G7 and 30 g calendula lot C2',
 ];
 
+const warned = (reply: Parameters<typeof answerOf>[0]): boolean =>
+  answerOf(reply).warnings.some(({ code }) => code === 'said-twice');
+
 describe.each(said)('"%s"', (text) => {
-  const twice = /moment ago/;
+  it('should be written each time, with a warning and a way back within the minute', async () => {
+    const house = await benchHouse();
+    const book = await house.keeper.open('local');
+    expect(warned(await house.say(text))).toBe(false);
+    const { seq } = book.state;
+    const second = await house.say(text, { at: now });
+    expect(warned(second)).toBe(true);
+    expect(answerOf(second).next?.[0]?.say).toBe('undo');
+    expect(book.state.seq).toBeGreaterThan(seq);
+    expect(warned(await house.say(text, { at: now + 61_000 }))).toBe(false);
+  });
 
-  it('should be written once when one member says it twice, and again when it is another one', async () => {
+  it('should leave the first one standing when the second is undone', async () => {
     const house = await benchHouse();
     const book = await house.keeper.open('local');
     answerOf(await house.say(text));
-    const { seq } = book.state;
-    expect(troubleIn(await house.say(text, { at: now + 30_000 })).text).toMatch(twice);
-    expect(book.state.seq).toBe(seq);
-    answerOf(await house.say(text, { at: now + 61_000 }));
-    expect(book.state.seq).toBeGreaterThan(seq);
+    const shelf = () =>
+      benchOf(book.state)
+        .lots.map(({ leftG }) => leftG)
+        .toJSON();
+    const tins = () => benchOf(book.state).batches.map(tinsLeft).toJSON();
+    const once = { shelf: shelf(), tins: tins() };
+    answerOf(await house.say(text, { at: now + 1000 }));
+    answerOf(await house.say('undo', { at: now + 2000 }));
+    expect({ shelf: shelf(), tins: tins() }).toEqual(once);
+    expect(house.faults).toEqual([]);
   });
 
-  it('should be written for each of two members', async () => {
+  it('should not warn when another member says it, and each of them has a minute of their own', async () => {
     const house = await benchHouse();
-    const book = await house.keeper.open('local');
     answerOf(await house.say(text));
-    const { seq } = book.state;
-    answerOf(await house.say(text, { member: hazel, at: now + 1000 }));
-    expect(book.state.seq).toBeGreaterThan(seq);
+    expect(warned(await house.say(text, { member: hazel, at: now + 1000 }))).toBe(false);
   });
 
-  it('should be written again after it was undone, and not after that was taken back', async () => {
+  it('should not warn after it was undone, and warn again after that was taken back', async () => {
     const house = await benchHouse();
     answerOf(await house.say(text));
     answerOf(await house.say('undo', { at: now + 1000 }));
     answerOf(await house.say('redo', { at: now + 2000 }));
-    expect(troubleIn(await house.say(text, { at: now + 3000 })).text).toMatch(twice);
+    expect(warned(await house.say(text, { at: now + 3000 }))).toBe(true);
     answerOf(await house.say('undo', { at: now + 4000 }));
-    answerOf(await house.say(text, { at: now + 5000 }));
-    expect(troubleIn(await house.say(text, { at: now + 6000 })).text).toMatch(twice);
+    answerOf(await house.say('undo', { at: now + 5000 }));
+    expect(warned(await house.say(text, { at: now + 6000 }))).toBe(false);
     expect(house.faults).toEqual([]);
   });
 
-  it('should be written once when it comes twice at the same moment, undone before or not', async () => {
+  it('should be written each time when it comes at the same moment, and warn of all but one', async () => {
     const house = await benchHouse();
-    for (const at of [now, now + 5000]) {
-      const replies = await Promise.all([1, 2, 3].map(() => house.say(text, { at })));
-      expect(replies.filter((reply) => 'answer' in reply)).toHaveLength(1);
-      answerOf(await house.say('undo', { at: at + 1000 }));
-    }
+    const replies = await Promise.all([1, 2].map(() => house.say(text, { at: now })));
+    expect(replies.map(warned).toSorted()).toEqual([false, true]);
   });
+});
+
+it('should not warn of "another"', async () => {
+  const house = await benchHouse();
+  answerOf(await house.say('gave 2 tins of 26-BAFO to the corner shop'));
+  expect(
+    warned(await house.say('gave another 2 tins of 26-BAFO to the corner shop', { at: now + 1000 })),
+  ).toBe(false);
+});
+
+it('should remember what stands when the second cannot be written', async () => {
+  const house = await benchHouse();
+  answerOf(await house.say('gave 20 tins of 26-BAFO to the corner shop'));
+  const { code } = troubleIn(
+    await house.say('gave 20 tins of 26-BAFO to the corner shop', { at: now + 1000 }),
+  );
+  expect(code).toBe('out-of-range');
 });
 
 describe('tins that come back', () => {
