@@ -1,9 +1,11 @@
+import type { BookState } from '../core/book.ts';
 import type { Trouble } from './answer.ts';
+import type { Command } from './heard.ts';
 import { echo } from './readers/ask-back.ts';
 import { letters } from './readers/lexicon.ts';
 import { pointedNames } from './readers/pointed-name.ts';
 import { secondLook } from './readers/second-look.ts';
-import { anyWord, type Claim, type Reading } from './reading.ts';
+import { anyWord, type Claim, claim, type Reading } from './reading.ts';
 import type { Topic } from './topic.ts';
 
 export interface Chosen {
@@ -23,8 +25,8 @@ const better = (a: Chosen, b: Chosen): Chosen => {
 const surest = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
   let best: Chosen | undefined;
   for (const topic of topics) {
-    const claim = topic.read(reading);
-    if (claim) best = best ? better(best, { topic, claim }) : { topic, claim };
+    const claimed = topic.read(reading);
+    if (claimed) best = best ? better(best, { topic, claim: claimed }) : { topic, claim: claimed };
   }
   return best;
 };
@@ -63,6 +65,21 @@ export const choose = (reading: Reading, topics: readonly Topic[]): Chosen | und
   const more = [...new Set([...named.assumed, ...plain.assumed]), `I passed over "${look.passedOver}".`];
   if (!isRequest(third)) return first ?? second ?? third;
   return asksFor(third, reading) ? withAssumed(third, more) : (first ?? second);
+};
+
+/** As sure as a topic can be: its own words, and all accounted for. */
+const mostCertain = 3;
+
+/** What a command's options say by themselves; undefined when there is none, or its words have to be read. */
+export const plainlyAsked = (
+  command: Command | undefined,
+  topics: readonly Topic[],
+  state: BookState,
+): Chosen | undefined => {
+  if (!command) return undefined;
+  const topic = topics.find(({ name }) => name === command.topic);
+  const request = topic?.slash.plain?.(command.options, state);
+  return topic && request ? { topic, claim: claim(request, mostCertain) } : undefined;
 };
 
 /** What to say when no topic knows the message: what stood out in it, and one thing that works. */

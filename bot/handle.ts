@@ -4,20 +4,22 @@ import { isForgettingDue } from './book/forgetting.ts';
 import type { Book, Keeper } from './book/keeper.ts';
 import { NotRecorded, StoreTrouble } from './book/trouble.ts';
 import { writtenBy } from './book/written-by.ts';
-import { type Chosen, choose, notUnderstood } from './choose.ts';
+import { type Chosen, choose, notUnderstood, plainlyAsked } from './choose.ts';
 import { complete } from './complete.ts';
 import { noFiles } from './files/given.ts';
 import { type HeldFiles, heldFiles } from './files/held.ts';
 import type { Heard } from './heard.ts';
 import { inOrder } from './in-order.ts';
-import { conversationOf, memory } from './memory.ts';
+import { keptAnswers } from './kept-answers.ts';
+import { conversationOf, type Memory, memory } from './memory.ts';
 import { echo } from './readers/ask-back.ts';
 import { maxMessageLength } from './readers/tidy.ts';
-import type { Claim, Last, Reading } from './reading.ts';
-import type { Completion, Tools, Topic } from './topic.ts';
+import type { Last, Reading } from './reading.ts';
+import type { Completion, Tools } from './topic.ts';
 import { topics } from './topics.ts';
 import { understand } from './understand.ts';
 import { pointed, readAs, replyFor } from './words/decimal-sign.ts';
+import { notRecorded, programFault, storeTrouble } from './words/fault.ts';
 
 /** What every front-end talks to. `hear` never throws: each message gets exactly one reply. */
 export interface Pipkin {
@@ -44,32 +46,6 @@ const withAssumed = (answer: Answer, assumed: readonly string[]): Answer =>
         ...answer,
         blocks: [...answer.blocks, ...assumed.map((text) => ({ kind: 'assumed', text }) as const)],
       };
-
-const notRecorded = (fault: NotRecorded): Trouble => {
-  const what =
-    fault.reason === 'uncertain' ? 'I cannot say whether that was recorded' : 'Nothing was recorded';
-  const why = {
-    'disk-full': 'the disk is full',
-    'read-only': 'the book can only be read at the moment',
-    failed: 'writing failed',
-    uncertain: 'the database went away',
-  }[fault.reason];
-  return {
-    code: 'not-allowed',
-    text: `${what}: ${why}. Tell whoever runs me, then say it again, for example "list recipes" to see what stands.`,
-  };
-};
-
-/** A book that cannot be read. The details are for whoever runs the bot, and are in the log under this id. */
-const storeTrouble = (id: string): Trouble => ({
-  code: 'not-allowed',
-  text: `This group's book cannot be read at the moment (fault ${id}); nothing was recorded and nothing was changed. Tell whoever runs me.`,
-});
-
-const programFault = (id: string): Trouble => ({
-  code: 'not-understood',
-  text: `Something went wrong on my side (fault ${id}). Try it once more, or another way: "help".`,
-});
 
 /** The group's book; where its waiting time to be forgotten is over, it is forgotten first. */
 const openFor = async (keeper: Keeper, { group, at }: Heard): Promise<Book> => {
@@ -98,7 +74,7 @@ const toolsFor = (heard: Heard, book: Book, held: HeldFiles): Tools => ({
     : book.state.settings,
 });
 
-const remembered = (topic: Topic, claim: Claim): Last | undefined => {
+const remembered = ({ topic, claim }: Chosen): Last | undefined => {
   const request = claim.kind === 'request' ? claim.request : claim.soFar;
   return request ? { topic: topic.name, request } : undefined;
 };
@@ -121,11 +97,34 @@ const takenUp = (last: Last | undefined, request: Readonly<Record<string, unknow
 };
 
 /** The answer with what was taken up, assumed and set aside on the way to it. */
-const finished = (answer: Answer, { claim }: Chosen, reading: Reading, book: Book): Answer => {
+const finished = (answer: Answer, { chosen: { claim }, reading }: Understood, book: Book): Answer => {
+  if (!reading) return withForgetting(answer, book);
   const request = claim.kind === 'request' ? claim.request : {};
   const assumed = claim.kind === 'request' ? claim.assumed : [];
   const aside = reading.aside.map((words) => `I set aside "${echo(words)}".`);
   return withForgetting(withAssumed(answer, [...takenUp(reading.last, request), ...assumed, ...aside]), book);
+};
+
+/** What a message asks. Without a reading no words had to be read: the command's options said it all. */
+interface Understood {
+  readonly chosen: Chosen;
+  readonly reading?: Reading;
+}
+
+const understood = (
+  heard: Heard,
+  { files, settings }: Tools,
+  { state }: Book,
+  conversations: Memory,
+): Understood | Trouble => {
+  const plain = plainlyAsked(heard.command, topics, state);
+  if (plain) return { chosen: plain };
+  const attached = files.attached.map(({ name }) => name);
+  const last = conversations.recall(heard);
+  const text = pointed(heard.text, settings);
+  const reading = { ...understand(text, state, settings, last, heard.at), attached };
+  const chosen = choose(reading, topics);
+  return chosen ? { chosen, reading } : notUnderstood(reading);
 };
 
 /** Ids for faults: short enough to read out, counted within the process. */
@@ -143,6 +142,19 @@ export const pipkin = ({ keeper, onFault }: Wiring): Pipkin => {
   const nextId = faultIds();
   const held = heldFiles();
   const queue = inOrder();
+  const again = keptAnswers();
+
+  const replied = async (heard: Heard, found: Understood, tools: Tools): Promise<Reply> => {
+    const { topic, claim } = found.chosen;
+    if (claim.kind === 'trouble') return { topic: topic.name, error: claim.trouble };
+    const { request } = claim;
+    const answer = await (found.reading ? topic.run(request, tools) : again(topic, request, tools));
+    if ('code' in answer) return { topic: topic.name, error: answer };
+    const outcome = outcomeOf(answer);
+    if (outcome) conversations.keep(heard, { topic: topic.name, request, ...outcome });
+    const as = found.reading ? readAs(heard.text, tools.settings) : [];
+    return { topic: topic.name, request, answer: withAssumed(finished(answer, found, tools.book), as) };
+  };
 
   const answered = async (heard: Heard): Promise<Reply> => {
     if (heard.text.length > maxMessageLength) return { topic: null, error: tooLong };
@@ -153,22 +165,11 @@ export const pipkin = ({ keeper, onFault }: Wiring): Pipkin => {
 
   const answeredFrom = async (book: Book, heard: Heard): Promise<Reply> => {
     const tools = toolsFor(heard, book, held);
-    const last = conversations.recall(heard);
-    const attached = tools.files.attached.map(({ name }) => name);
-    const text = pointed(heard.text, tools.settings);
-    const reading = { ...understand(text, book.state, tools.settings, last, heard.at), attached };
-    const chosen = choose(reading, topics);
-    if (!chosen) return { topic: null, error: notUnderstood(reading) };
-    const { topic, claim } = chosen;
-    const keep = remembered(topic, claim);
+    const found = understood(heard, tools, book, conversations);
+    if ('code' in found) return { topic: null, error: found };
+    const keep = remembered(found.chosen);
     if (keep) conversations.keep(heard, keep);
-    if (claim.kind === 'trouble') return { topic: topic.name, error: claim.trouble };
-    const answer = await topic.run(claim.request, tools);
-    if ('code' in answer) return { topic: topic.name, error: answer };
-    const outcome = outcomeOf(answer);
-    if (outcome) conversations.keep(heard, { topic: topic.name, request: claim.request, ...outcome });
-    const whole = withAssumed(finished(answer, chosen, reading, book), readAs(heard.text, tools.settings));
-    return { topic: topic.name, request: claim.request, answer: whole };
+    return replied(heard, found, tools);
   };
 
   const afterFault = (heard: Heard, fault: unknown): Trouble => {

@@ -6,7 +6,8 @@ const keepMs = 15 * 60 * 1000;
 /** Conversations remembered at once; the oldest are dropped, so memory stays flat however many members write. */
 const mostConversations = 5000;
 
-interface Kept extends Last {
+interface Kept {
+  readonly last: Last;
   readonly at: number;
 }
 
@@ -23,14 +24,14 @@ export const conversationOf = ({ group, channel, member }: Heard): string =>
 export const memory = (): Memory => {
   const kept = new Map<string, Kept>();
   const recall = (heard: Heard): Last | undefined => {
-    const last = kept.get(conversationOf(heard));
-    if (!last || heard.at - last.at > keepMs || heard.at < last.at - keepMs) return undefined;
-    return last;
+    const found = kept.get(conversationOf(heard));
+    if (!found || heard.at - found.at > keepMs || heard.at < found.at - keepMs) return undefined;
+    return found.last;
   };
   const keep = (heard: Heard, last: Last): void => {
     const key = conversationOf(heard);
     kept.delete(key);
-    kept.set(key, { ...last, at: heard.at });
+    kept.set(key, { last, at: heard.at });
     const oldest = kept.keys().next();
     if (kept.size > mostConversations && !oldest.done) kept.delete(oldest.value);
   };

@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import type { BookState } from '../core/book.ts';
 import type { Settings } from '../core/settings.ts';
 import type { Answer, Trouble } from './answer.ts';
 import type { Book } from './book/keeper.ts';
@@ -60,6 +61,12 @@ export interface SlashSpec {
   /** What can be filled in instead. */
   readonly form?: FormSpec;
   say(options: SlashValues): string;
+  /**
+   * The request itself, where the options are so plain that their words could be read in one way only; else undefined, and
+   * the words are read. It spares most of the work of a command and may give nothing that the words would not. What is
+   * answered may depend on the request, the group's recipes and its settings only: it is kept (kept-answers.ts).
+   */
+  plain?(options: SlashValues, state: BookState): Readonly<Record<string, unknown>> | undefined;
 }
 
 interface TopicWords {

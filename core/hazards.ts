@@ -205,6 +205,10 @@ const allergenHazards = (all: readonly Ingredient[]): Hazard[] => {
 
 const unique = (all: readonly Ingredient[]): Ingredient[] => [...new Set(all)];
 
+/** What the scale cannot tell well; it depends on how much is made. */
+export const weighingHazards = (tooSmall: readonly TooSmall[]): readonly Hazard[] =>
+  tooSmall.length > 0 ? [{ code: 'too-little-to-weigh', lines: tooSmall }] : [];
+
 /** All hazards of a scaled recipe, the ones about safety first, those about weighing last. */
 export const hazardsOf = (input: HazardInput): readonly Hazard[] => {
   const lines = knownLines(input);
@@ -217,6 +221,6 @@ export const hazardsOf = (input: HazardInput): readonly Hazard[] => {
     ...waterHazards(lines, herbs),
     ...speciesHazards(herbs),
     ...allergenHazards(all),
-    ...(input.tooSmall.length > 0 ? [{ code: 'too-little-to-weigh', lines: input.tooSmall } as const] : []),
+    ...weighingHazards(input.tooSmall),
   ];
 };

@@ -1,9 +1,11 @@
-import { blendDensity } from './density.ts';
+import { type BlendDensity, blendDensity } from './density.ts';
 import { dropsPerMl } from './grams.ts';
 import { ingredientById, isAroma, isSmallDose } from './ingredients.ts';
-import { type Resolved, resolveRecipe } from './resolve.ts';
+import { keptFor } from './kept.ts';
+import type { RecipeLine } from './recipe.ts';
+import { type RecipeProblem, type Resolved, resolveRecipe } from './resolve.ts';
 import { fail, ok, type Result } from './result.ts';
-import type { ScaleStep } from './settings.ts';
+import type { Region, ScaleStep } from './settings.ts';
 import { shareOut } from './share.ts';
 import { gramsOfSteps, stepsNearest } from './steps.ts';
 import { checkSize, planFor, type ScaleProblem, type ScaleRequest } from './target.ts';
@@ -67,19 +69,21 @@ const drops = (ingredient: string, grams: number): number | undefined => {
   return Math.max(1, Math.round((grams / found.densityGMl.value) * dropsPerMl(ingredient)));
 };
 
+// Written out field by field: copying an object and adding to it is many times slower.
 const scaledLines = (
-  resolved: Resolved,
+  { lines }: Resolved,
+  percents: readonly number[],
   steps: readonly number[],
-  sum: number,
   stepG: ScaleStep,
 ): ScaledLine[] =>
-  resolved.lines.map((line, index) => {
-    const { weight, ...rest } = line;
+  lines.map(({ ingredient, infusedWith, fresh }, index) => {
     const grams = gramsOfSteps(steps[index] ?? 0, stepG);
-    const inDrops = drops(line.ingredient, grams);
+    const inDrops = drops(ingredient, grams);
     return {
-      ...rest,
-      percent: rounded((100 * weight) / sum, 4),
+      ingredient,
+      ...(infusedWith === undefined ? {} : { infusedWith }),
+      ...(fresh === undefined ? {} : { fresh }),
+      percent: percents[index] ?? 0,
       grams,
       ...(inDrops === undefined ? {} : { drops: inDrops }),
     };
@@ -108,16 +112,44 @@ const tooSmallLines = (
       : [];
   });
 
+/** What a recipe comes to whatever it is scaled to. */
+interface Prepared {
+  readonly resolved: Resolved;
+  readonly density: BlendDensity;
+  /** All weights together. */
+  readonly sum: number;
+  /** Of each line. */
+  readonly percents: readonly number[];
+}
+
+const prepare = (lines: readonly RecipeLine[], region: Region): Result<Prepared, RecipeProblem> => {
+  const resolution = resolveRecipe(lines, region);
+  if (!resolution.ok) return resolution;
+  const resolved = resolution.value;
+  const sum = resolved.lines.reduce((all, line) => all + line.weight, 0);
+  const percents = resolved.lines.map(({ weight }) => rounded((100 * weight) / sum, 4));
+  return ok({ resolved, density: blendDensity(resolved.lines), sum, percents });
+};
+
+// A saved recipe's lines are the same array until it is edited.
+const byRegion = keptFor((_: readonly RecipeLine[]) => new Map<Region, ReturnType<typeof prepare>>());
+
+const prepared = (lines: readonly RecipeLine[], region: Region): ReturnType<typeof prepare> => {
+  const known = byRegion(lines);
+  const recipe = known.get(region) ?? prepare(lines, region);
+  known.set(region, recipe);
+  return recipe;
+};
+
 /**
  * Scales a recipe to a target. Lines are whole steps of the scale and sum to the total; a container target weighs out
  * `net / (1 − loss)`, rounded up to the step; a mass, volume or multiple is the weigh-out itself, and what the loss
  * leaves of it is the net. Fill volumes use the set blend's density at 20 °C.
  */
 export const scaleRecipe = (request: ScaleRequest): Result<Scaled, ScaleProblem> => {
-  const resolution = resolveRecipe(request.lines, request.region);
-  if (!resolution.ok) return resolution;
-  const resolved = resolution.value;
-  const density = blendDensity(resolved.lines);
+  const recipe = prepared(request.lines, request.region);
+  if (!recipe.ok) return recipe;
+  const { resolved, density, sum, percents } = recipe.value;
   const plan = planFor(request, resolved, density.densityGMl);
   if (!plan.ok) return plan;
   const { stepG, lossPercent } = request;
@@ -136,11 +168,10 @@ export const scaleRecipe = (request: ScaleRequest): Result<Scaled, ScaleProblem>
       lines: resolved.lines.length,
       stepG,
     });
-  const sum = resolved.lines.reduce((all, line) => all + line.weight, 0);
   const loss = lossPercent / 100;
   const netG = netUnder(plan.value.netG ?? totalG * (1 - loss), totalG, loss);
   return ok({
-    lines: scaledLines(resolved, shares.value.steps, sum, stepG),
+    lines: scaledLines(resolved, percents, shares.value.steps, stepG),
     strained: resolved.strained.map(({ perGram, ...herb }) => ({
       ...herb,
       grams: gramsOfSteps(Math.max(1, stepsNearest(perGram * totalG, stepG)), stepG),

@@ -2,6 +2,9 @@ import type { BookEvent } from '../../core/book.ts';
 import type { Member } from '../heard.ts';
 import type { Book, By } from './keeper.ts';
 
+/** Members remembered for each open book; so many that write in a group by turns, and memory stays flat in a big one. */
+const mostMembers = 100;
+
 const made = new WeakMap<Book, Map<string, Book>>();
 
 /**
@@ -16,6 +19,8 @@ export const writtenBy = (book: Book, member: Member): Book => {
   if (before) return before;
   const written = wrapped(book, member);
   ofBook.set(key, written);
+  const oldest = ofBook.keys().next();
+  if (ofBook.size > mostMembers && !oldest.done) ofBook.delete(oldest.value);
   return written;
 };
 

@@ -10,7 +10,7 @@ const lineStart = /^([ \t]*)([#>+-]|\d+(?=[.)][ \t]))/gm;
 const inline = /[\\`*_~|<[\]]/g;
 
 /** Most lines have nothing to escape, and one look is cheaper than three. */
-const marked = /[\\`*_~|<[\]@#>+-]|\d[.)]/;
+const marked = /[\\`*_~|<[\]@]|^[ \t]*(?:[#>+-]|\d+[.)][ \t])/m;
 
 const escapeMarks = (text: string): string => (marked.test(text) ? escaped(text) : text);
 

@@ -28,11 +28,12 @@ const heard = async (
   asker: Asker,
 ): Promise<ChatReply> => {
   if ('sorry' in meaning) return asideReply(meaning.sorry);
-  const reply = await front.pipkin.hear({ text: meaning.words, ...asker });
-  const { from, words, after = 0 } = meaning;
+  const { words, command, from, after = 0 } = meaning;
+  const { group, channel, member, at } = asker;
+  const reply = await front.pipkin.hear({ text: words, command, group, channel, member, at });
   const shown = chatReply(reply, { words, after });
   const again = from && 'error' in reply ? toBeCorrected(shown, from.form, from.filled) : shown;
-  return front.longIds.fitted(again, asker.group, asker.at);
+  return front.longIds.fitted(again, group, at);
 };
 
 /** An answer that takes long is acknowledged first: an interaction not acknowledged within 3 s is dropped. */

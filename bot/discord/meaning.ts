@@ -1,6 +1,7 @@
 import type { ChatInputCommandInteraction, ModalSubmitInteraction, RepliableInteraction } from 'discord.js';
 import { type Filled, type FormSpec, filledFrom, filledIn } from '../forms/form.ts';
 import { readForm } from '../forms/recipe-form.ts';
+import type { Command } from '../heard.ts';
 import type { Topic } from '../topic.ts';
 import { readName } from './context-menu.ts';
 import type { Front } from './front.ts';
@@ -13,6 +14,7 @@ import { sentBack } from './show-form.ts';
 export type Meaning =
   | {
       readonly words: string;
+      readonly command?: Command;
       readonly from?: { readonly form: FormSpec; readonly filled: Filled };
       /** How many options of a menu are passed over. */
       readonly after?: number;
@@ -38,7 +40,7 @@ const ofCommand = (front: Front, interaction: ChatInputCommandInteraction): Mean
   const options = optionsOf(interaction);
   const { form } = topic.slash;
   if (form?.opens?.(options)) return { form, filled: filledFrom(form, options) };
-  return { words: topic.slash.say(options) };
+  return { words: topic.slash.say(options), command: { topic: topic.name, options } };
 };
 
 const formsOf = (topics: ReadonlyMap<string, Topic>): readonly FormSpec[] => [

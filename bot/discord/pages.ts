@@ -22,8 +22,10 @@ const chopped = (line: string, room: number): string[] => {
   return [line.slice(0, at), ...chopped(line.slice(at), room)];
 };
 
-const linesOf = ({ open, lines, close }: Piece, room: number): string[] =>
-  lines.flatMap((line) => chopped(line, room - open.length - close.length));
+const linesOf = ({ open, lines, close }: Piece, room: number): readonly string[] => {
+  const most = room - open.length - close.length;
+  return lines.every((line) => line.length <= most) ? lines : lines.flatMap((line) => chopped(line, most));
+};
 
 /** Adds one piece to the pages so far; the last of them is the one being written. */
 const added = (done: readonly string[], piece: Piece, room: number): readonly string[] => {

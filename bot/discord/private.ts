@@ -17,10 +17,10 @@ const shutOut = (fault: unknown): boolean =>
  * must not stand where all can read it. Without buttons: there they would be for the member's own book.
  */
 export const sendPrivately = async (asked: Message, reply: ChatReply): Promise<void> => {
-  const flags = MessageFlags.SuppressEmbeds;
+  const flags = MessageFlags.SuppressEmbeds as const;
   try {
     for (const message of reply.messages)
-      await asked.author.send({ ...payload({ ...message, buttons: [], menu: undefined }), flags });
+      await asked.author.send(payload({ ...message, buttons: [], menu: undefined }, flags));
   } catch (fault) {
     if (!shutOut(fault)) throw fault;
     await sendToMessage(asked, notSent(reply.personal ?? 'help'));

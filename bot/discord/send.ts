@@ -1,5 +1,6 @@
 import {
-  ActionRowBuilder,
+  type APIActionRowComponent,
+  type APIComponentInMessageActionRow,
   ButtonStyle,
   ComponentType,
   type InteractionReplyOptions,
@@ -13,13 +14,15 @@ import { isAcknowledged, isGone, mayNotReply, mayNotWrite } from './refusals.ts'
 
 // The only place that builds what is sent, so that nothing goes out that mentions anybody.
 
-const row = (buttons: readonly NextButton[]) => ({
-  type: ComponentType.ActionRow as const,
+type Row = APIActionRowComponent<APIComponentInMessageActionRow>;
+
+const row = (buttons: readonly NextButton[]): Row => ({
+  type: ComponentType.ActionRow,
   components: buttons.map(({ label, id }) => ({
-    type: ComponentType.Button as const,
-    style: ButtonStyle.Secondary as const,
+    type: ComponentType.Button,
+    style: ButtonStyle.Secondary,
     label,
-    customId: id,
+    custom_id: id,
   })),
 });
 
@@ -29,33 +32,39 @@ const row = (buttons: readonly NextButton[]) => ({
  */
 export const unaskedBody = (text: string, rows: readonly (readonly NextButton[])[], nonce: string) => ({
   content: text,
-  components: rows.map((buttons) => new ActionRowBuilder(row(buttons)).toJSON()),
+  components: rows.map(row),
   allowed_mentions: { parse: [] },
   flags: MessageFlags.SuppressEmbeds,
   nonce,
   enforce_nonce: true,
 });
 
-const menuRow = ({ label, options }: NextMenu) => ({
-  type: ComponentType.ActionRow as const,
+const menuRow = ({ label, options }: NextMenu): Row => ({
+  type: ComponentType.ActionRow,
   components: [
     {
-      type: ComponentType.StringSelect as const,
-      customId: 'pick1',
+      type: ComponentType.StringSelect,
+      custom_id: 'pick1',
       placeholder: label,
       options: options.map((option) => ({ label: option.label, value: option.id })),
     },
   ],
 });
 
-export const payload = ({ text, buttons, menu, files }: ChatMessage) => ({
+/** The client takes it over as it stands, instead of looking at every name in it: a fifth of an answer's sending. */
+const asItStands = (json: Row) => ({ toJSON: () => json });
+
+export const payload = <F>({ text, buttons, menu, files }: ChatMessage, flags: F) => ({
   content: text,
-  components: [...(menu ? [menuRow(menu)] : []), ...(buttons.length > 0 ? [row(buttons)] : [])],
+  components: [...(menu ? [menuRow(menu)] : []), ...(buttons.length > 0 ? [row(buttons)] : [])].map(
+    asItStands,
+  ),
   files: files.map(({ name, bytes }) => ({
     name,
     attachment: Buffer.from(bytes),
   })),
   allowedMentions: { parse: [], repliedUser: false },
+  flags,
 });
 
 /** Addresses among the sources stay links, but do not unfold into previews. */
@@ -80,24 +89,21 @@ export const deferReply = async (interaction: RepliableInteraction): Promise<voi
 const sendFirst = async (interaction: RepliableInteraction, message: ChatMessage, aside: boolean) => {
   const flags = flagsOf(aside);
   if (interaction.replied) {
-    await interaction.followUp({ ...payload(message), flags });
+    await interaction.followUp(payload(message, flags));
     return;
   }
   if (!interaction.deferred) {
-    await acknowledge(() => interaction.reply({ ...payload(message), flags }));
+    await acknowledge(() => interaction.reply(payload(message, flags)));
     interaction.replied = true;
     return;
   }
   if (!aside) {
-    await interaction.editReply({
-      ...payload(message),
-      flags: MessageFlags.SuppressEmbeds,
-    });
+    await interaction.editReply(payload(message, MessageFlags.SuppressEmbeds as const));
     return;
   }
   // "Thinking" was shown to all, and that cannot be turned into a message for one: take it back, then answer aside.
   await interaction.deleteReply();
-  await interaction.followUp({ ...payload(message), flags });
+  await interaction.followUp(payload(message, flags));
 };
 
 /** Answers an interaction, deferred or not; only the first message may come late. Rejects as the platform refuses. */
@@ -108,10 +114,7 @@ export const sendToInteraction = async (
   const [first, ...more] = reply.messages;
   await sendFirst(interaction, first, reply.aside);
   for (const message of more) {
-    await interaction.followUp({
-      ...payload(message),
-      flags: flagsOf(reply.aside),
-    });
+    await interaction.followUp(payload(message, flagsOf(reply.aside)));
   }
 };
 
@@ -147,8 +150,7 @@ const withoutFiles = (message: ChatMessage): ChatMessage => ({
 
 /** What is sent for `asked`. The platform posts the same nonce once: what is sent again after a broken answer is no second one. */
 const bodyFor = (asked: Message, message: ChatMessage, place: number) => ({
-  ...payload(message),
-  flags: MessageFlags.SuppressEmbeds as const,
+  ...payload(message, MessageFlags.SuppressEmbeds as const),
   nonce: `${asked.id}${place}`,
   enforceNonce: true,
 });

@@ -66,6 +66,8 @@ const build = (state: BookState): RecipeNames => {
   const recipes = Object.values(state.recipes);
   const keyed = recipes.map((recipe) => [nameKey(recipe.name), recipe] as const);
   const byKey = new Map(keyed);
+  // Picked from the suggestions, a name comes as it was saved.
+  const byName = new Map(recipes.map((recipe) => [recipe.name, byKey.get(nameKey(recipe.name))]));
   const near = (said: string): readonly SavedRecipe[] => {
     const words = nameKey(said).split(' ').filter(Boolean);
     return keyed
@@ -78,7 +80,7 @@ const build = (state: BookState): RecipeNames => {
   };
   return {
     index: nameIndex(recipes.map((recipe) => [keyInMessage(recipe.name), recipe] as const)),
-    exact: (name) => byKey.get(nameKey(name)),
+    exact: (name) => byName.get(name) ?? byKey.get(nameKey(name)),
     hasWord: wordsIn(keyed.map(([key]) => key)),
     near,
   };

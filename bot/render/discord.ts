@@ -64,6 +64,20 @@ const running = (text: string, shown = chatText): string[] => {
   return said === '' ? [] : wrap(said, lineColumns).map(shown);
 };
 
+/** Sentences remembered as they are written in a message. */
+const mostSentences = 1000;
+const sentences = new Map<string, string[]>();
+
+/** As `running`, for the sentences below an answer: the same few hundred again and again, whoever asks. */
+const closingLines = (text: string): string[] => {
+  const before = sentences.get(text);
+  if (before) return before;
+  if (sentences.size >= mostSentences) sentences.clear();
+  const lines = running(text);
+  sentences.set(text, lines);
+  return lines;
+};
+
 const tablePiece = (block: Extract<Block, { kind: 'table' }>): Piece => {
   const lines = tableLines(block, phoneColumns).map(codeText);
   const rule = lines.findIndex((line) => /^─+$/.test(line));
@@ -77,7 +91,7 @@ const tablePiece = (block: Extract<Block, { kind: 'table' }>): Piece => {
 const small = (text: string): string => `-# ${text}`;
 
 /** A block's own lines. Assumptions and sources are collected further down. */
-const written = (block: Block): Piece => {
+const pieceOf = (block: Block): Piece => {
   switch (block.kind) {
     case 'text':
       return paragraph(running(block.text));
@@ -102,7 +116,7 @@ const collected = (answer: Answer, kind: 'assumed' | 'source'): string[] => [
 ];
 
 const warningLines = (warnings: readonly Warning[]): string[] =>
-  warnings.filter(({ code }) => code !== lastly).flatMap(({ text }) => running(`⚠️ ${text}`));
+  warnings.filter(({ code }) => code !== lastly).flatMap(({ text }) => closingLines(`⚠️ ${text}`));
 
 const closing = (answer: Answer): Piece[] => {
   const sources = collected(answer, 'source');
@@ -111,7 +125,7 @@ const closing = (answer: Answer): Piece[] => {
     paragraph(warningLines(answer.warnings)),
     paragraph(
       collected(answer, 'assumed')
-        .flatMap((text) => running(`Assumed: ${text}`))
+        .flatMap((text) => closingLines(`Assumed: ${text}`))
         .map(small),
     ),
     paragraph(
@@ -120,7 +134,7 @@ const closing = (answer: Answer): Piece[] => {
     paragraph(
       answer.warnings
         .filter(({ code }) => code === lastly)
-        .flatMap(({ text }) => running(text))
+        .flatMap(({ text }) => closingLines(text))
         .map(small),
     ),
   ];
@@ -132,7 +146,7 @@ const shownBlocks = ({ blocks, files = [] }: Answer): readonly Block[] =>
 
 const pieces = (answer: Answer): Piece[] => [
   paragraph(running(answer.title.replaceAll('\n', ' ')).map((line) => `**${line}**`)),
-  ...shownBlocks(answer).map(written),
+  ...shownBlocks(answer).map(pieceOf),
   ...closing(answer),
 ];
 
@@ -179,10 +193,10 @@ const notSent = (files: readonly AnswerFile[]): ChatMessage[] =>
 const goingOn = (
   { next = [], choices }: Answer,
   part: Part | undefined,
-): Pick<ChatMessage, 'buttons' | 'menu'> => {
+): Required<Pick<ChatMessage, 'buttons' | 'menu'>> => {
   const few = choices !== undefined && choices.steps.length + next.length <= maxButtons;
   return few
-    ? { buttons: nextButtons([...next, ...choices.steps]) }
+    ? { buttons: nextButtons([...next, ...choices.steps]), menu: undefined }
     : { buttons: nextButtons(next), menu: nextMenu(choices, part) };
 };
 
@@ -196,13 +210,10 @@ const assembled = (
   const [first, ...more] = fileMessages(offered.filter((file) => !tooBig(file)));
   // The platform takes no message without text; an answer without any is a topic's fault, but still an answer.
   const last = texts.at(-1) ?? '…';
+  const { buttons, menu } = goingOn(answer, part);
   return [
     ...texts.slice(0, -1).map((text) => ({ text, buttons: [], files: [] })),
-    {
-      text: last,
-      ...goingOn(answer, part),
-      files: first?.files ?? [],
-    },
+    { text: last, buttons, menu, files: first?.files ?? [] },
     ...more,
     ...notSent(offered.filter(tooBig)),
   ];
@@ -220,6 +231,9 @@ export const asideReply = (text: string): ChatReply => ({
   aside: true,
 });
 
+/** Messages by the answer they were written for: an answer that is kept (kept-answers.ts) is written once. */
+const written = new WeakMap<Answer, ChatReply>();
+
 /**
  * A reply as the messages to send for it, inside the platform's limits. Pure; nothing in it mentions anybody.
  *
@@ -227,6 +241,16 @@ export const asideReply = (text: string): ChatReply => ({
  */
 export const chatReply = (reply: Reply, part?: Part): ChatReply => {
   if ('error' in reply) return asideReply(reply.error.text);
+  const { answer } = reply;
+  const before = written.get(answer);
+  if (before) return before;
+  const messages = messagesOf(reply, part);
+  // Only a menu differs by its part.
+  if (!answer.choices) written.set(answer, messages);
+  return messages;
+};
+
+const messagesOf = (reply: Extract<Reply, { answer: Answer }>, part: Part | undefined): ChatReply => {
   const [first, ...more] = assembled(fitting(reply), reply.answer, part);
   if (!first) return asideReply(reply.answer.title);
   const aside = reply.answer.quiet === true;

@@ -61,15 +61,21 @@ const rowLines = (
   { columns, widths, gap }: Layout,
   sit: 'top' | 'bottom',
 ): string[] => {
+  const side = (index: number) => columns[index]?.align ?? 'left';
+  // Most rows fit as they are.
+  if (cells.every((cell, index) => !cell.includes('\n') && widthOf(cell) <= (widths[index] ?? 0))) {
+    const padded = cells.map((cell, index) => padTo(cell, widths[index] ?? 0, side(index)));
+    return [padded.join(gap).trimEnd()];
+  }
   const wrapped = cells.map((cell, index) =>
-    wrap(cell, widths[index] ?? 0, columns[index]?.align === 'left' && sit === 'top' ? ' ' : ''),
+    wrap(cell, widths[index] ?? 0, side(index) === 'left' && sit === 'top' ? ' ' : ''),
   );
   const height = Math.max(...wrapped.map((lines) => lines.length));
   return Array.from({ length: height }, (_, line) =>
     wrapped
       .map((lines, index) => {
         const text = lines[sit === 'bottom' ? line - height + lines.length : line] ?? '';
-        return padTo(text, widths[index] ?? 0, columns[index]?.align ?? 'left');
+        return padTo(text, widths[index] ?? 0, side(index));
       })
       .join(gap)
       .trimEnd(),

@@ -28,11 +28,16 @@ const wrapLine = (line: string, width: number, hang: string): string[] => {
   const pieces = words.flatMap((word) => chopped(word, Math.max(1, width - widthOf(start))));
   const lines: string[] = [];
   let current = indent + (pieces[0] ?? '');
+  let columns = widthOf(current);
   for (const piece of pieces.slice(1)) {
-    if (widthOf(current) + 1 + widthOf(piece) <= width) current += ` ${piece}`;
-    else {
+    const more = widthOf(piece);
+    if (columns + 1 + more <= width) {
+      current += ` ${piece}`;
+      columns += 1 + more;
+    } else {
       lines.push(current);
       current = start + piece;
+      columns = widthOf(start) + more;
     }
   }
   return [...lines, current];
@@ -44,4 +49,6 @@ const wrapLine = (line: string, width: number, hang: string): string[] => {
  * continuation lines. `width` counts in columns of a fixed-width font and must leave at least 2 beside `hang`.
  */
 export const wrap = (text: string, width: number, hang = ''): string[] =>
-  text.split('\n').flatMap((line) => wrapLine(line, width, hang));
+  text.includes('\n')
+    ? text.split('\n').flatMap((line) => wrapLine(line, width, hang))
+    : wrapLine(text, width, hang);

@@ -1,5 +1,7 @@
 import { z } from 'zod';
+import type { BookState } from '../../core/book.ts';
 import { maxLines, recipeLine, recipeName } from '../../core/recipe.ts';
+import { recipeNames } from '../readers/recipe-names.ts';
 import { claimScale, scaleExample } from '../readers/scale-claim.ts';
 import { type SlashValues, topic } from '../topic.ts';
 import { answerScale } from '../words/scale.ts';
@@ -56,6 +58,29 @@ const spoken = (values: SlashValues): string => {
   return parts.join(' ');
 };
 
+/** Only what one reading is possible of: a whole number or one with a point, and the two units that need no table. */
+const amountSaid = /^(\d{1,5}(?:\.\d{1,3})?) ?(g|ml)$/;
+
+const plainSize = (said: string): ScaleWish['size'] => {
+  const [, amount, unit] = amountSaid.exec(said) ?? [];
+  return amount === undefined || Number(amount) === 0
+    ? undefined
+    : { amount: Number(amount), unit: unit === 'g' ? 'g' : 'ml' };
+};
+
+/** A saved recipe by its whole name, for so many containers of a plain size. */
+const plain = (values: SlashValues, state: BookState): ScaleWish | undefined => {
+  const { recipe, tins, size: each, total, with: limit, loss, step } = values;
+  if (typeof recipe !== 'string' || typeof tins !== 'number' || typeof each !== 'string') return undefined;
+  if (total !== undefined || limit !== undefined || loss !== undefined || step !== undefined)
+    return undefined;
+  // Where decimals are written with a comma, a point may have been meant otherwise, and the reader says how it took it.
+  if (state.settings.decimal === 'comma' && each.includes('.')) return undefined;
+  const saved = recipeNames(state).exact(recipe);
+  const fill = plainSize(each);
+  return saved && fill ? { recipe: saved.name, count: tins, size: fill } : undefined;
+};
+
 export const scale = topic({
   name: 'scale',
   summary: 'Turn a recipe into a gram table for your tins, a total, or what one ingredient allows.',
@@ -108,6 +133,7 @@ export const scale = topic({
     }),
     complete: { recipe: 'recipe' },
     say: spoken,
+    plain,
   },
   read: claimScale,
   answer: answerScale,

@@ -1,9 +1,9 @@
+import { keptFor } from '../../core/kept.ts';
 import { blendOf } from '../../core/melt/blend.ts';
 import { firstPour, jugFor } from '../../core/melt/volume.ts';
-import type { RecipeLine } from '../../core/recipe.ts';
+import type { Resolved } from '../../core/resolve.ts';
 import type { Scaled } from '../../core/scale.ts';
-import type { Region } from '../../core/settings.ts';
-import type { Answer, Block } from '../answer.ts';
+import type { Block } from '../answer.ts';
 import { plain } from './numbers.ts';
 
 export interface PourFigures {
@@ -21,41 +21,23 @@ interface PourPerGram {
   readonly jugMl: number;
 }
 
-const perGram = (scaled: Scaled): PourPerGram | undefined => {
-  const blend = blendOf(scaled.resolved.lines);
+const perGram = keptFor((resolved: Resolved): PourPerGram | undefined => {
+  const blend = blendOf(resolved.lines);
   const pour = blend.ok ? firstPour(blend.value, { grams: 1 }) : undefined;
   const jug = blend.ok ? jugFor(blend.value, 1) : undefined;
   if (!pour?.ok || !jug?.ok) return undefined;
   const { firstPourG, topUpG, pourC } = pour.value;
   return { first: firstPourG, topUp: topUpG, pourC, jugMl: jug.value.leastJugMl };
-};
-
-// A saved recipe's lines are the same array until it is edited, so its pour is reckoned once a version and region.
-const known = new WeakMap<readonly RecipeLine[], Map<Region, PourPerGram | undefined>>();
-
-const knownPerGram = (
-  lines: readonly RecipeLine[],
-  region: Region,
-  scaled: Scaled,
-): PourPerGram | undefined => {
-  const byRegion = known.get(lines) ?? new Map<Region, PourPerGram | undefined>();
-  if (!known.has(lines)) known.set(lines, byRegion);
-  if (!byRegion.has(region)) byRegion.set(region, perGram(scaled));
-  return byRegion.get(region);
-};
+});
 
 /**
  * Hot liquid to the fill line of a container, and what fills the dent that setting leaves. Undefined for fills by
  * weight, whose line nobody knows, and where the model has no figures.
  */
-export const pourOf = (
-  scaled: Scaled,
-  lines: readonly RecipeLine[],
-  region: Region,
-): PourFigures | undefined => {
+export const pourOf = (scaled: Scaled): PourFigures | undefined => {
   const { fillGEach, containers } = scaled;
   if (fillGEach === undefined || containers === undefined) return undefined;
-  const one = knownPerGram(lines, region, scaled);
+  const one = perGram(scaled.resolved);
   if (!one) return undefined;
   return {
     eachG: one.first * fillGEach,
@@ -77,15 +59,3 @@ export const pourText = (pour: PourFigures | undefined, byVolume: boolean): Bloc
   const hot = `Poured at about ${Math.round(pour.pourC)} °C, about ${plain(pour.eachG, 1)} g fills each to the line; about ${plain(pour.topUpEachG, 1)} g more tops up the dent once it has set. `;
   return [{ kind: 'text', text: `${byVolume ? hot : ''}${jugText(pour)}` }];
 };
-
-export const pourFigures = (
-  pour: PourFigures | undefined,
-  containers: number | undefined,
-  byVolume: boolean,
-): Answer['figures'] => ({
-  first_pour_g_each: pour && byVolume ? Number(pour.eachG.toFixed(3)) : null,
-  top_up_g_each: pour && byVolume ? Number(pour.topUpEachG.toFixed(3)) : null,
-  top_up_g:
-    pour && byVolume && containers !== undefined ? Number((pour.topUpEachG * containers).toFixed(2)) : null,
-  jug_ml: pour ? Math.ceil(pour.jugMl) : null,
-});

@@ -1,6 +1,7 @@
 import { defined } from '../../core/defined.ts';
-import { hazardsOf } from '../../core/hazards.ts';
+import { hazardsOf, weighingHazards } from '../../core/hazards.ts';
 import type { RecipeLine } from '../../core/recipe.ts';
+import type { Resolved } from '../../core/resolve.ts';
 import { type Scaled, scaleRecipe } from '../../core/scale.ts';
 import type { Region } from '../../core/settings.ts';
 import { stepDecimals } from '../../core/steps.ts';
@@ -12,7 +13,7 @@ import type { ScaleWish } from '../topics/scale.ts';
 import { findRecipe } from './find-recipe.ts';
 import { atStep, brief, plain, readable } from './numbers.ts';
 import { troubleOf } from './problems.ts';
-import { pourFigures, pourOf, pourText } from './scale-pour.ts';
+import { type PourFigures, pourOf, pourText } from './scale-pour.ts';
 import { scaleTable } from './scale-table.ts';
 import { localRules, potCautions, shortName, warningOf } from './warnings.ts';
 
@@ -133,8 +134,18 @@ const roughDrops: Warning = {
   text: 'The recipe counts drops: weigh them once and save the grams.',
 };
 
+const own = new WeakMap<Resolved, readonly Warning[]>();
+
+/** What a recipe has to be warned of however much is made of it: the same for as long as the recipe is. */
+const ownWarnings = (scaled: Scaled): readonly Warning[] => {
+  const found = own.get(scaled.resolved) ?? hazardsOf({ ...scaled, tooSmall: [] }).map(warningOf);
+  own.set(scaled.resolved, found);
+  return found;
+};
+
 const warnings = (scaled: Scaled): Warning[] => [
-  ...hazardsOf(scaled).map(warningOf),
+  ...ownWarnings(scaled),
+  ...weighingHazards(scaled.tooSmall).map(warningOf),
   ...(scaled.resolved.volumes.some((volume) => volume.unit === 'drop') ? [roughDrops] : []),
   ...potCautions,
   localRules,
@@ -169,7 +180,8 @@ const nextSteps = (wish: ScaleWish, name: string | undefined, lines: readonly Re
   ];
 };
 
-const figuresOf = (scaled: Scaled): Answer['figures'] => ({
+// One literal: putting two objects together into a third is many times slower.
+const figuresOf = (scaled: Scaled, pour: PourFigures | undefined, byVolume: boolean): Answer['figures'] => ({
   lines: scaled.lines.map(({ ingredient, percent, grams, drops, infusedWith }) => ({
     ingredient,
     percent,
@@ -193,6 +205,13 @@ const figuresOf = (scaled: Scaled): Answer['figures'] => ({
   density_g_ml: scaled.densityGMl,
   step_g: scaled.stepG,
   loss_percent: scaled.lossPercent,
+  first_pour_g_each: pour && byVolume ? Number(pour.eachG.toFixed(3)) : null,
+  top_up_g_each: pour && byVolume ? Number(pour.topUpEachG.toFixed(3)) : null,
+  top_up_g:
+    pour && byVolume && scaled.containers !== undefined
+      ? Number((pour.topUpEachG * scaled.containers).toFixed(2))
+      : null,
+  jug_ml: pour ? Math.ceil(pour.jugMl) : null,
 });
 
 const titleOf = (wish: ScaleWish, scaled: Scaled, name: string | undefined): string => {
@@ -220,7 +239,7 @@ export const answerScale = (wish: ScaleWish, tools: Tools): Answer | Trouble => 
   });
   if (!scaled.ok) return troubleOf(scaled.problem);
   const byVolume = wish.size?.unit === 'ml';
-  const pour = pourOf(scaled.value, lines, settings.region);
+  const pour = pourOf(scaled.value);
   return {
     title: titleOf(wish, scaled.value, recipe?.name),
     blocks: [
@@ -230,7 +249,7 @@ export const answerScale = (wish: ScaleWish, tools: Tools): Answer | Trouble => 
       ...strainedText(scaled.value),
       ...assumed(scaled.value, wish, settings.region),
     ],
-    figures: { ...figuresOf(scaled.value), ...pourFigures(pour, scaled.value.containers, byVolume) },
+    figures: figuresOf(scaled.value, pour, byVolume),
     warnings: warnings(scaled.value),
     next: nextSteps(wish, recipe?.name, lines),
   };

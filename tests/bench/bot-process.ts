@@ -1,13 +1,17 @@
 import { type ChildProcess, fork } from 'node:child_process';
 import { once } from 'node:events';
 import { join } from 'node:path';
+import type { Block, Reply } from '../../bot/answer.ts';
 import { openKeeper } from '../../bot/book/keeper-open.ts';
 import { openStore } from '../../bot/book/store.ts';
 import { seedDemo } from '../../bot/demo.ts';
 import { type Pipkin, pipkin } from '../../bot/handle.ts';
 import { logTo } from '../../bot/log.ts';
+import { chatReply } from '../../bot/render/discord.ts';
+import type { Topic } from '../../bot/topic.ts';
 import { topics } from '../../bot/topics.ts';
 import { guildId } from '../helpers/chat-stand-in/people.ts';
+import { answered, echoTopic } from '../helpers/chat-stand-in/samples.ts';
 import type { StandIn } from '../helpers/chat-stand-in/stand-in.ts';
 
 // The bot in a process of its own, with the real client, so that the stand-in's work is not counted as its.
@@ -20,28 +24,56 @@ export interface Usage {
 }
 
 const ready = 'a ready answer';
+const same = 'as long an answer';
 const unlimited = { burst: 1e9, perMinute: 1e9 };
 
 /** What is asked for in the chat: by the command, as words. */
 export const asked = { recipe: 'Fernlea hand balm', tins: 24, size: '15 ml' } as const;
 
-/** Gives "ready" the same answer as the scale command, made beforehand: what is left is rendering and the client. */
-const withReady = async (house: Pipkin): Promise<Pipkin> => {
+const sentence = 'Nothing in this text was worked out by anybody. ';
+
+/** Short enough to be taken for one line without being measured: writing it is as cheap as writing text can be. */
+const paragraph = 400;
+
+/** Plain text that becomes a message of just so many characters. */
+const textOf = (length: number): Block[] => {
+  const text = sentence.repeat(Math.ceil(length / sentence.length)).slice(0, length);
+  return Array.from({ length: Math.ceil(length / paragraph) }, (_, at) => {
+    // One character for the line end before the next.
+    const part = text.slice(at * paragraph + Math.sign(at), (at + 1) * paragraph);
+    return { kind: 'text', text: part.replace(/^ | $/g, '.') };
+  });
+};
+
+/**
+ * Two answers to measure against. "echo" says back a text as long as the scale command's answer, in one message as that is:
+ * the least a command with as much to say can do. "ready" gives the scale command's own answer, made beforehand: what is
+ * left is writing it as a message with its buttons.
+ */
+const withBaselines = async (house: Pipkin): Promise<Pipkin> => {
   const text = `scale ${asked.recipe} to ${asked.tins} tins of ${asked.size}`;
   const member = { id: 'm1', name: 'a member', roles: [], manages: false };
   const made = await house.hear({ text, group: `guild:${guildId}`, channel: 'hall', member, at: Date.now() });
+  const [message] = chatReply(made).messages;
+  const long: Reply = answered({ title: '', blocks: textOf(message.text.length) });
   return {
     ...house,
-    hear: async (heard) => (heard.text === ready ? made : house.hear(heard)),
+    hear: async (heard) => {
+      if (heard.text === ready) return made;
+      return heard.text === same ? long : house.hear(heard);
+    },
   };
 };
 
+const sayingOnly = (name: string, words: string): Topic => ({
+  ...echoTopic,
+  name,
+  slash: { ...echoTopic.slash, say: () => words },
+});
+
 /** Runs the bot until told to stop. The chat library is loaded only here, as `npm start` does. */
 export const runBot = async (folder: string, apiUrl: string, token: string): Promise<void> => {
-  const [{ startDiscord }, { echoTopic, withEcho }] = await Promise.all([
-    import('../../bot/discord/run.ts'),
-    import('../helpers/chat-stand-in/samples.ts'),
-  ]);
+  const { startDiscord } = await import('../../bot/discord/run.ts');
   const keeper = openKeeper(await openStore(join(folder, 'store')));
   await seedDemo(await keeper.open(`guild:${guildId}`), Date.now());
   let faults = 0;
@@ -50,12 +82,8 @@ export const runBot = async (folder: string, apiUrl: string, token: string): Pro
   const running = await startDiscord({
     token,
     apiUrl,
-    pipkin: await withReady(withEcho(house)),
-    topics: [
-      ...topics,
-      echoTopic,
-      { ...echoTopic, name: 'ready', slash: { ...echoTopic.slash, say: () => ready } },
-    ],
+    pipkin: await withBaselines(house),
+    topics: [...topics, sayingOnly('echo', same), sayingOnly('ready', ready)],
     log,
     // One member asks everything here, faster than anybody could.
     limits: { member: unlimited, group: unlimited, underWay: 100_000 },

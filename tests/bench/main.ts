@@ -15,6 +15,7 @@ const parts: Readonly<Record<string, () => Promise<Found>>> = {
   append: async () => (await import('./append.ts')).append(),
   pours: async () => (await import('./pours.ts')).pours(),
   snapshot: async () => (await import('./snapshot.ts')).snapshot(),
+  arrivals: async () => (await import('./arrivals.ts')).arrivals(),
   chat: async () => (await import('./chat.ts')).chat(),
   reminders: async () => (await import('./reminders.ts')).reminders(),
   suggest: async () => (await import('./suggest.ts')).suggest(),
