@@ -16,6 +16,7 @@ import { type ChatLog, defaultPace, type Front, type Pace } from './front.ts';
 import { gate } from './gate.ts';
 import { onInteraction } from './interactions.ts';
 import { inviteLink } from './invite.ts';
+import { keepLean } from './lean.ts';
 import { type Leaver, leaver } from './leaving.ts';
 import { longIds } from './long-ids.ts';
 import { onMessage } from './messages.ts';
@@ -102,6 +103,7 @@ export const startDiscord = async (options: DiscordOptions): Promise<RunningChat
   const { token, apiUrl, pipkin, topics, log, shard = onlyShard } = options;
   const pace = { ...defaultPace, ...options.pace };
   const client = chatClient(apiUrl, shard);
+  keepLean(client, Date.now);
   const busy = new Set<Promise<void>>();
   const notes = options.notes ?? memoryNotes();
   listen(

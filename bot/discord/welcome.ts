@@ -8,7 +8,7 @@ import type { ChatLog } from './front.ts';
 import { unaskedBody } from './send.ts';
 
 /** A group joined so recently, in milliseconds, is welcomed also when the bot was away at that moment. */
-const recentMs = 86_400_000;
+export const recentMs = 86_400_000;
 
 /** The channel a server keeps for notices, or the first one in which everybody talks and the bot may. */
 const channelOf = (guild: Guild): string | undefined => {

@@ -99,6 +99,7 @@ export const runBot = async (folder: string, apiUrl: string, token: string): Pro
     const { user, system } = process.cpuUsage();
     process.send?.({ cpuMs: (user + system) / 1000, rss: process.memoryUsage.rss(), faults } satisfies Usage);
   });
+  process.on('disconnect', () => process.exit());
   process.send?.('ready');
 };
 

@@ -17,6 +17,7 @@ const parts: Readonly<Record<string, () => Promise<Found>>> = {
   snapshot: async () => (await import('./snapshot.ts')).snapshot(),
   arrivals: async () => (await import('./arrivals.ts')).arrivals(),
   chat: async () => (await import('./chat.ts')).chat(),
+  crowd: async () => (await import('./crowd.ts')).crowd(),
   reminders: async () => (await import('./reminders.ts')).reminders(),
   suggest: async () => (await import('./suggest.ts')).suggest(),
   memory: async () => (await import('./memory.ts')).memory(),
@@ -28,6 +29,7 @@ const helpers: Readonly<Record<string, (...args: string[]) => Promise<void>>> = 
   'answer-once': async (text = '') => (await import('./first-answer.ts')).answerOnce(text),
   bot: async (folder = '', apiUrl = '', token = '') =>
     (await import('./bot-process.ts')).runBot(folder, apiUrl, token),
+  soak: async (minutes = '30') => (await import('./soak.ts')).soak(Number(minutes)),
   'open-once': async (folder = '') => (await import('./opening.ts')).openOnce(folder),
   'open-many': async (folder = '') => (await import('./open-many.ts')).openMany(folder),
   'open-none': async () => {

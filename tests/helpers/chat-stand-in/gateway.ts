@@ -10,6 +10,7 @@ import {
   type GatewaySendPayload,
 } from 'discord-api-types/v10';
 import { type WebSocket, WebSocketServer } from 'ws';
+import { serverOf, toldOf } from './crowd.ts';
 import { annexe, applicationId, botUser, guild } from './people.ts';
 import { type Dispatched, Session } from './session.ts';
 
@@ -24,6 +25,7 @@ export interface GatewaySetup {
   readonly serversAway: boolean;
   /** Servers are told of without their roles and members. */
   readonly bare: boolean;
+  readonly crowd: number;
   readonly problem: (what: string) => void;
 }
 
@@ -129,13 +131,17 @@ export class Gateway {
 
   #welcome(session: Session): void {
     const servers = this.#setup.shards > 1 ? [guild, annexe] : [guild];
+    const crowd = Array.from({ length: this.#setup.crowd }, (_, at) => at);
     const own = servers.filter(({ id }) => this.#shardOf(id) === session.shard);
     session.dispatch({
       t: GatewayDispatchEvents.Ready,
       d: {
         v: 10,
         user: botUser,
-        guilds: own.map(({ id }) => ({ id, unavailable: true })),
+        guilds: [...own.map(({ id }) => id), ...crowd.map((at) => serverOf(at).guild)].map((id) => ({
+          id,
+          unavailable: true,
+        })),
         session_id: session.id,
         resume_gateway_url: this.#setup.address(),
         shard: [session.shard, this.#setup.shards],
@@ -152,6 +158,7 @@ export class Gateway {
         t: GatewayDispatchEvents.GuildCreate,
         d: this.#setup.bare ? { ...server, roles: [], members: [] } : server,
       });
+    for (const at of crowd) session.dispatch({ t: GatewayDispatchEvents.GuildCreate, d: toldOf(at) });
   }
 
   #resume(socket: WebSocket, { token, session_id: id, seq }: Resuming): void {

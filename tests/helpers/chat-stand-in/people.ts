@@ -79,7 +79,7 @@ export const memberOf = ({ roles = [] }: Person): Omit<APIGuildMember, 'user'> =
   flags: GuildMemberFlags.CompletedOnboarding,
 });
 
-const role = (id: string, name: string, permissions: bigint): APIRole => ({
+export const role = (id: string, name: string, permissions: bigint): APIRole => ({
   id,
   name,
   color: 0,

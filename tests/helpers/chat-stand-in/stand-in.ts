@@ -36,6 +36,8 @@ export interface StandInSetup {
   readonly shards?: number;
   /** The servers are away when the bot enters. */
   readonly serversAway?: boolean;
+  /** How many servers of the crowd (crowd.ts) the bot is in besides. */
+  readonly crowd?: number;
   readonly manner?: Manner;
 }
 
@@ -61,6 +63,7 @@ export class StandIn {
     heartbeatMs = 45_000,
     shards = 1,
     serversAway = false,
+    crowd = 0,
     manner = {},
   }: StandInSetup) {
     this.token = token ?? 'a-token-of-no-worth';
@@ -83,6 +86,7 @@ export class StandIn {
         heartbeatMs,
         shards,
         serversAway,
+        crowd,
         bare: manner.bare ?? false,
         problem,
       },
@@ -240,6 +244,13 @@ export class StandIn {
   /** Sends the bot an event as it stands, sound or not. */
   raw(event: { readonly t: string; readonly d: unknown }): void {
     this.#gateway.dispatch(event as Parameters<Gateway['dispatch']>[0]);
+  }
+
+  /** Forgets what was asked and answered so far, which otherwise grows without end; nothing of it may be under way. */
+  letGo(): void {
+    this.#state.interactions.clear();
+    this.#state.asked.clear();
+    this.#state.nonces.clear();
   }
 
   async close(): Promise<void> {

@@ -1,0 +1,57 @@
+import {
+  type Client,
+  Events,
+  GatewayDispatchEvents,
+  type GatewayGuildCreateDispatchData,
+  type GatewayMessageCreateDispatchData,
+  ChannelType,
+} from 'discord.js';
+import { recentMs } from './welcome.ts';
+
+// The library keeps whatever it is told of a server for as long as the bot is in it: with ten thousand servers that was
+// most of the memory. Channels are made again from the message or command that comes from one, roles are needed for their
+// names, and nothing here looks at the rest.
+
+/** Channels kept at once, of all servers and direct messages; the one nobody wrote in for longest is let go. */
+const mostChannels = 2000;
+
+type Told = { -readonly [K in keyof GatewayGuildCreateDispatchData]: GatewayGuildCreateDispatchData[K] };
+
+/** Takes out of what is told of a server what is not needed. A server just joined is welcomed in one of its channels. */
+export const lean = (told: Told, now: number): void => {
+  if (now - Date.parse(told.joined_at) > recentMs) told.channels = [];
+  told.threads = [];
+  told.emojis = [];
+  told.stickers = [];
+  told.voice_states = [];
+  told.presences = [];
+  told.stage_instances = [];
+  told.guild_scheduled_events = [];
+  told.soundboard_sounds = [];
+};
+
+/** Marks a channel as just used, and lets the longest unused go. */
+export const usedChannel = ({ channels }: Client, id: string, most = mostChannels): void => {
+  const { cache } = channels;
+  const channel = cache.get(id);
+  if (!channel) return;
+  cache.delete(id);
+  cache.set(id, channel);
+  const [oldest] = cache.values();
+  if (cache.size <= most || !oldest) return;
+  cache.delete(oldest.id);
+  if ('guild' in oldest) oldest.guild?.channels.cache.delete(oldest.id);
+};
+
+/** Keeps the library's memory small. Before anything is heard. */
+export const keepLean = (client: Client, clock: () => number): void => {
+  client.ws.on(GatewayDispatchEvents.GuildCreate, (told: Told) => lean(told, clock()));
+  // A message says what kind of channel it is from; where it does not, any that can be written in will do.
+  client.ws.on(GatewayDispatchEvents.MessageCreate, (message: GatewayMessageCreateDispatchData) => {
+    if (message.guild_id !== undefined) message.channel_type ??= ChannelType.GuildText;
+  });
+  client.on(Events.MessageCreate, ({ channelId }) => usedChannel(client, channelId));
+  client.on(Events.InteractionCreate, ({ channelId }) => {
+    if (channelId) usedChannel(client, channelId);
+  });
+};
