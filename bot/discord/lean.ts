@@ -1,10 +1,10 @@
 import {
+  ChannelType,
   type Client,
   Events,
   GatewayDispatchEvents,
   type GatewayGuildCreateDispatchData,
   type GatewayMessageCreateDispatchData,
-  ChannelType,
 } from 'discord.js';
 import { recentMs } from './welcome.ts';
 

@@ -1,0 +1,49 @@
+import { Collection } from 'discord.js';
+import { describe, expect, it } from 'vitest';
+import { chatClient } from '../../bot/discord/client.ts';
+import { lean, usedChannel } from '../../bot/discord/lean.ts';
+import { toldOf } from '../helpers/chat-stand-in/crowd.ts';
+import { now } from '../helpers/house.ts';
+
+const day = 86_400_000;
+
+describe('what is kept of a server', () => {
+  it('should be its roles, and its channels only while it may have to be welcomed', () => {
+    const joined = new Date(now).toISOString();
+    const fresh = { ...toldOf(3), joined_at: joined };
+    const old = { ...toldOf(3), joined_at: joined };
+    lean(fresh, now + day / 2);
+    lean(old, now + 2 * day);
+    expect(fresh.channels).toEqual(toldOf(3).channels);
+    expect(old.channels).toEqual([]);
+    expect(old.roles.map(({ name }) => name)).toContain('Keepers');
+    expect(old.members).toHaveLength(1);
+  });
+});
+
+const withChannels = (...ids: readonly string[]) => {
+  const client = chatClient();
+  const own = new Collection<string, unknown>();
+  for (const id of ids) {
+    const channel = { id, guild: { channels: { cache: own } } };
+    own.set(id, channel);
+    client.channels.cache.set(id, channel as never);
+  }
+  return { client, own, left: () => [...client.channels.cache.keys()] };
+};
+
+describe('the channels kept', () => {
+  it('should be so many at most, without the one that was used longest ago', () => {
+    const { client, own, left } = withChannels('1', '2', '3');
+    usedChannel(client, '1', 2);
+    expect(left()).toEqual(['3', '1']);
+    expect([...own.keys()].toSorted()).toEqual(['1', '3']);
+  });
+
+  it('should stay while there is room, and one that is not there be nothing', () => {
+    const { client, left } = withChannels('1', '2');
+    usedChannel(client, '1', 2);
+    usedChannel(client, '9', 1);
+    expect(left()).toEqual(['2', '1']);
+  });
+});
