@@ -43,7 +43,7 @@ const askAll = async (standIn: StandIn): Promise<void> => {
         member: { id: String(920_000_000_000_000_000n + BigInt(at)), name: `maker-${at}` },
       };
       for (const { name, options } of questionsOf(at)) {
-        const { text } = await standIn.slashSent(name, options, place).until(1, patienceMs);
+        const { text } = await standIn.slash(name, options, place);
         if (!text.includes('Hall balm')) throw new Error(`/${name}: ${text.slice(0, 200)}`);
       }
     }
@@ -84,7 +84,7 @@ const measured = async (bot: Served, standIn: StandIn, startedMs: number): Promi
 export const crowd = (): Promise<Found> =>
   inFolder(async (folder) => {
     await fill(folder);
-    const standIn = await StandIn.start({ crowd: known, acknowledgeWithinMs: 10_000 });
+    const standIn = await StandIn.start({ crowd: known, acknowledgeWithinMs: patienceMs, patienceMs });
     const start = performance.now();
     const bot = await serve(folder, standIn, 1000);
     const rows = await measured(bot, standIn, performance.now() - start);

@@ -101,6 +101,8 @@ export class Exchange {
   mayShowForm = true;
   /** True for a plain message, which needs no acknowledgement. */
   isMessage = false;
+  /** How long is waited for whatever is waited for, unless said otherwise. */
+  patienceMs = 5000;
   #waiting: { readonly enough: () => boolean; readonly resolve: () => void }[] = [];
 
   constructor(channel: string, id = freshId()) {
@@ -131,23 +133,23 @@ export class Exchange {
   }
 
   /** Waits until there are `count` messages; rejects when that takes longer than `ms`. */
-  async until(count: number, ms = 5000): Promise<this> {
+  async until(count: number, ms = this.patienceMs): Promise<this> {
     return this.#settled(() => this.shown.length >= count, `${count} messages`, ms);
   }
 
   /** Waits until completions were offered. */
-  async completed(ms = 5000): Promise<readonly string[]> {
+  async completed(ms = this.patienceMs): Promise<readonly string[]> {
     await this.#settled(() => this.offered !== undefined, 'completions', ms);
     return this.offered ?? [];
   }
 
   /** Waits until there is a message or a form. */
-  async answered(ms = 5000): Promise<this> {
+  async answered(ms = this.patienceMs): Promise<this> {
     return this.#settled(() => this.form !== undefined || this.shown.length > 0, 'answer', ms);
   }
 
   /** Waits until a form was shown. */
-  async formed(ms = 5000): Promise<ShownForm> {
+  async formed(ms = this.patienceMs): Promise<ShownForm> {
     await this.#settled(() => this.form !== undefined, 'form', ms);
     if (!this.form) throw new Error('no form was shown');
     return this.form;

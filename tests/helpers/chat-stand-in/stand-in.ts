@@ -32,6 +32,8 @@ export interface StandInSetup {
   /** Milliseconds an interaction may wait for its acknowledgement; the platform's 3,000 when left out. */
   readonly acknowledgeWithinMs?: number;
   readonly heartbeatMs?: number;
+  /** Milliseconds that answers are waited for: five seconds when left out. */
+  readonly patienceMs?: number;
   /** How many shards the bot runs in; one when left out. */
   readonly shards?: number;
   /** The servers are away when the bot enters. */
@@ -53,6 +55,7 @@ export class StandIn {
   readonly problems: string[] = [];
   readonly token: string;
   readonly #state: ApiState;
+  readonly #patienceMs: number;
   readonly #http = createServer();
   readonly #attached = new Map<string, Uint8Array>();
   #gateway: Gateway;
@@ -61,11 +64,13 @@ export class StandIn {
     token,
     acknowledgeWithinMs = 3000,
     heartbeatMs = 45_000,
+    patienceMs = 5000,
     shards = 1,
     serversAway = false,
     crowd = 0,
     manner = {},
   }: StandInSetup) {
+    this.#patienceMs = patienceMs;
     this.token = token ?? 'a-token-of-no-worth';
     const problem = (what: string): void => {
       this.problems.push(what);
@@ -220,6 +225,7 @@ export class StandIn {
   write(written: Written): Exchange {
     const exchange = new Exchange(channelOf(written));
     exchange.isMessage = true;
+    exchange.patienceMs = this.#patienceMs;
     this.#state.asked.set(exchange.id, exchange);
     this.#state.asked.set(exchange.channel, exchange);
     this.#gateway.dispatch(messageCreated(exchange.id, written));
@@ -265,6 +271,7 @@ export class StandIn {
     event: (exchange: Exchange, token: string) => GatewayInteractionCreateDispatchData,
   ): Exchange {
     const exchange = new Exchange(channelOf(place));
+    exchange.patienceMs = this.#patienceMs;
     const token = `interaction-${freshId()}`;
     this.#state.interactions.set(token, exchange);
     const d = event(exchange, token);
