@@ -17,9 +17,12 @@ const mostChannels = 2000;
 
 type Told = { -readonly [K in keyof GatewayGuildCreateDispatchData]: GatewayGuildCreateDispatchData[K] };
 
-/** Takes out of what is told of a server what is not needed. A server just joined is welcomed in one of its channels. */
-export const lean = (told: Told, now: number): void => {
-  if (now - Date.parse(told.joined_at) > recentMs) told.channels = [];
+/**
+ * Takes out of what is told of a server what is not needed. One just joined is welcomed in one of its channels: it is new,
+ * or joined while the bot was away.
+ */
+export const lean = (told: Told, isNew: boolean, now: number): void => {
+  if (!isNew && now - Date.parse(told.joined_at) > recentMs) told.channels = [];
   told.threads = [];
   told.emojis = [];
   told.stickers = [];
@@ -45,7 +48,9 @@ export const usedChannel = ({ channels }: Client, id: string, most = mostChannel
 
 /** Keeps the library's memory small. Before anything is heard. */
 export const keepLean = (client: Client, clock: () => number): void => {
-  client.ws.on(GatewayDispatchEvents.GuildCreate, (told: Told) => lean(told, clock()));
+  client.ws.on(GatewayDispatchEvents.GuildCreate, (told: Told) =>
+    lean(told, !client.guilds.cache.has(told.id), clock()),
+  );
   // A message says what kind of channel it is from; where it does not, any that can be written in will do.
   client.ws.on(GatewayDispatchEvents.MessageCreate, (message: GatewayMessageCreateDispatchData) => {
     if (message.guild_id !== undefined) message.channel_type ??= ChannelType.GuildText;

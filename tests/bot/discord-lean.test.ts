@@ -12,8 +12,11 @@ describe('what is kept of a server', () => {
     const joined = new Date(now).toISOString();
     const fresh = { ...toldOf(3), joined_at: joined };
     const old = { ...toldOf(3), joined_at: joined };
-    lean(fresh, now + day / 2);
-    lean(old, now + 2 * day);
+    const arriving = { ...toldOf(3), joined_at: joined };
+    lean(fresh, false, now + day / 2);
+    lean(old, false, now + 2 * day);
+    lean(arriving, true, now + 2 * day);
+    expect(arriving.channels).toEqual(fresh.channels);
     expect(fresh.channels).toEqual(toldOf(3).channels);
     expect(old.channels).toEqual([]);
     expect(old.roles.map(({ name }) => name)).toContain('Keepers');
