@@ -118,6 +118,8 @@ export const directChat = (front: Front, servers: readonly NonNullable<Place['se
       const exchange = new Exchange(channelOf(place), id);
       const token = `interaction-${id}`;
       state.interactions.set(token, exchange);
+      // What could not be answered is told in the channel.
+      state.asked.set(exchange.channel, exchange);
       await handled(() => inside.actions.InteractionCreate.handle(event(token)));
       state.interactions.delete(token);
       return exchange;
