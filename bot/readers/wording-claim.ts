@@ -4,139 +4,10 @@ import type { Region } from '../../core/settings.ts';
 import type { Trouble } from '../answer.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { regionSaid } from './region-said.ts';
+import { quoted, trimmed, wordingIn } from './wording-asked.ts';
 
 /** Longest wording that is judged at once, in characters. */
 export const maxWording = 600;
-
-const place =
-  '(?:label|tin|tins|lid|jar|jars|tube|box|packaging|website|web page|page|shop|shop page|listing|leaflet|poster|flyer|card|stall|sign|instagram|bio|post|product|sticker|stickers|balm)';
-const onAPlace = `(?:on|in|for|to)\\s+(?:the|my|our|a|its|your|an)?\\s*(?:lip balm\\s+)?${place}`;
-const onPlace = `(?:\\s*,?\\s*${onAPlace})`;
-
-const asking = [
-  '(?:can|could|may|might|should|must|do|shall)\\s+(?:i|we|you|they|a maker|(?:the|my|our)\\s+\\w+|it)(?:\\s+(?:please|also|still|legally|just))?',
-  "(?:am i|are we|is one|i'm)\\s+(?:allowed|permitted|able|free)\\s+to",
-  "(?:is it|would it be|it's|is that)\\s+(?:ok|okay|fine|legal|allowed|alright|all right|permitted|safe|possible)\\s+(?:to|if (?:i|we))",
-  "(?:i'd like|want|i would like|we would like|hoping|planning|going)\\s+to",
-  '(?:if|when)\\s+(?:i|we)(?:\\s+just)?',
-].join('|');
-const saying =
-  'say|says|write|writes|claim|claims|call|calls|put|print|state|advertise|market|sell|describe|promise|mention|hashtag|tag|tell (?:people|customers|buyers|them)|use the (?:words?|phrase|claim|line|slogan)';
-
-/** "Can I say", "may we write", "am I allowed to claim", "is it ok to call it". */
-const mayI = new RegExp(
-  `\\b(?:(?:${asking})\\s+(?:${saying})|(?:what|how) about (?:saying|writing|calling|claiming)|how (?:do|can|should) (?:i|we) (?:word|phrase|say|put) (?:it )?(?:that|:))\\b`,
-  'i',
-);
-const between = new RegExp(
-  `^\\s*(?:${onAPlace}\\s*)?(?:that\\s+|:\\s*|it as\\s+|this as\\s+|them as\\s+|it's\\s+|it is\\s+|the words?\\s+|the phrase\\s+|the line\\s+|something like\\s+|it an?\\s+)?`,
-  'i',
-);
-/** One piece of talk at the end; taken off again and again, so that no pattern has to repeat a choice. */
-const tailPiece = new RegExp(
-  `(?:,?\\s${onAPlace}|,?\\s(?:please|pls|thanks|thank you|cheers|ta)|\\sor not|\\sas a (?:claim|slogan)|[?!.,])$`,
-  'i',
-);
-/** A piece is not longer than this, so only the end has to be looked at. */
-const longestPiece = 60;
-
-const withoutTail = (said: string): string => {
-  let rest = said.trim();
-  for (let pieces = 0; pieces < 8; pieces += 1) {
-    const end = rest.slice(-longestPiece);
-    const shorter = rest.slice(0, rest.length - end.length) + end.replace(tailPiece, '').trimEnd();
-    if (shorter === rest) break;
-    rest = shorter;
-  }
-  return rest;
-};
-
-/** "claim: …", "check the wording …", "is this claim ok: …". */
-const named =
-  /\b(?:is (?:this|the) (?:claim|wording|slogan|tagline|label text) (?:ok|okay|fine|allowed|alright)(?: in [a-z ]+)?|(?:check|judge|look at|review|what about|how about|is) (?:this|the|my|our|that) (?:claim|wording|slogan|tagline|label text|label wording|sentence)|^\W*claims?(?!\s+(?:my|your|our|his|her|the|a)\s)|\bwording|\bslogan|\btagline)\s*(?:ok|okay)?\s*[:"'-]*\s*/i;
-
-/** "is X ok on a label", "is X an ok claim". */
-const okOn = new RegExp(
-  `\\b(?:is|are|would|does)\\s+(.{2,200}?)\\s+(?:(?:be\\s+)?(?:ok|okay|fine|allowed|legal|alright|all right|acceptable|permitted)(?:\\s+to\\s+(?:say|write|claim|print|put|use))?${onPlace}|(?:ok|okay|fine|allowed|legal|alright)\\s+to\\s+(?:say|write|claim|print)|(?:an?\\s+)?(?:ok|okay|allowed|medicinal|legal|cosmetic|medical|fine)\\s+(?:as\\s+)?(?:a\\s+)?claim)`,
-  'i',
-);
-
-const quoted = (text: string): string | undefined =>
-  (/"([^"]{2,})"/.exec(text) ??
-    /(?:^|[\s(:])'([^']{2,}(?:'[a-z]{1,2}[^']*)*)'(?![a-z])/i.exec(text))?.[1]?.trim();
-
-const trimmed = (said: string): string =>
-  withoutTail(said.trim().replace(between, ''))
-    .replace(/^["':]+|["']+$/g, '')
-    .trim();
-
-/** "call it a healing balm": what it is called. "say it heals": a sentence. */
-const called = /\b(?:call|calls|calling|advertise|market|sell|describe)$/i;
-const callee = /^\s*(?:it|this|them|(?:the|my|our) (?:balm|lip balm|tins?))\s+(?:as\s+)?(?:an?\s+)?/i;
-
-const afterMatch = (text: string, match: RegExpExecArray): string => {
-  const rest = text.slice(match.index + match[0].length);
-  return trimmed(called.test(match[0]) ? rest.replace(callee, '') : rest);
-};
-
-/** "Is organic lip balm allowed as a name", "is the word cure allowed". */
-const asName =
-  /^\W*(?:is|are|would)\s+(?:the (?:words?|name|term|phrase)\s+)?(.{2,120}?)\s+(?:ok|okay|fine|allowed|legal|alright|permitted|a problem)(?:\s+(?:as|for|in)\s+(?:a|an|the|my|our)\s+(?:name|title|label|slogan|brand|product name|tagline))?[\s?!.]*$/i;
-const namesWords =
-  /\bthe (?:words?|name|term|phrase)\b|\bas (?:a|an|the|my|our) (?:name|title|slogan|brand|product name|tagline)\b/i;
-
-/** "Our shop page: …", "a customer wrote that … can I post that". */
-const onPage =
-  /^\W*(?:my|our|the|this)\s+(?:shop ?page|shop|page|label|leaflet|listing|website|flyer|poster|bio|post|sign)(?:\s+(?:says?|reads?))?\s*:\s*(.{2,400}?)(?:\s*[-–,?]\s*(?:is (?:that|this) )?(?:ok|okay|fine|allowed|alright|legal)[\s?!.]*)?$/i;
-const praised =
-  /\b(?:customer|client|buyer|friend|reviewer|tester)s?\b.{0,30}\b(?:wrote|writes|says?|said|told us|posted|claims?)\s+(?:that\s+)?(.{4,300}?)[,.;]?\s*(?:can|may|could|should)\s+(?:i|we)\s+(?:post|share|use|repeat|print|quote|put)\b/i;
-
-const otherAsking = (text: string): string | undefined => {
-  const named = namesWords.test(text) ? asName.exec(text)?.[1] : undefined;
-  const said = named ?? onPage.exec(text)?.[1] ?? praised.exec(text)?.[1];
-  return said === undefined ? undefined : trimmed(said);
-};
-
-/** 'is "heals" allowed', 'does "detox" count as medicinal': words in quotes that are asked about. */
-const inQuotes = (text: string): string | undefined => {
-  const said = quoted(text);
-  if (said === undefined) return undefined;
-  const around = text.replace(said, '');
-  if (/\b(?:medicinal|cosmetic|claims?|label|labels)\b/i.test(around)) return said;
-  const asks =
-    /\b(?:ok|okay|allowed|legal|fine|permitted|alright|problem|pass|passes|acceptable|changing|change|reword)\b/i.test(
-      around,
-    ) || /^\W*(?:and |or )?(?:what|how) about\b/i.test(around);
-  // Several words in quotes are a sentence; one may be a name.
-  const sentence = /\s\w+\s/.test(said) && !/\d/.test(said);
-  return asks && (sentence || judgeClaim(said, 'us').matches.length > 0) ? said : undefined;
-};
-
-/** "Put honey in it", "sell it": something done, unless it is words or a place for words. */
-const isAction = /\b(?:put|print|sell|market|mention)$/i;
-const labelPlace = new RegExp(`\\b(?:on|in|to)\\s+(?:the|my|our|a|its|your|an)?\\s*${place}\\b`, 'i');
-const onIt = /\bput\s+(.{2,60}?)\s+on (?:it|them)\b/i;
-const isOnLabel = (text: string): boolean => {
-  // "Put SPF 10 on it": words that promise something are no lid.
-  const said = onIt.exec(text)?.[1];
-  if (said !== undefined && judgeClaim(said, 'us').matches.length > 0) return true;
-  const where = labelPlace.exec(text)?.[0];
-  return quoted(text) !== undefined || (where !== undefined && !/balm$/i.test(where));
-};
-
-/** "Sell it as a remedy": presented as something. */
-const isSoldAs = /\b(?:sell|market|print)\s+(?:it|this|them|(?:the|my|our)\s+\w+(?:\s+balm)?)\s+as\b/i;
-
-/** The wording a message asks about, the empty string when it asks about one without saying it. */
-const wordingIn = (text: string): string | undefined => {
-  const asked = mayI.exec(text) ?? named.exec(text);
-  const inOk = asked ? undefined : okOn.exec(text)?.[1];
-  const other = otherAsking(text);
-  if (other !== undefined) return quoted(text) ?? other;
-  if (!asked && inOk === undefined) return inQuotes(text);
-  if (asked && isAction.test(asked[0]) && !isOnLabel(text) && !isSoldAs.test(text)) return undefined;
-  return quoted(text) ?? (asked ? afterMatch(text, asked) : trimmed(inOk ?? ''));
-};
 
 const followUp =
   /^(?:and|or|what about|how about|and what about|then|so|ok and|what if (?:i|we) (?:say|write))\b\s*/i;
@@ -146,6 +17,19 @@ const followed = (text: string): string | undefined => {
   if (inQuotes) return inQuotes;
   const match = followUp.exec(text);
   return match ? trimmed(text.slice(match[0].length)).replace(/\s+instead$/i, '') : undefined;
+};
+
+/** "Why", "what can I say then", "and if I only say it on a card": about the wording before. */
+const sameAgain =
+  /^\W*(?:(?:and|so|then|ok|okay|but|oh)\W+){0,3}(?:why(?: not)?|what (?:can|could|should|may|do|would|shall) (?:i|we) (?:say|write|put|use|print|call it)(?: then| instead| there)*|what (?:instead|then|else)|(?:what )?if (?:i|we) (?:only |just )?(?:say|write|put|post|print) (?:it|that|this) .{0,40})\W*$/i;
+
+/** "Which words must I not use": no list, but a look at what they have in mind. */
+const whichWords =
+  /\b(?:which|what) (?:words?|claims?|phrases?|wordings?|things)\b.{0,40}\b(?:not|never|avoid|forbidden|banned|illegal|allowed)\b|\bwhat (?:am i|are we) (?:not )?allowed to (?:say|write|claim|print)\b|\bwhat (?:can't|cannot|mustn't|shouldn't) (?:i|we) (?:say|write|claim|print)\b/i;
+
+const oneByOne: Trouble = {
+  code: 'missing',
+  text: 'I look at one wording at a time. Diseases, healing, pain, germs and sun protection are what makes a medicine of a balm; look, feel, scent and care are fine. Ask for example: can I say "heals cracked lips".',
 };
 
 const missing: Trouble = {
@@ -210,18 +94,31 @@ const forPeople =
 const isNoWording = (text: string): boolean =>
   (labelMaking.test(text) || forPeople.test(text)) && quoted(text) === undefined;
 
+const claimFollow = (
+  text: string,
+  region: Region | undefined,
+  last: Readonly<Record<string, unknown>>,
+): Claim | undefined => {
+  const before = last.wording;
+  if (typeof before === 'string' && sameAgain.test(text))
+    return claim({ ...last, ...defined({ region }) }, 3);
+  const more = followed(text);
+  if (more) return settle(more, region, quoted(text) === undefined ? 2.2 : 2.9);
+  return region && typeof before === 'string' && text.trim().length < 24
+    ? claim({ wording: before, region }, 2.2)
+    : undefined;
+};
+
 /** What a message would mean as a question about a wording on a label. */
 export const claimWording = (reading: Reading): Claim | undefined => {
   if (isNoWording(reading.text)) return undefined;
   const { text, region } = withoutRegion(reading.text.replace(/\s+/g, ' ').trim());
+  const last = reading.last?.topic === 'claim' ? reading.last.request : undefined;
+  const follows = last && sameAgain.test(text) ? claimFollow(text, region, last) : undefined;
+  if (follows) return follows;
+  if (whichWords.test(text) && quoted(text) === undefined) return refuse(oneByOne, 2.6);
   const wording = wordingIn(text);
   if (wording !== undefined) return settle(wording, region, region ? 3.3 : 2.95);
   if (isOwnHealth(text)) return refuse(health, 2);
-  if (reading.last?.topic !== 'claim') return undefined;
-  const more = followed(text);
-  if (more) return settle(more, region, quoted(text) === undefined ? 2.2 : 2.9);
-  const before = reading.last.request.wording;
-  return region && typeof before === 'string' && text.trim().length < 24
-    ? claim({ wording: before, region }, 2.2)
-    : undefined;
+  return last && claimFollow(text, region, last);
 };

@@ -33,12 +33,16 @@ const seen: Readonly<Record<ClaimMatch['status'], string>> = {
 
 const reason = ({ words, why, status }: ClaimMatch): string => `"${words.trim()}": ${why} (${seen[status]})`;
 
-const whyOf = ({ verdict, matches, unsure }: Judgement, region: Region): string => {
+/** Most words of a wording that are told with their reason. */
+const mostTold = 8;
+
+const whyOf = ({ verdict, matches, unsure, foreign }: Judgement, region: Region): string => {
+  if (foreign) return 'I read English wordings only, and this does not look like one';
   if (matches.length === 0)
     return unsure
       ? 'nothing in it that I know as a claim of effect, but little that I know as care, look, feel or scent either'
       : 'it speaks of look, feel, care or scent, not of a disease or of how the body works';
-  const said = matches.slice(0, 3).map(reason).join('; ');
+  const said = matches.slice(0, mostTold).map(reason).join('; ');
   return verdict === 'medicinal' ? `${said}. ${makesIt[region]}` : said;
 };
 
@@ -51,8 +55,9 @@ const sourcesOf = (matches: readonly ClaimMatch[]): Block[] => {
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-const insteadText = ({ verdict, sayInstead }: Judgement): Block[] => {
+const insteadText = ({ verdict, sayInstead, foreign }: Judgement): Block[] => {
   if (verdict === 'ok') return [];
+  if (foreign) return [{ kind: 'text', text: 'Say it in English, and I look again.' }];
   const text = sayInstead ? `Say instead: "${sayInstead}".` : 'Better leave it out.';
   return [{ kind: 'text', text }];
 };

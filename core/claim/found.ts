@@ -31,6 +31,35 @@ export const firstPromise = (
   return first ? { found: first, denied: true } : undefined;
 };
 
+/** Different words of one row that are told, at most. */
+const mostTold = 6;
+
+/** Each of the words that stands in the text, once: promised where it is promised anywhere. */
+export const everyPromise = (
+  text: string,
+  stems: readonly string[],
+): readonly { readonly found: Found; readonly denied: boolean }[] => {
+  const places = stems.flatMap((stem) =>
+    [...text.matchAll(patternOf(stem))].map((match) => ({ words: match[0], at: match.index })),
+  );
+  const longest = places.filter(
+    (place) =>
+      !places.some(
+        (other) =>
+          other.words.length > place.words.length &&
+          other.at <= place.at &&
+          other.at + other.words.length >= place.at + place.words.length,
+      ),
+  );
+  const told = new Map<string, { found: Found; denied: boolean }>();
+  for (const found of longest.toSorted((a, b) => a.at - b.at)) {
+    const denied = isDenied(text, found.at);
+    const before = told.get(found.words);
+    if (!before || (before.denied && !denied)) told.set(found.words, { found, denied });
+  }
+  return [...told.values()].slice(0, mostTold);
+};
+
 export const matchOf = (
   word: ClaimWord,
   found: Found,

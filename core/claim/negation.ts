@@ -1,5 +1,6 @@
 /** Where a clause ends: what is denied in one is not denied in the next. */
-const clauseEnd = /[,;.!?:]|\s(?:but|yet|and it|it also|because)\s|\s-\s/;
+const clauseEnd =
+  /[,;.!?:]|\s(?:but|yet|and it|it also|because)\s|\sand\s(?=(?:it\s)?(?:does|do|is|isn't|doesn't|don't|will|won't|cannot|can't|can|has|have|not|never|heals|cures|treats|kills|relieves|soothes|fights|reduces|prevents|calms|repairs|numbs|eases|stops|clears)\s)|\s-\s/;
 
 const denials =
   /(?<![a-z])(?:not|no|never|without|cannot|can't|cant|won't|wont|isn't|isnt|doesn't|doesnt|don't|dont|didn't|nor|neither|non|free of|free from|instead of|far from being)(?![a-z])/g;

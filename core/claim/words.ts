@@ -91,6 +91,10 @@ const misspelt: Readonly<Record<string, string>> = {
   releaves: 'relieves',
   sooths: 'soothes',
   infamation: 'inflammation',
+  heelz: 'heals',
+  healz: 'heals',
+  heelin: 'healing',
+  healin: 'healing',
 };
 
 const isSwap = (a: string, b: string): boolean =>
@@ -126,13 +130,28 @@ const corrected = (said: string): string => {
   return carrying.find((meant) => isNear(said, meant)) ?? said;
 };
 
-/** "#eczemarelief": words run together in a hashtag, set apart where one of them carries. */
+/** Words and phrases as they run together in a hashtag, longest first: "coldsore", "eczema", "antibacterial". */
+const runTogether: readonly (readonly [glued: string, apart: string])[] = [
+  ...carrying,
+  ...[...diseaseWords, ...effectWords, ...rewordWords, sunWord].flatMap(({ stems }) => stems),
+]
+  .map((stem) => stem.replace(/\*$/, ''))
+  .filter((stem) => /^[a-z' -]+$/.test(stem))
+  .map((stem) => [stem.replace(/[^a-z]/g, ''), stem] as const)
+  .filter(([glued]) => glued.length > 5)
+  .toSorted(([a], [b]) => b.length - a.length);
+
+/** Shorter words are only known at the beginning, or "manicure" would cure. */
+const atStart =
+  /^#(heals?|healing|cures?|cured|curing|pain|acne|scars?|spf|rash|numbs?)(?!th|t|f)(?=[a-z0-9])/;
+
+/** "#eczemarelief", "#curescoldsores": words run together in a hashtag, set apart where some of them carry. */
 const apartInTags = (plain: string): string =>
-  plain.replace(/#[a-z]+/g, (tag) => {
-    const inside = carrying.find(
-      (word) => word.length > 5 && tag.length > word.length + 1 && tag.includes(word),
-    );
-    return inside === undefined ? tag : tag.replace(inside, ` ${inside} `);
+  plain.replace(/#[a-z0-9_]+/g, (tag) => {
+    let apart = tag.replaceAll('_', ' ');
+    for (const [glued, stem] of runTogether)
+      if (apart.includes(glued)) apart = apart.replace(glued, ` ${stem} `);
+    return apart.replace(atStart, '# $1 ');
   });
 
 /** "Heels cracked lips" speaks of no feet. */

@@ -41,7 +41,7 @@ export const diseaseWords: readonly ClaimWord[] = [
       'it names a disease or injury',
       `cold-sore*, herpes, fever-blister*, eczema, dermatitis, psoriasis, impetigo, cheilitis, thrush, acne, rosacea, rash, rashes, hives,
     infection*, infected, ulcer*, wound*, bruis*, swelling, swollen, burns, burn balm*, burn salve*, burn ointment*, burn cream*, burn gel*, burn relief, burn care, burned lip*, burnt lip*, sunburn*, sunburnt, blister*, scar, scars, scarring,
-    fungal, fungus, candida, warts, wart, arthritis, asthma, migraine*, headache*, cough*, sinus, congestion, cancer, insomnia, anxiety, mouth sore*, canker sore*, nappy rash`,
+    fungal, fungus, candida, ringworm, athlete's foot, haemorrhoid*, hemorrhoid*, varicose*, shingles, scabies, head lice, hay fever, sore throat*, toothache*, gout, sciatica, rheumat*, cramp*, sprain*, flu, bronchi*, dandruff, keratosis, verruca*, teething, colic, hair loss, baldness, first aid, first-aider*, stings, frostbite, chilblain*, diabet*, lupus, mastitis, warts, wart, arthritis, asthma, migraine*, headache*, cough*, sinus, congestion, cancer, insomnia, anxiety, mouth sore*, canker sore*, nappy rash`,
     ),
   ),
 ];
@@ -289,6 +289,22 @@ export const rewordWords: readonly ClaimWord[] = [
     own,
     'memory',
   ),
+  leftOut(
+    word(
+      'keeping insects away is what a registered repellent does (a biocide in the EU), not a cosmetic',
+      'repel*, mosquito*, midges, insect*, bug-spray, anti-bug, keeps bugs away, keeps ticks away',
+      undefined,
+      own,
+      'memory',
+    ),
+  ),
+  word(
+    'it speaks of the structure of skin or teeth; the look may be spoken of',
+    'cellulite, stretch-mark*, whitening, whitens, lightening, lightens skin, brightens teeth, dark circles, puffiness, hair growth',
+    'Leaves skin feeling smooth',
+    own,
+    'memory',
+  ),
   word(
     'the look may be spoken of, with evidence',
     'anti-age*, anti-agi*, anti-wrinkle*, wrinkle*, fine lines, younger, youthful, rejuvenat*',
@@ -308,7 +324,7 @@ export const rewordWords: readonly ClaimWord[] = [
 export const unsureWords: readonly ClaimWord[] = [
   word(
     'I know no rule for this word: it may be read as an effect on the body',
-    'repair*, restor*, rescu*, recover*, renew*, reviv*, healthy, health, antioxidant*, anti-oxidant*, probiotic*, vitamin-rich, nourishes deeply, penetrat*, deep-acting, balanc*, boost*, stress*, relax*, sleep*, energis*, energiz*, sanitis*, sanitiz*, hygienic, sterile, stimulat*, collagen, sensitive, reliev*, relief, treat, treats, cleans*, purif*, fixes, mends, strengthen*, active*, works, protects skin, stops, prevent*, combats, fights, clears, cleared',
+    'repair*, restor*, rescu*, recover*, renew*, reviv*, healthy, health, antioxidant*, anti-oxidant*, probiotic*, vitamin-rich, nourishes deeply, penetrat*, deep-acting, balanc*, boost*, stress*, relax*, sleep*, energis*, energiz*, sanitis*, sanitiz*, hygienic, sterile, stimulat*, collagen, sensitive, reliev*, relief, treat, treats, cleans*, purif*, fixes, mends, strengthen*, active*, works, rub, vapour*, vapor*, muscle*, joint*, baby, babies, nipple*, protects skin, stops, prevent*, combats, fights, clears, cleared',
     'Leaves lips feeling soft',
     own,
     'memory',
