@@ -72,7 +72,8 @@ export interface Parted {
 }
 
 /** "We are 15.": read where it matters, and no news to whoever said it. */
-const headcount = /^\W*(?:we|there)\s?(?:'re|are|will be|'ll be)\s+[\w\s-]{1,30}\W*$/i;
+const headcount =
+  /^\W*(?:we|there)\s?(?:'re|are|will be|'ll be)\s+[\w\s-]{1,30}\W*$|\bhot ?plates?\b|\bjugs?\b|\b(?:group|class|party) of\b/i;
 
 const isNotable = ({ items, question }: Sentence): boolean =>
   items.some((item) => item.letter === 'n') ||

@@ -5,6 +5,7 @@ import type { Reading } from '../reading.ts';
 import { takeOwnIngredients, takeRemembered } from './body.ts';
 import { containerWord } from './cost-prices.ts';
 import { batchCostWords, howMuch, noBatch } from './cost-words.ts';
+import { withoutUnits } from './in-ounces.ts';
 import type { Item } from './item.ts';
 import { leftover } from './leftover.ts';
 import { readScale, type ScaleReading } from './scale-reading.ts';
@@ -44,7 +45,7 @@ const ofWorkshop = ({ people, makings }: Wish): Wish | undefined => {
 /** The batch asked about before: costed, scaled, or only shown. */
 const batchBefore = (reading: Reading): Wish | undefined => {
   const { last } = reading;
-  if (last?.topic === 'scale') return last.request;
+  if (last?.topic === 'scale') return withoutUnits(last.request);
   if (last?.topic === 'workshop') return ofWorkshop(last.request);
   const batch = last?.topic === 'cost' || last?.topic === 'infuse' ? last.request.batch : undefined;
   if (typeof batch === 'object' && batch !== null) return batch as Wish;

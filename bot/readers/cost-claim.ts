@@ -1,79 +1,63 @@
 import { defined } from '../../core/defined.ts';
 import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
+import { readingWithout } from '../understand.ts';
 import { readCostBatch } from './cost-batch.ts';
 import { claimLabour, hasWork, takeHours, takeWork } from './cost-labour.ts';
+import { asksCost, claimPrices, looksPriced } from './cost-note.ts';
 import { withParts } from './cost-parts.ts';
 import { claimMissing, claimPast, isPlain, oneThing } from './cost-past.ts';
-import { readPrices } from './cost-prices.ts';
 import { asksMargin, claimSelling, sellingIn } from './cost-selling.ts';
 import { readCostSwap } from './cost-swap.ts';
-import { readWhen } from './cost-when.ts';
-import { costCues, lastCost, payCues, sellCues, whichDay } from './cost-words.ts';
+import { costCues, lastCost, listWords, payCues, sellCues } from './cost-words.ts';
+import { claimUnits } from './in-ounces.ts';
+import type { Item } from './item.ts';
+import { leftover } from './leftover.ts';
+import { boardOf } from './target.ts';
 
 /** Purchases with a lot, a date or a shop belong to the stock; a price here is only a price. */
 const elsewhere = /\b(?:lots?|bought|best before|bbe|expir\w+|stock|batch (?:list|note)|workshop|claim)\b/i;
-/** "prices", "price list", "show our prices". */
-const listing =
-  /^\W*(?:(?:please|pls|hi|hello|hey|pipkin|show|list|see|what|what's|whats|are|is|our|the|my|all|me|us|current|can|could|you|i|we|get|give|do|have|noted|saved|price)\b[\s,'!]*)*(?:prices|price list|pricelist)\W*(?:please|pls|thanks|do we have|have we|noted|so far|we have|list|thank you|\W)*$/i;
+/** "prices", "price list", "what have we got for prices so far". */
+const listing = /\bprices\b|\bprice ?list\b/i;
+const otherListing =
+  /\b(?:history|earlier|former|old|past|previous|missing|lack\w*|without|better|cheap\w*|sell\w*|margin)\b/i;
 
 const removing = /\b(?:delete|remove|drop|clear|forget)\b.*\bprices?\b|\bno (?:more )?price\b/i;
 
-const claimList = (reading: Reading): Claim | undefined => {
-  if (listing.test(reading.corrected)) return claim({ action: 'prices' }, 2.8);
+const asksList = ({ corrected, items }: Reading): boolean =>
+  listing.test(corrected) &&
+  !otherListing.test(corrected) &&
+  !removing.test(corrected) &&
+  items.every((item) => /[wzyZQAFTIWob,.:!?()"\n-]/.test(item.letter)) &&
+  leftover(boardOf(items), listWords, false).blocking.length === 0;
+
+/** "A kilo of shea butter", "one tin": what a price is asked for, no amount to make. */
+const isOneOf = ({ letter, word, value }: Item): boolean =>
+  /[ngv]/.test(letter) && /^(?:an?|one)$/.test(word) && (value ?? 1) === 1;
+
+/** "How much is a kilo of shea", "how much does beeswax cost". */
+const asksPrice = /\bhow (?:much|dear|expensive) (?:is|are|for)\b/i;
+
+const claimList = (heard: Reading): Claim | undefined => {
+  if (asksList(heard)) return claim({ action: 'prices' }, 2.8);
+  const reading = { ...heard, items: heard.items.filter((item) => !isOneOf(item)) };
   const amount = reading.items.some((item) => /[ngvdt%pR]/.test(item.letter));
-  if (amount || !anyWord(reading, [...costCues, ...payCues]) || !isPlain(reading)) return undefined;
+  const asks = anyWord(reading, [...costCues, ...payCues]) || asksPrice.test(reading.text);
+  if (amount || !asks || !isPlain(reading)) return undefined;
   const { thing, trouble } = oneThing(reading);
   if (trouble) return refuse(trouble, 2.5);
-  if (thing === undefined) return undefined;
-  return claim({ action: removing.test(reading.text) ? 'remove' : 'prices', thing }, 2.6);
-};
-
-/** A name with a pack and a number with pence, and nothing else: "beeswax 500 g 14.50". */
-const looksPriced = (reading: Reading): boolean => {
-  if (anyWord(reading, [...costCues, 'paid', 'pay', 'pays']) || /[€£$]/.test(reading.text)) return true;
-  if (
-    /\b(?:per|a|an)\s+(?:kg|kilo|litre|liter|100|l|lb|oz|pound|tin|jar|pot|tube)\b|\d\s*\/\s*(?:kg|l|kilo|litre)\b/i.test(
-      reading.text,
-    )
-  )
-    return true;
-  // "Labels are 12 for 100".
-  if (/\d\s+(?:[a-z]+\s+)?for\s+\d/i.test(reading.text) && reading.items.some((item) => item.letter === 'c'))
-    return true;
-  // "Vitamin E 50 g for 9": a pack, and what was paid for it.
-  if (/\d\s?(?:g|kg|ml|l|oz|lb)\s+for\s+\d+(?:[.,]\d+)?\s*$/i.test(reading.text)) return true;
-  const money =
-    /\d[.,]\d{2}(?!\d)/.test(reading.text) ||
-    /\b(?:each|apiece|cents?|pence|eur|euros?|gbp|usd)\b|\d\s?(?:p|c|ct)\b/i.test(reading.text);
-  return money && reading.items.some((item) => /[ic]/.test(item.letter));
-};
-
-const asksCost = (reading: Reading): boolean =>
-  /\bhow (?:much|expensive|dear|cheap)\b|\bwhat\b|\bcost of\b|\bcosting\b|\bprice of\s+\d|\?/i.test(
-    reading.text,
-  ) || reading.items.some((item) => item.letter === 'R');
-
-const claimPrices = (reading: Reading): Claim | undefined => {
-  if (!looksPriced(reading) || asksCost(reading)) return undefined;
-  const dated = readWhen(reading);
-  const read = readPrices(
-    dated ? { ...reading, items: reading.items.filter((item) => !dated.items.includes(item)) } : reading,
-  );
-  if (!read) return undefined;
-  const { trouble } = read;
-  if (trouble) return refuse(trouble, read.prices.length > 0 || anyWord(reading, costCues) ? 2.7 : 1.6);
-  // "New price: shea 19/kg" is no recipe to be saved.
-  const weight = anyWord(reading, costCues) ? 3.1 : 2.7;
-  const day = dated?.when.day;
-  if (dated && day === undefined) return refuse(whichDay, 2.7);
-  const prices = read.prices.map((price) => ({ ...price, ...defined({ on: day }) }));
-  return claim({ action: 'price', prices }, weight, read.assumed);
+  // After a cost "one tin" is one of those that were reckoned.
+  const isContainer = heard.items.some((item) => item.letter === 'c');
+  const before =
+    /^(?:scale|cost|workshop|infuse)$/.test(heard.last?.topic ?? '') &&
+    heard.last?.request.action !== 'prices';
+  if (thing === undefined || (isContainer && before)) return undefined;
+  return claim({ action: removing.test(reading.text) ? 'remove' : 'prices', thing }, isContainer ? 2.8 : 2.6);
 };
 
 const hoursOf = (reading: Reading, said: number | undefined): unknown => said ?? lastCost(reading)?.hours;
 
 const claimCost = (reading: Reading, weight: number): Claim | undefined => {
-  const { hours, items } = takeHours(reading.items);
+  const { hours, items } = takeHours(reading, reading.items);
   const exchange = readCostSwap(reading.items.filter((item) => !items.includes(item)));
   const used = [...items, ...exchange.items];
   const asked = readCostBatch(
@@ -120,7 +104,7 @@ const namesThings = (reading: Reading): boolean => reading.items.some((item) => 
 
 /** "How much are 24 tins of R", "what do the ingredients come to": asks for money without a word for it. */
 const asksMoney =
-  /^\W*(?:(?:so|and|hi|hello|ok|please)\W+)*how much (?:is|are|would|will) (?:an?|one|each|the|\d+|it|that|two|three|four|five|six|ten|twelve|twenty)\b(?!.{0,40}\b(?:in it|goes|needed|left|stock|wax|butter|oil)\b)|\b(?:ingredients?|materials?|it|that|they|batch|tins?)\b.{0,60}\bcomes? to\b/i;
+  /\bset (?:me|us|you) back\b|\b(?:run|cost|set) (?:me|us)\b|\bthe damage\b|\b(?:do|will|would|should|must) (?:i|we) (?:pay|spend|fork out)\b|^\W*(?:(?:so|and|hi|hello|ok|please)\W+)*how much (?:is|are|would|will) (?:an?|one|each|the|\d+|it|that|two|three|four|five|six|ten|twelve|twenty)\b(?!.{0,40}\b(?:in it|goes|needed|left|stock|wax|butter|oil)\b)|\b(?:ingredients?|materials?|it|that|they|batch|tins?)\b.{0,60}\bcomes? to\b/i;
 
 /** Words that join a message to the cost before: "and …", "same for …". */
 const joining = /\b(?:and|same|also|about|instead|now)\b/i;
@@ -133,8 +117,43 @@ const claimBatch = (reading: Reading): Claim | undefined => {
   return claimCost(reading, namesThings(reading) && joining.test(reading.text) ? 2.45 : 1.95);
 };
 
+/** Where one request may end and the next begin: "…, tins 0.35. What do 24 tins cost?" */
+const seam = /[.;:!?\n]\s+(?=\S)|,?\s+(?:so\s+)?(?=(?:what|how much|how expensive)\b)/gi;
+const mostSeams = 4;
+
+const pricesThenCost = (reading: Reading, at: number): Claim | undefined => {
+  const left = claimPrices(readingWithout(reading, [{ from: at, to: reading.text.length }]));
+  if (left?.kind !== 'request') return undefined;
+  const after = readingWithout(reading, [{ from: 0, to: at }]);
+  const asked = claimOne(after);
+  const right = asked?.kind === 'request' ? asked : claimCost(after, 2.8);
+  if (right?.kind !== 'request' || right.request.action !== 'cost') return undefined;
+  const { prices } = left.request;
+  return claim({ ...right.request, action: 'price', prices }, 3.15, [...left.assumed, ...right.assumed]);
+};
+
+/** Prices and then what a batch costs with them, in one message. */
+const claimBoth = (reading: Reading): Claim | undefined => {
+  if (!looksPriced(reading) || !asksCost(reading)) return undefined;
+  const figures = reading.items.filter((item) => item.letter === 'n').length;
+  if (figures < 2 || !namesThings(reading)) return undefined;
+  for (const { index, 0: said } of [...reading.text.matchAll(seam)].slice(-mostSeams).reverse()) {
+    const both = pricesThenCost(reading, index + said.trimEnd().length);
+    if (both) return both;
+  }
+  return undefined;
+};
+
 /** What a message would mean about money: a price, the price list, labour, the cost of a batch, a margin. */
 export const claimMoney = (heard: Reading): Claim | undefined => {
+  const units = lastCost(heard)?.batch === undefined ? undefined : claimUnits(heard, 'cost');
+  if (units) return units;
+  const one = claimOne(heard);
+  if (one?.kind === 'request' || elsewhere.test(heard.text)) return one;
+  return claimBoth(heard) ?? one;
+};
+
+const claimOne = (heard: Reading): Claim | undefined => {
   if (elsewhere.test(heard.text)) return undefined;
   const reading = withParts(heard);
   if (!reading) return undefined;

@@ -2,6 +2,7 @@ import { defined } from '../../core/defined.ts';
 import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { currencyTrouble, type MoneyRead, moneyAt } from './cost-money.ts';
 import { aroundMoney, labourCues, labourHow, lastCost } from './cost-words.ts';
+import { readDuration } from './duration.ts';
 import type { Item } from './item.ts';
 import { leftover } from './leftover.ts';
 import { boardOf } from './target.ts';
@@ -12,29 +13,26 @@ export interface Hours {
   readonly items: readonly Item[];
 }
 
-/** "15 an hour" is a rate: the article stands in the text between the two. */
-const isRate = (number: Item, hour: Item): boolean => hour.from - number.to > 2;
+/** Hours are kept as they were said; a third of one has no end. */
+const inHours = (minutes: number): number => Number((minutes / 60).toFixed(4));
 
-export const takeHours = (items: readonly Item[]): Hours => {
-  for (const [at, item] of items.entries()) {
-    const next = items[at + 1];
-    const unit = next && /^(?:(h|hrs?|hours?)|mins?|minutes?)$/.exec(next.word);
-    if (item.letter !== 'n' || !next || !unit || isRate(item, next)) continue;
-    const hours = item.value === undefined || unit[1] ? item.value : item.value / 60;
-    return { ...defined({ hours }), items: [item, next] };
-  }
-  return { items: [] };
+/** How long the work takes, with those of `items` that say so. */
+export const takeHours = ({ tokens }: Reading, items: readonly Item[]): Hours => {
+  const duration = readDuration(tokens);
+  if (!duration) return { items: [] };
+  const { from, to, minutes } = duration;
+  return { hours: inHours(minutes), items: items.filter((item) => item.from < to && item.to > from) };
 };
 
 /** True for a message about work: its rate or its hours. */
 export const hasWork = (reading: Reading): boolean =>
-  anyWord(reading, labourCues) || /\b(?:an|per) hour\b|\/\s*h(?:r|our)?\b/i.test(reading.text);
+  anyWord(reading, labourCues) || /\b(?:an|per) hour\b|\bhourly\b|\/\s*h(?:r|our)?\b/i.test(reading.text);
 
 const rateIn = (items: readonly Item[], currency: string, taken: readonly Item[]): MoneyRead | undefined =>
   items.flatMap((item, at) => (taken.includes(item) ? [] : (moneyAt(items, at, currency) ?? [])))[0];
 
 const noLabour =
-  /\b(?:no|without|zero|stop|drop|clear)\b.*\blabou?r\b|\blabou?r\b.*\b(?:none|off|nothing|free)\b/i;
+  /\b(?:no|without|zero|stop|drop|clear|don't|dont|not|leave|ignore|skip)\b.*\blabou?r\b|\blabou?r\b.*\b(?:none|off|nothing|free|out)\b/i;
 
 const isPlain = (reading: Reading, used: readonly Item[]): boolean => {
   const rest = reading.items.filter(
@@ -60,7 +58,7 @@ export interface WorkRead {
 /** "… with labour 15 an hour, 2 hours": work said beside a batch. */
 export const takeWork = (reading: Reading): WorkRead | undefined => {
   if (!hasWork(reading) || noLabour.test(reading.text)) return undefined;
-  const { hours, items } = takeHours(reading.items);
+  const { hours, items } = takeHours(reading, reading.items);
   const around = reading.items.findIndex(
     (item) => labourCues.includes(item.word) || /^(?:h|hrs?|hours?)$/.test(item.word),
   );
@@ -78,7 +76,7 @@ export const claimLabour = (reading: Reading): Claim | undefined => {
   if (noLabour.test(reading.text)) {
     return isPlain(reading, []) ? claim({ action: 'labour', rate: null, ...batch }, 2.8) : undefined;
   }
-  const { hours, items } = takeHours(reading.items);
+  const { hours, items } = takeHours(reading, reading.items);
   const money = rateIn(reading.items, reading.settings.currency, items);
   if (!isPlain(reading, [...items, ...(money?.items ?? [])])) return undefined;
   const trouble = currencyTrouble(reading) ?? money?.trouble;

@@ -74,10 +74,13 @@ const firstForMany = (segment: readonly Item[]): number | undefined => {
       item.letter === 'n' && segment[index + 1]?.word === 'for' && segment[index + 2]?.letter === 'n',
   );
   const named = segment.findIndex((item) => item.letter === 'c');
-  if (at < 0 || named < 0 || named > at) return undefined;
+  if (at < 0 || named < 0 || named > at || packWord.test(segment[at - 2]?.word ?? '')) return undefined;
   const whole = (item: Item | undefined): boolean => Number.isInteger(item?.value);
   return whole(segment[at]) && !whole(segment[at + 2]) ? undefined : at;
 };
+
+const packWord =
+  /^(?:packs?|packets?|bags?|box(?:es)?|sheets?|rolls?|cartons?|cases?|trays?|bundles?|sets?)$/;
 
 /** Which number is the money: beside a sign, after "for"/"costs"/"at", else the last one. */
 export const moneyIn = (segment: readonly Item[], currency: string): MoneyRead | undefined => {
@@ -91,10 +94,11 @@ export const moneyIn = (segment: readonly Item[], currency: string): MoneyRead |
   const telling = (at: number): boolean =>
     /^(?:€|\$|£|costs?|for|paid|pay|is|are|at)$/.test(segment[at - 1]?.word ?? '') ||
     /^(?:€|\$|£|eur|euros?)$/.test(segment[at + 1]?.word ?? '');
-  // "50 tins for 17.50": a number right before the container counts.
+  // "50 tins for 17.50": a number right before the container counts; so does "boxes of 100".
   const counting = (at: number): boolean =>
-    /^[cov]/.test(segment[at + 1]?.letter ?? '') &&
-    segment.slice(at + 1, at + 4).some((item) => item.letter === 'c');
+    (segment[at - 1]?.letter === 'o' && packWord.test(segment[at - 2]?.word ?? '')) ||
+    (/^[cov]/.test(segment[at + 1]?.letter ?? '') &&
+      segment.slice(at + 1, at + 4).some((item) => item.letter === 'c'));
   const free = places.filter(({ at }) => places.length === 1 || !counting(at));
   return (free.find(({ at }) => telling(at)) ?? free.at(-1))?.read;
 };

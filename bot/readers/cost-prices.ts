@@ -173,17 +173,41 @@ const readOne = (segment: readonly Item[], reading: Reading): One | undefined =>
   return finished(thing, thingOf(thing, pack), pack, money, defined({ vat: vatOf(segment), currency }));
 };
 
+const isPackless = (one: One | undefined): boolean =>
+  one?.trouble?.code === 'missing' && one.trouble !== noMoney;
+
+/** "Per kg", "a kilo". */
+const isPackUnit = ({ letter, unit, word }: Item): boolean =>
+  (letter === 'u' && unit !== undefined) || (/[gv]/.test(letter) && /^an?$/.test(word));
+
+/** "Beeswax 20, shea 18 and olive oil 9 a kilo": the unit that is said once, after it or before. */
+const unitBeside = (segments: readonly (readonly Item[])[], at: number): Item | undefined => {
+  const units = segments.map((segment) => segment.find(isPackUnit));
+  return units.slice(at + 1).find(Boolean) ?? units.slice(0, at).findLast(Boolean);
+};
+
+const borrowed = 'I took a price without a pack to be for as much as the one beside it.';
+
+/** The price in one segment, with the pack of the one beside it where it has none of its own. */
+const readAmong = (segments: readonly (readonly Item[])[], at: number, reading: Reading): One | undefined => {
+  const segment = segments[at] ?? [];
+  const alone = readOne(segment, reading);
+  const unit = isPackless(alone) ? unitBeside(segments, at) : undefined;
+  const one = unit ? readOne([...segment, unit], reading) : alone;
+  return unit && one?.price ? { ...one, assumed: borrowed } : one;
+};
+
 /** Reads prices out of a message: "shea costs 18 per kg", "beeswax 500 g 14.50", "tins are 0.35 each", or several. */
 export const readPrices = (reading: Reading): PricesRead | undefined => {
   const prices: PriceRead[] = [];
-  const assumed: string[] = [];
-  for (const segment of priceSegments(reading.items)) {
-    const one = readOne(segment, reading);
-    if (!one) return undefined;
-    if (one.trouble) return { prices, assumed, trouble: one.trouble };
-    if (one.assumed) assumed.push(one.assumed);
-    if (one.price) prices.push(one.price);
-    else return undefined;
+  const assumed = new Set<string>();
+  const segments = priceSegments(reading.items);
+  for (const at of segments.keys()) {
+    const one = readAmong(segments, at, reading);
+    if (one?.trouble) return { prices, assumed: [...assumed], trouble: one.trouble };
+    if (!one?.price) return undefined;
+    if (one.assumed) assumed.add(one.assumed);
+    prices.push(one.price);
   }
-  return prices.length > 0 ? { prices, assumed } : undefined;
+  return prices.length > 0 ? { prices, assumed: [...assumed] } : undefined;
 };

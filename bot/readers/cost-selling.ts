@@ -13,33 +13,57 @@ export interface Selling {
   readonly trouble?: MoneyRead['trouble'];
 }
 
-const marginWords = /^(?:margin|margins|profit|markup)$/;
+const marginWords = /^(?:margin|margins|profit|profits|markup|earn)$/;
+/** "A markup of 100 %": on the cost, where a margin is of the price. */
+const markup = /\bmark-? ?up\b|\bon top of (?:the |my |our )?costs?\b/i;
+const breakEven =
+  /\bbreak[- ]?even\b|\b(?:lowest|least|minimum|smallest) (?:price|i (?:can|could|should)|we (?:can|could|should))\b|\b(?:charge|ask|take|sell)\b.{0,12}\bat least\b|\bat least\b.{0,20}\b(?:charge|ask|take)\b|\bcover (?:my|our|the) costs?\b|\bwithout (?:a )?loss on it\b/i;
 
 /** True for a number that counts containers or stands in a size: no money. */
 const counts = (next: Item | undefined): boolean => /[cxoB]/.test(next?.letter ?? '');
 
+const euros = /^(?:€|£|\$|euros?|eur|gbp|quid|dollars?|each|apiece)$/;
+
+/** A number that is money by what stands beside it: "at 5 euros each". */
+const isTold = (items: readonly Item[], at: number): boolean =>
+  euros.test(items[at + 1]?.word ?? '') ||
+  euros.test(items[at - 1]?.word ?? '') ||
+  items[at + 1]?.letter === 'e';
+
 const priceIn = (reading: Reading): Selling => {
   const { items } = reading;
   const cue = items.findIndex((item) => sellCues.includes(item.word));
-  for (const [at, item] of items.entries()) {
-    if (at < cue || item.letter === 'g' || counts(items[at + 1])) continue;
-    const read = moneyAt(items, at, reading.settings.currency);
-    if (read) return { ...defined({ sellAt: read.price, trouble: read.trouble }), items: read.items };
-  }
-  return { items: [] };
+  const prices = items.flatMap((item, at) => {
+    const read =
+      item.letter === 'g' || counts(items[at + 1])
+        ? undefined
+        : moneyAt(items, at, reading.settings.currency);
+    return read && (at > cue || isTold(items, at)) ? [{ at, read }] : [];
+  });
+  const found = (prices.find(({ at }) => at > cue) ?? prices[0])?.read;
+  return found
+    ? { ...defined({ sellAt: found.price, trouble: found.trouble }), items: found.items }
+    : { items: [] };
 };
+
+/** A markup as the margin it comes to. */
+const asMargin = (percent: number, isMarkup: boolean): number =>
+  isMarkup ? Number(((100 * percent) / (100 + percent)).toFixed(4)) : percent;
 
 /** "sell at 6.50", "a margin of 40 %". */
 export const sellingIn = (reading: Reading): Selling => {
   const percent = reading.items.find((item) => item.letter === '%' && item.value !== undefined);
-  const margin = reading.items.some((item) => marginWords.test(item.word));
-  return percent && margin
-    ? { ...defined({ marginPercent: percent.value }), items: [percent] }
-    : priceIn(reading);
+  const isMarkup = markup.test(reading.text);
+  const margin = isMarkup || reading.items.some((item) => marginWords.test(item.word));
+  if (percent && margin) return { marginPercent: asMargin(percent.value ?? 0, isMarkup), items: [percent] };
+  const price = priceIn(reading);
+  return price.items.length === 0 && breakEven.test(reading.text) ? { marginPercent: 0, items: [] } : price;
 };
 
 export const asksMargin = (reading: Reading, selling: Selling): boolean =>
-  selling.items.length > 0 || reading.items.some((item) => marginWords.test(item.word));
+  selling.items.length > 0 ||
+  selling.marginPercent !== undefined ||
+  reading.items.some((item) => marginWords.test(item.word));
 
 const troubleOf = (reading: Reading, selling: Selling, asked: BatchAsked): Claim | undefined => {
   const own = asked.batch && asked.own ? asked.trouble : undefined;
@@ -72,9 +96,12 @@ export const claimSelling = (reading: Reading, selling: Selling): Claim | undefi
   const { sellAt, marginPercent } = selling;
   const hours = lastCost(reading)?.hours;
   const { batch, container } = asked;
-  return claim(
-    { action: 'cost', ...defined({ batch, container, hours, sellAt, marginPercent }) },
-    surest,
-    asked.assumed,
-  );
+  return claim({ action: 'cost', ...defined({ batch, container, hours, sellAt, marginPercent }) }, surest, [
+    ...asked.assumed,
+    ...(marginPercent !== undefined && markup.test(reading.text)
+      ? [
+          `A markup is on the cost: as a share of the price it is a margin of ${Number(marginPercent.toFixed(1))} %.`,
+        ]
+      : []),
+  ]);
 };

@@ -29,6 +29,21 @@ const inMonth = new RegExp(
 );
 const inYear = new RegExp(`\\b(?:in|of|for|during)\\s+${year}\\b`, 'i');
 
+const lastOf = /\b(last|this) (month|year)\b/i;
+
+/** "Last month", by the day of the message. */
+const relative = (text: string, at: number): Match | undefined => {
+  const [said, which, unit] = lastOf.exec(text) ?? [];
+  if (said === undefined) return undefined;
+  const now = new Date(at);
+  const back = which?.toLowerCase() === 'last' ? 1 : 0;
+  const from = text.search(lastOf);
+  const place = { from, to: from + said.length };
+  if (unit?.toLowerCase() === 'year') return { when: { year: now.getUTCFullYear() - back }, ...place };
+  const first = new Date(Date.UTC(now.getUTCFullYear(), now.getUTCMonth() - back, 1));
+  return { when: { month: first.getUTCMonth() + 1, year: first.getUTCFullYear() }, ...place };
+};
+
 const monthOf = (said: string): number => months.indexOf(said.slice(0, 3).toLowerCase()) + 1;
 const two = (value: number | string): string => String(value).padStart(2, '0');
 
@@ -71,7 +86,7 @@ const leading = /^(?:on|from|since|as of|dated|in|at)$/;
 
 /** When a message speaks of, with the items that say so. */
 export const readWhen = (reading: Reading): WhenRead | undefined => {
-  const at = match(reading.text);
+  const at = match(reading.text) ?? relative(reading.text, reading.at);
   if (!at) return undefined;
   const inside = reading.items.filter((item) => item.from < at.to && item.to > at.from);
   const first = inside[0];

@@ -3,6 +3,7 @@ import { ingredientById, isFat, isHerb as isHerbRow } from '../../core/ingredien
 import type { RecipeLine } from '../../core/recipe.ts';
 import type { Trouble } from '../answer.ts';
 import type { Reading } from '../reading.ts';
+import { withoutUnits } from './in-ounces.ts';
 import { herbOf, isOil, readRatio } from './infuse-amounts.ts';
 import { type MixRead, readHerbs } from './infuse-mix.ts';
 import { infuseVerbs } from './infuse-words.ts';
@@ -134,7 +135,8 @@ export const readBatch = (reading: Reading, melt: boolean): BatchRead | undefine
   const ratio = readRatio(reading.items);
   const own = new Set([...clause.own, ...ratio.items]);
   const rest = reading.items.filter((item) => !own.has(item));
-  const before = lastScale(reading);
+  const last = lastScale(reading);
+  const before = last && withoutUnits(last);
   const read = readScale({ ...reading, items: rest });
   const body = read.recipe === undefined ? undefined : { recipe: read.recipe };
   const lines = isBalm(read.lines) ? { lines: read.lines } : undefined;

@@ -65,6 +65,9 @@ export const digits = (text: string): number => {
   return Number(text.replaceAll('.', '').replace(',', '.'));
 };
 
+/** "one" to "nineteen", for readers that look at a message's text. */
+export const smallNumbers: Numbers = small;
+
 const wordNumber = (list: readonly Token[], at: number): NumberRead | undefined => {
   const word = list[at]?.word ?? '';
   const ten = tens[word];

@@ -1,6 +1,7 @@
 import type { Trouble } from '../answer.ts';
 import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { takeOwnIngredients } from './body.ts';
+import { claimUnits } from './in-ounces.ts';
 import { type Leftover, leftover } from './leftover.ts';
 import { looseWords, readScale, type ScaleReading } from './scale-reading.ts';
 import { noRecipe, notPlaced, targetTrouble, unknownRecipe, whichRecipe } from './scale-troubles.ts';
@@ -144,6 +145,8 @@ const isReason = (words: string, reading: Reading): boolean => {
 
 /** What a message would mean as a scale request. */
 export const claimScale = (reading: Reading): Claim | undefined => {
+  const units = claimUnits(reading, 'scale');
+  if (units) return units;
   const cue = anyWord(reading, cues);
   const read = readScale(reading);
   if (!concerns(reading, read, cue)) return undefined;

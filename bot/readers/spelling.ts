@@ -55,6 +55,9 @@ const hurried: Readonly<Record<string, string>> = {
   vegn: 'vegan',
   paln: 'plan',
   metl: 'melt',
+  meeting: 'meeting',
+  meetings: 'meetings',
+  seating: 'seating',
   mlet: 'melt',
 };
 

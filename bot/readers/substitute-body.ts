@@ -32,7 +32,7 @@ const madeBefore = (reading: Reading): Wish => {
   const { topic, request } = reading.last ?? {};
   const source = topic === 'substitute' ? request?.make : topic === 'scale' ? request : undefined;
   if (!source || typeof source !== 'object') return {};
-  const { recipe: _r, lines: _l, limit: _i, ...make } = source as Wish;
+  const { recipe: _r, lines: _l, limit: _i, units: _u, ...make } = source as Wish;
   return make;
 };
 

@@ -19,7 +19,8 @@ const plain = /^[\n\x20-\x7e]*$/;
 const runTogether =
   /\b(nuts?|palm|coconut|bees?|beeswax|lanolin|soya?|sesame|gluten|wheat|scent|fragrance|perfume)free\b/gi;
 /** "4 my gran": a figure typed for the word. */
-const fourFor = /\b4 (?=(?:my|me|us|our|him|her|them|you|your|his|their|vegans?|everyone|kids|the)\b)/gi;
+const fourFor =
+  /(?<!\b(?:and|plus|with|for|are|have|has|of|about|teach|be|only|just|x) |[&+,] )\b4 (?=(?:my|me|us|our|him|her|them|you|your|his|their|vegans?|everyone|kids|the)\b)/gi;
 
 /** Compatibility forms turned plain: full-width digits, ℃, ㎖. Fractions first, or 1½ would read as 11/2. */
 const folded = (text: string): string =>

@@ -80,9 +80,9 @@ const spareIn = (text: string, figures: readonly Figure[]): Said<number> => {
 };
 
 const places =
-  'hall|kitchen|room|classroom|studio|library|barn|garage|church|school|cent(?:re|er)|shed|tent|marquee|garden|shop|caf[eé]|canteen|workroom|clubhouse|pavilion|museum|farm';
+  'hall|kitchen|room|classroom|studio|library|barn|garage|church|school|cent(?:re|er)|shed|tent|marquee|garden|shop|caf[eé]|canteen|workroom|clubhouse|pavilion|museum|farm|barn|conservatory|scout hut|hut';
 const roomShape = new RegExp(
-  `\\b(?:in|at)\\s+(?:the\\s+|our\\s+|my\\s+|a\\s+)?((?:[\\p{L}'-]+\\s+){0,3}?(?:${places})(?:\\s+(?:\\d{1,3}|[a-z])\\b)?)`,
+  `\\b(?:in|at)\\s+(?:the\\s+|our\\s+|my\\s+|a\\s+)?((?:[\\p{L}'-]+\\s+){0,3}?(?:${places})(?:\\s+(?:hall|room|kitchen|cent(?:re|er)|hut))?(?:\\s+(?:\\d{1,3}|[a-z])\\b)?)`,
   'iu',
 );
 const roomNamed = /\b(?:room|venue|place|where|location)\s*[:=]\s*([^,;.\n]{1,60})/i;
@@ -97,10 +97,26 @@ const roomIn = (text: string): Said<string> => {
 
 const warmth = new RegExp(`\\b(?:${places}|indoors|outside|outdoors|inside)\\b`, 'i');
 
+/** "The hall is only 14 degrees": without a scale named it is °C, as nobody meets in a room of 60. */
+const degreesShape = new RegExp(
+  `\\b(?:room|it|${places})\\b[^.;!?\\d]{0,30}?(\\d{1,2})\\s*degrees?\\b(?!\\s*(?:f|fahrenheit))|(\\d{1,2})\\s*degrees?\\s+(?:in there|in the (?:${places}))`,
+  'i',
+);
+
+const degreesIn = (text: string): Said<number> => {
+  const found = degreesShape.exec(text);
+  return found
+    ? {
+        value: Number(found[1] ?? found[2]),
+        spans: [{ from: found.index, to: found.index + found[0].length }],
+      }
+    : nothing;
+};
+
 /** A temperature beside the word of a room; any other temperature is not ours. */
 const roomTemperature = ({ items, text }: Reading): Said<number> => {
   const item = items.find(({ letter }) => letter === 't');
-  if (item?.value === undefined) return nothing;
+  if (item?.value === undefined) return degreesIn(text);
   const around = text.slice(Math.max(0, item.from - 30), item.to + 25);
   if (!warmth.test(around)) return nothing;
   const unit = item.unit === 'F' ? 'F' : 'C';
@@ -122,6 +138,14 @@ const allergyShape = new RegExp(
   'i',
 );
 
+const someone =
+  '(?:one|two|three|someone|somebody|a|\\d{1,3})\\s+(?:of (?:them|us|the \\w+)\\s+)?(?:(?:person|participant|maker|guest|people|lady|woman|man|child|girl|boy|student)\\s+)?';
+/** "One of them cannot have nuts", "somebody reacts to lanolin", "one is intolerant to soy". */
+const avoidShape = new RegExp(
+  `(?:\\b${someone})?\\b(?:(?:can't|cannot|can not|mustn't|must not|may not|shouldn't|doesn't|don't) (?:have|touch|use|tolerate|eat|go near|be near|do)|avoids?|must avoid|has to avoid|reacts? (?:badly )?to|(?:is|are)\\s+(?:very )?(?:intolerant|sensitive) (?:to|of)|comes? out in a rash (?:from|with))\\s+(?:any |the |all )?((?:${allergens})(?:(?:\\s*,\\s*|\\s+and\\s+|\\s+or\\s+)(?:${allergens})\\b)*)\\b`,
+  'i',
+);
+
 type Allergy = 'nuts' | 'bee' | 'daisy' | 'wool' | 'food';
 
 const kinds: readonly (readonly [Allergy, RegExp])[] = [
@@ -133,7 +157,7 @@ const kinds: readonly (readonly [Allergy, RegExp])[] = [
 ];
 
 const allergiesIn = (text: string): Said<readonly Allergy[]> => {
-  const found = allergyShape.exec(text);
+  const found = allergyShape.exec(text) ?? avoidShape.exec(text);
   const said = `${found?.[1] ?? ''} ${found?.[2] ?? ''}`;
   const value = kinds.filter(([, shape]) => shape.test(said)).map(([kind]) => kind);
   return found && value.length > 0
@@ -148,6 +172,13 @@ const perPerson = new RegExp(
 const children =
   /\b(?:child|children|kids?|toddlers?|teens?|teenagers?|pupils|scouts|schoolchildren|girls|boys|families)\b/i;
 const inAllShape = /\b(?:in all|altogether|in total|all together|overall)\b/i;
+
+/** "A workshop where each person makes …", "people who each make …": joins, asks nothing. */
+const clauseStart =
+  /\b(?:where|who|whom|which|whose|when|that)\b(?=\s+(?:(?:each|every|everyone|everybody|all|people|they|we|will|want|would|make|makes|take|takes|get|gets|\d|one|two|three|four|five|six|eight|ten|twelve)\b))/gi;
+/** "I'm short of shea", "we are low on tins": why something is asked for. */
+const ownStock =
+  /\b(?:(?:because|since|as)\s+)?(?:i am|i'm|im|we are|we're)\s+(?:a bit |rather |very )?(?:short (?:of|on)|low on|running low on)\s+[a-z][a-z ]{1,30}(?=[.,;!?\n]|$)/gi;
 
 /** What a message says about a workshop apart from what is made. */
 export interface Aspects {
@@ -175,6 +206,7 @@ export const readAspects = (reading: Reading, taken: readonly Span[]): Aspects =
   const spare = spareIn(text, others);
   const room = roomIn(text);
   const warm = roomTemperature(reading);
+  const talk = [...spansOf(clauseStart, text), ...spansOf(ownStock, text)];
   const inAll = inAllShape.exec(text);
   return {
     fields: defined({
@@ -191,6 +223,7 @@ export const readAspects = (reading: Reading, taken: readonly Span[]): Aspects =
     spans: [
       ...[allergies, people, plates, jugs, spare, room, warm].flatMap(({ spans }) => spans),
       ...spansOf(perPerson, text),
+      ...talk,
       ...(inAll ? [{ from: inAll.index, to: inAll.index + inAll[0].length }] : []),
     ],
     inAll: inAll !== null,

@@ -2,6 +2,7 @@ import { defined } from '../../core/defined.ts';
 import { anyWord, type Claim, type Reading, refuse } from '../reading.ts';
 import { subjectBefore } from './body.ts';
 import { costCues } from './cost-words.ts';
+import { claimUnits } from './in-ounces.ts';
 import type { Item } from './item.ts';
 import { quantityTrouble } from './scale-target.ts';
 import type { Wish } from './scale-wish.ts';
@@ -14,7 +15,6 @@ import { outside } from './workshop-spans.ts';
 import {
   classCues,
   costsApart,
-  infusionApart,
   lastWorkshop,
   notPlaced,
   planCues,
@@ -75,15 +75,10 @@ const withBefore = (reading: Reading, makings: readonly MakingRead[]): readonly 
   return subject ? [{ ...only, ...subject }] : makings;
 };
 
-/** Herb and oil to set aside for the recipe: reckoned by their own topic. */
-const infusing = /\binfused?\b|\binfusion\b/i;
-
 const claimNew = (reading: Reading, parts: Parts, sure: number): Claim | undefined => {
   const weight = sure === 3 ? 3.2 : 2.9;
   if (anyWord(reading, costCues)) return refuse(costsApart, 2.9);
   if (parts.quantity) return refuse(parts.quantity, weight - 0.1, parts.fields);
-  if (infusing.test(reading.text) && parts.made.blocking.length > 0)
-    return refuse(infusionApart, 2.6, parts.fields);
   const blocking = parts.made.blocking.map((item) => item.word);
   if (blocking.length > 0)
     return refuse(notPlaced(blocking), parts.aspects.fields.people === undefined ? 1.2 : 2.6);
@@ -97,8 +92,27 @@ const claimNew = (reading: Reading, parts: Parts, sure: number): Claim | undefin
 const joining =
   /\b(?:and|what about|how about|same|also|instead|now|make (?:it|that)|but|with|actually|no|change|for|start|we|only|meant)\b/i;
 
+/** "Two more people are coming", "three have cancelled": by how many the group grows or shrinks. */
+const peopleMoved = (text: string, people: unknown): number | undefined => {
+  if (typeof people !== 'number') return undefined;
+  if (/\b(?:cancel\w*|drop\w* out|can't come|cannot come|can't make it|fewer|less)\b/i.test(text))
+    return -people;
+  const more =
+    /\b(?:more|another|extra|additional)\b/i.test(text) ||
+    /\b(?:joining|joined|signed up) (?:too|as well|us)\b/i.test(text);
+  return more ? people : undefined;
+};
+
+/** "Can everyone make 3?": a number alone is of tins where making is spoken of. */
+const eachAsked =
+  /\b(?:each|every\w*|they|people|all)\b.{0,20}\b(?:makes?|takes?|gets?|fills?|do|does|has|have)\b/i;
+
 /** "and for 20?" is about people; "there are two children" tells of some of those who come. */
-const followFields = ({ fields, made }: Parts, text: string): Wish => {
+const followFields = ({ fields, made }: Parts, text: string, last: Wish): Wish => {
+  const moved = peopleMoved(text, fields.people ?? made.lone);
+  if (moved !== undefined && typeof last.people === 'number')
+    return { ...fields, people: last.people + moved };
+  if (made.lone !== undefined && eachAsked.test(text)) return fields;
   if (made.lone !== undefined && fields.people === undefined) return { ...fields, people: made.lone };
   const { people: _people, ...others } = fields;
   return /\bthere (?:are|is|will be)\b|\bof (?:them|us)\b/i.test(text) && fields.children ? others : fields;
@@ -115,19 +129,41 @@ const asksUnit = ({ items }: Reading): boolean => items.some((item) => item.lett
 const isChange = (reading: Reading, parts: Parts, fields: Wish, last: Wish): boolean => {
   if (groupSettings.test(reading.text)) return false;
   if (lackOf(last, makingsOf(last)) || joining.test(reading.text)) return true;
+  if (parts.made.infusion !== undefined) return true;
+  if (parts.made.lone !== undefined && eachAsked.test(reading.text)) return true;
   if (parts.made.makings.some((making) => isTarget(making) && isKnown(making, last))) return true;
   return Object.keys(fields).some((key) => key !== 'room');
 };
 
+/** What is made, with a lone number of tins or an infusion for all of it. */
+const followMakings = (
+  { made, fields }: Parts,
+  text: string,
+  before: readonly MakingRead[],
+): readonly MakingRead[] => {
+  const { lone, infusion, makings } = made;
+  if (makings.length > 0) return makings;
+  if (lone !== undefined && fields.people === undefined && eachAsked.test(text)) return [{ each: lone }];
+  return infusion ? before.map((making) => ({ ...making, infusion })) : makings;
+};
+
 const claimFollow = (reading: Reading, parts: Parts, last: Wish): Claim | undefined => {
-  const fields = followFields(parts, reading.text);
+  const fields = followFields(parts, reading.text, last);
   const { made, aspects } = parts;
   if (made.blocking.length > 0 || otherRequests.test(reading.text) || asksUnit(reading)) return undefined;
-  const changes = Object.keys(fields).length > 0 || made.makings.length > 0;
+  const changes =
+    Object.keys(fields).length > 0 ||
+    made.makings.length > 0 ||
+    made.infusion !== undefined ||
+    made.lone !== undefined;
   if (changes ? !isChange(reading, parts, fields, last) : !asksAgain.test(reading.text)) return undefined;
   const trouble = parts.quantity ?? made.trouble;
   if (trouble) return refuse(trouble, 2.5, last);
-  const makings = mergedMakings(makingsOf(last), made.makings, reading.text);
+  const makings = mergedMakings(
+    makingsOf(last),
+    followMakings(parts, reading.text, makingsOf(last)),
+    reading.text,
+  );
   if (!makings) return refuse(whichMaking, 2.5, last);
   const { makings: _makings, ...rest }: Wish = { ...last, ...fields };
   // "and for 40 tins?" after a workshop can only be all of them.
@@ -146,6 +182,8 @@ const counted =
 
 /** What a message would mean as a workshop to be planned, or as a change to the one planned before. */
 export const claimWorkshop = (reading: Reading): Claim | undefined => {
+  const units = claimUnits(reading, 'workshop');
+  if (units) return units;
   const last = lastWorkshop(reading);
   if (!last && !anyWord(reading, anyCue) && !counted.test(reading.text)) return undefined;
   const parts = partsOf(reading);

@@ -1,3 +1,6 @@
+import { readDuration } from './duration.ts';
+import { smallNumbers } from './number.ts';
+import { tokens } from './tokens.ts';
 import { overlaps, type Span } from './workshop-spans.ts';
 
 /** When a workshop takes place, as far as the message says. */
@@ -18,8 +21,11 @@ const days: readonly RegExp[] = [
   new RegExp(`\\b\\d{1,2}(?:st|nd|rd|th)?\\s+(?:of\\s+)?(?:${months})\\b(?:\\s+\\d{4}\\b)?`, 'i'),
   new RegExp(`\\b(?:${months})\\s+\\d{1,2}(?:st|nd|rd|th)?\\b(?:,?\\s+\\d{4}\\b)?`, 'i'),
   /\b(?:(?:this|next|coming)\s+)?(?:mon|tues|wednes|thurs|fri|satur|sun)days?\b/i,
-  /\b(?:next|this)\s+(?:week(?:end)?|month)\b|\b(?:tomorrow|tonight|today)\b/i,
+  /\b(?:tomorrow|tonight|today)\b/i,
 ];
+/** "Next month" is no day: nothing to put on a handout. */
+const vague =
+  /\b(?:(?:next|this|coming|in a|the) (?:week(?:end)?|month|summer|spring|autumn|winter|term|year)|in (?:two|three|four|a few|\d) (?:weeks|months))\b/i;
 
 /** All days said, and the words before them that only carry them. */
 const daySpans = (text: string): { readonly day?: string; readonly spans: Span[] } => {
@@ -30,8 +36,10 @@ const daySpans = (text: string): { readonly day?: string; readonly spans: Span[]
     if (!found || !span || spans.some((other) => overlaps(other, span))) continue;
     spans.push(span);
   }
+  const loose = vague.exec(text);
+  const over = loose ? [{ from: loose.index, to: loose.index + loose[0].length }] : [];
   const said = spans.toSorted((a, b) => a.from - b.from).map(({ from, to }) => text.slice(from, to));
-  return said.length > 0 ? { day: said.join(' ').slice(0, 40), spans } : { spans };
+  return said.length > 0 ? { day: said.join(' ').slice(0, 40), spans: [...spans, ...over] } : { spans: over };
 };
 
 const clock = String.raw`(\d{1,2})(?:\s?[:.h]\s?([0-5]\d|[6-9]\d))?\s*(am|pm|a\.m\.?|p\.m\.?|o'?clock|h|uhr)?`;
@@ -48,24 +56,17 @@ const shapes: readonly RegExp[] = [
   new RegExp(String.raw`\b(?:at|from)\s+${clock}${noUnit}`, 'i'),
 ];
 
+/** Hours in words, as the reader of numbers knows them, with those that have a name. */
 const hourWords: Readonly<Record<string, number>> = {
-  one: 1,
-  two: 2,
-  three: 3,
-  four: 4,
-  five: 5,
-  six: 6,
-  seven: 7,
-  eight: 8,
-  nine: 9,
-  ten: 10,
-  eleven: 11,
-  twelve: 12,
+  ...Object.fromEntries(Object.entries(smallNumbers).filter(([, value]) => value <= 12)),
   noon: 12,
   midday: 12,
 };
-const wordShape =
-  /\b(?:(?:start(?:s|ing)?\s+(?:at\s+)?|at\s+|from\s+)(?:(half past|quarter past|quarter to)\s+)?|(half past|quarter past|quarter to)\s+)(one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|noon|midday|\d{1,2})\b\s*(am|pm|a\.m\.?|p\.m\.?|o'clock)?(?!\s+(?:tins?|jars?|pots?|sticks?|people|makers|hot|kits?))/i;
+const part = '(half past|quarter past|quarter to)';
+const wordShape = new RegExp(
+  String.raw`\b(?:(?:start(?:s|ing)?\s+(?:at\s+)?|at\s+|from\s+)(?:${part}\s+)?|${part}\s+)(${Object.keys(hourWords).join('|')}|\d{1,2})\b\s*(am|pm|a\.m\.?|p\.m\.?|o'clock)?(?!\s+(?:tins?|jars?|pots?|sticks?|people|makers|hot|kits?))`,
+  'i',
+);
 
 interface Time {
   readonly hour: number;
@@ -163,19 +164,10 @@ const untilEnd = (text: string, start: number, from: number): { minutes?: number
   return later > start ? { minutes: later - start, to: from + found[0].length } : { to: from };
 };
 
-const durationShape =
-  /\b(?:(\d+(?:[.,]\d+)?)|(an?|one|two|three|four|five|half an))[\s-]*(?:(and a half)[\s-]*)?(hours?|hrs?|h|minutes?|mins?)\b(?:\s+(?:and a half)\b)?/i;
-const durationWords: Readonly<Record<string, number>> = { a: 1, an: 1, 'half an': 0.5, ...hourWords };
-
 const durationIn = (text: string, spans: readonly Span[]): { minutes: number; span: Span } | undefined => {
-  const found = durationShape.exec(text);
-  const span = found && { from: found.index, to: found.index + found[0].length };
-  if (!found || !span || spans.some((other) => overlaps(other, span))) return undefined;
-  const word = found[2]?.toLowerCase() ?? '';
-  const count = found[1] ? Number(found[1].replace(',', '.')) : (durationWords[word] ?? 0);
-  const more = /and a half/i.test(found[0]) ? 0.5 : 0;
-  const inMinutes = /^m/i.test(found[4] ?? '') ? 1 : 60;
-  return { minutes: Math.round((count + more) * inMinutes), span };
+  const found = readDuration(tokens(text));
+  if (!found || spans.some((other) => overlaps(other, found))) return undefined;
+  return { minutes: Math.round(found.minutes), span: { from: found.from, to: found.to } };
 };
 
 /** Start, day and length of a workshop in a message's text. */

@@ -1,5 +1,6 @@
 import { defined } from '../../core/defined.ts';
 import type { RecipeLine } from '../../core/recipe.ts';
+import type { InfusionWish } from '../../core/workshop/infused-lines.ts';
 import type { Trouble } from '../answer.ts';
 import type { Reading } from '../reading.ts';
 import { takeOwnIngredients, takeRecipe } from './body.ts';
@@ -18,7 +19,8 @@ import {
   takeLoss,
   takeStep,
 } from './target.ts';
-import { unknownMaking, workshopWords } from './workshop-words.ts';
+import { takeInfusion } from './workshop-infusion.ts';
+import { infusionApart, unknownMaking, workshopWords } from './workshop-words.ts';
 
 /** What everybody makes, as far as it is said. */
 export interface MakingRead {
@@ -27,6 +29,7 @@ export interface MakingRead {
   readonly each?: number;
   readonly size?: Size;
   readonly container?: string;
+  readonly infusion?: InfusionWish;
 }
 
 export interface MakingsRead {
@@ -37,6 +40,8 @@ export interface MakingsRead {
   readonly trouble?: Trouble;
   readonly blocking: readonly Item[];
   readonly aside: readonly string[];
+  /** An oil that is infused, for whatever is made. */
+  readonly infusion?: InfusionWish;
   /** A number that stands alone, nobody knows of what. */
   readonly lone?: number;
 }
@@ -215,13 +220,23 @@ const saved = (reading: Reading, items: readonly Item[]): MakingsRead => {
   };
 };
 
+/** Said once, it is meant for everything that is made here. */
+const withHerb = (makings: readonly MakingRead[], infusion: InfusionWish): readonly MakingRead[] =>
+  makings.map((making) => ({ ...making, infusion }));
+
 /** Reads what everybody makes off the items that nothing else has claimed. */
 export const readMakings = (reading: Reading, items: readonly Item[]): MakingsRead => {
-  const board = boardOf(withoutTimes(items));
+  const infused = takeInfusion(items);
+  const board = boardOf(withoutTimes(items.filter((item) => !infused.items.includes(item))));
   const stepG = takeStep(board);
   const lossPercent = takeLoss(board);
   const rest = free(board);
   const named = rest.some((item) => item.letter === 'R');
   const read = !named && has(rest, /i/) ? writtenOut(reading, rest) : saved(reading, rest);
-  return { ...read, ...defined({ stepG, lossPercent }) };
+  const trouble = infused.unclear ? infusionApart : read.trouble;
+  return {
+    ...read,
+    makings: infused.infusion ? withHerb(read.makings, infused.infusion) : read.makings,
+    ...defined({ stepG, lossPercent, infusion: infused.infusion, trouble }),
+  };
 };

@@ -20,6 +20,9 @@ const weAre =
 const included = /\b(?:incl\w{0,7}\.?|including|among them|of whom|counting|with)\s*$/i;
 const joined = /(?:\band|\bplus|[&+])\s*$/i;
 
+/** "12 people plus me": whoever leads makes one too. */
+const plusMe = /\b(?:plus|and) (?:me|myself)\b(?! to| a\b)/i;
+
 interface Group extends Span {
   readonly value: number;
   readonly adds: boolean;
@@ -63,7 +66,9 @@ export const peopleIn = (text: string, figures: readonly Figure[]): Said<number>
   const groups = figures.flatMap((figure) => groupAt(text, figure) ?? []);
   const [first, ...more] = groups;
   if (first) {
-    const value = first.value + more.filter(({ adds }) => adds).reduce((sum, group) => sum + group.value, 0);
+    const self = plusMe.test(text) ? 1 : 0;
+    const value =
+      self + first.value + more.filter(({ adds }) => adds).reduce((sum, group) => sum + group.value, 0);
     return { value, spans: groups };
   }
   const bare = figures.find((figure) => bareAt(text, figure));

@@ -33,7 +33,10 @@ export const workshopWords = new Set([
   work works calculate figure prepare prepared preparing buy long safety sheet pdf print printable same instead change changed but also then other both
   apiece kits weigh weighed fill fills pour pours sheet programme program prep agenda plans next learn learning first second incl too well point print meant one incl including included scale scaling let's sat sun together
   new more now please yourself ourselves themselves own only just still expecting expect invited booked signed fully their person's for at by one ones o'clock
-  beginners crafting balm-making ppl pers peeps can have letter paper lady`.split(/\s+/),
+  cancelled cancel cancelling drop dropped dropping after fewer less extra everything anything know where everybody everyone else should degrees cold warm chilly put hen sister's birthday giving
+  lasts last lasting hour's about around meet meets meeting bring coming beginners crafting balm-making ppl pers peeps can have letter paper lady`.split(
+    /\s+/,
+  ),
 ]);
 
 const missing = (text: string): Trouble => ({ code: 'missing', text });
@@ -58,7 +61,7 @@ export const costsApart = missing(
   'I plan a workshop first; then ask for its cost by the number of containers, for example "cost of Fernlea hand balm for 24 tins of 15 ml".',
 );
 export const infusionApart = missing(
-  'I plan the workshop without an infusion. Ask for the oil by the number of tins, for example "24 tins of 15 ml of Fernlea hand balm, oil infused 1:8 with calendula", and for the workshop by itself.',
+  'Which herb, and how much oil to it? I plan with one herb in one oil of the recipe, for example "workshop for 10 people, 2 tins of 15 ml each, Fernlea hand balm, olive oil infused with calendula 1:8".',
 );
 export const notPlaced = (words: readonly string[]): Trouble => ({
   code: 'not-understood',

@@ -44,6 +44,8 @@ const request = z.strictObject({
     .max(50, 'A loss of more than 50 % is more waste than balm. Try "loss 5 %".')
     .optional(),
   stepG: z.union([z.literal(1), z.literal(0.1), z.literal(0.01), z.literal(0.001)]).optional(),
+  /** Ounces beside the grams in this answer, whatever the group's units are. */
+  units: z.enum(['g', 'oz']).optional(),
 });
 export type ScaleWish = z.output<typeof request>;
 

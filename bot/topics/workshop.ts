@@ -26,6 +26,18 @@ const making = z.strictObject({
     unit: z.enum(['g', 'ml']),
   }),
   container: z.string().max(30),
+  /** One of the recipe's oils is infused before the day. */
+  infusion: z
+    .strictObject({
+      herb: z.string().max(60),
+      oil: z.string().max(60).optional(),
+      ratio: z
+        .number()
+        .min(1, 'An infusion takes at least as much oil as herb. Try "1:8".')
+        .max(100, 'That is hardly any herb. Try "1:8".')
+        .optional(),
+    })
+    .optional(),
 });
 
 const request = z.strictObject({
@@ -71,6 +83,8 @@ const request = z.strictObject({
   lossPercent: z.number().min(0, 'The loss cannot be below zero.').max(50, 'Try "loss 5 %".').optional(),
   stepG: z.union([z.literal(1), z.literal(0.1), z.literal(0.01), z.literal(0.001)]).optional(),
   children: z.boolean().optional(),
+  /** Ounces beside the grams in this answer, whatever the group's units are. */
+  units: z.enum(['g', 'oz']).optional(),
   allergies: z
     .array(z.enum(['nuts', 'bee', 'daisy', 'wool', 'food']))
     .max(5)

@@ -1,6 +1,8 @@
 import type { Costs, MissingPrice } from '../../core/cost/cost.ts';
 import { coinText } from '../../core/cost/money.ts';
+import type { Settings } from '../../core/settings.ts';
 import { stepDecimals } from '../../core/steps.ts';
+import { gramsIn } from '../../core/units.ts';
 import type { Answer, Block } from '../answer.ts';
 import type { Costed } from './cost-batch.ts';
 import { amountText, containersText, figure, thingName } from './cost-money.ts';
@@ -17,22 +19,32 @@ const why: Readonly<Record<MissingPrice['why'], string>> = {
 export const missingText = (missing: readonly MissingPrice[]): string =>
   missing.map((each) => `${thingName(each.thing)}${why[each.why]}`).join(', ');
 
+const ounces = (grams: number): string => (grams / gramsIn('oz')).toFixed(2);
+
 /** Lines with what each costs; a line without a price is left open. */
-export const costTable = ({ scaled, costs }: Costed, currency: string): Block => {
+export const costTable = ({ scaled, costs }: Costed, currency: string, units: Settings['units']): Block => {
   const decimals = stepDecimals(scaled.stepG);
+  const oz = (grams: number): string[] => (units === 'oz' ? [ounces(grams)] : []);
   return {
     kind: 'table',
     columns: [
       { title: 'ingredient', align: 'left' },
       { title: 'g', align: 'right' },
+      ...(units === 'oz' ? [{ title: 'oz', align: 'right' } as const] : []),
       { title: currency, align: 'right' },
     ],
     rows: costs.lines.map(({ ingredient, grams, coins, strained }) => [
       `${shortName(ingredient)}${strained ? ' (strained)' : ''}`,
       atStep(grams, decimals),
+      ...oz(grams),
       coins === undefined ? '?' : coinText(coins, costs.digits),
     ]),
-    total: ['ingredients', atStep(scaled.totalG, decimals), coinText(costs.ingredients, costs.digits)],
+    total: [
+      'ingredients',
+      atStep(scaled.totalG, decimals),
+      ...oz(scaled.totalG),
+      coinText(costs.ingredients, costs.digits),
+    ],
   };
 };
 

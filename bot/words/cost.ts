@@ -1,3 +1,4 @@
+import { pricedAs } from '../../core/cost/prices.ts';
 import { defined } from '../../core/defined.ts';
 import type { Answer, Block, NextStep, Trouble, Warning } from '../answer.ts';
 import type { Tools } from '../topic.ts';
@@ -23,6 +24,13 @@ const assumedOf = (costed: Costed, tools: Tools, one: boolean): string[] => {
       ({ ingredient, densityGMl }) =>
         `${shortName(ingredient)} is priced by volume: weighed at ${densityGMl} g/ml.`,
     ),
+    ...costed.scaled.lines
+      .map(({ ingredient }) => [ingredient, pricedAs(tools.book.state.prices, ingredient)] as const)
+      .filter(([ingredient, as]) => ingredient !== as)
+      .map(
+        ([ingredient, as]) =>
+          `${shortName(ingredient)} has no price of its own: reckoned as ${shortName(as)}.`,
+      ),
     ...(rate && !labour
       ? [
           one
@@ -77,7 +85,7 @@ const answerBatch = (wish: CostWish, tools: Tools, first: readonly Block[] = [])
       ...first,
       ...(margin ? [{ kind: 'text', text: margin.text } as const] : []),
       ...(effect ? [{ kind: 'text', text: effect.text } as const] : []),
-      costTable(costed, currency),
+      costTable(costed, currency, wish.units ?? tools.settings.units),
       ...costLines(costed, currency).map((text) => ({ kind: 'text', text }) as const),
       ...assumedOf(costed, tools, wish.one === true).map((text) => ({ kind: 'assumed', text }) as const),
     ],
@@ -113,11 +121,19 @@ const setLabour = async (wish: CostWish, tools: Tools): Promise<Answer | Trouble
   };
 };
 
+/** Prices are noted first, and the batch is reckoned with them. */
+const noteThenCost = async (wish: CostWish, tools: Tools): Promise<Answer | Trouble> => {
+  const noted = await notePrices(wish, tools);
+  if ('code' in noted) return noted;
+  const text = `${noted.title}.`;
+  return answerBatch({ ...wish, action: 'cost' }, tools, [{ kind: 'text', text }, ...noted.blocks]);
+};
+
 /** Answers everything about money. What it says is noted is on disk. */
 export const answerCost = (wish: CostWish, tools: Tools): Answer | Trouble | Promise<Answer | Trouble> => {
   switch (wish.action) {
     case 'price':
-      return notePrices(wish, tools);
+      return wish.batch ? noteThenCost(wish, tools) : notePrices(wish, tools);
     case 'prices':
       return listPrices(wish, tools);
     case 'history':

@@ -15,6 +15,7 @@ import { atStep, brief, plain, readable } from './numbers.ts';
 import { troubleOf } from './problems.ts';
 import { type PourFigures, pourOf, pourText } from './scale-pour.ts';
 import { scaleTable } from './scale-table.ts';
+import { toolsIn } from './units-said.ts';
 import { localRules, potCautions, shortName, warningOf } from './warnings.ts';
 
 const fillOf = (size: ScaleWish['size']): Fill | undefined => {
@@ -223,7 +224,7 @@ const titleOf = (wish: ScaleWish, scaled: Scaled, name: string | undefined): str
 
 /** Answers a scale request: the gram table with its total, what was assumed, and the warnings that matter. */
 export const answerScale = (wish: ScaleWish, tools: Tools): Answer | Trouble => {
-  const { settings } = tools;
+  const { settings } = toolsIn(wish.units, tools);
   const recipe = wish.recipe === undefined ? undefined : findRecipe(wish.recipe, tools.book);
   if (recipe && 'code' in recipe) return recipe;
   const lines: readonly RecipeLine[] = recipe?.lines ?? wish.lines ?? [];

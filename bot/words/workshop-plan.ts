@@ -1,5 +1,6 @@
 import { defined } from '../../core/defined.ts';
 import type { ScaleProblem } from '../../core/target.ts';
+import { type InfusedLinesProblem, withInfusion } from '../../core/workshop/infused-lines.ts';
 import type { Making } from '../../core/workshop/kit.ts';
 import { stockOn } from '../../core/workshop/stock.ts';
 import { planWorkshop, type Workshop, type WorkshopProblem } from '../../core/workshop/workshop.ts';
@@ -10,6 +11,7 @@ import { isoDay } from './day.ts';
 import { findRecipe } from './find-recipe.ts';
 import { readable } from './numbers.ts';
 import { troubleOf } from './problems.ts';
+import { shortName } from './warnings.ts';
 
 /** A workshop worked out, with the wish it came from. */
 export interface Planned {
@@ -25,17 +27,31 @@ export const usualSparePercent = 10;
 
 const example = 'workshop for 12 people, 2 tins of 15 ml each, Fernlea hand balm';
 
+const noSuchOil = (problem: InfusedLinesProblem): Trouble =>
+  problem.code === 'no-oil-line'
+    ? {
+        code: 'missing',
+        text: 'That recipe has no liquid oil to infuse. Plan it without, or name a recipe with one.',
+      }
+    : {
+        code: 'missing',
+        text: `That oil is not in the recipe. To infuse there is ${problem.oils.map(shortName).join(', ')}.`,
+      };
+
 const makingOf = (wish: WorkshopMaking, tools: Tools): Making | Trouble => {
   const recipe = wish.recipe === undefined ? undefined : findRecipe(wish.recipe, tools.book);
   if (recipe && 'code' in recipe) return recipe;
-  const lines = recipe?.lines ?? wish.lines ?? [];
+  const plain = recipe?.lines ?? wish.lines ?? [];
+  const infused = wish.infusion && withInfusion(plain, wish.infusion, tools.settings.region);
+  if (infused && !infused.ok) return noSuchOil(infused.problem);
+  const lines = infused?.value.lines ?? plain;
   const { amount, unit } = wish.size;
   return {
     lines,
     each: wish.each,
     fill: unit === 'g' ? { grams: amount } : { ml: amount },
     container: wish.container,
-    ...defined({ name: recipe?.name }),
+    ...defined({ name: recipe?.name, infuseRatio: wish.infusion?.ratio }),
   };
 };
 

@@ -7,6 +7,7 @@ import type { WorkshopWish } from '../topics/workshop.ts';
 import { both } from './forecast.ts';
 import { atStep, plain } from './numbers.ts';
 import { volumesAssumed } from './scale.ts';
+import { toolsIn } from './units-said.ts';
 import { shortName } from './warnings.ts';
 import { containersOf, workshopFigures } from './workshop-figures.ts';
 import { type WorkshopFiles, whereText, workshopFiles } from './workshop-files.ts';
@@ -165,7 +166,8 @@ const blocksOf = (planned: Planned, tools: Tools, decimals: number): Block[] => 
 ];
 
 /** Plans a workshop: kits, what is set aside, jugs, the day, what to buy and bring, and a handout to print. */
-export const answerWorkshop = async (wish: WorkshopWish, tools: Tools): Promise<Answer | Trouble> => {
+export const answerWorkshop = async (wish: WorkshopWish, given: Tools): Promise<Answer | Trouble> => {
+  const tools = toolsIn(wish.units, given);
   const planned = planFor(wish, tools);
   if ('code' in planned) return planned;
   const decimals = stepDecimals(wish.stepG ?? tools.settings.stepG);

@@ -1,7 +1,7 @@
 import { ingredientById } from '../ingredients.ts';
 import type { Scaled } from '../scale.ts';
 import { coins, type Money, minorDigits, money, ofCoins, plus, portion, shareCoins, sumOf } from './money.ts';
-import { containerThing, type KeptPrice, type Labour, type Prices, priceOf } from './prices.ts';
+import { containerThing, type KeptPrice, type Labour, type Prices, priceFor, priceOf } from './prices.ts';
 
 /** A millionth of a gram or millilitre: exact for every pack and every step of a scale. */
 const perUnit = 1_000_000;
@@ -85,7 +85,7 @@ export const priceOfGrams = (
   prices: Prices | undefined,
   currency: string,
 ): { readonly cost: Money } | { readonly missing: MissingPrice } => {
-  const line = lineCost(ingredient, grams, priceOf(prices, ingredient), currency);
+  const line = lineCost(ingredient, grams, priceFor(prices, ingredient), currency);
   return 'missing' in line ? { missing: { thing: ingredient, why: line.missing } } : { cost: line.cost };
 };
 
@@ -149,7 +149,7 @@ export const costOf = (request: CostRequest): Costs => {
   const digits = minorDigits(request.currency);
   const all = weighed(request).map((line) => ({
     line,
-    at: lineCost(line.ingredient, line.grams, priceOf(request.prices, line.ingredient), request.currency),
+    at: lineCost(line.ingredient, line.grams, priceFor(request.prices, line.ingredient), request.currency),
   }));
   const known = all.map(({ at }) => ('cost' in at ? at.cost : ofCoins(0n, 0)));
   const ingredients = coins(sumOf(known), digits);

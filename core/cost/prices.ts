@@ -63,6 +63,19 @@ export type Labour = z.output<typeof labourSchema>;
 export const priceOf = (prices: Prices | undefined, thing: string): KeptPrice | undefined =>
   prices && Object.hasOwn(prices, thing) ? prices[thing] : undefined;
 
+/** Kinds of one thing that are bought under its name. */
+const boughtAs: Readonly<Record<string, string>> = { 'beeswax-white': 'beeswax' };
+
+/** What an ingredient is priced as: itself, or what it is a kind of where only that has a price. */
+export const pricedAs = (prices: Prices | undefined, ingredient: string): string => {
+  const other = Object.hasOwn(boughtAs, ingredient) ? boughtAs[ingredient] : undefined;
+  return other !== undefined && !priceOf(prices, ingredient) && priceOf(prices, other) ? other : ingredient;
+};
+
+/** The price a sum takes for an ingredient. */
+export const priceFor = (prices: Prices | undefined, ingredient: string): KeptPrice | undefined =>
+  priceOf(prices, pricedAs(prices, ingredient));
+
 /** Earlier prices kept of one thing: years of them. */
 const mostBefore = 60;
 

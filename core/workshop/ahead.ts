@@ -71,7 +71,7 @@ const aheadOf = (job: Job, kit: Kit, stepG: ScaleStep, yields: Yields | undefine
   const herb = found && isHerb(found) ? found : undefined;
   const infusion = infuse({
     oilOutG: job.line.grams,
-    ...defined({ herbG: job.herbG }),
+    ...defined({ herbG: job.herbG, ratio: job.herbG === undefined ? kit.making.infuseRatio : undefined }),
     usualRatio: usualRatio(herb).middle,
     uptake: uptakeFor(herb, yields),
     stepG,

@@ -16,6 +16,8 @@ export interface Making {
   readonly fill: Fill;
   /** The container's word: tin, stick, jar. */
   readonly container: string;
+  /** Parts of oil to one part of herb, where an infused line's ratio was said. */
+  readonly infuseRatio?: number;
 }
 
 export interface Weighing {
