@@ -5,7 +5,7 @@ import { partTalk } from './readers/asides.ts';
 import { cueWords } from './readers/cues.ts';
 import { nameReader } from './readers/ingredient-names.ts';
 import { readItems } from './readers/items.ts';
-import { withNumbersCorrected } from './readers/number-corrected.ts';
+import { withCoinsJoined, withNumbersCorrected } from './readers/number-corrected.ts';
 import { picked } from './readers/picked.ts';
 import { recipeNames } from './readers/recipe-names.ts';
 import { corrected } from './readers/spelling.ts';
@@ -83,7 +83,7 @@ export const understand = (
   before: Last | undefined,
   at: number,
 ): Reading => {
-  const { text: plain, last } = picked(withNumbersCorrected(tidy(text)), before);
+  const { text: plain, last } = picked(withCoinsJoined(withNumbersCorrected(tidy(text))), before);
   return readPlain(plain, {
     settings,
     recipes: recipeNames(state),

@@ -17,7 +17,7 @@ import { boardOf } from './target.ts';
 /** Purchases with a lot, a date or a shop belong to the stock; a price here is only a price. */
 const elsewhere = /\b(?:lots?|bought|best before|bbe|expir\w+|stock|batch (?:list|note)|workshop|claim)\b/i;
 /** "prices", "price list", "what have we got for prices so far". */
-const listing = /\bprices\b|\bprice ?list\b/i;
+const listing = /\bprices\b|\bprice ?list\b|\bwhat (?:does )?everything costs?\b/i;
 const otherListing =
   /\b(?:history|earlier|former|old|past|previous|missing|lack\w*|without|better|cheap\w*|sell\w*|margin)\b/i;
 
@@ -93,8 +93,12 @@ const claimWithWork = (reading: Reading): Claim | undefined => {
   return claim({ action: 'labour', batch, ...defined({ rate, hours, container }) }, 3.1, asked.assumed);
 };
 
+/** "Is 4.50 a fair price for a 15 ml tin of R": what does it leave? */
+const fairPrice =
+  /\bis\s+[€£$]?\s?\d+(?:[.,]\d+)?[^,;?]{0,14}\b(?:(?:fair|good|right|reasonable|decent)\s+price|enough|too (?:much|little|low|high|cheap))\b/i;
+
 const claimMargin = (reading: Reading): Claim | undefined => {
-  if (!anyWord(reading, sellCues)) return undefined;
+  if (!anyWord(reading, sellCues) && !fairPrice.test(reading.text)) return undefined;
   const selling = sellingIn(reading);
   return asksMargin(reading, selling) ? claimSelling(reading, selling) : undefined;
 };

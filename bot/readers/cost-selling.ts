@@ -54,7 +54,10 @@ const asMargin = (percent: number, isMarkup: boolean): number =>
 export const sellingIn = (reading: Reading): Selling => {
   const percent = reading.items.find((item) => item.letter === '%' && item.value !== undefined);
   const isMarkup = markup.test(reading.text);
-  const margin = isMarkup || reading.items.some((item) => marginWords.test(item.word));
+  const margin =
+    isMarkup ||
+    reading.items.some((item) => marginWords.test(item.word)) ||
+    /\b(?:keep|left over|clear)\b[^,;]{0,12}\d+(?:[.,]\d+)?\s*(?:%|percent|per cent)/i.test(reading.text);
   if (percent && margin) return { marginPercent: asMargin(percent.value ?? 0, isMarkup), items: [percent] };
   const price = priceIn(reading);
   return price.items.length === 0 && breakEven.test(reading.text) ? { marginPercent: 0, items: [] } : price;

@@ -32,7 +32,7 @@ const firstName = (items: readonly Item[], after: number): Item | undefined =>
 
 /** The swap a message speaks of, with the items that say so; nothing when it speaks of none. */
 export const readCostSwap = (items: readonly Item[]): SwapRead => {
-  const instead = items.findIndex((item) => item.word === 'instead');
+  const instead = items.findIndex((item) => /^(?:instead|than)$/.test(item.word));
   const to = lastName(items, instead);
   const from = firstName(items, instead);
   if (instead >= 0 && to && from) {

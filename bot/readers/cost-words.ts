@@ -6,7 +6,7 @@ export const costExample = 'cost of Fernlea hand balm for 24 tins of 15 ml';
 export const priceExample = 'shea costs 18 per kg, beeswax 500 g 14.50, tins are 0.35 each';
 
 export const costCues =
-  'cost costs costing costings price prices priced pricing pricey expensive dear dearer money spend spending budget expense expenses'.split(
+  'cost costs costing costings price prices priced pricing pricey expensive dear dearer money spend spending spent budget expense expenses'.split(
     ' ',
   );
 /** Paying for something asks for its price; alone it is too little to be about a batch. */
@@ -25,7 +25,7 @@ export const priceWords = new Set([
   cent cents ct cts p pence penny pennies pound pounds kilo litre gram we get got apiece ea tub tubs tubes bottle bottles jug jugs sack sacks block blocks
   remember record unit units piece pieces pcs pc dried empty delivery save went gone up down rose fell cost's ex lid lids label labels sticker stickers seal seals sleeve sleeves was were did do does how much what that they them
   supplier suppliers shop store trader wholesaler charge charges charging wants want asks ask buy buys buying bought sells selling become became come comes came dropped drop rose risen fallen increased
-  more less higher lower cheaper up down box boxes sheet sheets roll rolls carton cartons case cases tray trays bundle bundles these following as it's by order ordered currently today costing`.split(
+  more less higher lower cheaper up down box boxes sheet sheets roll rolls carton cartons case cases tray trays bundle bundles these following as it's by order ordered currently current present latest assume today costing on moment`.split(
     /\s+/,
   ),
 ]);
@@ -38,7 +38,7 @@ export const batchCostWords = new Set([
   ...`how much many what whats what's is are to make making made per each tin tins jar container containers batch total totals work out worth
   come comes up calculate for if when at it them one with and of the all in ingredient ingredients material materials need do does us each
   would should hour hours hr hrs h minute minutes min mins takes take taking took plus per then that's same about instead but swap then breakdown break down what'd sold price including incl
-  everything whole altogether me if i we make making just got will would set back run damage pay fill fills filling melt melts mix mixed use using made out fork sum up goes go into us ourselves sale sales lot which gives give break even at least lowest charge ask asks pls expensive only apiece ea only list go buy spend time left after profitable ask asking leave leaves`.split(
+  everything whole altogether me if i we make making just got will would set back run damage pay fill fills filling melt melts mix mixed use using made out fork sum up goes go into us ourselves sale sales lot which gives give break even at least lowest charge ask asks keep made fair good enough pls expensive only apiece ea only list go buy spend time left after profitable ask asking leave leaves`.split(
     /\s+/,
   ),
 ]);

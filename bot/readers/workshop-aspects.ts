@@ -26,7 +26,7 @@ const jugWord = String.raw`(?:(?:glass|steel|metal|enamel|heat-?proof|measuring|
 const jugAfter = new RegExp(`^[\\s-]*(?:each\\s+)?${jugWord}\\b`, 'i');
 const jugBefore = new RegExp(`\\b${jugWord}\\s*(?:of|holding|hold|take|at|with|:|=|,)?\\s*$`, 'i');
 const jugCount = new RegExp(
-  `^\\s*(?:[x×*]\\s*\\d+(?:[.,]\\d+)?\\s*(?:ml|l|cl|litres?|liters?)\\s+)?${jugWord}\\b`,
+  `^\\s*(?:(?:[x×*]\\s*)?\\d+(?:[.,]\\d+)?\\s*(?:ml|l|cl|litres?|liters?)\\s+)?${jugWord}\\b`,
   'i',
 );
 

@@ -17,6 +17,7 @@ import {
   costsApart,
   lastWorkshop,
   notPlaced,
+  peopleWords,
   planCues,
   whichMaking,
   workshopCues,
@@ -177,8 +178,10 @@ const claimFollow = (reading: Reading, parts: Parts, last: Wish): Claim | undefi
 };
 
 const anyCue = [...workshopCues, ...classCues, ...planCues];
-const counted =
-  /\b(?:people|persons?|participants?|makers?|attendees?|guests?|students?|adults?|children|kids|members|beginners|each|of us|we are|we're|head|crafters|learners)\b/i;
+const counted = new RegExp(
+  `\\b(?:${peopleWords}|each|every(?:one|body)|of us|we are|we're|crafters)\\b`,
+  'i',
+);
 
 /** What a message would mean as a workshop to be planned, or as a change to the one planned before. */
 export const claimWorkshop = (reading: Reading): Claim | undefined => {

@@ -17,8 +17,11 @@ const none: InfusionRead = { items: [] };
 const isInfusing = (item: Item): boolean =>
   item.letter === 'H' || infuseVerbs.includes(item.word) || item.infusedWith !== undefined;
 
-/** Shares or parts beside the names: a recipe written out, which says itself what is infused. */
-const isWritten = (items: readonly Item[]): boolean => items.some((item) => /[%p]/.test(item.letter));
+/** Amounts beside the names: a recipe written out, which says itself what is infused. */
+const isWritten = (items: readonly Item[]): boolean =>
+  items.some(
+    (item, at) => /[%p]/.test(item.letter) || (/[gv]/.test(item.letter) && items[at + 1]?.letter === 'i'),
+  );
 
 const isHerb = (item: Item): boolean => item.letter === 'i' && herbOf(item) !== undefined;
 

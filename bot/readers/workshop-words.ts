@@ -34,7 +34,7 @@ export const workshopWords = new Set([
   apiece kits weigh weighed fill fills pour pours sheet programme program prep agenda plans next learn learning first second incl too well point print meant one incl including included scale scaling let's sat sun together
   new more now please yourself ourselves themselves own only just still expecting expect invited booked signed fully their person's for at by one ones o'clock
   cancelled cancel cancelling drop dropped dropping after fewer less extra everything anything know where everybody everyone else should degrees cold warm chilly put hen sister's birthday giving
-  lasts last lasting hour's about around meet meets meeting bring coming beginners crafting balm-making ppl pers peeps can have letter paper lady`.split(
+  it's there's they're we're lasts last lasting hour's about around meet meets meeting bring coming beginners crafting balm-making ppl pers peeps can have letter paper lady`.split(
     /\s+/,
   ),
 ]);
