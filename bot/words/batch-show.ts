@@ -1,4 +1,5 @@
 import { plusDays } from '../../core/bench/days.ts';
+import { batchesWithTins } from '../../core/bench/due.ts';
 import { type Latest, latestBatches, latestOf } from '../../core/bench/latest.ts';
 import { type Batch, type Bench, tinsLeft } from '../../core/bench/state.ts';
 import { benchOf } from '../../core/book.ts';
@@ -126,12 +127,23 @@ const isWanted = (wish: BatchWish, today: string): ((batch: Batch) => boolean) =
     (wish.which !== 'looks' || isDue(batch, madeBy));
 };
 
-const chosen = (wish: BatchWish, bench: Bench, today: string): Latest => {
-  if (wish.recipe !== undefined || wish.which !== undefined)
-    return latestOf(bench, isWanted(wish, today), mostChoices);
+/** The latest of some batches, of which the number is known: nobody looks further than they are shown. */
+const latestWhere = (bench: Bench, count: number, fits: (batch: Batch) => boolean): Latest => {
   const latest: Batch[] = [];
-  for (const batch of latestBatches(bench)) if (latest.push(batch) === mostChoices) break;
-  return { latest, count: bench.batches.size };
+  const most = Math.min(mostChoices, count);
+  for (const batch of latestBatches(bench)) {
+    if (latest.length >= most) break;
+    if (fits(batch)) latest.push(batch);
+  }
+  return { latest, count };
+};
+
+const chosen = (wish: BatchWish, bench: Bench, today: string): Latest => {
+  if (wish.recipe !== undefined || wish.which === 'looks')
+    return latestOf(bench, isWanted(wish, today), mostChoices);
+  return wish.which === 'open'
+    ? latestWhere(bench, batchesWithTins(bench), (batch) => tinsLeft(batch) > 0)
+    : latestWhere(bench, bench.batches.size, () => true);
 };
 
 const nothing = (wish: BatchWish): string => {

@@ -68,6 +68,12 @@ export const dueBy = (bench: Bench, on: string, until: string): readonly Due[] =
   return due;
 };
 
+/** How many batches have something left: each of them has a date. */
+export const batchesWithTins = (bench: Bench): number => {
+  const { open, done } = dueDays.of(bench).batch;
+  return countIn(open, {}) + countIn(done, {});
+};
+
 export interface DueAsked {
   /** The day of the question. */
   readonly on: string;

@@ -3,7 +3,7 @@ import { Temporal } from 'temporal-polyfill';
 import { describe, expect, it } from 'vitest';
 import { lotKey } from '../../../core/bench/codes.ts';
 import { daysBetween, plusDays } from '../../../core/bench/days.ts';
-import { type Due, dueBy, dueIn } from '../../../core/bench/due.ts';
+import { batchesWithTins, type Due, dueBy, dueIn } from '../../../core/bench/due.ts';
 import type { BenchEvent } from '../../../core/bench/events.ts';
 import { afterBenchEvent } from '../../../core/bench/fold.ts';
 import { latestBatches, latestOf } from '../../../core/bench/latest.ts';
@@ -182,6 +182,7 @@ const checkLatest = (bench: Bench): void => {
     a.madeOn === b.madeOn ? b.seq - a.seq : a.madeOn < b.madeOn ? 1 : -1,
   );
   expect([...latestBatches(bench)]).toEqual(sorted);
+  expect(batchesWithTins(bench)).toBe(sorted.filter((batch) => tinsLeft(batch) > 0).length);
   const isHall = ({ name }: Batch) => name === 'Hall balm';
   const { latest, count } = latestOf(bench, isHall, 1);
   expect([latest, count]).toEqual([sorted.filter(isHall).slice(0, 1), sorted.filter(isHall).length]);
