@@ -80,7 +80,14 @@ export const otherShare = (
   const last = lastOfOne(reading);
   const [share, more] = items.filter(({ letter }) => letter === '%');
   const [name, second] = items.filter(({ letter }) => letter === 'i');
-  if (!last || more || second || (!share && !name) || items.length > 8 || !goesOn.test(reading.text))
+  if (
+    !last ||
+    more ||
+    second ||
+    (!share && !name) ||
+    items.length > 8 ||
+    !(goesOn.test(reading.text) || items.length < 3)
+  )
     return undefined;
   if (
     items.some(

@@ -2,11 +2,11 @@ import type { Reading } from '../reading.ts';
 
 /** "Go over R", "anything in R that shouldn't be on lips", "is there a problem with R", "can I sell R": a look at a recipe. */
 const looks =
-  /\b(?:look|looks|looking|go|going|run|read|went) (?:it |this )?(?:over|through)\b|\b(?:look|looking) at\b|\b(?:anything|something|what(?:'s|s| is)?)\b.{0,40}\b(?:wrong|problem|bad|nutty|not allowed|worr(?:y|ied|ying)|amiss|(?:shouldn'?t|should not|must ?n[o']t|mustn'?t|can'?t) be)\b|\bproblems?\b(?! .{0,20}\b(?:melt|hard|soft|grain))|\btoo (?:much|strong|high|many drops)\b|\b(?:can|may|could|are|am) (?:i|we) (?:ok(?:ay)? to |allowed to )?(?:sell|give|hand out)\b(?=.{0,40}(?::|\b(?:this|it|that)\b|[A-Z]))|\bcompl(?:y|ies|iant)\b|\bpass(?:es)?\b|\bwho (?:can'?t|cannot|can not|shouldn'?t|should not|must not|mustn'?t)\b.{0,12}\b(?:use|have)\b|\bany allerg(?:y|ies|ens?)\b|\b(?:contain|contains|are there|is there) (?:any )?(?:tree )?nuts?\b|\b(?:does|do) .{0,40}\bhave (?:any )?(?:tree )?nuts?\b|\bany (?:tree )?nuts?\b|\bnuts? in\b|\b(?:is it|is that|is this|are they)(?: too)? (?:good|safe|fine|ok|okay|alright|allowed|suitable) (?:for|on) (?:the )?lips?\b/i;
+  /\b(?:look|looks|looking|go|going|run|read|went) (?:it |this )?(?:over|through)\b|\b(?:look|looking) at\b|\b(?:anything|something|what(?:'s|s| is)?)\b.{0,40}\b(?:wrong|problem|bad|nutty|not allowed|worr(?:y|ied|ying)|amiss|(?:shouldn'?t|should not|must ?n[o']t|mustn'?t|can'?t) be)\b|\bproblems?\b(?! .{0,20}\b(?:melt|hard|soft|grain))|\btoo (?:much|strong|high|many drops)\b|\b(?:can|may|could|are|am) (?:i|we) (?:ok(?:ay)? to |allowed to )?(?:sell|give|hand out)\b(?=.{0,40}(?::|\b(?:this|it|that)\b|[A-Z]))|\bcompl(?:y|ies|iant)\b|\bpass(?:es)?\b|\bwho (?:can'?t|cannot|can not|shouldn'?t|should not|must not|mustn'?t)\b.{0,12}\b(?:use|have)\b|\bany allerg(?:y|ies|ens?)\b|\ballergic to\b|\bred flags?\b|\b(?:contain|contains|are there|is there) (?:any )?(?:tree )?nuts?\b|\b(?:does|do) .{0,40}\bhave (?:any )?(?:tree )?nuts?\b|\bany (?:tree )?nuts?\b|\bnuts? in\b|\b(?:is it|is that|is this|are they)(?: too)? (?:good|safe|fine|ok|okay|alright|allowed|suitable) (?:for|on) (?:the )?lips?\b/i;
 
 /** "Nut allergy, can she use R?": whether somebody may, and nothing to be changed. */
 const somebody =
-  /\ballerg\w+.{0,60}\b(?:can|could|may|should|is|are) (?:she|he|they|i|we|it|people|someone|somebody|anyone)\b/i;
+  /\ballerg\w+.{0,60}\b(?:can|could|may|should|is|are) (?:she|he|they|i|we|it|people|someone|somebody|anyone)\b|\b(?:can|could|may|should) (?:\w+ ){1,4}with (?:\w+ ){0,3}allerg\w+.{0,24}\b(?:use|have|wear)\b/i;
 
 const changes = /\b(?:instead|swap|replace|substitute|free|without|make|version|variant|alternative)\b/i;
 

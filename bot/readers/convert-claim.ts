@@ -14,7 +14,9 @@ import { type Board, boardOf, free, take } from './target.ts';
 export const convertWords = new Set(
   `what whats what's which wat wot wut how hot express convert conversion converted converting many much is equals equal weigh weighs weight
   does work out make makes come comes worth into per mean measure measured calculate change turn translate degree degrees temperature volume
-  mass amount number instead other remind someone always only says say said`.split(/\s+/),
+  mass amount number instead other remind someone always only says say said bath thermometer oven jug book recipe i've forget melted or not don't dont care matter needs scale shows read reads`.split(
+    /\s+/,
+  ),
 );
 const withMinus = new Set([...convertWords, 'minus']);
 

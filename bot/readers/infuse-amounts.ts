@@ -73,7 +73,7 @@ const roleAt = (items: readonly Item[], at: number | undefined): Role | undefine
 };
 
 const outBefore =
-  /\b(?:get|getting|got|gave|left(?: with)?|end(?:ed|ing)? up with|yield(?:s|ed|ing)?|obtain|make(?!\s+(?:it|that)\b)|making|produce|came to|comes to|finish(?:ed)? with|straining(?:\W+\w+){0,2}|(?:i|we|she|he|they) (?:have )?(?:strained|pressed|squeezed|filtered)|out)\b(?:\W+\w+){0,2}\W*$/i;
+  /\b(?:get|getting|got|gave|left(?: with)?|end(?:ed|ing)? up with|yield(?:s|ed|ing)?|obtain|make(?!\s+(?:it|that)\b)|making|produce|came to|comes to|finish(?:ed)? with|straining(?:\W+\w+){0,2}|(?:i|we|she|he|they) (?:have )?(?:strained|pressed|squeezed|filtered)|out(?!\s+of))\b(?:\W+\w+){0,2}\W*$/i;
 const outAfter =
   /^[^,;\n\d]{0,30}?\b(?:out\b|came out|after strain|when strained|strained|finished|at the end|left over|left\b(?! with))/i;
 
@@ -91,7 +91,9 @@ export const comesOut = (reading: Reading, item: Item): boolean => {
 
 const namesFirst = (items: readonly Item[]): boolean => {
   const first = items.find((item) => item.letter === 'i' || isHerbWord(item) || isAmountItem(item));
-  const asked = items.some((item) => item.word === 'how');
+  // "How much …" before the amounts turns the order round; after them it only asks.
+  const how = items.findIndex((item) => item.word === 'how');
+  const asked = how >= 0 && how < items.findLastIndex(isAmountItem);
   return first !== undefined && !isAmountItem(first) && !asked;
 };
 

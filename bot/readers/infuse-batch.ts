@@ -48,7 +48,7 @@ const clauseOil = (items: readonly Item[], at: number, herb: Item | undefined): 
     (item, index) => index > at && item.letter === 'i' && item !== herb && isOil(item),
   );
   const named = items[inside];
-  return named && /[IW]/.test(items[inside - 1]?.letter ?? '') ? named : undefined;
+  return named && /[IWH]/.test(items[inside - 1]?.letter ?? '') ? named : undefined;
 };
 
 interface Clause {

@@ -225,8 +225,16 @@ const weightOf = (reading: Reading, ratio: RatioRead, names: Names): number => {
   return herb && wayOf(reading) === 'melt' ? 2.8 : concerns(reading, ratio, names);
 };
 
+/** "Swap the oil for jojoba" after an infusion. */
+const swaps = /\b(?:swap|replace|substitute)\b/gi;
+
 const isElsewhere = (reading: Reading): boolean =>
-  elsewhere.test(wayOf(reading) === 'melt' ? reading.text.replace(/\bmelts?\b/gi, '') : reading.text);
+  elsewhere.test(
+    (wayOf(reading) === 'melt' ? reading.text.replace(/\bmelts?\b/gi, '') : reading.text).replace(
+      lastInfuse(reading) && !reading.items.some(({ letter }) => letter === 'R') ? swaps : /$^/,
+      '',
+    ),
+  );
 
 const strains = /\b(?:strain(?:ed|ing)?|pressed|pressing|infus\w+|steep\w*|macerat\w+)\b/i;
 const leadingNo = /^\W*(?:no|nope|nah|oh no|sorry)\b/i;

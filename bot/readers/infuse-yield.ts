@@ -10,7 +10,7 @@ import { leftover } from './leftover.ts';
 import { boardOf, type Size, sizeOf } from './target.ts';
 
 const gotWords =
-  /\b(?:got|came|gave|yielded|yield (?:was|is)|yield:|result (?:was|is)|ended up|was left|were left|after (?:straining|pressing)|strained (?:it|out)|(?:i|we|she|he|they) (?:have )?(?:strained|pressed|squeezed|filtered)|(?:pressed|squeezed|strained|filtered) out)(?=\W|$)/i;
+  /\b(?:got|came|gave|yielded|yield (?:was|is)|yield:|result (?:was|is)|yield of\b.{0,60}\b(?:was|is|came to)|ended up|was left|were left|after (?:straining|pressing)|strained (?:it|out|my|our|the)|(?:i|we|she|he|they) (?:have )?(?:strained|pressed|squeezed|filtered)|(?:pressed|squeezed|strained|filtered) out)(?=\W|$)/i;
 /** A wish or a question tells of no yield: "got 90 g lavender, want to infuse it". */
 const notYet =
   /\bhow\b|\bif\b|\bwould\b|\b(?:want|wants|wanna|going|plan(?:ning)?|like|need|could|can|should|shall)\b/i;
@@ -24,8 +24,12 @@ const surest = 3.2;
 /** "285 g of oil from 40 g chamomile …". */
 const outOf = /^\W*(?:of\s+(?:\w+\s+){1,3})?(?:from|out of)\b/i;
 
+/** "The yield of … was 262 g", "strained my plantain oil: 210 g". */
+const isThat = /\b(?:yield|result|strained|pressed|filtered)\b[^.;]{0,50}(?:\bwas|\bis|\bcame to|:)\s*$/i;
+
 const gotItem = (reading: Reading, amounts: readonly Item[]): Item | undefined =>
   amounts.find(({ to }) => outOf.test(reading.text.slice(to, to + 30))) ??
+  amounts.find(({ from }) => isThat.test(reading.text.slice(Math.max(0, from - 60), from))) ??
   amounts.find((item) => comesOut(reading, item)) ??
   (amounts.length === 1 ? amounts[0] : undefined);
 

@@ -32,7 +32,7 @@ const aspectWords: Readonly<Record<Aspect, readonly string[]>> = {
 
 /** Words that make it a question about an ingredient. */
 const asking =
-  `what whats what's wat wot wut which tell info about means mean meaning define describe explain information details detail facts
+  `what whats what's wat wats wot wut which tell info about means mean meaning define describe explain information details detail facts
   bout deal fact data sheet profile properties property ingredient look lookup up`.split(/\s+/);
 
 export const ingredientWords = new Set([
@@ -41,7 +41,9 @@ export const ingredientWords = new Set([
   ...`point range value number name names life long how much does contain contains containing free of for substance stuff thing made
   from come comes plant based animal product kind short please figures figure specific source sources called proper correct
   same another other next not or designation entry listing spec specs temperature good do cause any include fat wax oil butter herb
-  its official people count counts as suitable vegans heavy`.split(/\s+/),
+  its official people count counts as suitable vegans heavy many months weeks years bag packet says read reads exactly something cupboard that's`.split(
+    /\s+/,
+  ),
 ]);
 const followWords = new Set([...ingredientWords, 'instead']);
 
@@ -85,6 +87,8 @@ const namedClaim = (name: Item, weight: number, about: Aspect | undefined): Clai
   return claim({ ingredient: id, ...defined({ about }) }, weight, assumed);
 };
 
+const whatIsIt = /\bwhat(?:'s| is| are) (?:it|that|this|they)\b|\bwhen it's at home\b/i;
+
 /** The question's own words taken away: is anything left that asks for more? */
 const isPlain = (board: Board, name: Item, reading: Reading, about: Aspect | undefined): boolean => {
   const at = board.items.indexOf(name);
@@ -92,7 +96,9 @@ const isPlain = (board: Board, name: Item, reading: Reading, about: Aspect | und
   if (about === 'density') takeRoomTemperature(board);
   const expected = lastAsked(reading) ? followWords : ingredientWords;
   if (reading.words.has('instead') && expected === ingredientWords) return false;
-  return leftover(board, expected, false).blocking.length === 0;
+  // "I saw cupuaçu butter at the wholesaler, what is it?": the question stands by itself, and the rest is talk.
+  const { blocking } = leftover(board, expected, whatIsIt.test(reading.text));
+  return blocking.every(({ letter }) => letter === 'Z' && whatIsIt.test(reading.text));
 };
 
 /** What a message would mean as a question about one ingredient. */

@@ -99,7 +99,7 @@ const takeDates = (board: Board, text: string): { said: PartsSaid; trouble?: Tro
 };
 
 const quotedAfter = (before: string): RegExp =>
-  new RegExp(`,?\\s*\\b(?:${before})\\s*[:=]?\\s*"([^"\\n]{1,140})"`, 'i');
+  new RegExp(`,?\\s*\\b(?:${before})(?:\\s+is)?\\s*[:=]?\\s*"([^"\\n]{1,140})"`, 'i');
 const quotes: readonly (readonly [string, RegExp])[] = [
   ['name', quotedAfter('call(?:ed)?(?:\\s+it)?|named|name(?:\\s+is)?|titled|title')],
   ['maker', quotedAfter('maker|made by|by|responsible person|manufacturer|address|from')],

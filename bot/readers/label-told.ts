@@ -7,6 +7,9 @@ import type { Board } from './target.ts';
 type Told = Readonly<Record<string, unknown>>;
 
 const making = /\b(made|poured|mixed|filled|cooked)\b[^.;:!?\n]{0,50}$/i;
+/** "B4 is the lot". */
+const lotLast =
+  /\b([A-Z0-9][A-Z0-9/-]{0,20}\d[A-Z0-9/-]{0,8})\s+(?:is|was) (?:the |our |its )?(?:lot|batch)\b/i;
 const covered = (board: Board, from: number, to: number): void => cover(board, from, to);
 
 /** What a day beside a label is: best before, or the day it was made. */
@@ -22,6 +25,11 @@ export const takeLotAndDays = (board: Board, reading: Reading, known: Told): Tol
     const field = dayField(reading, day);
     if (Object.keys(field).length > 0) covered(board, day.from, day.to);
     told = { ...field, ...told };
+  }
+  const last = lotLast.exec(reading.text);
+  if (last?.[1]) {
+    covered(board, last.index, last.index + last[0].length);
+    return { ...told, ...known, lot: last[1] };
   }
   const lot = lotsIn(reading).find(({ kind, cued }) => kind === 'new' && cued);
   if (lot && /\d/.test(lot.code)) {
@@ -41,8 +49,9 @@ const site =
 const phone =
   /\b(?:contact|phone|tel(?:ephone)?|call|mobile)\b\.?(?:\s+(?:is|number|no\.?|us|on|at)|:)*\s*(\+?\d[\d ()-]{5,18}\d)/i;
 const madeBy =
-  /\b(?:made by|maker(?: is|:)?|produced by|manufacturer(?: is|:)?|responsible person(?: is|:)?)\s+((?:the\s+)?[A-Z][^,;.\n"?!]{1,100}?)(?=\s*(?:[,;.\n?!]|$|\b(?:please|thanks|and)\b))/;
-const called = /\b(?:called|named|name it|title)\s+((?:[A-Z][\w'&-]*\s?){1,6})(?=\s*(?:[,;.\n?!]|$))/;
+  /\b(?:[Mm]ade by|[Mm]aker(?: is|:)?|[Pp]roduced by|[Mm]anufacturer(?: is|:)?|[Rr]esponsible person(?: is|:)?)\s+((?:the\s+)?[A-Z][^,;.\n"?!]{1,100}?)(?=\s*(?:[,;.\n?!]|$|\b(?:please|thanks|and)\b))/;
+const called =
+  /\b(?:[Cc]alled|[Nn]amed|name it|call it|title)\s+((?:[A-Z][\w'&-]*\s?){1,6})(?=\s*(?:[,;.\n?!]|$))/;
 
 const fieldOf = (word: string): string => {
   const plain = word.toLowerCase();

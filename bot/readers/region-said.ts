@@ -117,10 +117,18 @@ const alone = regionWords.map(
     ] as const,
 );
 
+/** "10 g EU lot 5B", "the US ingredient list": in capitals, in a message that is not all capitals. */
+const capitals: readonly (readonly [Region, RegExp])[] = [
+  ['eu', /\bEU\b/],
+  ['uk', /\b(?:UK|GB)\b/],
+  ['us', /\b(?:US|USA)\b/],
+];
+const shouted = /^[^a-z]*$/;
+
 /** The region a message names before a thing ("UK labels") or names and nothing else ("and Canada?"). */
 export const regionBesides = (text: string): RegionSaid | undefined => {
   if (!anyRegion.test(text.toLowerCase())) return undefined;
-  for (const [region, pattern] of [...besides, ...alone]) {
+  for (const [region, pattern] of [...besides, ...alone, ...(shouted.test(text) ? [] : capitals)]) {
     const match = pattern.exec(text);
     if (match) return { region, from: match.index, to: match.index + match[0].length };
   }
