@@ -72,6 +72,9 @@ const sameKind = (item: Item, before: string): string | undefined => {
   return ids.length === 1 ? ids[0] : alike.length === 1 ? alike[0] : undefined;
 };
 
+/** "Spearmint?": a name and nothing else. */
+const isAlone = (items: readonly Item[]): boolean => items.every(({ letter }) => /^[i%?.!]$/.test(letter));
+
 /** "What about 0.2 %?", "and for sweet orange oil?" after a look at one thing: the same with another share, or of another. */
 export const otherShare = (
   reading: Reading,
@@ -86,7 +89,7 @@ export const otherShare = (
     second ||
     (!share && !name) ||
     items.length > 8 ||
-    !(goesOn.test(reading.text) || items.length < 3)
+    !(goesOn.test(reading.text) || isAlone(items))
   )
     return undefined;
   if (

@@ -172,6 +172,7 @@ const looked = (reading: Reading, { items, assumed }: Settled, strong: boolean):
   if (leftover(board, checkWords, clear && strong).blocking.length > 0) return undefined;
   const again = follows(reading, parts) ?? alsoLook(reading, parts);
   if (again) return again;
+  if (!isCued(reading, strong)) return undefined;
   const weight = isAsked(reading, parts, strong) ? weightOf(reading, parts, strong) : undefined;
   return weight === undefined ? undefined : settle(parts, weight, assumed);
 };

@@ -119,7 +119,9 @@ const follows = (reading: Reading, read: LabelRead): Claim | undefined => {
   // A bare number of tins or an amount may be meant for a scaling too.
   const weak = only.every((field) => field === 'tins' || field === 'net');
   // "It's lot B4" after a label is no question of the stock, and a maker's name is no wording to be judged.
-  const sure = isQuoted(read.fields) || isDated(read.fields) || read.subject.recipe !== undefined;
+  const sure =
+    !pours.test(reading.text) &&
+    (isQuoted(read.fields) || isDated(read.fields) || read.subject.recipe !== undefined);
   const place = only.includes('region') && goesOn.test(reading.text);
   return claim(continued(last, read), weak ? 2.2 : sure || place ? 3.4 : 2.6, read.subject.assumed);
 };
