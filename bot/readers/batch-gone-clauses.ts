@@ -73,7 +73,7 @@ const adverbs = '(?:(?:has|have|had|also|just|then|already|kindly|wants|wanted|b
 const taking =
   '(?:took|taken|bought|buys|takes|got|has|have|had|received|purchased|collected|ordered|grabbed|wanted|snapped up|picked up|walked off with|went home with|went off with|accepted)';
 const lead =
-  '^(?:\\W|_|\\b(?:and|also|then|so|today|yesterday|this morning|this afternoon|later|ok|oh|hi|hello|please|note|noted|that)\\b)*';
+  '^(?:\\W|_|\\b(?:and|also|then|so|today|yesterday|this morning|this afternoon|later|ok|oh|hi|hey|hello|pipkin|please|note|noted|that)\\b)*';
 const place = "((?:the\\s+|my\\s+|our\\s+|a\\s+|an\\s+)?\\p{L}[\\p{L}\\p{N}'’.& -]{0,60}?)";
 const taker = new RegExp(`${lead}${place}\\s+${adverbs}${taking}\\s+(?:another\\s+|home\\s+)?${small}`, 'iu');
 const returner = new RegExp(

@@ -20,7 +20,7 @@ const dueCue =
 
 /** These belong to other topics: how long something keeps, setting a date, what a pour was. */
 const elsewhere =
-  /\b(?:bought|poured(?! on)|pour|gave|give away|(?<!be )sold|label|labels|scale|cost|prices?|workshop|claim|say(?! (?:by|before|until|till|on|in|within)\b)|save|recipe|melts?|how long (?:does|do|will|would|is|are)|shelf life|keeps? for|set|change|correct|should be)\b/i;
+  /\b(?:bought|poured(?! on)|pour|gave|give away|(?<!be )sold|label|labels|scale|cost|prices?|workshop|claim|say(?! (?:by|before|until|till|on|in|within)\b)|save|recipe|melts?|how long (?:does|do|will|would|is|are|can|could|should)|shelf life|keeps? for|set|change|correct|should be)\b/i;
 
 const showAll =
   /^\W*(?:what(?:'s| is)? due|show all(?: (?:that is|of what is)? ?due)?|expiry(?: list)?|due(?: list)?|best[- ]before (?:dates?|list))\W*$/i;
