@@ -56,7 +56,7 @@ const readPlain = (plain: string, around: Around): Reading => {
     }
   }
   const all = readItems(list, nameReader({ list, keys, places, recipes }));
-  const { items, aside } = partTalk(all, cueWords, plain);
+  const { items, aside } = partTalk(all, cueWords, plain, recipes.hasWord);
   return {
     text: plain,
     corrected: correctedText(plain, list),

@@ -42,14 +42,24 @@ const asksUnit = (items: readonly Item[]): boolean =>
 const hasDegrees = (items: readonly Item[]): boolean =>
   items.some((item, at) => item.letter === 'n' && /^degrees?$/.test(items[at + 1]?.word ?? ''));
 
-const carries = ({ items }: Sentence): boolean =>
+/** Whether a word stands in the name of a recipe. */
+type Known = (word: string) => boolean;
+
+/** "Will the hand balm hold up?": a recipe by part of its name. */
+const pointsAt = (items: readonly Item[], isNamed: Known): boolean =>
+  items.some(
+    (item, at) => item.letter === letters.unknown && items[at + 1]?.letter === 'B' && isNamed(item.word),
+  );
+
+const carries = ({ items }: Sentence, isNamed: Known): boolean =>
   asksUnit(items) ||
   hasDegrees(items) ||
-  items.some((item) => substance.test(item.letter) && !isHeading(item));
+  items.some((item) => substance.test(item.letter) && !isHeading(item)) ||
+  pointsAt(items, isNamed);
 
 /** Talk may tell of the past and of the pot; it may not ask for anything else, and no question is passed over. */
-const isTalk = (sentence: Sentence, expected: ReadonlySet<string>): boolean => {
-  if (carries(sentence)) return false;
+const isTalk = (sentence: Sentence, expected: ReadonlySet<string>, isNamed: Known): boolean => {
+  if (carries(sentence, isNamed)) return false;
   return sentence.items.every(
     (item) =>
       item.letter !== letters.danger &&
@@ -83,11 +93,18 @@ const isNotable = ({ items, question }: Sentence): boolean =>
  * Parts the request from the talk around it: whole sentences and heading lines without a name, an amount or a
  * container, in a message that has such things elsewhere.
  * @param cues words that ask for something by themselves; a sentence with one of them is no talk.
+ * @param isNamed whether a word stands in the name of a saved recipe.
  */
-export const partTalk = (items: readonly Item[], cues: ReadonlySet<string>, text: string): Parted => {
+export const partTalk = (
+  items: readonly Item[],
+  cues: ReadonlySet<string>,
+  text: string,
+  isNamed: Known,
+): Parted => {
   const sentences = sentencesOf(items);
-  if (sentences.length < 2 || !sentences.some(carries)) return { items, aside: [] };
-  const talk = sentences.filter((sentence) => isTalk(sentence, cues));
+  if (sentences.length < 2 || !sentences.some((sentence) => carries(sentence, isNamed)))
+    return { items, aside: [] };
+  const talk = sentences.filter((sentence) => isTalk(sentence, cues, isNamed));
   if (talk.length === 0) return { items, aside: [] };
   const kept = sentences.filter((sentence) => !talk.includes(sentence)).flatMap((sentence) => sentence.items);
   const aside = talk

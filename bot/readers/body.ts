@@ -3,7 +3,7 @@ import type { RecipeLine } from '../../core/recipe.ts';
 import type { Trouble } from '../answer.ts';
 import type { Reading } from '../reading.ts';
 import type { Item } from './item.ts';
-import { readLines } from './lines.ts';
+import { readLines, saysEqual } from './lines.ts';
 import { type Board, free, take } from './target.ts';
 
 /** What a question is about: a saved recipe, a written-out one, or a single ingredient. */
@@ -46,7 +46,10 @@ export const takeWrittenOut = (board: Board): Subject | undefined => {
 const isWrittenOut = (board: Board): boolean => {
   const letters = free(board).map((item) => item.letter);
   const parts = free(board).some((item) => item.unit === 'part');
-  return letters.includes('i') && (parts || letters.some((letter) => /[gvd%pnrQH]/.test(letter)));
+  return (
+    letters.includes('i') &&
+    (parts || saysEqual(free(board)) || letters.some((letter) => /[gvd%pnrQH]/.test(letter)))
+  );
 };
 
 /** The subject of a question: recipe, lines, or one ingredient without an amount. */

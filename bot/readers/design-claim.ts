@@ -81,7 +81,7 @@ const readWishes = (board: Board, reading: Reading, veganBefore: boolean): Wishe
 };
 
 const comesUpWith = (reading: Reading): boolean =>
-  /\b(?:come|coming|came|dream|think|make) up\b/.test(reading.text.toLowerCase());
+  /\b(?:come|coming|came|dream|think|make) up\b|\bthink of an?\b/.test(reading.text.toLowerCase());
 
 /** Words of other requests that are none here: "only from stock"; "swap the shea out" of a design. */
 const fineHere = (reading: Reading): readonly string[] => [
@@ -122,6 +122,7 @@ const asksForDesign = (reading: Reading, read: WishesRead, kinds: number): boole
 
 /** Wishes with which a bare list of them is surely a design. */
 const sureWishes = 4;
+const sureBody = 3;
 
 /** A wish that only a new recipe can be asked for. */
 const isHard = ({ vegan, without, survivesC, shelfLifeMonths }: DesignRequest): boolean =>
@@ -131,7 +132,7 @@ const isHard = ({ vegan, without, survivesC, shelfLifeMonths }: DesignRequest): 
 const listed = (wishes: DesignRequest, kinds: number, body: boolean): number => {
   const told = kinds + (wishes.form ? 1 : 0);
   if (!isHard(wishes) || told < (body ? 2 : sureWishes)) return 0;
-  return told >= sureWishes ? 2.75 : 2.4;
+  return told >= (body ? sureBody : sureWishes) ? 2.75 : 2.4;
 };
 
 /** How surely it asks for a design: a word for it, a wanted product with a wish, or a product with two wishes. */

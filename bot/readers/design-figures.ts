@@ -28,6 +28,16 @@ const lasting =
     ' ',
   );
 
+const monthsIn: Readonly<Record<string, number>> = {
+  month: 1,
+  months: 1,
+  mths: 1,
+  year: 12,
+  years: 12,
+  yr: 12,
+  yrs: 12,
+};
+
 /** "Same but 42", "42?": a number and nothing else. */
 const isOnlyNumber = (items: readonly Item[]): boolean =>
   items.every(
@@ -47,7 +57,8 @@ const onlyNumber = (board: Board, reading: Reading): Item | undefined => {
 const bareDegrees = (board: Board, reading: Reading): Item | undefined =>
   onlyNumber(board, reading) ??
   board.items.find((item, at) => {
-    if (item.letter !== 'n' || board.taken[at]) return false;
+    if (item.letter !== 'n' || board.taken[at] || /^an?$/.test(item.word)) return false;
+    if (Object.hasOwn(monthsIn, board.items[at + 1]?.word ?? '')) return false;
     if (/^degrees?$/.test(board.items[at + 1]?.word ?? '')) return true;
     return lasting.some((word) => reading.words.has(word)) && surviving.test(board.items[at - 1]?.word ?? '');
   });
@@ -94,16 +105,6 @@ export const takeHottest = (board: Board, reading: Reading): FigureRead => {
   const value = takeAt(board, bare).value ?? 0;
   if (value <= hottestBareC) return { value };
   return { value: fromF(value), assumed: `I took ${value} degrees as °F.` };
-};
-
-const monthsIn: Readonly<Record<string, number>> = {
-  month: 1,
-  months: 1,
-  mths: 1,
-  year: 12,
-  years: 12,
-  yr: 12,
-  yrs: 12,
 };
 
 /** How long it is to keep, in months: "18 months", "a year", "two years". */

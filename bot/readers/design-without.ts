@@ -7,6 +7,7 @@ import {
   groupLead,
   groupOf,
   groupTail,
+  nothingLead,
   notThings,
   unscentedWords,
 } from './design-words.ts';
@@ -174,7 +175,7 @@ export const takeWithout = (board: Board): WithoutRead => {
   const without = [...takeFree(board), ...takeUnscented(board), ...takeOut(board)];
   for (const [at, item] of board.items.entries()) {
     if (!isCue(board, at)) continue;
-    const run = readRun(board, at + 1);
+    const run = readRun(board, item.word === 'nothing' ? skip(board, at + 1, nothingLead) : at + 1);
     if (run.without.length > 0) {
       take(board, at, run.next);
       without.push(...run.without);

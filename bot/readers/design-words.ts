@@ -49,7 +49,7 @@ export const groupLead = new Set(
 
 /** Words that exclude what follows, besides "no" and "without". */
 export const excludingWords = new Set(
-  `not don't dont never avoid avoiding exclude excluding except minus skip omit leave hold hate hates dislike allergic allergy allergies
+  `not nothing don't dont never avoid avoiding exclude excluding except minus skip omit leave hold hate hates dislike allergic allergy allergies
   intolerant lacking free nor neither doesn't can't cannot isn't mustn't shouldn't drop remove lose ditch`.split(
     /\s+/,
   ),
@@ -147,7 +147,7 @@ export const designWords = new Set([
   version option options one two three several few choose pick work works working out through outdoors days's summer's hands hand body face lips skin dry chapped winter
   couple different homemade home-made diy put goes into go people friend everyone who user per each only just
   solve able could can may might glide glides glossy gloss smooth creamy rich light shine shiny try trying
-  slump slumps soften softens go goes runny weatherproof heatproof heat-proof heat-resistant resistant proof resists resist because so if when even during while
+  slump slumps soften softens go goes runny which cope copes coping fine ok lasts club weatherproof heatproof heat-proof heat-resistant resistant proof resists resist because so if when even during while
   free friendly safe sell selling sold gift gifts present presents fair market stall stable anhydrous water-free waterless doesnt doesn't wouldnt stays-firm recipe`.split(
     /\s+/,
   ),
@@ -161,3 +161,6 @@ export const followWords = new Set([
     /\s+/,
   ),
 ]);
+
+/** "Nothing with nuts", "nothing that comes from animals". */
+export const nothingLead = new Set('with that has have comes in of from containing contains made'.split(' '));

@@ -123,9 +123,20 @@ const ratioLines = (items: readonly Item[], names: readonly Item[]): Draft[] | u
   }));
 };
 
+/** "Equal parts", "the same weight of", "as much … as …": told of all the names there are. */
+export const saysEqual = (items: readonly Item[]): boolean =>
+  items.some(({ word }, at) => {
+    if (word === 'equal' || word === 'equally') return true;
+    const next = items[at + 1];
+    return (
+      word === 'same' &&
+      (next?.letter === 'b' || /^weigh/.test(next?.word ?? '')) &&
+      items[at + 2]?.letter === 'o'
+    );
+  });
+
 const equalLines = (items: readonly Item[], names: readonly Item[]): Draft[] | undefined => {
-  const at = items.findIndex((item) => item.word === 'equal' || item.word === 'equally');
-  if (at < 0 || names.length < 2) return undefined;
+  if (!saysEqual(items) || names.length < 2) return undefined;
   return names.map((name) => ({
     ...draftOf([], name, undefined),
     strained: false,
@@ -137,7 +148,18 @@ const ratioTrouble: Trouble = {
   text: 'The ratio has to name as many parts as there are ingredients, for example "beeswax and olive oil 1:3".',
 };
 
-const quietInRatio = new Set(['equal', 'equally', 'ratio', 'proportion', 'proportions', 'by', 'weight']);
+const quietInRatio = new Set([
+  'same',
+  'weigh',
+  'weight',
+  'weights',
+  'equal',
+  'equally',
+  'ratio',
+  'proportion',
+  'proportions',
+  'by',
+]);
 
 const finish = (
   drafts: readonly Draft[],

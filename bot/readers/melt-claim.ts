@@ -1,55 +1,40 @@
 import { defined } from '../../core/defined.ts';
-import { convertTemperature } from '../../core/units.ts';
 import type { Trouble } from '../answer.ts';
 import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
-import { askWhich } from './ask-back.ts';
+import { askWhich, echo } from './ask-back.ts';
+import { isBackground } from './background-words.ts';
 import {
   type Subject,
   subjectBefore,
-  takeItem,
   takeOwnIngredients,
   takeRemembered,
   takeSubject,
 } from './body.ts';
 import type { Item } from './item.ts';
 import { leftover } from './leftover.ts';
+import { takeBareTemperature, takeTabled, takeTemperature, takeTemperatureAfterAt } from './melt-degrees.ts';
+import {
+  asksElse,
+  asksElsewhere,
+  asksForPlan,
+  asksWhenIn,
+  cues,
+  meltWords,
+  recipeCues,
+  strongCues,
+} from './melt-words.ts';
 import { readPointed } from './pointed-name.ts';
 import { type Board, boardOf, free, takeShape } from './target.ts';
-
-/** Words that ask what heat does. */
-const strongCues =
-  `melt melts melting melted melty molten survive survives surviving soft soften softens softening firm firmness slump slumps
-  forecast chart pour pouring hold holds liquid runny car pocket handbag purse dashboard heatwave grainy graininess grain heating waterbath
-  bain-marie boiler cooling mp sag sags sagging droop droops bain marie squishy squidgy mushy windowsill solids`.split(
-    /\s+/,
-  );
-const cues = [
-  ...strongCues,
-  ...`temperature temperatures temp add put take takes softer firmer hardness hard heat bath solid solids sweat sun hot warm summer set sets
-  stiff order cool cools cope copes bear stand sunny sunshine radiator poured degrees`.split(/\s+/),
-];
-
-/** Words around such a question that ask for nothing more. */
-export const meltWords: ReadonlySet<string> = new Set([
-  ...cues,
-  ...`what whats what's when how which point temperature temperatures range degree degrees will would does stay stays staying fully completely
-  many temp temps becomes become turns turn reach clear liquid purse state behaviour behavior wont won't doesn't mustn't should may even add go
-  poured all plan purse for guide jacket trouser coat bag handbag at up down out to in of holiday heatwave day hold holds keep keeps its shape stand stands
-  withstand take parked left inside dashboard beach room show curve graph picture diagram print see give tell happens happen it's should
-  water jug need needs start starts begin begins long-time percent texture body can climate weather still enough and too over under above below
-  before after goes go first last order put pot pan double instructions method safely gently properly quickly slowly fridge freezer overnight
-  which or was were has have leave leaving post posted posting send sending mail mailed parcel van delivery ship shipping courier fat content against dose
-  mine properly really off onto sunny windowsill radiator scent scents aroma aromas fragrance essential wax oil butter january february march april may june july
-  august september october november december winter spring autumn abroad festival spain ok fine alright starts normal
-  dark mode theme background light ingredients ingredient everything things doesn't dont don't not it'll so that while them cope come comes into if is are be get gets around c hard`.split(
-    /\s+/,
-  ),
-]);
 
 const missing = (text: string): Trouble => ({ code: 'missing', text });
 const ofWhat = missing(
   'Of what? Name a recipe, write one out, or name one ingredient: "when does Fernlea hand balm melt", "melting point of beeswax".',
 );
+
+const unknownRecipe = (said: string): Trouble => ({
+  code: 'unknown-recipe',
+  text: `I know no recipe called "${echo(said)}". Ask "list recipes" to see what is saved, or write it out: "when does 20% beeswax, 80% olive oil melt".`,
+});
 
 const hottestC = 200;
 const coldestC = -50;
@@ -57,47 +42,6 @@ const outside: Trouble = {
   code: 'out-of-range',
   text: 'I can tell what a balm does between -50 and 200 °C. For example "will Fernlea hand balm survive 35 C".',
 };
-
-const celsiusOf = (item: Item | undefined): number | undefined => {
-  if (item?.value === undefined) return undefined;
-  return item.unit === 'F' ? convertTemperature(item.value, 'F', 'C') : item.value;
-};
-
-/** "Can I melt shea at 30": a bare number after "at", with nothing of it to weigh. */
-const takeTemperatureAfterAt = (board: Board, reading: Reading): number | undefined => {
-  const [item, second] = free(board).filter((each) => each.letter === 'n');
-  if (!item || second || !/\bat (?:about |around )?$/i.test(reading.text.slice(0, item.from)))
-    return undefined;
-  const unit = reading.settings.region === 'us' ? 'F' : 'C';
-  return celsiusOf({ ...takeItem(board, item), unit });
-};
-
-const takeTemperature = (board: Board): number | undefined => {
-  const items = free(board).filter((each) => each.letter === 't');
-  const [item] = items;
-  // "It may reach 35 C. Will it survive 35 C?" says one temperature twice.
-  if (!item || items.some((other) => celsiusOf(other) !== celsiusOf(item))) return undefined;
-  for (const each of items) takeItem(board, each);
-  return celsiusOf(item);
-};
-
-/** "will it survive 35", "35 degrees": a bare number where heat is asked about is in °C, in the US in °F. */
-const takeBareTemperature = (board: Board, reading: Reading): number | undefined => {
-  if (
-    reading.last?.request.survivesC === undefined &&
-    !['survive', 'survives', 'surviving', 'stand', 'withstand', 'hold', 'at', 'degree', 'degrees'].some(
-      (word) => reading.words.has(word),
-    )
-  )
-    return undefined;
-  const [item, second] = free(board).filter((each) => each.letter === 'n');
-  if (!item || second) return undefined;
-  const unit = reading.settings.region === 'us' ? 'F' : 'C';
-  return celsiusOf({ ...takeItem(board, item), unit });
-};
-
-const wantsHeatPlan = (reading: Reading): boolean =>
-  reading.words.has('heat') || reading.words.has('bath') || anyWord(reading, ['pour', 'pouring']);
 
 /** "And the mint one?" after a recipe: a name that is several ingredients, and in one recipe's name. */
 const takeHalfNamed = (own: Subject, reading: Reading): Subject => {
@@ -129,7 +73,7 @@ const requestOf = (subject: Subject, reading: Reading, survivesC: number | undef
     lines: subject.recipe === undefined ? subject.lines : undefined,
     ingredient: subject.ingredient?.ingredients?.[0],
     survivesC,
-    ask: wantsHeatPlan(reading) ? ('heat' as const) : undefined,
+    ask: asksForPlan(reading.text, survivesC !== undefined) ? ('heat' as const) : undefined,
     dark: isDark(reading) || undefined,
   }),
 });
@@ -191,8 +135,15 @@ const isTold = (blocking: readonly Item[], heat: number | undefined, { recipe }:
 /** How surely it is about heat. */
 const sureness = (reading: Reading, survivesC: number | undefined): number => {
   // A temperature beside a word of heat and a saved recipe is a question of heat, whatever talk is around it.
-  const named = (survivesC !== undefined || hasDegrees(reading)) && has(reading, /R/);
-  const strong = anyWord(reading, strongCues) || follows(reading) || named || asksToPour(reading);
+  const names = reading.items.filter(({ letter }) => letter === 'i').length;
+  const named = (survivesC !== undefined || hasDegrees(reading)) && (has(reading, /R/) || names > 1);
+  const strong =
+    anyWord(reading, strongCues) ||
+    (has(reading, /R/) && anyWord(reading, recipeCues)) ||
+    follows(reading) ||
+    named ||
+    asksToPour(reading) ||
+    asksWhenIn(reading.text);
   return strong ? 2.6 : 1.9;
 };
 
@@ -205,19 +156,44 @@ const takeMishap = (board: Board, { text }: Reading): void => {
     if (item.from >= match.index && item.to <= end) board.taken[at] = true;
 };
 
-/** "How much is 4 tbsp of beeswax in grams, melted or not?" asks for an amount. */
-const asksAmount = ({ text }: Reading): boolean =>
-  /\bin (?:grams?|g|kilos?|kg|ounces?|oz|ml|millilitres?|spoons?)\b/i.test(text);
-
 const strongFrom = 2;
+/** Surer than a puzzle, less sure than any request of another topic. */
+const looseWeight = 1.5;
+/** A wall of text is no question. */
+const mostLoose = 40;
 
-/** "When should the scent go in for …?" */
-const asksWhenIn = (reading: Reading): boolean => /\bwhen\b.{0,30}\b(?:go|goes) in\b/i.test(reading.text);
+/** Nothing that could be another request: talk, whatever its words, around a clear question of heat. */
+const isOnlyTalk = (blocking: readonly Item[], board: Board, { text }: Reading): boolean =>
+  board.items.length <= mostLoose &&
+  !/^\W*(?:did|has|have|who)\b/i.test(text) &&
+  blocking.every(({ letter }) => /[wzZyS]/.test(letter)) &&
+  !free(board).some(asksElsewhere);
+
+/** "When will Harbour Lights balm melt": a recipe nobody saved. */
+const unknownBalm = ({ items, taken }: Board, weight: number): Claim | undefined => {
+  const end = items.findIndex(({ letter }, at) => letter === 'B' && items[at - 1]?.letter === 'w');
+  let from = end;
+  while (from > 0 && items[from - 1]?.letter === 'w' && !taken[from - 1]) from -= 1;
+  const words = items.slice(from, end).map(({ word }) => word);
+  const isName = words.length > 0 && !words.some((word) => meltWords.has(word) || isBackground(word));
+  return isName && weight > strongFrom
+    ? refuse(unknownRecipe([...words, items[end]?.word].join(' ')), 1)
+    : undefined;
+};
+
+const asksOfHeat = (reading: Reading): boolean =>
+  anyWord(reading, cues) ||
+  asksWhenIn(reading.text) ||
+  (has(reading, /R/) && anyWord(reading, recipeCues)) ||
+  follows(reading) ||
+  isRecipeInHeat(reading);
+
+/** "Can't get hold of candelilla" holds nothing: beside one ingredient only melting itself is asked about. */
+const isMeltingOf = ({ ingredient }: Subject, { text }: Reading): boolean =>
+  !ingredient || /melt|liqu|runn|fluid|soft|solid|\bmp\b/i.test(text);
 
 const read = (reading: Reading): Claim | undefined => {
-  if (!anyWord(reading, cues) && !asksWhenIn(reading) && !follows(reading) && !isRecipeInHeat(reading))
-    return undefined;
-  if (asksAmount(reading)) return undefined;
+  if (!asksOfHeat(reading) || asksElse(reading.text)) return undefined;
   const board = boardOf(reading.items);
   takeMishap(board, reading);
   takeNearMisses(board, reading);
@@ -227,9 +203,13 @@ const read = (reading: Reading): Claim | undefined => {
   const subject = subjectOf(board, reading);
   const bare = survivesC ?? takeBareTemperature(board, reading);
   takeOwnIngredients(board, reading, subject.recipe);
-  const { blocking } = leftover(board, meltWords, weight > strongFrom && isClear(subject));
-  if (blocking.length > 0 && !isTold(blocking, bare, subject)) return undefined;
-  return settle(subject, reading, bare, weight);
+  if (bare === undefined) takeTabled(board, reading);
+  const strong = weight > strongFrom;
+  const { blocking } = leftover(board, meltWords, strong && isClear(subject));
+  if (blocking.length === 0 || isTold(blocking, bare, subject)) return settle(subject, reading, bare, weight);
+  if (!isClear(subject)) return unknownBalm(board, weight);
+  const talk = strong && isMeltingOf(subject, reading) && isOnlyTalk(blocking, board, reading);
+  return talk ? settle(subject, reading, bare, looseWeight) : undefined;
 };
 
 /** What a message would mean as a question about heat. */

@@ -15,7 +15,7 @@ const has = (reading: Reading, ...list: readonly string[]): boolean =>
 
 const missing = (text: string): Trouble => ({ code: 'missing', text });
 
-const saving = ['save', 'store', 'record', 'add', 'create', 'new', 'enter', 'keep'];
+const saving = ['remember', 'save', 'store', 'record', 'add', 'create', 'new', 'enter', 'keep'];
 const updating = ['update', 'edit', 'change', 'revise', 'amend', 'replace'];
 
 const notPlaced = (words: readonly string[]): Trouble => ({
@@ -155,6 +155,13 @@ const claimShow = (reading: Reading): Claim | undefined => {
 
 const headed = /^\s*(?:new\s+)?recipe\b[^\n:]*[:\n]/i;
 
+const deletes = (reading: Reading): boolean =>
+  has(reading, 'delete', 'remove', 'discard', 'erase', 'bin') || /\bget rid of\b/i.test(reading.text);
+
+const restores = (reading: Reading): boolean =>
+  has(reading, 'restore', 'revert') ||
+  /\b(?:go|roll|switch) back to (?:the )?(?:version|first|old|previous)/i.test(reading.text);
+
 /** What a message would mean to the recipe shelf. */
 export const claimRecipe = (reading: Reading): Claim | undefined => {
   if (has(reading, ...negations)) return undefined;
@@ -164,8 +171,8 @@ export const claimRecipe = (reading: Reading): Claim | undefined => {
   const heads = headed.test(reading.text) && !reading.items.some((item) => item.letter === 'c');
   const save = saves || updates || heads ? claimSave(reading, updates) : undefined;
   if (save) return save;
-  if (has(reading, 'delete', 'remove', 'discard', 'erase', 'bin')) return onTarget('delete', reading);
-  if (has(reading, 'restore', 'revert')) return onTarget('restore', reading);
+  if (deletes(reading)) return onTarget('delete', reading);
+  if (restores(reading)) return onTarget('restore', reading);
   if (has(reading, 'versions', 'history')) return onTarget('versions', reading);
   if (has(reading, 'recipes', 'list')) return claimList(reading) ?? onTarget('show', reading);
   return claimShow(reading);

@@ -20,10 +20,10 @@ export const cleanName = (raw: string): string =>
     .trim();
 
 const lead =
-  /\b(?:save|saved|store|record|keep|add|create|new|enter|update|edit|change|revise|amend|replace)\b\s*(?:down\s+)?(?:(?:this|that|the|it|a|my|our|new|following|saved)\s+)*(?:recipe\b\s*)?(?:(?:as|called|named|for|under|name)\b\s*)*/i;
+  /\b(?:save|saved|store|record|remember|keep|add|create|new|enter|update|edit|change|revise|amend|replace)\b\s*(?:down\s+)?(?:(?:this|that|the|it|a|my|our|new|following|saved)\s+)*(?:recipe\b\s*)?(?:(?:as|called|named|for|under|name)\b\s*)*/i;
 /** The verb and the word recipe together say it best: "could you keep this for me? save recipe …". */
 const fullLead =
-  /\b(?:save|store|record|add|create|new|update|edit|change|revise|amend)\s+(?:(?:this|the|a|my|our|new|following)\s+)*recipe\b\s*(?:(?:as|called|named|for|name)\b\s*)*/i;
+  /\b(?:save|store|record|remember|add|create|new|update|edit|change|revise|amend)\s+(?:(?:this|the|a|my|our|new|following)\s+)*recipe\b\s*(?:(?:as|called|named|for|name)\b\s*)*/i;
 const bareLead = /^\s*(?:(?:a|the|my|our|new)\s+)*recipe\b\s*(?:(?:for|called|named|name)\b\s*)*[:=]?\s*/i;
 
 const isLineItem = (item: Item): boolean =>

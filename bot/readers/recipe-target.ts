@@ -8,7 +8,7 @@ import { type Board, boardOf, free, take } from './target.ts';
 
 /** Words around a question about saved recipes that ask for nothing more. */
 export const recipeWords = new Set(
-  `recipe recipes called named name names version versions history list listing saved save old first previous show open display view read print look
+  `get rid roll original second third fourth fifth recipe recipes called named name names version versions history list listing saved save old first previous show open display view read print look
   see all which what whats what's book collection contents content ingredients in rename delete remove restore revert go back bring up out pull
   our current latest every each full write find any got available goes into makes contains inside on have has`.split(
     /\s+/,
@@ -43,9 +43,24 @@ export const findNamed = (
   return { trouble: { code: 'unknown-recipe', text }, assumed: [] };
 };
 
+const ordinal: Readonly<Record<string, number>> = {
+  first: 1,
+  original: 1,
+  second: 2,
+  third: 3,
+  fourth: 4,
+  fifth: 5,
+};
+
+/** "The first version of …". */
+const versionSaid = ({ corrected }: Reading): number | undefined => {
+  const word = /\b(first|original|second|third|fourth|fifth) version\b/i.exec(corrected)?.[1]?.toLowerCase();
+  return word === undefined ? undefined : ordinal[word];
+};
+
 const takeVersion = (board: Board, reading: Reading): number | undefined => {
   const number = board.items.find((each) => each.letter === 'n');
-  if (number?.value === undefined || !reading.words.has('version')) return undefined;
+  if (number?.value === undefined || !reading.words.has('version')) return versionSaid(reading);
   takeItem(board, number);
   return number.value;
 };

@@ -3,6 +3,7 @@ import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts'
 import { takeOwnIngredients } from './body.ts';
 import { claimUnits } from './in-ounces.ts';
 import { type Leftover, leftover } from './leftover.ts';
+import { askedAgain, asksForPour, pourWords } from './scale-jug.ts';
 import { looseWords, readScale, type ScaleReading } from './scale-reading.ts';
 import { noRecipe, notPlaced, targetTrouble, unknownRecipe, whichRecipe } from './scale-troubles.ts';
 import {
@@ -23,10 +24,10 @@ export const scaleWords = new Set(
   `scale scaling rescale upscale downscale make making prepare prepared preparing produce fill fills filling use used pour pouring weigh weighing
   calculate compute work out up down resize adjust yield enough everything all list table total totals blend mix mixture version gram grams
   what whats what's weigh-out how much many should may size sized cover makes factor about only got left using fit fits suit mass weight instruction instructions
-  weights sheet allow allows target limiting limit phase name reduce increase scaling-up people kits kit max maximum most equals next`.split(
-    /\s+/,
-  ),
+  weights sheet allow allows target limiting limit phase name reduce increase scaling-up people kits kit max maximum most equals next
+  jug jugs big large fit fits`.split(/\s+/),
 );
+const pouringWords = new Set([...scaleWords, ...pourWords]);
 const followWords = new Set([...scaleWords, 'instead', 'same', 'but', 'go', 'back', 'wait', 'change']);
 
 /** Words that join a message to the one before: "and for …", "same for …", "what about …". */
@@ -124,9 +125,20 @@ const blockingWords = (rest: Leftover, reading: Reading, cue: boolean): readonly
   return cue || rest.aside.every((words) => isReason(words, reading)) ? hard : [...hard, ...rest.aside];
 };
 
+const wordsFor = (reading: Reading): ReadonlySet<string> => {
+  if (lastScale(reading)) return followWords;
+  return asksForPour(reading) ? pouringWords : scaleWords;
+};
+
+/** "How much is the first pour of …" is no question of money. */
+const surenessOf = (reading: Reading, weight: number, cue: boolean): number => {
+  if (asksForPour(reading)) return 3.2;
+  return cue ? weight + 0.5 : weight;
+};
+
 const settle = (read: ScaleReading, drafted: Draft, reading: Reading, cue: boolean): Claim => {
   const { wish, assumed, weight, trouble } = drafted;
-  const rest = leftover(read.board, lastScale(reading) ? followWords : scaleWords, weight > 1);
+  const rest = leftover(read.board, wordsFor(reading), weight > 1);
   const missing = trouble?.code === 'missing' ? wish : undefined;
   if (trouble) return refuse(trouble, rest.blocking.length > 0 ? 0.3 : 1, missing);
   const blocking = blockingWords(rest, reading, cue);
@@ -134,7 +146,7 @@ const settle = (read: ScaleReading, drafted: Draft, reading: Reading, cue: boole
   const lacking = targetTrouble(wish);
   if (lacking) return refuse(lacking, cue ? 1.2 : 1, wish);
   const aside = rest.aside.length > 0 ? [`I set aside "${rest.aside.join('", "')}".`] : [];
-  return claim(wish, cue ? weight + 0.5 : weight, [...assumed, ...aside]);
+  return claim(wish, surenessOf(reading, weight, cue), [...assumed, ...aside]);
 };
 
 /** "for the spring fair": why it is made changes nothing. */
@@ -143,11 +155,16 @@ const isReason = (words: string, reading: Reading): boolean => {
   return /[FWyI]/.test(reading.items[at - 1]?.letter ?? '');
 };
 
+const hasTargetSaid = (last: Wish): boolean => targetTrouble(last) === undefined;
+
 /** What a message would mean as a scale request. */
 export const claimScale = (reading: Reading): Claim | undefined => {
   const units = claimUnits(reading, 'scale');
   if (units) return units;
-  const cue = anyWord(reading, cues);
+  const last = lastScale(reading);
+  const again = last && hasTargetSaid(last) ? askedAgain(reading, last) : undefined;
+  if (again) return again;
+  const cue = anyWord(reading, cues) || asksForPour(reading);
   const read = readScale(reading);
   if (!concerns(reading, read, cue)) return undefined;
   if (read.trouble) return refuse(read.trouble, hasBody(read) || cue ? 2 : 0.5);

@@ -9,6 +9,7 @@ import { askWhich } from './ask-back.ts';
 import { takeRecipe } from './body.ts';
 import type { Item } from './item.ts';
 import { takeBody } from './scale-body.ts';
+import { takeJug, unitsSaid } from './scale-jug.ts';
 import {
   quantityTrouble,
   type TargetAndTrouble,
@@ -28,6 +29,7 @@ export interface ScaleReading {
   readonly limit?: { readonly ingredient: string; readonly grams: number };
   readonly lossPercent?: number;
   readonly stepG?: number;
+  readonly units?: 'oz';
   readonly assumed: readonly string[];
   readonly trouble?: Trouble;
 }
@@ -95,6 +97,8 @@ export const readScale = (reading: Reading): ScaleReading => {
   const board = boardOf(reading.items);
   const follows = followsScale(reading);
   if (follows) takeCorrection(board);
+  takeJug(board);
+  const units = unitsSaid(reading);
   const quantity = quantityTrouble(free(board));
   takeParticiple(board);
   const stepG = takeStep(board);
@@ -115,7 +119,7 @@ export const readScale = (reading: Reading): ScaleReading => {
         ? fillOf(target, lone.target)
         : { ...target, ...lone.target },
     assumed: body.assumed,
-    ...defined({ recipe, limit: limited.limit, lossPercent, stepG, trouble }),
+    ...defined({ recipe, limit: limited.limit, lossPercent, stepG, units, trouble }),
   };
 };
 

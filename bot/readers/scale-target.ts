@@ -1,6 +1,7 @@
 import type { Settings } from '../../core/settings.ts';
 import type { Trouble } from '../answer.ts';
 import type { Item } from './item.ts';
+import { saysEqual } from './lines.ts';
 import {
   type Board,
   findShape,
@@ -91,7 +92,7 @@ const inlineTotals: readonly RegExp[] = [
 /** "olive oil to 100 g": the only amount in its clause, so it says what the oil fills up to. */
 const fillsUp = (board: Board, from: number): boolean => {
   // A ratio or "equal parts" is a whole recipe already, and "the rest" needs no figure.
-  if (board.items.some((item) => item.letter === 'r' || item.word === 'equal')) return false;
+  if (board.items.some((item) => item.letter === 'r') || saysEqual(board.items)) return false;
   let hasName = false;
   for (let index = from - 1; index >= 0 && !board.taken[index]; index -= 1) {
     const letter = board.items[index]?.letter ?? ',';

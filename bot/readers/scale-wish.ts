@@ -20,7 +20,8 @@ export const changesSomething = (read: ScaleReading): boolean =>
 const without = (wish: Wish, keys: readonly string[]): Wish =>
   Object.fromEntries(Object.entries(wish).filter(([key]) => !keys.includes(key)));
 
-const modifiers = ({ lossPercent, stepG }: ScaleReading): Wish => defined({ lossPercent, stepG });
+const modifiers = ({ lossPercent, stepG, units }: ScaleReading): Wish =>
+  defined({ lossPercent, stepG, units });
 
 /** What the message itself says about how much, and how. */
 export const said = (read: ScaleReading): Wish => ({

@@ -13,10 +13,12 @@ export interface Choice {
 }
 
 const priceWords = new Set(
-  'cheap cheaper cheapest costly price prices budget thrifty economical save saves money'.split(' '),
+  'cheap cheaper cheapest costly price prices budget thrifty economical save saves money single most biggest'.split(
+    ' ',
+  ),
 );
 const cheap =
-  /\b(?:cheap(?:er|est)?|least expensive|less expensive|lowest price|save (?:us |me |some )?money|on a budget)\b/i;
+  /\b(?:cheap(?:er|est)?|least expensive|less expensive|lowest price|save(?: \w+){0,3} money|saves(?: \w+){0,3} money|on a budget)\b/i;
 
 const stockWords = new Set(
   'stock stocked cupboard shelf store larder only just have got already hand storeroom house'.split(' '),

@@ -22,6 +22,7 @@ import {
 } from './substitute-draft.ts';
 import { lastChange } from './substitute-last.ts';
 import { idsOf } from './substitute-names.ts';
+import { isOnlyTalk, takeAsked } from './substitute-open.ts';
 import { type PartRead, takePart } from './substitute-part.ts';
 import { type Phrase, takeFurther, takePhrase } from './substitute-phrases.ts';
 import { claimScores } from './substitute-scores.ts';
@@ -54,21 +55,50 @@ const knownHere = ({ withouts }: Said): ReadonlySet<string> =>
 /** "Save recipe Vegan Stick: …" asks for something of its own; that is no talk. */
 const asksElse = (words: string): boolean => words.split(' ').some((word) => cueWords.has(word));
 
+/** "… in Harbour Lights balm": a name nobody knows, which no general answer is meant for. */
+const namesUnknown = ({ items, taken }: Board): boolean =>
+  items.some(
+    (item, at) => item.letter === 'w' && !taken[at] && !known.has(item.word) && items[at + 1]?.letter === 'B',
+  );
+
+/** With talk around it, a change is less sure than one that stands alone. */
+const looseWeight = 2.65;
+/** "Can a customer with a nut allergy use it?" asks, and wants nothing changed. */
+const changing =
+  /\b(?:make|making|change|changing|redo|rework|adapt|alter|adjust|modify|rewrite|version|variant|without|free|need|needs|want|wants|turn|convert|do|instead|suit\w*|like|swap|replace)\b/i;
+
+/** What is left of the message once its change is read: what blocks it, what is only talk. */
+const restOf = (board: Board, said: Said, { request }: Draft) => {
+  const named = hasBody(said.body) && !said.body.before;
+  const { blocking, aside } = leftover(board, knownHere(said), named);
+  const words = [...blocking.map((item) => item.word), ...aside.filter(asksElse)];
+  const asksWhat = request.replaces !== undefined;
+  const whole = hasBody(said.body) || (asksWhat && !namesUnknown(board));
+  const wished = request.from !== undefined || asksWhat || changing.test(said.reading.text);
+  const talk = words.length > 0 && whole && wished && isOnlyTalk(board, blocking, asksWhat);
+  const left = [...aside, ...(talk ? blocking.map(({ word }) => word) : [])];
+  return {
+    blocks: talk ? [] : words,
+    talk,
+    aside: left.length > 0 ? [`I set aside "${echo(left.join('", "'))}".`] : [],
+  };
+};
+
+const withoutBody = (board: Board, draft: Draft): Claim => {
+  const loose = looseWords(board, known);
+  return loose ? refuse(noRecipeCalled(loose), 0.9) : refuse(inWhat, 0.9, draft.request);
+};
+
 const settle = (board: Board, said: Said, draft: Draft, sure: boolean): Claim => {
   const weight = sure ? 3 : 2.4;
-  const named = hasBody(said.body) && !said.body.before;
-  const rest = leftover(board, knownHere(said), named);
-  const aside = rest.aside.length > 0 ? [`I set aside "${echo(rest.aside.join('", "'))}".`] : [];
-  const words = [...rest.blocking.map((item) => item.word), ...rest.aside.filter(asksElse)];
-  if (draft.trouble) return refuse(draft.trouble, words.length > 0 ? 1.2 : weight);
-  if (needsBody(draft) && !hasBody(said.body)) {
-    const loose = looseWords(board, known);
-    return loose ? refuse(noRecipeCalled(loose), 0.9) : refuse(inWhat, 0.9, draft.request);
-  }
-  if (words.length > 0) return refuse(notPlaced(words), 1.2);
+  const { blocks, talk, aside } = restOf(board, said, draft);
+  if (draft.trouble) return refuse(draft.trouble, talk || blocks.length > 0 ? 1.2 : weight);
+  if (needsBody(draft) && !hasBody(said.body)) return withoutBody(board, draft);
+  if (blocks.length > 0) return refuse(notPlaced(blocks), 1.2);
   const half = isHalfMake(draft.request.make);
   if (half) return refuse(half, weight, draft.request);
-  return claim(draft.request, weight, [...said.body.assumed, ...draft.assumed, ...aside]);
+  const assumed = [...said.body.assumed, ...draft.assumed, ...aside];
+  return claim(draft.request, talk ? looseWeight : weight, assumed);
 };
 
 /** Words that ask what else would do. */
@@ -79,15 +109,20 @@ const asking =
 const asksWhat = (reading: Reading, { stocked }: Choice): boolean =>
   anyWord(reading, stocked ? asking.filter((word) => !word.startsWith('what')) : asking);
 
+/** "Can a customer with a nut allergy use it?" */
+const usesIt =
+  /^\W*(?:can|could|may|should) (?:a|an|my|our|someone|somebody|people|anyone|he|she|they)\b[^.?!]{0,60}\b(?:use|wear|have|try)\b(?![^.?!]{0,60}\b(?:instead|in place|without|version)\b)/i;
+
 /** "Is it vegan?", "does it contain nuts?", "I swapped …": told or asked about, not asked for. */
 const isOnlyAsked = ({ text }: Reading): boolean =>
-  /^\W*(?:is|are|does|do|has|did|was|were|isn't|doesn't)\b/i.test(text)
-    ? !/\b(?:swap|replace|substitut|instead|in place|rather|version|alternative|replacement|way\b|possible|(?:i|we) (?:could|can) use|to use)/i.test(
+  usesIt.test(text) ||
+  (/^\W*(?:is|are|does|do|has|did|was|were|isn't|doesn't)\b/i.test(text)
+    ? !/\b(?:swap|replace|substitut|instead|in place|rather|version|alternative|replacement|way\b|possible|(?:i|we) (?:could|can) use|to use|works? like|like|closest|similar|else)/i.test(
         text,
       )
     : /(?<!\b(?:if|suppose|imagine) )\b(?:i|we|they|she|he) (?:have |had )?(?:swapped|replaced|substituted|exchanged)\b/i.test(
         text,
-      );
+      ));
 
 /** An amount to make after a change: "and make 30 tins of 15 ml". */
 const continuedMake = (reading: Reading): Claim | undefined => {
@@ -158,6 +193,20 @@ const chosenWhole = (board: Board, reading: Reading, choice: Choice): Claim | un
   return claim(withChoice(bodyOf(body), choice), 2.7, body.assumed);
 };
 
+/** "What if only half?" after a swap: the same swap in part. */
+const partAgain = (reading: Reading): Claim | undefined => {
+  const last = lastChange(reading);
+  const asks = /\b(?:only|just|what if|how about|what about|of it|part(?:ly)?)\b/i.test(reading.text);
+  if (last?.from === undefined || !asks || anyWord(reading, ['make', 'batch', 'recipe'])) return undefined;
+  const board = boardOf(reading.items);
+  const [share, second] = board.items.filter(({ letter }) => /[n%M]/.test(letter));
+  const amount = share?.letter === '%' ? (share.value ?? 0) / 100 : share?.value;
+  if (!share || second || amount === undefined || amount <= 0 || amount >= 1) return undefined;
+  board.taken[board.items.indexOf(share)] = true;
+  if (leftover(board, known, false).blocking.length > 0) return undefined;
+  return claim({ ...last, part: { amount, unit: 'share' } }, 2.9);
+};
+
 const isSure = (phrase: Phrase | undefined, body: ChangeBody): boolean =>
   (phrase !== undefined && phrase.kind !== 'gone') || hasBody(body);
 
@@ -221,21 +270,19 @@ const isPlainBatch = ({ items, last }: Reading): boolean =>
   !items.some((item) => /[zNiZ]/.test(item.letter) || leavingOut.has(item.word));
 
 const read = (reading: Reading): Claim | undefined => {
-  if (isPlainBatch(reading)) return undefined;
-  if (isOnlyAsked(reading)) return undefined;
-  const scores = claimScores(reading);
-  if (scores) return scores;
+  if (isPlainBatch(reading) || isOnlyAsked(reading)) return undefined;
+  const again = claimScores(reading) ?? partAgain(reading);
+  if (again) return again;
   const board = boardOf(reading.items);
   const choice = takeChoice(board, reading);
   const part = takePart(board);
-  const taken = takePhrase(board, asksWhat(reading, choice));
+  const taken = takeAsked(board, reading) ?? takePhrase(board, asksWhat(reading, choice));
   const withouts = takeWithouts(board);
-  const wants = wantsOut(withouts);
-  const chosen = isChosen(choice) && !taken && !wants;
-  if (chosen) return chosenAgain(board, reading, choice) ?? chosenWhole(board, reading, choice);
-  const phrase = taken ?? (wants ? undefined : loneName(board, reading));
-  if (!phrase && !wants) return suppliedBody(boardOf(reading.items), reading) ?? continuedMake(reading);
-  return changeClaim(board, reading, phrase, withouts, { part, choice });
+  if (taken || wantsOut(withouts)) return changeClaim(board, reading, taken, withouts, { part, choice });
+  if (isChosen(choice)) return chosenAgain(board, reading, choice) ?? chosenWhole(board, reading, choice);
+  const phrase = loneName(board, reading);
+  if (phrase) return changeClaim(board, reading, phrase, withouts, { part, choice });
+  return suppliedBody(boardOf(reading.items), reading) ?? continuedMake(reading);
 };
 
 /** What a message would mean as a wish to replace something or to do without it. */

@@ -25,8 +25,10 @@ export const shapes: readonly RegExp[] = [
   /[PW](?<to>i),?A?x(?<from>i)/d, // use B and not A
   new RegExp(`u(?<from>i)${place}[Wb](?<to>i)`, 'd'), // substitute A with B
   new RegExp(`u(?<to2>i)${place}f(?<from2>i)`, 'd'), // substitute B for A
-  /(?<from>i)(?:s[fWbT]|u[Wb])(?<to>i)/d, // with A swapped for B
-  /(?<from>i)r[Wb](?<to>i)/d, // A replaced with B
+  new RegExp(`(?<from>i)${place}(?:s[fWbT]|u[Wb])(?<to>i)`, 'd'), // with A swapped for B
+  new RegExp(`(?<from>i)${place}r[Wb](?<to>i)`, 'd'), // A replaced with B
+  /k(?<to>i)[^i#]{0,14}(?<from>i)(?:[Io]R)?[^i#]{0,3}[sru]/d, // only B left. Can the A be swapped for it
+  /(?<from>i)[^i#]{0,6}k(?<to>i)(?![,A]+i)/d, // it calls for A, I have only B
   new RegExp(`${bare}(?<to>i)[IT]{0,2}r(?<from>i)`, 'd'), // can B replace A
   new RegExp(`${bare}(?<to>i)I?[ua]I?[fTo](?<from>i)`, 'd'), // B as a substitute for A
   new RegExp(`${bare}(?<to>i)[^i#,]{0,6}d(?<from>i)`, 'd'), // B instead of A

@@ -72,9 +72,15 @@ const skipSigns = (board: Board, at: number, shape: RegExp): number => {
 const leadsOut = new Set('minus excluding exclude except avoiding avoid remove omit skip drop'.split(' '));
 
 /** "Can't have nuts", "doesn't eat animal products". */
-const negated = new Set(`can't cannot cant don't dont doesn't doesnt won't mustn't not`.split(' '));
+const negated = new Set(
+  `can't cannot cant don't dont doesn't doesnt won't mustn't not isn't isnt aren't`.split(' '),
+);
 const afterHave = (board: Board, at: number): number =>
-  skipSigns(board, at + 1, /^(have|eat|use|like|tolerate|take|stand|touch|want|do|any|the|with)$/);
+  skipSigns(
+    board,
+    at + 1,
+    /^(have|eat|use|like|tolerate|take|stand|touch|want|do|any|the|with|an?|from|made|of)$/,
+  );
 
 /** Where a list of things to leave out starts after `at`; undefined when none does. */
 const listStart = (board: Board, at: number): number | undefined => {
@@ -126,9 +132,13 @@ const takeFree = (board: Board, at: number): Found[] => {
 
 const takeWhole = (board: Board, at: number): Found[] => {
   const word = wordAt(board, at);
-  if (word === 'plant') {
+  if (word === 'plant' || word === 'vegetable') {
     const next = skipSigns(board, at + 1, /^-$/);
-    if (wordAt(board, next) !== 'based') return [];
+    if (!/^(?:based|alternatives?|substitutes?|replacements?|version)$/.test(wordAt(board, next))) return [];
+    if (wordAt(board, next) !== 'based') {
+      take(board, at, at + 1);
+      return [{ kind: 'animal', next: at + 1 }];
+    }
     take(board, at, next + 1);
     return [{ kind: 'animal', next: next + 1 }];
   }

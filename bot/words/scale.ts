@@ -244,7 +244,7 @@ export const answerScale = (wish: ScaleWish, tools: Tools): Answer | Trouble => 
   return {
     title: titleOf(wish, scaled.value, recipe?.name),
     blocks: [
-      scaleTable(scaled.value, settings.units),
+      scaleTable(scaled.value, wish.units ?? settings.units),
       { kind: 'text', text: summary(scaled.value, wish) },
       ...pourText(pour, byVolume),
       ...strainedText(scaled.value),
