@@ -38,10 +38,13 @@ const withAssumed = (chosen: Chosen | undefined, more: readonly string[]): Chose
 
 const isRequest = (chosen: Chosen | undefined): chosen is Chosen => chosen?.claim.kind === 'request';
 
+/** A topic that takes most of a message for a name it does not know has not understood it either. */
+const faintest = 0.3;
+
 /** A trouble that says what is wrong is better than another look: only what nobody could make sense of gets one. */
 const isPuzzle = (chosen: Chosen | undefined): boolean =>
   chosen?.claim.kind !== 'request' &&
-  (chosen === undefined || chosen.claim.trouble.code === 'not-understood');
+  (chosen === undefined || chosen.claim.trouble.code === 'not-understood' || chosen.claim.weight <= faintest);
 
 /** "My sister likes Fernlea hand balm" names a recipe and asks for nothing. */
 const asksFor = ({ topic }: Chosen, reading: Reading): boolean =>

@@ -7,6 +7,9 @@ interface Sentence {
   readonly question: boolean;
 }
 
+/** Of the pot, and no past: "what bath temperature, mint lip balm" asks. */
+const pot = new Set('melt melts melting melted heat hot cool cooling bath hard soft firm'.split(' '));
+
 const ends = new Set(['.', '!', '?', '\n']);
 
 const sentencesOf = (items: readonly Item[]): Sentence[] => {
@@ -17,7 +20,7 @@ const sentencesOf = (items: readonly Item[]): Sentence[] => {
     // "When you have a mo, could you …": a lead-in is talk of its own; later clauses belong to the request.
     const leadIn =
       item.letter === ',' &&
-      current.some((each) => each.letter === 'Z') &&
+      current.some((each) => each.letter === 'Z' && !pot.has(each.word)) &&
       current.every((each) => /[wZ,yAFTI]/.test(each.letter));
     if (!ends.has(item.letter) && !leadIn) continue;
     list.push({ items: current, question: item.letter === '?' });

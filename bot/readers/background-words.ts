@@ -12,7 +12,7 @@ const background = new Set(
   relatives teenager teenagers teen teens grandchildren grandson granddaughter neighbour neighbours neighbor neighbors
   colleague colleagues boss teacher teachers pupil pupils student students lady ladies gentleman gentlemen woman women man men girl girls boy boys
   person guest guests visitor visitors customer customers client clients stranger beginner beginners newbie volunteer volunteers helper helpers
-  member members committee chair treasurer secretary vicar nurse midwife gardener beekeeper farmer hairdresser knitter knitters scouts guides brownies
+  member members committee chair treasurer secretary vicar nurse midwife gardener beekeeper beekeepers farmer farmers gardeners nurses cyclist cyclists climber climbers hiker hikers runner runners builder builders hairdresser hairdressers knitter knitters scouts guides brownies
   everyone everybody nobody anybody anyone myself yourself himself herself ourselves themselves yours ours theirs hers
   christmas xmas easter halloween hanukkah diwali eid valentine valentines birthday birthdays wedding weddings anniversary christening funeral
   party parties fair fairs fayre fete fetes fêtes market markets stall stalls shop shops event events bazaar fundraiser festival festivals

@@ -20,11 +20,11 @@ const hottestBareC = 60;
 const coolestDay = 15;
 
 const surviving =
-  /^(?:surviv\w*|withstand\w*|stand|stands|holds?|melt\w*|soften\w*|slump\w*|heat|hot|to|at|of|summer|weather|temperatures?|day|in|up|firm|solid|hard)$/;
+  /^(?:surviv\w*|withstand\w*|stand|stands|holds?|melt\w*|soften\w*|slump\w*|soft|runny|liquid|heat|hot|to|at|of|summer|weather|temperatures?|day|in|up|firm|solid|hard)$/;
 
 /** Words beside which a bare number after "at" or "to" is a temperature. */
 const lasting =
-  'survive survives surviving withstand withstands stand stands melt melts melting soften softens slump slumps stay stays keep keeps'.split(
+  'survive survives surviving withstand withstands stand stands melt melts melting soften softens slump slumps soft runny liquid stay stays keep keeps'.split(
     ' ',
   );
 
@@ -49,7 +49,7 @@ const onlyNumber = (board: Board, reading: Reading): Item | undefined => {
   const [item, second] = board.items.filter((each, at) => each.letter === 'n' && !board.taken[at]);
   const asked =
     reading.last?.topic === 'design' &&
-    (anyWord(reading, ['hotter', 'warmer', 'heat', 'hot', 'colder', 'cooler']) ||
+    (anyWord(reading, ['only', 'enough', 'needed', 'hotter', 'warmer', 'heat', 'hot', 'colder', 'cooler']) ||
       isOnlyNumber(reading.items));
   return asked && !second && (item?.value ?? 0) >= coolestDay ? item : undefined;
 };
@@ -111,7 +111,13 @@ export const takeHottest = (board: Board, reading: Reading): FigureRead => {
 export const takeShelfLife = (board: Board): number | undefined => {
   for (const [at, item] of board.items.entries()) {
     const months = Object.hasOwn(monthsIn, item.word) ? monthsIn[item.word] : undefined;
+    // "A class of ten-year-olds" is no time to keep.
+    const isAge = board.items.slice(at + 1, at + 3).some(({ word }) => /^olds?$/.test(word));
     if (item.letter !== 'w' || months === undefined) continue;
+    if (isAge) {
+      take(board, Math.max(0, at - 2), at + 3);
+      continue;
+    }
     const before = [board.items[at - 1], board.items[at - 2]].find((each) => each?.letter === 'n');
     const count = before ? takeAt(board, before).value : 1;
     take(board, at, at + 1);

@@ -126,9 +126,13 @@ const startOfFree = (board: Board, free: number): number | undefined => {
   return start;
 };
 
+/** "Nut-free", "a soy allergy". */
+const afterTerms = new Set(['free', 'allergy', 'allergies', 'intolerance']);
+
 const takeFree = (board: Board): readonly string[] =>
   board.items.flatMap((item, free) => {
-    if (item.word !== 'free' || board.taken[free] || isCue(board, free)) return [];
+    if (!afterTerms.has(item.word) || board.taken[free]) return [];
+    if (item.word === 'free' && isCue(board, free)) return [];
     const start = startOfFree(board, free);
     if (start === undefined) return [];
     return take(board, start, free + 1).flatMap((each) => termOf(each) ?? []);

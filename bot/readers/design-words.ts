@@ -69,7 +69,7 @@ export const suggestingWords =
 
 /** Words that ask for one only beside the word recipe or the name of what is to be made. */
 export const wantingWords =
-  `want wants wanted need needs like looking after wish would recipe formula formulation create make making find give what which should come help new spend love fancy prefer`.split(
+  `want wants wanted need needs like looking after think wish would recipe formula formulation create make making find give what which should come help new spend love fancy prefer`.split(
     /\s+/,
   );
 
@@ -147,7 +147,7 @@ export const designWords = new Set([
   version option options one two three several few choose pick work works working out through outdoors days's summer's hands hand body face lips skin dry chapped winter
   couple different homemade home-made diy put goes into go people friend everyone who user per each only just
   solve able could can may might glide glides glossy gloss smooth creamy rich light shine shiny try trying
-  slump slumps soften softens go goes runny which cope copes coping fine ok lasts club weatherproof heatproof heat-proof heat-resistant resistant proof resists resist because so if when even during while
+  slump slumps soften softens go goes runny which cope copes coping fine ok lasts club class lesson group weatherproof heatproof heat-proof heat-resistant resistant proof resists resist because so if when even during while
   free friendly safe sell selling sold gift gifts present presents fair market stall stable anhydrous water-free waterless doesnt doesn't wouldnt stays-firm recipe`.split(
     /\s+/,
   ),
@@ -157,7 +157,7 @@ export const designWords = new Set([
 export const followWords = new Set([
   ...designWords,
   ...`instead what about how now change again same then please swap it this make go and also drop more less much bit another but rather actually still
-  remove take away turn into hotter warmer colder cooler swap out off third needn't necessarily strictly longer stiffer harder creamier`.split(
+  remove only needed enough take away turn into hotter warmer colder cooler swap out off third needn't necessarily strictly longer stiffer harder creamier`.split(
     /\s+/,
   ),
 ]);

@@ -126,7 +126,7 @@ const ratioLines = (items: readonly Item[], names: readonly Item[]): Draft[] | u
 /** "Equal parts", "the same weight of", "as much … as …": told of all the names there are. */
 export const saysEqual = (items: readonly Item[]): boolean =>
   items.some(({ word }, at) => {
-    if (word === 'equal' || word === 'equally') return true;
+    if (word === 'equal' || word === 'equally' || word === 'half-and-half') return true;
     const next = items[at + 1];
     return (
       word === 'same' &&

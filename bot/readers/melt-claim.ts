@@ -6,6 +6,7 @@ import { isBackground } from './background-words.ts';
 import {
   type Subject,
   subjectBefore,
+  takeItem,
   takeOwnIngredients,
   takeRemembered,
   takeSubject,
@@ -53,6 +54,10 @@ const takeHalfNamed = (own: Subject, reading: Reading): Subject => {
 };
 
 const subjectOf = (board: Board, reading: Reading): Subject => {
+  // "When does the peppermint go in?" after a recipe that has it.
+  const spoken = subjectBefore(reading);
+  if (spoken && asksWhenIn(reading.text))
+    for (const item of free(board)) if (item.letter === 'i') takeItem(board, item);
   const own = takeHalfNamed(takeSubject(board), reading);
   if (own.recipe !== undefined || own.lines || own.ingredient || own.trouble) return own;
   const near = takeRemembered(board, reading, meltWords);
@@ -67,12 +72,21 @@ export const darkChart = /\bdark(?:[- ](?:mode|theme|background))?\b/i;
 const isDark = (reading: Reading): boolean =>
   darkChart.test(reading.text) && anyWord(reading, ['chart', 'graph', 'curve', 'picture', 'diagram', 'mode']);
 
+/** "And the mint one too?" after "will it survive 35 C": the same heat for another recipe. */
+const heatBefore = ({ last, text }: Reading): number | undefined => {
+  const before = last?.topic === 'melt' ? last.request.survivesC : undefined;
+  const again =
+    /\b(?:and|too|also|as well|same|(?:what|how) about)\b/i.test(text) &&
+    !/\bmelt|\bplan\b|\bpour/i.test(text);
+  return again && typeof before === 'number' ? before : undefined;
+};
+
 const requestOf = (subject: Subject, reading: Reading, survivesC: number | undefined) => ({
   ...defined({
     recipe: subject.recipe,
     lines: subject.recipe === undefined ? subject.lines : undefined,
     ingredient: subject.ingredient?.ingredients?.[0],
-    survivesC,
+    survivesC: survivesC ?? (subject.ingredient ? undefined : heatBefore(reading)),
     ask: asksForPlan(reading.text, survivesC !== undefined) ? ('heat' as const) : undefined,
     dark: isDark(reading) || undefined,
   }),
@@ -107,6 +121,12 @@ const has = ({ items }: Reading, letters: RegExp): boolean => items.some((item) 
 const hasDegrees = ({ items }: Reading): boolean =>
   items.some((item, at) => item.letter === 'n' && /^degrees?$/.test(items[at + 1]?.word ?? ''));
 
+/** "What happens to 25 % beeswax, 75 % olive oil at 45 C": one written out, asked about. */
+const isMixInHeat = (reading: Reading): boolean =>
+  has(reading, /t/) &&
+  reading.items.filter(({ letter }) => letter === 'i').length > 1 &&
+  anyWord(reading, ['happen', 'happens', 'behave', 'behaves', 'fare', 'fares', 'ok', 'okay', 'fine']);
+
 const isRecipeInHeat = (reading: Reading): boolean =>
   has(reading, /R/) && (has(reading, /t/) || hasDegrees(reading)) && !has(reading, /[gvcdp%M]/);
 
@@ -139,6 +159,7 @@ const sureness = (reading: Reading, survivesC: number | undefined): number => {
   const named = (survivesC !== undefined || hasDegrees(reading)) && (has(reading, /R/) || names > 1);
   const strong =
     anyWord(reading, strongCues) ||
+    (has(reading, /R/) && asksForPlan(reading.text, false)) ||
     (has(reading, /R/) && anyWord(reading, recipeCues)) ||
     follows(reading) ||
     named ||
@@ -184,9 +205,10 @@ const unknownBalm = ({ items, taken }: Board, weight: number): Claim | undefined
 const asksOfHeat = (reading: Reading): boolean =>
   anyWord(reading, cues) ||
   asksWhenIn(reading.text) ||
-  (has(reading, /R/) && anyWord(reading, recipeCues)) ||
+  (has(reading, /R/) && (anyWord(reading, recipeCues) || asksForPlan(reading.text, true))) ||
   follows(reading) ||
-  isRecipeInHeat(reading);
+  isRecipeInHeat(reading) ||
+  isMixInHeat(reading);
 
 /** "Can't get hold of candelilla" holds nothing: beside one ingredient only melting itself is asked about. */
 const isMeltingOf = ({ ingredient }: Subject, { text }: Reading): boolean =>

@@ -13,7 +13,13 @@ const celsiusOf = (item: Item | undefined): number | undefined => {
 /** "Can I melt shea at 30": a bare number after "at", with nothing of it to weigh. */
 export const takeTemperatureAfterAt = (board: Board, reading: Reading): number | undefined => {
   const [item, second] = free(board).filter((each) => each.letter === 'n');
-  if (!item || second || !/\bat (?:about |around )?$/i.test(reading.text.slice(0, item.from)))
+  if (
+    !item ||
+    second ||
+    !/\b(?:at|than|above|below|over|under|beyond|reach|to) (?:about |around )?$/i.test(
+      reading.text.slice(0, item.from),
+    )
+  )
     return undefined;
   const unit = reading.settings.region === 'us' ? 'F' : 'C';
   return celsiusOf({ ...takeItem(board, item), unit });

@@ -4,7 +4,7 @@ import type { Item } from './item.ts';
 /** Words that ask what heat does. */
 export const strongCues =
   `melt melts melting melted melty molten survive survives surviving soft soften softens softening firm firmness slump slumps
-  forecast chart pour pouring hold holds liquid runny car pocket handbag purse dashboard heatwave grainy graininess grain heating waterbath
+  forecast chart pour pouring hold holds liquid runny car pocket handbag purse dashboard heatwave grainy graininess grain sandy gritty lumpy heating waterbath
   bain-marie boiler cooling mp fluid liquefy liquefies liquify liquified liquefied mush puddle goo sag sags sagging droop droops bain marie squishy squidgy mushy windowsill solids`.split(
     /\s+/,
   );
@@ -35,14 +35,14 @@ export const meltWords: ReadonlySet<string> = new Set([
 
 /** What is asked about the order of work, the pot and the pour: the heat plan comes first in the answer. */
 const planAsked =
-  /\b(?:heat(?:ing)? (?:plan|instructions?|schedule|steps?)|(?:water ?)?bath|bain[- ]marie|double boiler|pour\w*|order|steps?|(?:melt|go(?:es)?|add|put|start|first|last)\b.{0,40}\b(?:first|last)|what first|instructions|method|re-?(?:warm|heat)\w*|(?:warm|heat)\w* (?:it |this |that )?(?:up )?again|(?:add|put|stir|drip|drop|go|goes)\b.{0,30}\b(?:in|into|to)\b|grain\w*|fridge|freezer|how (?:do|should|must|can|long) (?:i|we|you) (?:heat|melt|cool))\b/i;
+  /\b(?:heat(?:ing)? (?:plan|instructions?|schedule|steps?)|(?:water ?)?bath|bain[- ]marie|double boiler|pour\w*|order|steps?|(?:melt|go(?:es)?|add|put|start|first|last)\b.{0,40}\b(?:first|last)|what first|instructions|method|re-?(?:warm|heat)\w*|(?:warm|heat)\w* (?:it |this |that )?(?:up )?again|grain\w*|sandy|gritty|lumpy|(?:wax|butter|oil|shea)\b.{0,10}\bfirst|cooled|fridge|freezer|how (?:do|should|must|can|long) (?:i|we|you) (?:heat|melt|cool))\b/i;
 
 export const asksForPlan = (text: string, atHeat: boolean): boolean =>
-  planAsked.test(text) || (!atHeat && /\bheat\b/i.test(text));
+  planAsked.test(text) || asksWhenIn(text) || (!atHeat && /\bheat\b/i.test(text));
 
 /** Words that ask what heat or time does to a recipe, where one is named. */
 export const recipeCues =
-  `softer firmer harder hardness stiffer warm warms rewarm reheat set sets cool cools fresh aged hot hotter`.split(
+  `behave behaves fare fares softer firmer harder hardness stiffer warm warms rewarm reheat set sets cool cools fresh aged hot hotter`.split(
     /\s+/,
   );
 
@@ -66,7 +66,7 @@ export const asksElsewhere = ({ letter, word }: Item): boolean => {
 
 /** "When should the scent go in for …?", "what goes in last": order and time in the pot. */
 export const asksWhenIn = (text: string): boolean =>
-  /\b(?:when|how (?:hot|warm|cool))\b.{0,40}\b(?:go|goes|stir|stirred|drip|drop) (?:in|into|it in)\b|\b(?:goes|go|went|comes?) in(?:to)?\b.{0,20}\b(?:first|last)\b|\b(?:first|last) (?:in|into)\b.{0,10}\bpot\b/i.test(
+  /\b(?:when|how (?:hot|warm|cool)|(?:what|which) temp\w*)\b.{0,40}\badd\b|\b(?:when|how (?:hot|warm|cool)|(?:what|which) temp\w*)\b.{0,50}\b(?:go|goes|stir|stirred|drip|dripped|drop|dropped|added|put|mixed) (?:in|into|to|it in)\b|\b(?:goes|go|went|comes?) in(?:to)?\b.{0,20}\b(?:first|last)\b|\b(?:first|last) (?:in|into)\b.{0,10}\bpot\b/i.test(
     text,
   );
 

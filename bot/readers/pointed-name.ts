@@ -12,9 +12,16 @@ export interface Pointed {
 const mostWords = 6;
 /** In a wall of text no name is looked for that way. */
 const mostItems = 80;
-const lastCharacters = 12;
-const pointing = /\b(?:the|our|my|your|that|this|her|his|their|for|of|in|label|check|melt|scale|cost)\s+$/i;
-const anyOne = /\b(?:an?|some|any|each|one)\s+$/i;
+const lastCharacters = 40;
+/** "A mint lip balm", "a nice vegan lip balm": any, and none in particular. */
+const anyOne = /\b(?:an?|some|any|each|one|new|another|kind of|sort of)\s+(?:[\w-]+\s+){0,2}$/i;
+
+const pointing = /\b(?:the|our|my|your|that|this|her|his|their|for|of|in)\s+$/i;
+
+/** "Hand balm = 20% beeswax + 80% olive" is written out, whatever it is called. */
+const isWrittenOut = ({ items }: Reading): boolean =>
+  items.filter(({ letter }) => /[g%pv]/.test(letter)).length > 1 &&
+  items.filter(({ letter }) => letter === 'i').length > 1;
 
 const before = ({ text }: Reading, { from }: Item): string =>
   text.slice(Math.max(0, from - lastCharacters), from);
@@ -49,7 +56,8 @@ const isMeant = (reading: Reading, items: readonly Item[], said: string, recipe:
   const [first] = items;
   if (!first || anyOne.test(before(reading, first))) return false;
   if (isWholeName(said, recipe)) return true;
-  const names = pointing.test(before(reading, first)) || beginsOrHeld(reading, items);
+  const names =
+    !isWrittenOut(reading) || pointing.test(before(reading, first)) || beginsOrHeld(reading, items);
   return items.at(-1)?.letter === letters.product && names;
 };
 

@@ -44,6 +44,8 @@ const near = (word: string, candidate: string): boolean => {
 /** Words as they are typed in a hurry. */
 const hurried: Readonly<Record<string, string>> = {
   els: 'else',
+  smth: 'something',
+  sth: 'something',
   shd: 'should',
   shld: 'should',
   cud: 'could',

@@ -59,7 +59,12 @@ const takeStretch = (board: Board, text: string, shape: RegExp): boolean => {
   return true;
 };
 
-export const asksForShelf = ({ corrected }: Reading): boolean => fromShelf.test(corrected);
+/** "No beeswax in the cupboard" tells what is not there. */
+const lacking =
+  /\b(?:no|not|without|none|isn't|aren't|out of|don't have)\b[^.?!]{0,30}\b(?:in|on) (?:the |our |my )?(?:stock|cupboard|store ?room|larder|shelf|house)\b/i;
+
+export const asksForShelf = ({ corrected }: Reading): boolean =>
+  fromShelf.test(corrected) && !lacking.test(corrected);
 
 /** "Only what is in stock", "with what we have". */
 export const takeStocked = (board: Board, reading: Reading): Pick<Choice, 'stocked'> => {

@@ -2,6 +2,7 @@ import type { Trouble } from '../answer.ts';
 import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { echo } from './ask-back.ts';
 import { cueWords } from './cues.ts';
+import { inventingWords } from './design-words.ts';
 import { leftover } from './leftover.ts';
 import { readPointed } from './pointed-name.ts';
 import { scaleWords } from './scale-claim.ts';
@@ -63,6 +64,7 @@ const namesUnknown = ({ items, taken }: Board): boolean =>
 
 /** With talk around it, a change is less sure than one that stands alone. */
 const looseWeight = 2.65;
+const looseAskWeight = 2.9;
 /** "Can a customer with a nut allergy use it?" asks, and wants nothing changed. */
 const changing =
   /\b(?:make|making|change|changing|redo|rework|adapt|alter|adjust|modify|rewrite|version|variant|without|free|need|needs|want|wants|turn|convert|do|instead|suit\w*|like|swap|replace)\b/i;
@@ -89,6 +91,9 @@ const withoutBody = (board: Board, draft: Draft): Claim => {
   return loose ? refuse(noRecipeCalled(loose), 0.9) : refuse(inWhat, 0.9, draft.request);
 };
 
+const looseWeightOf = ({ request }: Draft): number =>
+  request.replaces === undefined ? looseWeight : looseAskWeight;
+
 const settle = (board: Board, said: Said, draft: Draft, sure: boolean): Claim => {
   const weight = sure ? 3 : 2.4;
   const { blocks, talk, aside } = restOf(board, said, draft);
@@ -98,7 +103,7 @@ const settle = (board: Board, said: Said, draft: Draft, sure: boolean): Claim =>
   const half = isHalfMake(draft.request.make);
   if (half) return refuse(half, weight, draft.request);
   const assumed = [...said.body.assumed, ...draft.assumed, ...aside];
-  return claim(draft.request, talk ? looseWeight : weight, assumed);
+  return claim(draft.request, talk ? looseWeightOf(draft) : weight, assumed);
 };
 
 /** Words that ask what else would do. */
@@ -109,6 +114,14 @@ const asking =
 const asksWhat = (reading: Reading, { stocked }: Choice): boolean =>
   anyWord(reading, stocked ? asking.filter((word) => !word.startsWith('what')) : asking);
 
+/** "The coconut oil has gone solid": how it is, and not that there is none. */
+const changed = /\b(?:gone|went) (?:solid|hard|grainy|liquid|runny|soft|sandy|lumpy|cloudy)\b/i;
+const otherwise = /\b(?:instead|else|replace|alternative|substitute|swap)/i;
+
+/** "Don't swap the beeswax", "my vegan friends love it". */
+const forbids =
+  /\b(?:don't|dont|do not|never|didn't|no need to|needn't) (?:want to |wish to |need to )?(?:swap|replace|substitute|change|switch)\b|\b(?:friends?|customers?|people|members?|they|she|he)\b[^.?!]{0,20}\b(?:loves?|loved|adores?|bought|enjoys?|enjoyed)\b/i;
+
 /** "Can a customer with a nut allergy use it?" */
 const usesIt =
   /^\W*(?:can|could|may|should) (?:a|an|my|our|someone|somebody|people|anyone|he|she|they)\b[^.?!]{0,60}\b(?:use|wear|have|try)\b(?![^.?!]{0,60}\b(?:instead|in place|without|version)\b)/i;
@@ -116,7 +129,9 @@ const usesIt =
 /** "Is it vegan?", "does it contain nuts?", "I swapped …": told or asked about, not asked for. */
 const isOnlyAsked = ({ text }: Reading): boolean =>
   usesIt.test(text) ||
-  (/^\W*(?:is|are|does|do|has|did|was|were|isn't|doesn't)\b/i.test(text)
+  forbids.test(text) ||
+  (changed.test(text) && !otherwise.test(text)) ||
+  (/^\W*(?:is|are|does|do(?! (?:the|a|an|our|my|it|me)\b)|has|did|was|were|isn't|doesn't)\b/i.test(text)
     ? !/\b(?:swap|replace|substitut|instead|in place|rather|version|alternative|replacement|way\b|possible|(?:i|we) (?:could|can) use|to use|works? like|like|closest|similar|else)/i.test(
         text,
       )
@@ -269,8 +284,13 @@ const isPlainBatch = ({ items, last }: Reading): boolean =>
   items.some((item) => item.letter === 'c') &&
   !items.some((item) => /[zNiZ]/.test(item.letter) || leavingOut.has(item.word));
 
+/** "Think up something vegan for hands": a new one, and no change of any that is saved. */
+const invents = (reading: Reading): boolean =>
+  (anyWord(reading, inventingWords) || /\b(?:think|come|dream|make) up\b/i.test(reading.text)) &&
+  !reading.items.some(({ letter }) => letter === 'R');
+
 const read = (reading: Reading): Claim | undefined => {
-  if (isPlainBatch(reading) || isOnlyAsked(reading)) return undefined;
+  if (isPlainBatch(reading) || isOnlyAsked(reading) || invents(reading)) return undefined;
   const again = claimScores(reading) ?? partAgain(reading);
   if (again) return again;
   const board = boardOf(reading.items);

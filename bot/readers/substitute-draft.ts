@@ -90,7 +90,10 @@ const swapDraft = (said: Said, from: Settled, to: Settled, part?: PartRead): Dra
     to: to.id,
     ...defined({ part: part?.part ?? again?.part }),
     ...earlierField(chain),
-    ...withoutField(said, ids),
+    ...withoutField(
+      said,
+      ids.filter((id) => id !== from.id),
+    ),
   };
   const drafted = draftOf(request, from, to, ...settled);
   return { ...drafted, assumed: [...drafted.assumed, ...shareAssumed(from, to, part)] };

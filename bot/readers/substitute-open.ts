@@ -7,6 +7,9 @@ import { type Board, free, take } from './target.ts';
 
 /** Ways to ask what else would do, wherever in the message the name stands: "we are out of A. What else works?" */
 const asked: readonly RegExp[] = [
+  /\bwhat(?:'s|s)? (?:is |are |the |most )*(?:similar|closest|nearest|most like)\b|^\W*(?:alternatives?|substitutes?|replacements?)\b/i,
+  /\b(?:which|what)(?: other)? (?:oils?|butters?|wax(?:es)?|fats?)\b[^.?!]{0,40}\b(?:stand in|replace|instead|in its place|step in)\b/i,
+  /\b(?:suggest|recommend|need|want|find|give|try|is there|got)\b[^.?!]{0,15}\b(?:something|anything) else\b/i,
   /\bwhat(?:'s)? (?:other|could|can|should|would|might|do|does|is|are|will|to)\b[^.?!]{0,60}\b(?:instead(?! of [a-z ]{1,20} (?:for|with|in) )|in (?:its|it's|their) (?:place|stead)|in(?:stead| place| lieu) of|the same(?: job| thing| work)?|works? (?:like|the same)|take (?:its|the) place|step in|similar|nearest|closest)/i,
   /\bwhat else\b(?! (?:is|are) (?:in|it)\b)(?! can i do\b)|\belse (?:works?|is there|would (?:do|work)|to use)\b/i,
   /\b(?:any|other|some|which|what|good|best|better|list|show|suggest|give me|find|candidates)\b[^.?!]{0,25}\b(?:alternatives?|substitutes?|replacements?|candidates?|stand-ins?)\b|\bcandidates? (?:for|to)\b/i,
@@ -17,9 +20,9 @@ const asked: readonly RegExp[] = [
 
 /** "I can't get candelilla, what could we use?": why it is looked for, and that something is. */
 const lack =
-  /\b(?:can't|cannot|cant|couldn't|no|out of|don't have|doesn't have|haven't|hasn't|without|finished|gone|stopped|sold out|allergic|allergy|reacts?|reaction|tolerate|discontinued|ran|short|hate|hates|dislike|avoid|bad|rancid)\b/i;
+  /\b(?:can't|cannot|cant|couldn't|no|out of|don't have|doesn't have|haven't|hasn't|without|finished|gone|stopped|sold out|allergic|allergy|reacts?|reaction|tolerate|discontinued|ran|short|hate|hates|dislikes?|bear|avoid|bad|rancid)\b/i;
 const use =
-  /\bwhat (?:can|could|should|do|would|might|may) (?:i|we|you|one|she|he|they) (?:use|take|try|put|get|recommend|suggest|do)\b(?! (?:with|it|about))|\bwhat now\b|\bany (?:ideas?|suggestions?)\b|\bwhat (?:would|could|will) (?:work|do)\b/i;
+  /\bwhat (?:can|could|should|do|would|might|may) (?:i|we|you|one|she|he|they) (?:use|take|try|put|get|recommend|suggest|do)\b(?! (?:with|it|about))|\bwhat now\b|\bany (?:ideas?|suggestions?)\b|\bwhat (?:would|could|will) (?:work|do)\b|\b(?:which|what) (?:oil|butter|wax) (?:can|could|should|would|do|might)\b/i;
 
 /** "What about candelilla instead?" names what comes in; "what else can I make with shea" asks for no replacement. */
 const otherwise =

@@ -28,7 +28,7 @@ const asksAt = (board: Board, at: number): boolean => {
 const partOf = (item: Item, ofIt: boolean): Part | undefined => {
   const { letter, value, unit } = item;
   if (value === undefined || value <= 0) return undefined;
-  if (item.fraction && value < 1) return { amount: value, unit: 'share' };
+  if ((item.fraction || letter === 'n') && value < 1) return { amount: value, unit: 'share' };
   if (letter === '%') {
     if (!ofIt) return { amount: value, unit: 'percent' };
     return value < 100 ? { amount: value / 100, unit: 'share' } : { amount: 1, unit: 'share' };

@@ -36,7 +36,8 @@ const letters: Readonly<Record<string, string>> = {
   n: "can't cannot cant don't dont haven't havent couldn't couldnt",
   x: 'not',
   b: 'by through',
-  B: 'becomes become becoming became',
+  B: 'becomes become becoming became were',
+  h: 'have got plenty lots',
   k: 'only',
   l: 'gone finished',
   t: 'try trying tried',
@@ -75,6 +76,8 @@ const insteadAt = (board: Board, at: number): Sign | undefined => {
   if (word(0) === 'instead')
     return word(1) === 'of' ? { letter: 'd', from: at, to: at + 1 } : { letter: 'D', from: at, to: at };
   if (word(0) === 'than' || word(0) === 'besides') return { letter: 'd', from: at, to: at };
+  if (/^tak(?:es?|ing)$/.test(word(0)) && word(1) === 'place' && word(2) === 'of')
+    return { letter: 'd', from: at, to: at + 2 };
   if (word(0) !== 'in' || word(2) !== 'of') return undefined;
   return ['place', 'lieu', 'stead'].includes(word(1)) ? { letter: 'd', from: at, to: at + 2 } : undefined;
 };

@@ -2,7 +2,7 @@
  * Shapes of what is said about replacing something, over the signs of a message: `i` a name, `R` a recipe, `s` swap,
  * `r` replace, `u` substitute, `a` alternative, `d` instead of, `D` instead, `L` take or leave, `M` remove, `P` put or
  * use, `O` out, `N` no, `X` without, `f` for, `b` by, `T` to, `W` with or from, `I` in, `o` of, `A` and, `#` an amount,
- * `w` a word nobody knows, `n` cannot or don't have, `x` not, `B` becomes, `k` only. The groups say what each name is.
+ * `w` a word nobody knows, `n` cannot or don't have, `x` not, `B` becomes, `h` have, `k` only. The groups say what each name is.
  */
 
 /** "… in Fernlea hand balm …" between the two names. */
@@ -25,8 +25,10 @@ export const shapes: readonly RegExp[] = [
   /[PW](?<to>i),?A?x(?<from>i)/d, // use B and not A
   new RegExp(`u(?<from>i)${place}[Wb](?<to>i)`, 'd'), // substitute A with B
   new RegExp(`u(?<to2>i)${place}f(?<from2>i)`, 'd'), // substitute B for A
-  new RegExp(`(?<from>i)${place}(?:s[fWbT]|u[Wb])(?<to>i)`, 'd'), // with A swapped for B
-  new RegExp(`(?<from>i)${place}r[Wb](?<to>i)`, 'd'), // A replaced with B
+  new RegExp(`(?<from>i)${place}[?,]{0,2}(?:s[fWbT]|u[Wb])(?<to>i)`, 'd'), // with A swapped for B
+  new RegExp(`(?<from>i)${place}[?,]{0,2}r[Wb](?<to>i)`, 'd'), // A replaced with B
+  /(?:Oo|[Nn]\??)(?<from>i)[^i#]{0,4}h[^i#]{0,3}(?<to>i)(?!#)/d, // no A, but we have plenty of B
+  /[hW][^i#]{0,2}(?<to>i)[^i#,]{0,3}N(?<from>i)(?!#)/d, // I have B but no A
   /k(?<to>i)[^i#]{0,14}(?<from>i)(?:[Io]R)?[^i#]{0,3}[sru]/d, // only B left. Can the A be swapped for it
   /(?<from>i)[^i#]{0,6}k(?<to>i)(?![,A]+i)/d, // it calls for A, I have only B
   new RegExp(`${bare}(?<to>i)[IT]{0,2}r(?<from>i)`, 'd'), // can B replace A
@@ -39,7 +41,7 @@ export const shapes: readonly RegExp[] = [
   /(?:Oo|[Nn])(?<from>i)[^i#]{0,8}(?:P|k|wf)A?(?<to>i)(?!#)/d, // out of A, can I use B; no A, only B
   /[Nn](?<from>i)[^i#A]{0,4}[.;!][^i#A]{0,4}(?<to>i)(?=[^i#]{0,6}R)/d, // no A left. Would B do for …
   new RegExp(`${bare}(?<from>i)T(?<to>i)(?=I[#R])`, 'd'), // A to B in …
-  new RegExp(`${bare}(?<from>i)B(?<to>i)`, 'd'), // the A becomes B
+  new RegExp(`${bare}(?<from>i)${place}w?B(?<to>i)`, 'd'), // the A becomes B
   new RegExp(`${bare}(?<from>i)O,?A?(?<to>i)I`, 'd'), // A out, B in
   new RegExp(`${bare}(?<to>i),?A?x(?<from>i)`, 'd'), // B, not A
   new RegExp(`sO?${bare}(?<gone>i)O`, 'd'), // swap the A out
@@ -57,7 +59,7 @@ export const shapes: readonly RegExp[] = [
   /(?<lack3>i)l/d, // the A has gone off, what else works
   /(?<kind>i)P(?=I?R)/d, // is there a vegan wax I could use in …
   /N(?<lack>i)/d, // no A left, what else works
-  /n\??(?<lack2>i)/d, // we can't get A, don't have A
+  /n[?h]?(?<lack2>i)/d, // we can't get A, don't have A
   /[ru](?<strange>w+i?)/d,
   /[ua]I?[fTo](?<strange>w+i?)/d,
   /d(?<strange>w+i?)/d,

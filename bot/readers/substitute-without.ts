@@ -79,7 +79,7 @@ const afterHave = (board: Board, at: number): number =>
   skipSigns(
     board,
     at + 1,
-    /^(have|eat|use|like|tolerate|take|stand|touch|want|do|any|the|with|an?|from|made|of)$/,
+    /^(have|eat|use|allow|permit|accept|contain|like|tolerate|take|stand|touch|want|do|any|the|with|an?|from|made|of)$/,
   );
 
 /** Where a list of things to leave out starts after `at`; undefined when none does. */
@@ -88,7 +88,7 @@ const listStart = (board: Board, at: number): number | undefined => {
   if (!item || board.taken[at]) return undefined;
   if (negated.has(item.word)) return kindAt(board, afterHave(board, at))?.kind && afterHave(board, at);
   if ((item.letter === 'N' && item.word !== 'zero') || leadsOut.has(item.word))
-    return skipSigns(board, at + 1, /^(any|the|added)$/);
+    return skipSigns(board, at + 1, /^(any|the|added|all|every)$/);
   const second = wordAt(board, at + 1);
   if (item.word === 'free' && (second === 'of' || second === 'from')) return at + 2;
   return item.word === 'allergic' && second === 'to' ? at + 2 : undefined;
