@@ -45,8 +45,8 @@ export const takeAsked = (board: Board, { text }: Reading): Phrase | undefined =
 
 /** Words that elsewhere are another request, and around a change only tell why it is wanted. */
 const fineHere = new Set(
-  `why which whether because than or unless who where whose can't cant cannot won't wont isn't isnt aren't doesn't doesnt didn't couldn't haven't better best worse
-  allergic allergy allergies sweat weather softer-than ought danger dangerous
+  `which because than or unless who where whose can't cant cannot won't wont isn't isnt aren't doesn't doesnt didn't couldn't haven't better best worse
+  allergic allergy allergies sweat weather
   swap swapping swapped replace replaces replacing replacement substitute substitutes substitution switch exchange instead vegan unscented cheap cheaper cheapest
   make fill nut nuts free class course people participants makers change convert update edit recommend suggest propose recipes recipe show list help`.split(
     /\s+/,
