@@ -148,6 +148,13 @@ const followMakings = (
   return infusion ? before.map((making) => ({ ...making, infusion })) : makings;
 };
 
+/**
+ * Somebody's allergy concerns the whole bench, before any recipe is changed for it; "what do I need to buy" right after a
+ * plan is about the plan, not about what runs low.
+ */
+const followWeight = (fields: Wish, changes: boolean): number =>
+  fields.allergies === undefined && changes ? 2.8 : 3.3;
+
 const claimFollow = (reading: Reading, parts: Parts, last: Wish): Claim | undefined => {
   const fields = followFields(parts, reading.text, last);
   const { made, aspects } = parts;
@@ -169,8 +176,7 @@ const claimFollow = (reading: Reading, parts: Parts, last: Wish): Claim | undefi
   const { makings: _makings, ...rest }: Wish = { ...last, ...fields };
   // "and for 40 tins?" after a workshop can only be all of them.
   const inAll = aspects.inAll || (!aspects.each && made.makings.some(({ each = 0 }) => each > mostEach));
-  // Somebody's allergy concerns the whole bench, before any recipe is changed for it.
-  const weight = fields.allergies === undefined ? 2.8 : 3.3;
+  const weight = followWeight(fields, changes);
   return settle({ ...parts, aspects: { ...aspects, inAll } }, rest, makings, weight, [
     ...parts.when.assumed,
     ...made.assumed,
