@@ -10,7 +10,7 @@ const root = fileURLToPath(new URL('..', import.meta.url));
 
 /**
  * What runs for each name. Several parts of a step run at the same time.
- * @type {Record<string, { files: string[], env: Record<string, string> }[]>}
+ * @type {Record<string, { files?: string[], script?: string[], env?: Record<string, string> }[]>}
  */
 const steps = {
   // Every IANA zone by its name, every local day of three years.
@@ -23,17 +23,20 @@ const steps = {
   fuzz: [{ files: ['tests/bot/security/strangers'], env: { FUZZ_ROUNDS: '100000' } }],
   // Everything that is registered, through a hundred broken connections.
   crawl: [{ files: ['tests/end/crawl'], env: { CRAWL_STEPS: '3000', CRAWL_BREAKS: '100' } }],
-  // Days of use in one process: whatever is called a soak.
-  soak: [{ files: ['soak'], env: { SOAK: 'long' } }],
+  // Half an hour of steady load on the bot as it is started: its memory must stay flat.
+  soak: [{ script: ['soak', '30'] }],
 };
 
 const tests = readdirSync(`${root}tests`, { recursive: true }).filter((path) => path.endsWith('.test.ts'));
-const isThere = ({ files }) => files.some((file) => tests.some((path) => `tests/${path}`.includes(file)));
+const isThere = ({ files, script }) =>
+  script !== undefined || files.some((file) => tests.some((path) => `tests/${path}`.includes(file)));
 
-const run = ({ files, env }) =>
+const run = ({ files, script, env }) =>
   new Promise((resolve) => {
-    const args = ['vitest', 'run', '--config', 'tests/vitest.config.ts', ...files];
-    const child = spawn('npx', args, { cwd: root, env: { ...env, ...process.env }, stdio: 'inherit' });
+    const [command, ...args] = script
+      ? ['npm', 'run', ...script]
+      : ['npx', 'vitest', 'run', '--config', 'tests/vitest.config.ts', ...files];
+    const child = spawn(command, args, { cwd: root, env: { ...env, ...process.env }, stdio: 'inherit' });
     child.once('error', () => resolve(false));
     child.once('exit', (code) => resolve(code === 0));
   });

@@ -10,7 +10,7 @@ import { dayIn, reasonIn } from './stock-told.ts';
 import { howMuchTaken, whichStock } from './stock-words.ts';
 
 const wasteCue =
-  /\b(?:threw|thrown|throw|lost|binned|wasted|waste|discarded|spilled|spilt|chucked|dumped|disposed|tipped|got rid of|(?:in|into|to|on) the (?:bin|rubbish|trash|garbage|compost|compost heap|skip)|down the (?:drain|sink)|poured\b.{0,60}\b(?:away|out))\b/i;
+  /\b(?:threw|thrown|throw|lost|binned|wasted|waste|discarded|spilled|spilt|chucked|dumped|disposed|tipped|got rid of|(?:in|into|to|on) the (?:bin|rubbish|trash|garbage|compost|compost heap|skip)|down the (?:drain|sink)|poured\b(?:(?!\bweigh).){0,60}\b(?:away|out))\b/i;
 const useCue = /\b(?:used|took|taken|use up|gave away|went into|needed)\b/i;
 const allOf =
   /\b(?:all|the rest|the whole|whole|entire|the lot|everything|what(?:ever)?(?:'s| is| was)? left|remaining|the last|the remains?)\b/gi;
@@ -101,7 +101,7 @@ const readTakes = (reading: Reading, bench: BenchReading, how: string): readonly
   return amounts.length > 1 || bench.lots.length > 1 ? [] : [takeIn(reading, bench, whole, how) ?? []].flat();
 };
 
-const isTold = ({ take }: TakeRead): boolean => take.grams !== undefined || take.all === true;
+const isTold = ({ take: { grams = 0, all } }: TakeRead): boolean => grams > 0 || all === true;
 
 /** "threw away 50 g of K12, rancid", "used 30 g beeswax for a test", "binned 50 g of K12 and 20 g of G7". */
 export const claimTaken = (reading: Reading, text: BenchText): Claim | undefined => {

@@ -223,9 +223,13 @@ const answers = (action: Action): boolean => {
   return !('text' in action) || action.text.trim() !== '';
 };
 
+/** What a member typed may be shown back to them, "NaN" too. */
+const isUnfit = (action: Action, shown: string): boolean =>
+  unfit.test(shown) && !unfit.test(JSON.stringify(action));
+
 const isAmiss = (action: Action, { texts }: Shown): boolean => {
   const all = texts.join('\n');
-  if (unfit.test(all) || (texts.length === 0 && answers(action))) return true;
+  if (isUnfit(action, all) || (texts.length === 0 && answers(action))) return true;
   return faulty.test(all) && action.mishap === undefined;
 };
 
