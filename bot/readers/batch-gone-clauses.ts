@@ -29,7 +29,9 @@ interface Mark {
   readonly all?: true;
 }
 
-export const isCount = ({ letter, value }: Item): boolean => letter === 'n' && value !== undefined;
+/** "Half of them, that's 7 tins": a share is no count. */
+export const isCount = ({ letter, value, fraction }: Item): boolean =>
+  letter === 'n' && value !== undefined && !fraction;
 
 const allSaid =
   /\b(?:all(?! (?:right|good|ok|fine|in all))(?: of| the)?|the rest|everything|the remaining|remaining|what(?:'s| is| was) left|(?:the |our |my |very |^\W*)+last(?: few| ones| of| (?=tins|jars|pots|tubes|sticks)))\b/gi;

@@ -20,6 +20,7 @@ import {
 import type { Item } from './item.ts';
 import { leftover } from './leftover.ts';
 import { pointedNames } from './pointed-name.ts';
+import { namesOwnBalm } from './second-look.ts';
 import { asksForShelf, takeStocked } from './substitute-choice.ts';
 import { type Board, boardOf } from './target.ts';
 
@@ -297,6 +298,7 @@ export const claimDesign = (reading: Reading): Claim | undefined => {
   if (shown || isElsewhere(reading)) return shown;
   const next = old && claimNext(reading, old);
   if (next) return next;
+  if (namesOwnBalm(reading)) return undefined;
   const board = boardOf(reading.items);
   const read = readWishes(board, reading, old?.vegan === true);
   if (isWrittenOut(board.items.filter((item, at) => item.letter === 'i' || !board.taken[at])))

@@ -55,6 +55,17 @@ const withLittle = (items: readonly Item[], talk: ReadonlySet<Item>): ReadonlySe
   return new Set([...talk, ...whole.flat()]);
 };
 
+/** "Make Thornbury salve vegan": a balm by a name of its own, and no wish for a new one. */
+export const namesOwnBalm = ({ items, text }: Reading): boolean =>
+  items.some(
+    (item, at) =>
+      item.letter === letters.unknown &&
+      isCapital(text, item) &&
+      !isBackground(item.word) &&
+      !isMonth(item.word) &&
+      namesProduct(items, at),
+  );
+
 /** A message without the words of talk in it, and which those were. */
 export interface SecondLook {
   readonly reading: Reading;

@@ -7,7 +7,7 @@ export const stockCues =
   `bought buy got received ordered stock stocked took taken lost picked fetched collected restocked purchased lot lots low warn alert mark left opened open strained infused used use threw thrown binned wasted discarded spilled
   spilt adjust really count counted weighed empty finished delivery arrived delivered have has best expires note notes bb bbe inventory shelf gone
   running remaining poured rancid restock reorder re-order went into bin whole tipped dumped disposed throw chucked rid drain compost more
-  warning warnings minimum below under less tell know ping nudge keep remains any still balance total cupboard list shopping lots' supplies doing looking ingredients 've`.split(
+  warning warnings minimum below under less tell know ping nudge keep remains any still balance total cupboard list shopping lots' supplies tossed how's doing looking ingredients 've`.split(
     /\s+/,
   );
 
@@ -19,7 +19,7 @@ export const boughtWords = words(`
   price each per a an one bag bags pack packs packet packets bottle bottles jar jars tub tubs tin tins block blocks sack sacks box boxes can cans drum drums us the on shelf note record
   came eur euro euros gbp usd pounds pound dollars incl excl vat tax tax-free delivery included including plus organic raw refined unrefined supplier ingredient amount date more
   another some our pence cent cents p restocked stocked purchase purchased ordered it also no code altogether total x opened white yellow pellets virgin cold pressed extra dried g ml again up picked fetched collected
-  were was been being twice thrice here now have had came come turned finally both each`);
+  were was been being twice thrice here now cheap cheaper bargain offer sale deal lovely have had came come turned finally both each`);
 
 export const listWords = words(`
   stock show list see what which do we have got our the my all is are there in on shelf left how much many still any of level levels stocks lot lots and with inventory ingredients
