@@ -48,15 +48,25 @@ const amountAt = (list: readonly Token[], at: number): Amount | undefined => {
   return read && { first: at, after: read.next, tail: tailFrom(list, read.next) };
 };
 
+/** "Batch no. 4411". */
+const isShortForNumber = (list: readonly Token[], at: number): boolean =>
+  list[at]?.word === 'no' && list[at + 1]?.text === '.' && list[at + 1]?.glued === true;
+
+const isPause = (word: string): boolean => /^[,.;:()!-]$/.test(word);
+
+const isSureFrom = (list: readonly Token[], at: number, word: string): boolean =>
+  cue.has(word) || /^(?:make (?:that|it)|i meant?)$/.test(`${word} ${list[at + 1]?.word ?? ''}`);
+
 /** Where the new number starts after a correction that starts at `at`; undefined where none does. */
 const afterCue = (list: readonly Token[], at: number): number | undefined => {
   let sure = false;
   for (let next = at; next < Math.min(list.length, at + mostCue); next += 1) {
     const word = list[next]?.word ?? '';
     if (sure && readNumber(list, next)) return next;
-    if (/^[,.;:()!-]$/.test(word)) continue;
+    if (isShortForNumber(list, next)) return undefined;
+    if (isPause(word)) continue;
     if (!cue.has(word) && !cuePart.has(word)) return undefined;
-    sure ||= cue.has(word) || /^(?:make (?:that|it)|i meant?)$/.test(`${word} ${list[next + 1]?.word ?? ''}`);
+    sure ||= isSureFrom(list, next, word);
   }
   return undefined;
 };

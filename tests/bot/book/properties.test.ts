@@ -62,6 +62,10 @@ const isRecipeEvent = (
   event: BookEvent,
 ): event is Extract<BookEvent, { readonly kind: `recipe-${string}` }> => event.kind.startsWith('recipe-');
 
+/** Once a region was set, the group is known to have chosen. */
+const chosenIn = ({ region }: { readonly region?: unknown }) =>
+  region === undefined ? {} : { regionChosen: true };
+
 /** The book kept in the simplest way there is: a list, searched from the start each time. */
 class Model {
   seq = 0;
@@ -90,7 +94,7 @@ class Model {
       return;
     }
     if (event.kind === 'settings-changed') {
-      this.settings = { ...this.settings, ...event.settings };
+      this.settings = { ...this.settings, ...event.settings, ...chosenIn(event.settings) };
       return;
     }
     if (!isRecipeEvent(event)) throw new Error('the bench has a model of its own');
