@@ -132,6 +132,21 @@ const butterInPlace = (ask: Ask): Made => {
 
 const isButterSwap = ({ jobs }: Ask): boolean => jobs[0] === 'butter' && jobs[1] === 'butter';
 
+/** Where there is no liquid oil the butters give way, if they can. */
+const againstButters = (ask: Ask): Made | undefined => {
+  const butters = swapAgainstButters(weights(ask.mix), ask.from, ask.to, ask.share);
+  if (!butters) return undefined;
+  return ok({
+    ...bare(ask, 'butters-give-way'),
+    mix: { ...ask.mix, portions: portionsOf(ask, butters.lines) },
+    percent: butters.percent,
+    notes: [
+      ...(butters.percent === 0 ? (['already-firm'] as const) : []),
+      ...(ask.jobs.includes('wax') ? (['make-a-trial-tin'] as const) : []),
+    ],
+  });
+};
+
 const held = (ask: Ask): Made => {
   const made = swap(weights(ask.mix), ask.from, ask.to, { share: ask.share });
   if (isButterSwap(ask)) {
@@ -141,14 +156,7 @@ const held = (ask: Ask): Made => {
   }
   if (made.ok) return ok(ofSwapped(ask, 'firmness-held', made.value));
   if (made.problem.code !== 'no-liquid-oil') return made;
-  const butters = swapAgainstButters(weights(ask.mix), ask.from, ask.to, ask.share);
-  if (!butters) return made;
-  return ok({
-    ...bare(ask, 'butters-give-way'),
-    mix: { ...ask.mix, portions: portionsOf(ask, butters.lines) },
-    percent: butters.percent,
-    notes: ask.jobs.includes('wax') ? ['make-a-trial-tin'] : [],
-  });
+  return againstButters(ask) ?? made;
 };
 
 /** A herb is strained out or sits in an oil's note: its share of the tin is nothing. */

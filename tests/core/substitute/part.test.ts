@@ -84,6 +84,15 @@ describe('a part of an ingredient exchanged', () => {
     expect(held).toBeGreaterThan(10);
   });
 
+  it('should say so where it is firm enough without the new one, with butters giving way too', () => {
+    const butters = mix({ 'palm-kernel-oil': 53.5, 'coconut-oil': 29.5, 'virgin-coconut-oil': 17 });
+    const made = worked(
+      replace(butters, 'virgin-coconut-oil', 'beeswax', { part: { amount: 0.05, unit: 'share' } }),
+    );
+    expect(made).toMatchObject({ way: 'butters-give-way', percent: 0 });
+    expect(made.notes).toContain('already-firm');
+  });
+
   it('should change gram for gram where that is asked, whatever the firmness does', () => {
     const made = worked(replace(balm, 'beeswax', 'candelilla-wax', { gramForGram: true }));
     expect(percentIn(made.mix, 'candelilla-wax')).toBe(20);
