@@ -29,6 +29,12 @@ export const claimUnits = (reading: Reading, topic: string): Claim | undefined =
   return units && claim({ ...last.request, units }, 3.3);
 };
 
+const inOunces =
+  /\b(?:in|as|to|with|show|use|and)(?: the)? (?:ounces|oz)\b(?! tins?)|\bounces (?:please|instead|too|as well)\b/i;
+
+/** "…, in ounces": beside the grams. */
+export const ouncesBeside = ({ text }: Reading): 'oz' | undefined => (inOunces.test(text) ? 'oz' : undefined);
+
 /** A request without the units its answer was to be shown in. */
 export const withoutUnits = (
   request: Readonly<Record<string, unknown>>,

@@ -1,4 +1,5 @@
 import { type Claim, claim, type Reading } from '../reading.ts';
+import { ouncesBeside } from './in-ounces.ts';
 import { leftover } from './leftover.ts';
 import { type Board, boardOf, free, take } from './target.ts';
 
@@ -17,26 +18,21 @@ export const takeJug = (board: Board): void => {
 };
 
 /** Words about the pour, the jug and the ounces that a weigh-out answers by itself. */
-export const pourWords =
+export const pourWords: ReadonlySet<string> = new Set(
   `first pour pouring poured top topping topup top-up up back hold keep kept reserve dent dents shrink shrinks sink sinks jug jugs big large enough fit fits fill line ounces ounce oz
   how much many is should do i set aside later after second go goes need big size what which instead show in it them that same`.split(
     /\s+/,
-  );
+  ),
+);
 
 const aboutPour = /\bfirst (?:pour|fill)\b|\btop(?:ped|ping)?[- ]?(?:up|off)\b|\bdents?\b/i;
 
 /** The first pour and the top-up are told with a weigh-out and with nothing else. */
 export const asksForPour = ({ text }: Reading): boolean => aboutPour.test(text);
 
-const inOunces =
-  /\b(?:in|as|to|with|show|use|and)(?: the)? (?:ounces|oz)\b(?! tins?)|\bounces (?:please|instead|too|as well)\b/i;
-
-/** "…, in ounces": beside the grams. */
-export const unitsSaid = ({ text }: Reading): 'oz' | undefined => (inOunces.test(text) ? 'oz' : undefined);
-
 /** "How big a jug?", "and the first pour?", "in ounces" after a weigh-out: the same again. */
 export const askedAgain = (reading: Reading, last: Readonly<Record<string, unknown>>): Claim | undefined => {
-  const units = unitsSaid(reading);
+  const units = ouncesBeside(reading);
   const asks =
     units !== undefined || asksForPour(reading) || [...jugs].some((word) => reading.words.has(word));
   if (!asks) return undefined;
@@ -45,6 +41,6 @@ export const askedAgain = (reading: Reading, last: Readonly<Record<string, unkno
   for (const item of free(board))
     if (item.letter === 'u' || item.letter === 'c')
       take(board, board.items.indexOf(item), board.items.indexOf(item) + 1);
-  if (leftover(board, new Set(pourWords), false).blocking.length > 0) return undefined;
+  if (leftover(board, pourWords, false).blocking.length > 0) return undefined;
   return claim({ ...last, ...(units ? { units } : {}) }, 2.7);
 };

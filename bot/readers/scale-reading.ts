@@ -7,9 +7,10 @@ import type { Trouble } from '../answer.ts';
 import type { Reading } from '../reading.ts';
 import { askWhich } from './ask-back.ts';
 import { takeRecipe } from './body.ts';
+import { ouncesBeside } from './in-ounces.ts';
 import type { Item } from './item.ts';
 import { takeBody } from './scale-body.ts';
-import { takeJug, unitsSaid } from './scale-jug.ts';
+import { takeJug } from './scale-jug.ts';
 import {
   quantityTrouble,
   type TargetAndTrouble,
@@ -98,7 +99,7 @@ export const readScale = (reading: Reading): ScaleReading => {
   const follows = followsScale(reading);
   if (follows) takeCorrection(board);
   takeJug(board);
-  const units = unitsSaid(reading);
+  const units = ouncesBeside(reading);
   const quantity = quantityTrouble(free(board));
   takeParticiple(board);
   const stepG = takeStep(board);

@@ -1,24 +1,20 @@
-import { afterEach, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { readName } from '../../bot/discord/context-menu.ts';
 import { topics } from '../../bot/topics.ts';
 import { benchOf } from '../../core/book.ts';
 import { guildId, hazel, warden, wren } from '../helpers/chat-stand-in/people.ts';
 import { useChat } from '../helpers/chat-stand-in/use-chat.ts';
-import { type TestHouse, testHouse } from '../helpers/house.ts';
+import { testHouse } from '../helpers/house.ts';
+import { useHouse } from '../helpers/use-house.ts';
 
 // The bot as it is, with all its topics and the real client. Forms become the words of a plain message.
 
 const openChat = useChat();
 const group = `guild:${guildId}`;
-let house: TestHouse | undefined;
-
-afterEach(() => {
-  expect(house?.faults).toEqual([]);
-  house = undefined;
-});
+const keep = useHouse();
 
 const open = async () => {
-  house = await testHouse(group);
+  const house = keep(await testHouse(group));
   const chat = await openChat({ pipkin: house.pipkin, topics });
   const { keeper } = house;
   return { ...chat, state: async () => (await keeper.open(group)).state };

@@ -1,27 +1,22 @@
 import { setTimeout as sleep } from 'node:timers/promises';
-import { afterEach, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { topics } from '../../bot/topics.ts';
 import { benchHouse } from '../helpers/bench-house.ts';
 import type { Exchange } from '../helpers/chat-stand-in/exchange.ts';
 import { annexe, annexId, guildId, hazel, wren } from '../helpers/chat-stand-in/people.ts';
 import { useChat } from '../helpers/chat-stand-in/use-chat.ts';
-import { now, type TestHouse } from '../helpers/house.ts';
+import { now } from '../helpers/house.ts';
 import { recipeSaved } from '../helpers/recipes-saved.ts';
+import { useHouse } from '../helpers/use-house.ts';
 
 // What can be done next (buttons, menus), how a new group is welcomed, and what happens when too much is asked.
 
 const openChat = useChat();
 const group = `guild:${guildId}`;
-let house: TestHouse | undefined;
-
-afterEach(() => {
-  expect(house?.faults).toEqual([]);
-  house = undefined;
-});
+const keep = useHouse();
 
 const open = async (more: Omit<NonNullable<Parameters<typeof openChat>[0]>, 'pipkin' | 'topics'> = {}) => {
-  const made = await benchHouse(group);
-  house = made;
+  const made = keep(await benchHouse(group));
   return { ...(await openChat({ pipkin: made.pipkin, topics, ...more })), house: made };
 };
 

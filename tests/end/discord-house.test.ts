@@ -1,21 +1,17 @@
-import { afterEach, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { topics } from '../../bot/topics.ts';
 import type { Exchange, Shown } from '../helpers/chat-stand-in/exchange.ts';
 import { channelId, directChannelId, guildId, hazel, warden, wren } from '../helpers/chat-stand-in/people.ts';
 import { useChat } from '../helpers/chat-stand-in/use-chat.ts';
-import { type TestHouse, testHouse } from '../helpers/house.ts';
+import { testHouse } from '../helpers/house.ts';
+import { useHouse } from '../helpers/use-house.ts';
 
 // The bot as it is, with all its topics and the real client, in the village hall's chat. Its book has the demo recipes.
 const openChat = useChat();
-let house: TestHouse | undefined;
-
-afterEach(() => {
-  expect(house?.faults).toEqual([]);
-  house = undefined;
-});
+const keep = useHouse();
 
 const open = async () => {
-  house = await testHouse(`guild:${guildId}`);
+  const house = keep(await testHouse(`guild:${guildId}`));
   const chat = await openChat({ pipkin: house.pipkin, topics });
   return { ...chat, keeper: house.keeper };
 };

@@ -1,23 +1,19 @@
-import { afterEach, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { topics } from '../../bot/topics.ts';
 import { benchOf } from '../../core/book.ts';
 import { channelId, guildId, warden } from '../helpers/chat-stand-in/people.ts';
 import { useChat } from '../helpers/chat-stand-in/use-chat.ts';
-import { type TestHouse, testHouse } from '../helpers/house.ts';
+import { testHouse } from '../helpers/house.ts';
+import { useHouse } from '../helpers/use-house.ts';
 
 // Whatever is between the bot and the platform may say less than usual: everything is answered all the same.
 
 const openChat = useChat();
 const group = `guild:${guildId}`;
-let house: TestHouse | undefined;
-
-afterEach(() => {
-  expect(house?.faults).toEqual([]);
-  house = undefined;
-});
+const keep = useHouse();
 
 const open = async (manner: NonNullable<Parameters<typeof openChat>[0]>['manner']) => {
-  house = await testHouse(group);
+  const house = keep(await testHouse(group));
   const chat = await openChat({ pipkin: house.pipkin, topics, ...(manner ? { manner } : {}) });
   return { ...chat, house };
 };

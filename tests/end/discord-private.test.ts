@@ -1,22 +1,17 @@
-import { afterEach, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { topics } from '../../bot/topics.ts';
 import { benchHouse } from '../helpers/bench-house.ts';
 import { guildId, hazel, warden, wren } from '../helpers/chat-stand-in/people.ts';
 import { useChat } from '../helpers/chat-stand-in/use-chat.ts';
-import type { TestHouse } from '../helpers/house.ts';
+import { useHouse } from '../helpers/use-house.ts';
 
 // What is for one member alone (prices, reactions, settings) is shown to that member alone, whichever way it is asked.
 
 const openChat = useChat();
-let house: TestHouse | undefined;
-
-afterEach(() => {
-  expect(house?.faults).toEqual([]);
-  house = undefined;
-});
+const keep = useHouse();
 
 const open = async () => {
-  house = await benchHouse(`guild:${guildId}`);
+  const house = keep(await benchHouse(`guild:${guildId}`));
   await house.say('bought 250 g shea butter lot S9, 7.35');
   await house.say('report: itchy rash behind the ear after 26-BAFO, contact: the lady with the red hat');
   return openChat({ pipkin: house.pipkin, topics });

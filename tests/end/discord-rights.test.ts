@@ -1,5 +1,5 @@
 import { fc } from '@fast-check/vitest';
-import { afterEach, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { readName } from '../../bot/discord/context-menu.ts';
 import { topics } from '../../bot/topics.ts';
 import { benchHouse } from '../helpers/bench-house.ts';
@@ -8,19 +8,14 @@ import type { Exchange } from '../helpers/chat-stand-in/exchange.ts';
 import { annexId, guildId, hazel, warden, wren } from '../helpers/chat-stand-in/people.ts';
 import type { StandIn } from '../helpers/chat-stand-in/stand-in.ts';
 import { useChat } from '../helpers/chat-stand-in/use-chat.ts';
-import type { TestHouse } from '../helpers/house.ts';
+import { useHouse } from '../helpers/use-house.ts';
 
 // Each way in (command, words, button, menu, form, suggestions, command on a message) is tried from the wrong group, by the
 // wrong member, and with ids that were replayed or made up.
 
 const openChat = useChat();
 const hall = `guild:${guildId}`;
-let house: TestHouse | undefined;
-
-afterEach(() => {
-  expect(house?.faults).toEqual([]);
-  house = undefined;
-});
+const keep = useHouse();
 
 const unlimited = { burst: 1e6, perMinute: 1e6 };
 const limits = { member: unlimited, group: unlimited, typing: unlimited };
@@ -30,8 +25,7 @@ const secrets = ['Quillfeather', '37.31', '12.25', 'Marrow Lane', 'spring fair',
 
 /** The hall's book holds things nobody elsewhere may see. */
 const open = async () => {
-  const made = await benchHouse(hall);
-  house = made;
+  const made = keep(await benchHouse(hall));
   await made.say('save recipe Zebrawood salve: 37.31 g beeswax, 62.69 g olive oil');
   await made.say('save recipe Quillfeather balm: 20 g beeswax, 80 g olive oil');
   await made.say('bought 500 g mango butter lot ZQ77 from Marrow Lane, 12.25');

@@ -1,25 +1,17 @@
-import { afterEach, describe, expect, it } from 'vitest';
-import { readName } from '../../bot/discord/context-menu.ts';
+import { describe, expect, it } from 'vitest';
 import { slashCommands } from '../../bot/slash.ts';
 import { topics } from '../../bot/topics.ts';
-import {
-  buttonPressed,
-  commandFilledIn,
-  formSent,
-  messageCommand,
-  optionPicked,
-  type Place,
-  typedSoFar,
-} from '../helpers/chat-stand-in/asked.ts';
 import type { Exchange } from '../helpers/chat-stand-in/exchange.ts';
 import { botId, guild, textChannel } from '../helpers/chat-stand-in/people.ts';
 import type { StandIn } from '../helpers/chat-stand-in/stand-in.ts';
 import { useChat } from '../helpers/chat-stand-in/use-chat.ts';
 import { dice } from '../helpers/dice.ts';
-import { type TestHouse, testHouse } from '../helpers/house.ts';
+import { testHouse } from '../helpers/house.ts';
 import { phraseTables } from '../helpers/phrases.ts';
 import { type Action, Maker } from '../helpers/strangers/actions.ts';
+import { eventOf } from '../helpers/strangers/clicks.ts';
 import { type Group, groupsFrom, planted } from '../helpers/strangers/groups.ts';
+import { useHouse } from '../helpers/use-house.ts';
 
 // Strangers at random, over the network and the gateway: a smaller run of what tests/bot/security/strangers does without.
 // ROUNDS_OVER_NETWORK makes a longer one.
@@ -28,12 +20,7 @@ const openChat = useChat();
 const rounds = Number(process.env.ROUNDS_OVER_NETWORK ?? 60);
 const seed = 77;
 const answerWithinMs = 30_000;
-let house: TestHouse | undefined;
-
-afterEach(() => {
-  expect(house?.faults).toEqual([]);
-  house = undefined;
-});
+const keep = useHouse();
 
 const unlimited = { burst: 1e6, perMinute: 1e6 };
 const limits = { member: unlimited, group: unlimited, typing: unlimited };
@@ -43,23 +30,6 @@ const arrive = (standIn: StandIn, { guild: id, channel }: { guild: string; chann
     t: 'GUILD_CREATE',
     d: { ...guild, id, roles: [], channels: [{ ...textChannel, id: channel, guild_id: id }] },
   });
-
-type Clicked = Exclude<Action, { readonly kind: 'complete' | 'typing' }>;
-
-const eventOf = (action: Clicked, id: string, token: string, place: Place) => {
-  switch (action.kind) {
-    case 'command':
-      return commandFilledIn(id, token, action.name, action.options, place);
-    case 'button':
-      return buttonPressed(id, token, action.id, place);
-    case 'option':
-      return optionPicked(id, token, { value: action.id, menu: 'pick1' }, place);
-    case 'form':
-      return formSent(id, token, { form: action.id, fields: action.fields }, place);
-    default:
-      return messageCommand(id, token, { name: readName, text: action.text }, place);
-  }
-};
 
 const done = async (standIn: StandIn, group: Group, action: Action): Promise<Exchange | undefined> => {
   const place = group.placeOf(action.person);
@@ -73,9 +43,7 @@ const done = async (standIn: StandIn, group: Group, action: Action): Promise<Exc
       return standIn.write({ text, ...place }).until(1, answerWithinMs);
     }
     case 'typing': {
-      const typed = standIn.interact(place, ({ id }, token) =>
-        typedSoFar(id, token, action.name, action, place),
-      );
+      const typed = standIn.interact(place, ({ id }, token) => eventOf(action, id, token, place));
       await typed.completed(answerWithinMs);
       return typed;
     }
@@ -114,7 +82,7 @@ const idsIn = ({ shown }: Exchange): readonly string[] =>
 
 describe('strangers over the network', () => {
   it('should each have one answer, in which nothing is anybody else’s', async () => {
-    house = await testHouse();
+    const house = keep(await testHouse());
     const groups = groupsFrom(seed).filter(({ nosy }) => !nosy);
     const { standIn, log } = await openChat({ pipkin: house.pipkin, topics, limits });
     for (const group of groups) await settle(standIn, group);

@@ -6,7 +6,6 @@ import { groupOfKey } from '../../../bot/book/names.ts';
 import { notesIn } from '../../../bot/book/notes.ts';
 import type { Store } from '../../../bot/book/store.ts';
 import { NotRecorded } from '../../../bot/book/trouble.ts';
-import { readName } from '../../../bot/discord/context-menu.ts';
 import { gate } from '../../../bot/discord/gate.ts';
 import { longIds } from '../../../bot/discord/long-ids.ts';
 import type { Files, GivenFile } from '../../../bot/files/given.ts';
@@ -14,17 +13,10 @@ import { type Pipkin, pipkin } from '../../../bot/handle.ts';
 import { faultFields, logTo } from '../../../bot/log.ts';
 import { textOf } from '../../../bot/render/text.ts';
 import { topics } from '../../../bot/topics.ts';
-import {
-  buttonPressed,
-  commandFilledIn,
-  formSent,
-  messageCommand,
-  optionPicked,
-  typedSoFar,
-} from '../chat-stand-in/asked.ts';
 import type { Exchange } from '../chat-stand-in/exchange.ts';
 import { botId, directChannelId, type Person } from '../chat-stand-in/people.ts';
 import type { Action, GivenText } from './actions.ts';
+import { eventOf } from './clicks.ts';
 import { type DirectChat, directChat } from './direct-chat.ts';
 import type { Group } from './groups.ts';
 
@@ -233,22 +225,7 @@ export class World {
         text: place.direct ? action.text : `<@${botId}> ${action.text}`,
         ...place,
       });
-    return this.chat.interact(place, id, (token) => {
-      switch (action.kind) {
-        case 'command':
-          return commandFilledIn(id, token, action.name, action.options, place);
-        case 'typing':
-          return typedSoFar(id, token, action.name, action, place);
-        case 'button':
-          return buttonPressed(id, token, action.id, place);
-        case 'option':
-          return optionPicked(id, token, { value: action.id, menu: 'pick1' }, place);
-        case 'form':
-          return formSent(id, token, { form: action.id, fields: action.fields }, place);
-        default:
-          return messageCommand(id, token, { name: readName, text: action.text }, place);
-      }
-    });
+    return this.chat.interact(place, id, (token) => eventOf(action, id, token, place));
   }
 
   async close(): Promise<void> {
