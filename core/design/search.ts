@@ -22,26 +22,34 @@ const repeats = (solved: Solved, chosen: readonly Solved[]): number =>
   (chosen.some((other) => other.sketch.butters === solved.sketch.butters) ? sameButterCost : 0) +
   (chosen.some((other) => mainOf(other) === mainOf(solved)) ? sameMainCost : 0);
 
-/** What carries a proposal, in any order: cocoa with shea is the same as shea with cocoa. */
-const kindOf = ({ sketch }: Solved): string =>
-  [...new Set(`${sketch.backbone}+${sketch.butters}`.split('+'))].toSorted().join('+');
+const carries = (id: string): boolean => /^(?:wax|butter)$/.test(ingredientById(id)?.kind ?? '');
 
-/** Two proposals differ when another wax carries them, or other butters go with it. */
-const differs = (solved: Solved, chosen: readonly Solved[]): boolean =>
-  chosen.every((other) => kindOf(other) !== kindOf(solved));
+/**
+ * Waxes and butters of a proposal, in any order: cocoa with shea is the same as shea with cocoa. Read off its lines, for a
+ * butter may stand in as what fills up, and then two plans come to one recipe.
+ */
+const kindOf = ({ sketch, percent }: Solved): string =>
+  linesAt(sketch, percent)
+    .map(({ ingredient }) => ingredient)
+    .filter(carries)
+    .toSorted()
+    .join('+');
 
 /** The cheapest ones that differ from each other; the earlier sketch where two cost the same. */
 const choose = <S extends Solved>(all: readonly S[]): readonly S[] => {
   const chosen: S[] = [];
+  const kinds = new Map(all.map((solved) => [solved, kindOf(solved)]));
+  const taken = new Set<string | undefined>();
   while (chosen.length < mostProposals) {
     let best: { solved: S; cost: number } | undefined;
     for (const solved of all) {
-      if (!differs(solved, chosen)) continue;
+      if (taken.has(kinds.get(solved))) continue;
       const cost = solved.cost + repeats(solved, chosen);
       if (!best || cost < best.cost) best = { solved, cost };
     }
     if (!best) break;
     chosen.push(best.solved);
+    taken.add(kinds.get(best.solved));
   }
   return chosen;
 };

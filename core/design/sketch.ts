@@ -15,8 +15,7 @@ export interface Sketch {
   /** What fills up to 100 %, in equal shares: liquid oils, or soft butters when there may be no oil. */
   readonly fillers: readonly Omit<DesignLine, 'percent'>[];
   readonly cost: number;
-  /** Which waxes carry it, and which butters go with them: proposals have to differ in these. */
-  readonly backbone: string;
+  /** Which butters go with the waxes: a second proposal with the same ones is dearer. */
   readonly butters: string;
 }
 

@@ -144,7 +144,6 @@ const sketchOf = (
   ],
   fillers,
   cost: carrier.cost + butters.cost,
-  backbone: [carrier.main.ingredient, ...carrier.partners.map(({ ingredient }) => ingredient)].join('+'),
   butters: butters.key,
 });
 

@@ -1,5 +1,5 @@
 import { fc, test } from '@fast-check/vitest';
-import { describe, expect } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import type { Ingredient } from '../../../core/data/ingredient.ts';
 import { type Design, design } from '../../../core/design/design.ts';
 import { coldestPromiseC, formRules } from '../../../core/design/rules.ts';
@@ -157,6 +157,18 @@ describe('a design for any wishes', () => {
     );
     expect(new Set(kinds).size).toBe(kinds.length);
     expect(kinds.length).toBeLessThanOrEqual(3);
+  });
+
+  it('should not come to one recipe twice where butters stand in for the oil', () => {
+    const { proposals } = design({
+      form: 'stick',
+      vegan: false,
+      without: ['nuts', 'liquid-oil', 'wax'],
+      with: [{ ingredient: 'cetyl-alcohol' }],
+    });
+    const recipes = proposals.map(({ lines }) => JSON.stringify(lines));
+    expect(recipes.length).toBeGreaterThan(1);
+    expect(new Set(recipes).size).toBe(recipes.length);
   });
 
   test.prop([anyWishes], { numRuns: 40 })('should be the same each time', (wishes) => {
