@@ -19,6 +19,8 @@ const steps = {
   kill: [{ files: ['tests/end/kill'], env: { KILL_ROUNDS: '200' } }],
   // Random commands against a plain list of what was done.
   model: [{ files: ['tests/bot/book/model'], env: { MODEL_RUNS: '1000' } }],
+  // Random inputs that no run before this one has seen, in every test that draws them.
+  chance: [{ files: ['tests/core', 'tests/bot'], env: { CHANCE_SEED: String(Date.now() % 2 ** 31) } }],
   // Strangers who say anything.
   fuzz: [{ files: ['tests/bot/security/strangers'], env: { FUZZ_ROUNDS: '100000' } }],
   // Everything that is registered, through a hundred broken connections.

@@ -4,6 +4,7 @@ export default defineConfig({
   test: {
     root: new URL('..', import.meta.url).pathname,
     include: ['tests/**/*.test.ts'],
+    setupFiles: ['tests/helpers/chance.ts'],
     testTimeout: 30_000,
     maxWorkers: 2,
   },

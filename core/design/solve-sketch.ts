@@ -50,6 +50,22 @@ const bandSteps = (steps: Steps, rule: FormRule): { first: number; last: number 
   return first <= last ? { first, last } : undefined;
 };
 
+const isInBand = (steps: Steps, step: number, rule: FormRule): boolean => {
+  const index = indexIn(steps.at(step), bandC);
+  return index >= rule.least && index < rule.most;
+};
+
+/**
+ * The step nearest to one that was found by halving. More of the main line makes nearly every blend firmer, so halving
+ * finds the band; where two fats soften each other (coconut oil and cocoa butter without a wax) it does not, and each
+ * step is looked at.
+ */
+const nearestFitting = (steps: Steps, step: number, fits: (step: number) => boolean): number | undefined => {
+  if (fits(step)) return step;
+  const all = Array.from({ length: steps.high - steps.low + 1 }, (_, at) => steps.low + at);
+  return all.toSorted((a, b) => Math.abs(a - step) - Math.abs(b - step)).find(fits);
+};
+
 /** One and a half times too firm or too soft counts as one. */
 const firmnessCost = (index: number, aim: number): number => (Math.log(index / aim) / Math.log(1.5)) ** 2 / 2;
 
@@ -71,7 +87,9 @@ export const solveSketch = (
     band.last,
     firstStep(band.first, band.last, (step) => indexIn(steps.at(step), bandC) >= rule.aim),
   );
-  const step = Math.max(needed, aimed);
+  const fits = (step: number): boolean => isInBand(steps, step, rule) && holds(step);
+  const step = nearestFitting(steps, Math.max(needed, aimed), fits);
+  if (step === undefined) return undefined;
   return {
     sketch,
     percent: step * stepPercent,
@@ -84,5 +102,6 @@ export const solveSketch = (
 export const hottestOf = (sketch: Sketch, rule: FormRule, pan: Pan): number | undefined => {
   const steps = stepsOf(sketch, pan);
   const band = bandSteps(steps, rule);
-  return band && hottestC(steps.at(band.last), rule);
+  const last = band && nearestFitting(steps, band.last, (step) => isInBand(steps, step, rule));
+  return last === undefined ? undefined : hottestC(steps.at(last), rule);
 };

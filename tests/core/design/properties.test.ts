@@ -171,6 +171,18 @@ describe('a design for any wishes', () => {
     expect(new Set(recipes).size).toBe(recipes.length);
   });
 
+  it('should stay a balm for a tube where coconut oil and cocoa butter soften each other', () => {
+    const { wishes, proposals } = design({
+      form: 'tube',
+      vegan: false,
+      without: ['liquid-oil'],
+      with: [{ ingredient: 'coconut-oil', percent: 20.5 }],
+    });
+    expect(wishes.form).toBe('tube');
+    expect(proposals.length).toBeGreaterThan(0);
+    for (const { lines } of proposals) expect(indexAt(lines, 25)).toBeLessThan(formRules.tube.most);
+  });
+
   test.prop([anyWishes], { numRuns: 40 })('should be the same each time', (wishes) => {
     const lines = ({ proposals }: Design) => proposals.map((proposal) => proposal.lines);
     expect(lines(design(wishes))).toEqual(lines(design(wishes)));
