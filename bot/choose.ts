@@ -1,7 +1,9 @@
 import type { BookState } from '../core/book.ts';
 import type { Trouble } from './answer.ts';
 import type { Command } from './heard.ts';
+import { likely } from './likeness/likely.ts';
 import { echo } from './readers/ask-back.ts';
+import { gistsOf } from './readers/gist.ts';
 import { letters } from './readers/lexicon.ts';
 import { pointedNames } from './readers/pointed-name.ts';
 import { secondLook } from './readers/second-look.ts';
@@ -51,23 +53,58 @@ const asksFor = ({ topic }: Chosen, reading: Reading): boolean =>
   topic.name !== 'recipe' ||
   anyWord(reading, ['show', 'see', 'list', 'recipe', 'recipes', 'lines', 'what', 'whats', "what's"]);
 
+/** How like a known saying a message has to be: where a topic understood something, and where nobody did. */
+const alikeBeforeTrouble = 0.75;
+const alikeAnyway = 0.5;
+
+/** The plain form of a saying that is like the message, where some topic reads it as a request. */
+const byLikeness = (reading: Reading, topics: readonly Topic[], leastAlike: number): Chosen | undefined => {
+  const like = likely(reading, leastAlike);
+  const chosen = like && surest(like.reading, topics);
+  return like && isRequest(chosen) ? withAssumed(chosen, [like.assumed]) : undefined;
+};
+
+/** What is left of a message without talk, where that asks for something. */
+const withoutTalk = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
+  const look = secondLook(reading);
+  if (!look) return undefined;
+  const plain = pointedNames(look.reading);
+  const chosen = surest(plain.reading, topics);
+  if (chosen && isRequest(chosen) && !asksFor(chosen, reading)) return undefined;
+  return withAssumed(chosen, [...plain.assumed, `I passed over "${look.passedOver}".`]);
+};
+
 /**
- * What a message means: as it stands; else with recipes it points at by part of their names; else, where nobody
- * understood it, without the words of talk in it. What was taken for granted on the way is told with the answer.
+ * What a text means: as it stands; else with recipes it points at by part of their names; else as a saying it is very
+ * like; and where nobody understood it, without the words of talk in it, or as a saying it is somewhat like.
  */
-export const choose = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
+const chooseWhole = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
   const first = surest(reading, topics);
   if (isRequest(first)) return first;
   const named = pointedNames(reading);
   const second = named.reading === reading ? undefined : surest(named.reading, topics);
   if (isRequest(second)) return withAssumed(second, named.assumed);
-  const look = isPuzzle(first) && isPuzzle(second) ? secondLook(named.reading) : undefined;
-  if (!look) return first ?? second;
-  const plain = pointedNames(look.reading);
-  const third = surest(plain.reading, topics);
-  const more = [...new Set([...named.assumed, ...plain.assumed]), `I passed over "${look.passedOver}".`];
-  if (!isRequest(third)) return first ?? second ?? third;
-  return asksFor(third, reading) ? withAssumed(third, more) : (first ?? second);
+  const like = byLikeness(named.reading, topics, alikeBeforeTrouble);
+  if (like) return withAssumed(like, named.assumed);
+  if (!isPuzzle(first) || !isPuzzle(second)) return first ?? second;
+  const third = withoutTalk(named.reading, topics);
+  if (isRequest(third)) return withAssumed(third, named.assumed);
+  const last = byLikeness(named.reading, topics, alikeAnyway);
+  return last ? withAssumed(last, named.assumed) : (first ?? second ?? third);
+};
+
+/**
+ * What a message means as a whole, or else the sentences of it that hold something to work with. What was taken for
+ * granted on the way is told with the answer.
+ */
+export const choose = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
+  const whole = chooseWhole(reading, topics);
+  if (isRequest(whole)) return whole;
+  for (const gist of gistsOf(reading)) {
+    const part = chooseWhole(gist.reading, topics);
+    if (isRequest(part)) return withAssumed(part, [`I passed over "${gist.passedOver}".`]);
+  }
+  return whole;
 };
 
 /** As sure as a topic can be: its own words, and all accounted for. */

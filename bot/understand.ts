@@ -93,6 +93,9 @@ export const understand = (
   });
 };
 
+/** Another text in place of a message, read in the same group, at the same time, after the same messages. */
+export const readAgain = (text: string, reading: Reading): Reading => readPlain(tidy(text), reading);
+
 /** A stretch of a message's text. */
 export interface Place {
   readonly from: number;

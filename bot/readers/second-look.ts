@@ -18,7 +18,7 @@ const isCapital = (text: string, { from }: Item): boolean =>
 const isTalk = (item: Item, text: string): boolean => {
   if (item.letter !== letters.unknown) return false;
   if (isMonth(item.word)) return !isNextToFigure(text, item);
-  return isBackground(item.word) && !isCapital(text, item);
+  return isBackground(item.word.replace(/'s?$/, '')) && !isCapital(text, item);
 };
 
 /** "The market balm" may be somebody's name for a recipe. */

@@ -22,6 +22,15 @@ const runTogether =
 const fourFor =
   /(?<!\b(?:and|plus|with|for|are|have|has|of|about|teach|be|only|just|x) |[&+,] )\b4 (?=(?:my|me|us|our|him|her|them|you|your|his|their|vegans?|everyone|kids|the)\b)/gi;
 
+/** "Plsss", "sooo": drawn out, and the same word. Lot codes have digits or capitals in them. */
+const drawnOut = /\b(?=[a-z]{4,20}\b)[a-z]*?([a-z])\1{2,}[a-z]*\b/g;
+const shortened = (text: string): string =>
+  text.replace(drawnOut, (word) => word.replace(/([a-z])\1{2,}/g, '$1'));
+
+/** "Dear Pipkin", "would you be a dear": nothing is dear here. */
+const dearMe =
+  /\b(?:(?:my|be a|such a|you|oh|oh my) dears?\b|dear(?=,? (?:pipkin|all|friends?|helper|bot|everyone|everybody|team|ladies|sir|madam)\b))/gi;
+
 /** Compatibility forms turned plain: full-width digits, ℃, ㎖. Fractions first, or 1½ would read as 11/2. */
 const folded = (text: string): string =>
   text
@@ -73,7 +82,10 @@ export const tidy = (text: string): string => {
       )
     : plainEnd;
   const whole = meant.includes('.') ? meant.replace(bareDecimal, '0.') : meant;
-  const spelt = whole.replace(runTogether, '$1-free').replace(fourFor, 'for ');
+  const spelt = shortened(whole.replace(runTogether, '$1-free').replace(fourFor, 'for ')).replace(
+    dearMe,
+    ' ',
+  );
   return spelt.includes('\r') || spelt.includes('`')
     ? narrowed(spelt.replace(/\r\n?/g, '\n').replace(/`+/g, ' '))
     : spelt;

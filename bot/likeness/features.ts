@@ -1,0 +1,147 @@
+import { isBackground } from '../readers/background-words.ts';
+import type { Item } from '../readers/item.ts';
+import { isChatter, letters } from '../readers/lexicon.ts';
+import { regionBesides, regionSaid } from '../readers/region-said.ts';
+import { unitOf } from '../readers/unit.ts';
+import type { Reading } from '../reading.ts';
+import { piecesOf, type SlotKind, slotKinds } from './pieces.ts';
+
+/** A slot with what stands in it (in a saying: its own name), and the little word before it. */
+export interface Slot {
+  readonly kind: SlotKind;
+  readonly text: string;
+  readonly before: string;
+}
+
+/** A message or a saying as likeness sees it: what is in it, and which words stand around that. */
+export interface Features {
+  readonly slots: readonly Slot[];
+  readonly words: ReadonlySet<string>;
+  /** Words that turn a meaning round, and units: these have to be the same in both. */
+  readonly turns: string;
+  /** Words that turn one request into another: a saying has to have these too. */
+  readonly pointed: readonly string[];
+}
+
+const wordsOf = (text: string): ReadonlySet<string> => new Set(text.trim().split(/\s+/));
+
+const turning = wordsOf(
+  `not no without never except instead than less more only half double twice third quarter cheaper cheapest harder softer before after other
+  don't dont won't can't cant isn't isnt
+  poured pour gave given sold used wasted finished opened save saved remove undo`,
+);
+
+/** Words that say nothing about what is asked. */
+const light = wordsOf(
+  `and n of in for to with the a an my have got recipe batch amount formula lip balm balms salve ointment on into from by as it`,
+);
+
+/** "Melting", "melts" and "melted" are one word here; it need not be a word of the language. */
+const stem = (word: string): string => {
+  const plain = word.toLowerCase().replace(/'s$|'$/, '');
+  if (plain.length < 5) return plain.replace(/(?<=[a-z]{2})s$/, '');
+  return plain.replace(/(?:ings?|ed|es|s|ly)$/, '').replace(/([a-z])\1$|e$/, '$1');
+};
+
+const turnsOf = (words: Iterable<string>, units: readonly string[]): string =>
+  [...new Set([...[...words].filter((word) => turning.has(word)), ...units])].toSorted().join(' ');
+
+const wordBefore = (text: string, from: number): string =>
+  /([a-z']{1,20})\W{0,3}$/i.exec(text.slice(Math.max(0, from - 24), from))?.[1]?.toLowerCase() ?? '';
+
+/** What stands after an amount is what it is an amount of: "40 g calendula in oil", "calendula in 40 g oil". */
+export const amountOf = (slots: readonly Slot[], slot: Slot): string => {
+  if (!/^(?:g|v|%|d|n|size)$/.test(slot.kind)) return '';
+  const next = slots[slots.indexOf(slot) + 1]?.kind ?? '';
+  return /^(?:i|herb|oil|wax|butter|aroma|R)$/.test(next) ? next : '';
+};
+
+const regionNames = { eu: 'the EU', uk: 'the UK', us: 'the US', ca: 'Canada', au: 'Australia' } as const;
+
+/** A stretch of the text that fills a slot by itself: what stands in quotes, the region. */
+interface Stretch {
+  readonly slot: Slot;
+  readonly from: number;
+  readonly to: number;
+}
+
+const quoted = /"([^"]{2,200})"/;
+
+const stretchesOf = (text: string): readonly Stretch[] => {
+  const quote = quoted.exec(text);
+  const region = regionSaid(text) ?? regionBesides(text);
+  const all: Stretch[] = [];
+  if (region) {
+    const slot = { kind: 'region', text: regionNames[region.region], before: '' } as const;
+    all.push({ slot, from: region.from, to: region.to });
+  }
+  if (quote?.[1]) {
+    const slot = { kind: 'q', text: quote[1], before: '' } as const;
+    all.push({ slot, from: quote.index, to: quote.index + quote[0].length });
+  }
+  return all;
+};
+
+const isWithin = ({ from, to }: Item, stretches: readonly Stretch[]): boolean =>
+  stretches.some((stretch) => from >= stretch.from && to <= stretch.to);
+
+/** "-20 g": less than nothing is nobody's saying. In a list the first of a line is a bullet. */
+const isNegative = (text: string, { from }: Item, isList: boolean): boolean => {
+  const before = text.slice(Math.max(0, from - 3), from);
+  return isList ? /[\w,:] [-−]$/.test(before) : /(?:^|[\s(,])[-−]\s?$/.test(before);
+};
+
+/** What stands in a message; undefined where an amount of it is less than nothing. */
+export const featuresOf = ({ text, items }: Reading): Features | undefined => {
+  const stretches = stretchesOf(text);
+  const pieces = piecesOf(items.filter((item) => !isWithin(item, stretches)));
+  const things = pieces.flatMap(({ kind, item, last }) => (kind ? [{ kind, item, last }] : []));
+  if (things.some(({ kind, item }) => isNegative(text, item, kind === 'R'))) return undefined;
+  const slots = things.map(({ kind, item, last }) => ({
+    kind,
+    text: item.recipe ?? text.slice(item.from, last.to),
+    before: wordBefore(text, item.from),
+  }));
+  const around = pieces.filter(({ kind, item }) => !kind && /[a-z]/i.test(item.word));
+  const words = around.map(({ item }) => item.word.toLowerCase());
+  const units = around
+    .filter(({ item }) => item.letter === letters.unit)
+    .map(({ item }) => String(item.unit ?? item.word));
+  return {
+    slots: [...slots, ...stretches.map(({ slot }) => slot)],
+    words: new Set(words.filter((word) => !light.has(word) && !unitOf(word)).map(stem)),
+    turns: turnsOf(words, units),
+    pointed: around.filter(({ item }) => item.letter === letters.danger).map(({ item }) => stem(item.word)),
+  };
+};
+
+const slotIn = /\{([a-zA-Z%]{1,8})\d?\}/g;
+
+const isSlotKind = (kind: string): kind is SlotKind => (slotKinds as readonly string[]).includes(kind);
+
+/** The same of a saying, where a slot is written `{oil}` or `{g2}`. */
+export const featuresOfSaying = (saying: string): Features => {
+  const slots = [...saying.matchAll(slotIn)].flatMap((match): Slot[] => {
+    const kind = match[1] ?? '';
+    return isSlotKind(kind) ? [{ kind, text: match[0], before: wordBefore(saying, match.index) }] : [];
+  });
+  const all =
+    saying
+      .replace(slotIn, ' ')
+      .toLowerCase()
+      .match(/[a-z][a-z'-]*/g) ?? [];
+  const words = all.filter((word) => !isChatter(word) && !light.has(word) && !unitOf(word)).map(stem);
+  const units = all.flatMap((word) => unitOf(word) ?? []);
+  return {
+    slots,
+    words: new Set(words),
+    turns: turnsOf(
+      all.filter((word) => !isChatter(word)),
+      units,
+    ),
+    pointed: [],
+  };
+};
+
+/** True for a word of talk: two messages may differ in it. */
+export const isTalkWord = (word: string): boolean => isBackground(word);

@@ -1,0 +1,71 @@
+import type { Reading } from '../reading.ts';
+import { readAgain } from '../understand.ts';
+import { echo } from './ask-back.ts';
+
+/** More sentences than this are a letter, and what it asks is not looked for. */
+const mostSentences = 12;
+
+interface Sentence {
+  readonly from: number;
+  readonly to: number;
+  /** True when something stands in it that a request may be made of: a name, an amount, a container; or a no. */
+  readonly carries: boolean;
+}
+
+const ends = /[.!?]+(?=\s|$)|\n+/g;
+const substance = /[RigvdptrcMLHS%]/;
+/** "No, don't" takes a request back; "she has a nut allergy" says what to look at. Neither is talk. */
+const matters =
+  /\b(?:don'?t|cancel|stop|never ?mind|forget|scratch that|wait|not|nuts?|allerg\w{1,3}|vegans?|child|children|kids?|baby|pregnan\w{1,3})\b/i;
+
+const sentencesOf = ({ text, items }: Reading): Sentence[] => {
+  const stops = [...text.matchAll(ends)].map((match) => match.index + match[0].length);
+  if (stops.at(-1) !== text.length) stops.push(text.length);
+  return stops
+    .map((to, at) => ({ from: stops[at - 1] ?? 0, to }))
+    .filter(({ from, to }) => /[\p{L}\d]/u.test(text.slice(from, to)))
+    .map(({ from, to }) => ({
+      from,
+      to,
+      carries:
+        matters.test(text.slice(from, to)) ||
+        items.some((item) => item.from >= from && item.to <= to && substance.test(item.letter)),
+    }));
+};
+
+/** A message cut down to some of its sentences, and how the others began. */
+export interface Gist {
+  readonly reading: Reading;
+  readonly passedOver: string;
+}
+
+/**
+ * The message without sentences that hold nothing a request is made of, shortest first: from the first to the last that
+ * do, and that with the one after ("How much would that make?") or before ("Could you plan the workshop?").
+ */
+export const gistsOf = (reading: Reading): Gist[] => {
+  const sentences = sentencesOf(reading);
+  if (sentences.length < 2 || sentences.length > mostSentences) return [];
+  const first = sentences.findIndex(({ carries }) => carries);
+  const last = sentences.findLastIndex(({ carries }) => carries);
+  if (first < 0) return [];
+  const ranges = [
+    [first, last],
+    [first, last + 1],
+    [first - 1, last],
+    [first - 1, last + 1],
+  ] as const;
+  return ranges
+    .filter(([from, to]) => from >= 0 && to < sentences.length && to - from < sentences.length - 1)
+    .map(([from, to]) => {
+      const kept = sentences.slice(from, to + 1);
+      const gone = [...sentences.slice(0, from), ...sentences.slice(to + 1)];
+      const said = gone.map((one) =>
+        reading.text.slice(one.from, one.to).trim().split(/\s+/).slice(0, 4).join(' '),
+      );
+      return {
+        reading: readAgain(kept.map((one) => reading.text.slice(one.from, one.to).trim()).join(' '), reading),
+        passedOver: echo(said.slice(0, 2).join(' …, ')),
+      };
+    });
+};
