@@ -3,6 +3,7 @@ import { nameWords, wordKey } from '../core/names.ts';
 import type { Settings } from '../core/settings.ts';
 import { partTalk } from './readers/asides.ts';
 import { cueWords } from './readers/cues.ts';
+import { withExclusions } from './readers/exclusions.ts';
 import { nameReader } from './readers/ingredient-names.ts';
 import { readItems } from './readers/items.ts';
 import { withCoinsJoined, withNumbersCorrected } from './readers/number-corrected.ts';
@@ -55,7 +56,7 @@ const readPlain = (plain: string, around: Around): Reading => {
       places.push(index);
     }
   }
-  const all = readItems(list, nameReader({ list, keys, places, recipes }));
+  const all = withExclusions(readItems(list, nameReader({ list, keys, places, recipes })));
   const { items, aside } = partTalk(all, cueWords, plain, recipes.hasWord);
   return {
     text: plain,

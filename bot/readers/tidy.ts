@@ -18,6 +18,18 @@ const plain = /^[\n\x20-\x7e]*$/;
 /** "Nutfree", typed in one word. */
 const runTogether =
   /\b(nuts?|palm|coconut|bees?|beeswax|lanolin|soya?|sesame|gluten|wheat|scent|fragrance|perfume)free\b/gi;
+/** "Nutless", "palmless". */
+const less = /\b(nut|palm|coconut|wax|beeswax|scent|soy)less\b/gi;
+/** "Veganise it", "all plants, please", "never a nut": in words that every reader knows. */
+const otherWords: readonly (readonly [RegExp, string])[] = [
+  [/\bvegani[sz]ed?\b/gi, 'make vegan'],
+  [/\b(?:all|only|purely)[ -]plants?(?:[ -](?:only|based))?\b(?! oils?\b)/gi, 'vegan'],
+  [/\bnever (?:a |any )?(?=nuts?\b)/gi, 'no '],
+  [/\b(?:odou?rless|smells? of nothing|no aroma|non-?scented)\b/gi, 'unscented'],
+];
+const inCommonWords = (text: string): string =>
+  otherWords.reduce((plainer, [said, meant]) => plainer.replace(said, meant), text);
+
 /** "4 my gran": a figure typed for the word. */
 const fourFor =
   /(?<!\b(?:and|plus|with|for|are|have|has|of|about|teach|be|only|just|x) |[&+,] )\b4 (?=(?:my|me|us|our|him|her|them|you|your|his|their|vegans?|everyone|kids|the)\b)/gi;
@@ -82,10 +94,9 @@ export const tidy = (text: string): string => {
       )
     : plainEnd;
   const whole = meant.includes('.') ? meant.replace(bareDecimal, '0.') : meant;
-  const spelt = shortened(whole.replace(runTogether, '$1-free').replace(fourFor, 'for ')).replace(
-    dearMe,
-    ' ',
-  );
+  const spelt = shortened(
+    inCommonWords(whole).replace(runTogether, '$1-free').replace(less, '$1-free').replace(fourFor, 'for '),
+  ).replace(dearMe, ' ');
   return spelt.includes('\r') || spelt.includes('`')
     ? narrowed(spelt.replace(/\r\n?/g, '\n').replace(/`+/g, ' '))
     : spelt;
