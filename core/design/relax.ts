@@ -3,7 +3,7 @@ import { ingredientById, ingredients } from '../ingredients.ts';
 import type { Work } from '../work.ts';
 import { type Clash, type ClashReason, wantedKeepsMonths } from './clashes.ts';
 import { ceilingFor } from './price.ts';
-import { hottestPromiseC } from './rules.ts';
+import { coldestPromiseC, hottestPromiseC } from './rules.ts';
 import { hottestFor, type Search, search } from './search.ts';
 import { stepPercent } from './sketch.ts';
 import type { Form, Wishes } from './wishes.ts';
@@ -37,9 +37,6 @@ function* works(wishes: Wishes, relaxed: Relaxed): Work<Settled | undefined> {
   const found = yield* search(wishes);
   return found.candidates.length > 0 ? { wishes, found, relaxed: [relaxed] } : undefined;
 }
-
-const withoutHeat = ({ survivesC: _, ...rest }: Wishes): Wishes => rest;
-const withoutShelfLife = ({ shelfLifeMonths: _, ...rest }: Wishes): Wishes => rest;
 
 const lessHeat: Attempt = function* (wishes, found) {
   if (wishes.survivesC === undefined) return undefined;
@@ -181,27 +178,51 @@ const oneRelaxed: Attempt = function* (wishes, found) {
   return undefined;
 };
 
-/** Puts a wish that was dropped back: as it was if that works now, else as far as it works. */
-function* putBack(settled: Settled, dropped: Partial<Wishes>, less: Attempt): Work<Settled> {
-  const wishes = { ...settled.wishes, ...dropped };
+type Lowered = Extract<Relaxed, { readonly wish: 'survives_c' | 'shelf_life_months' }>;
+
+/** Heat and shelf life as low as any recipe may have them: no less of them leaves room for more. */
+const lowest = ({ survivesC, shelfLifeMonths }: Wishes): readonly Lowered[] => [
+  ...(survivesC !== undefined && survivesC > coldestPromiseC
+    ? [{ wish: 'survives_c', to: coldestPromiseC, why: 'firmness' } as const]
+    : []),
+  ...(shelfLifeMonths === undefined ? [] : shelfLives(shelfLifeMonths).slice(0, 1)).map(
+    (to) => ({ wish: 'shelf_life_months', to }) as const,
+  ),
+];
+
+const figureOf = { survives_c: 'survivesC', shelf_life_months: 'shelfLifeMonths' } as const;
+const lessOf: Readonly<Record<Lowered['wish'], Attempt>> = {
+  survives_c: lessHeat,
+  shelf_life_months: shorterLife,
+};
+
+const withFigure = (wishes: Wishes, wish: Lowered['wish'], figure: number | undefined): Wishes => ({
+  ...wishes,
+  [figureOf[wish]]: figure,
+});
+
+/** Raises a lowered wish again: to what was asked for if that works now, else as far as it works, else not. */
+function* raised(settled: Settled, wish: Lowered['wish'], asked: Wishes): Work<Settled> {
+  const wishes = withFigure(settled.wishes, wish, asked[figureOf[wish]]);
+  const others = settled.relaxed.filter((each) => each.wish !== wish);
   const found = yield* search(wishes);
-  if (found.candidates.length > 0) return { ...settled, wishes, found };
-  const lessened = yield* less(wishes, found);
-  return lessened ? { ...lessened, relaxed: [...settled.relaxed, ...lessened.relaxed] } : settled;
+  if (found.candidates.length > 0) return { wishes, found, relaxed: others };
+  const lessened = yield* lessOf[wish](wishes, found);
+  return lessened ? { ...lessened, relaxed: [...others, ...lessened.relaxed] } : settled;
 }
 
-const heatOf = ({ survivesC }: Wishes): Partial<Wishes> => (survivesC === undefined ? {} : { survivesC });
-const lifeOf = ({ shelfLifeMonths }: Wishes): Partial<Wishes> =>
-  shelfLifeMonths === undefined ? {} : { shelfLifeMonths };
-
-/** When no one wish helps: heat and shelf life are put aside, one more is relaxed, and the two put back as far as they go. */
+/** When no one wish helps: heat and shelf life are lowered, one more is relaxed, and the two raised as far as they go. */
 const severalRelaxed: Attempt = function* (wishes) {
-  const milder = withoutHeat(withoutShelfLife(wishes));
+  const low = lowest(wishes);
+  const milder = low.reduce((all, { wish, to }) => withFigure(all, wish, to), wishes);
   const found = yield* search(milder);
-  const settled =
-    found.candidates.length > 0 ? { wishes: milder, found, relaxed: [] } : yield* oneRelaxed(milder, found);
-  if (!settled || settled.found.candidates.length === 0) return settled;
-  return yield* putBack(yield* putBack(settled, lifeOf(wishes), shorterLife), heatOf(wishes), lessHeat);
+  const one = found.candidates.length > 0 ? undefined : yield* oneRelaxed(milder, found);
+  let settled: Settled = one
+    ? { ...one, relaxed: [...low, ...one.relaxed] }
+    : { wishes: milder, found, relaxed: low };
+  if (settled.found.candidates.length === 0) return one;
+  for (const { wish } of low.toReversed()) settled = yield* raised(settled, wish, wishes);
+  return settled;
 };
 
 /** What asks for opposite things is relaxed before anything is searched. */

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Ingredient } from '../../../core/data/ingredient.ts';
 import { type Design, design } from '../../../core/design/design.ts';
 import { coldestPromiseC, formRules } from '../../../core/design/rules.ts';
+import type { Wishes } from '../../../core/design/wishes.ts';
 import { ingredientById, isAroma, isAromaRow, isHerb } from '../../../core/ingredients.ts';
 import { blendOf } from '../../../core/melt/blend.ts';
 import { firmness } from '../../../core/melt/firmness.ts';
@@ -181,6 +182,39 @@ describe('a design for any wishes', () => {
     expect(wishes.form).toBe('tube');
     expect(proposals.length).toBeGreaterThan(0);
     for (const { lines } of proposals) expect(indexAt(lines, 25)).toBeLessThan(formRules.tube.most);
+  });
+
+  it.each<Wishes>([
+    {
+      form: 'stick',
+      vegan: false,
+      without: [],
+      with: [
+        { ingredient: 'sweet-almond-oil', percent: 25 },
+        { ingredient: 'cetyl-alcohol', percent: 8 },
+        { ingredient: 'nettle', percent: 57.5 },
+        { ingredient: 'jojoba-oil', percent: 57.5 },
+      ],
+      survivesC: 17,
+      shelfLifeMonths: 25,
+    },
+    {
+      form: 'tin',
+      vegan: true,
+      without: ['wax'],
+      with: [{ ingredient: 'jojoba-oil', percent: 56 }, { ingredient: 'spearmint-essential-oil' }],
+      survivesC: 41,
+      shelfLifeMonths: 44,
+    },
+  ])('should lose neither heat nor shelf life where both and a share stand in the way: $form', (wished) => {
+    const { wishes, proposals, relaxed } = design(wished);
+    const told = relaxed.map(({ wish }) => wish);
+    expect(told).toContain('with');
+    expect(told).toContain('shelf_life_months');
+    expect(told.includes('survives_c')).toBe(wishes.survivesC !== wished.survivesC);
+    expect(proposals.length).toBeGreaterThan(0);
+    for (const { survivesC } of proposals)
+      expect(survivesC).toBeGreaterThanOrEqual(wishes.survivesC ?? Number.NaN);
   });
 
   test.prop([anyWishes], { numRuns: 40 })('should be the same each time', (wishes) => {
