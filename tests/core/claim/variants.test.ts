@@ -115,9 +115,14 @@ describe('any wording', () => {
     (wording, region) => {
       const judged = judgeClaim(wording, region);
       expect(['ok', 'reword', 'medicinal']).toContain(judged.verdict);
-      expect(judged.matches.length > 0).toBe(judged.verdict !== 'ok');
+      const reason = judged.foreign === true || judged.matches.length > 0;
+      expect(reason).toBe(judged.verdict !== 'ok');
     },
   );
+
+  it('should give its language as the reason for a word that is not English', () => {
+    expect(judgeClaim('El', 'eu')).toMatchObject({ verdict: 'reword', foreign: true, matches: [] });
+  });
 
   test.prop([
     fc.constantFrom('heals cracked lips', 'cures eczema', 'antiseptic'),
