@@ -5,9 +5,10 @@ import { forecastOf, type MeltForecast } from '../melt/forecast.ts';
 import { finish, type Work } from '../work.ts';
 import { clearClashes } from './clashes.ts';
 import { hottestC } from './firmness-of.ts';
-import { type Relaxed, relaxedBy, settle } from './relax.ts';
+import type { Relaxed } from './relax.ts';
 import { formRules, hottestPromiseC } from './rules.ts';
 import type { Candidate } from './search.ts';
+import { relaxedBy, settle } from './settle.ts';
 import type { DesignLine } from './sketch.ts';
 import type { Wishes } from './wishes.ts';
 

@@ -1,9 +1,9 @@
 import type { Money } from '../cost/money.ts';
-import { ingredientById, ingredients } from '../ingredients.ts';
+import { ingredients } from '../ingredients.ts';
 import type { Work } from '../work.ts';
-import { type Clash, type ClashReason, wantedKeepsMonths } from './clashes.ts';
+import { type ClashReason, wantedKeepsMonths } from './clashes.ts';
 import { ceilingFor } from './price.ts';
-import { coldestPromiseC, hottestPromiseC } from './rules.ts';
+import { hottestPromiseC } from './rules.ts';
 import { hottestFor, type Search, search } from './search.ts';
 import { stepPercent } from './sketch.ts';
 import type { Form, Wishes } from './wishes.ts';
@@ -31,14 +31,16 @@ export interface Settled {
   readonly relaxed: readonly Relaxed[];
 }
 
-type Attempt = (wishes: Wishes, found: Search) => Work<Settled | undefined>;
+/** One way to relax a wish; nothing where it does not help. */
+export type Attempt = (wishes: Wishes, found: Search) => Work<Settled | undefined>;
 
 function* works(wishes: Wishes, relaxed: Relaxed): Work<Settled | undefined> {
   const found = yield* search(wishes);
   return found.candidates.length > 0 ? { wishes, found, relaxed: [relaxed] } : undefined;
 }
 
-const lessHeat: Attempt = function* (wishes, found) {
+/** The hottest day below the wished one that works. */
+export const lessHeat: Attempt = function* (wishes, found) {
   if (wishes.survivesC === undefined) return undefined;
   const to = yield* hottestFor(wishes, found);
   if (to === undefined || to >= wishes.survivesC) return undefined;
@@ -47,13 +49,13 @@ const lessHeat: Attempt = function* (wishes, found) {
 };
 
 /** Months that any ingredient of the library keeps, below what was wished, shortest first. */
-const shelfLives = (below: number): readonly number[] =>
+export const shelfLives = (below: number): readonly number[] =>
   [...new Set(ingredients.flatMap(({ shelfLifeMonths }) => shelfLifeMonths?.low ?? []))]
     .filter((months) => months < below)
     .toSorted((a, b) => a - b);
 
 /** The longest shelf life below the wished one that works: the shorter it is, the more may go in. */
-const shorterLife: Attempt = function* (wishes) {
+export const shorterLife: Attempt = function* (wishes) {
   if (wishes.shelfLifeMonths === undefined) return undefined;
   const lives = shelfLives(Math.min(wishes.shelfLifeMonths, wantedKeepsMonths(wishes) + 1));
   let settled: Settled | undefined;
@@ -170,74 +172,11 @@ const attempts: readonly Attempt[] = [
   lessExcluded,
 ];
 
-const oneRelaxed: Attempt = function* (wishes, found) {
+/** The first wish that helps when it alone is relaxed, the least missed first. */
+export const oneRelaxed: Attempt = function* (wishes, found) {
   for (const attempt of attempts) {
     const settled = yield* attempt(wishes, found);
     if (settled) return settled;
   }
   return undefined;
 };
-
-type Lowered = Extract<Relaxed, { readonly wish: 'survives_c' | 'shelf_life_months' }>;
-
-/** Heat and shelf life as low as any recipe may have them: no less of them leaves room for more. */
-const lowest = ({ survivesC, shelfLifeMonths }: Wishes): readonly Lowered[] => [
-  ...(survivesC !== undefined && survivesC > coldestPromiseC
-    ? [{ wish: 'survives_c', to: coldestPromiseC, why: 'firmness' } as const]
-    : []),
-  ...(shelfLifeMonths === undefined ? [] : shelfLives(shelfLifeMonths).slice(0, 1)).map(
-    (to) => ({ wish: 'shelf_life_months', to }) as const,
-  ),
-];
-
-const figureOf = { survives_c: 'survivesC', shelf_life_months: 'shelfLifeMonths' } as const;
-const lessOf: Readonly<Record<Lowered['wish'], Attempt>> = {
-  survives_c: lessHeat,
-  shelf_life_months: shorterLife,
-};
-
-const withFigure = (wishes: Wishes, wish: Lowered['wish'], figure: number | undefined): Wishes => ({
-  ...wishes,
-  [figureOf[wish]]: figure,
-});
-
-/** Raises a lowered wish again: to what was asked for if that works now, else as far as it works, else not. */
-function* raised(settled: Settled, wish: Lowered['wish'], asked: Wishes): Work<Settled> {
-  const wishes = withFigure(settled.wishes, wish, asked[figureOf[wish]]);
-  const others = settled.relaxed.filter((each) => each.wish !== wish);
-  const found = yield* search(wishes);
-  if (found.candidates.length > 0) return { wishes, found, relaxed: others };
-  const lessened = yield* lessOf[wish](wishes, found);
-  return lessened ? { ...lessened, relaxed: [...others, ...lessened.relaxed] } : settled;
-}
-
-/** When no one wish helps: heat and shelf life are lowered, one more is relaxed, and the two raised as far as they go. */
-const severalRelaxed: Attempt = function* (wishes) {
-  const low = lowest(wishes);
-  const milder = low.reduce((all, { wish, to }) => withFigure(all, wish, to), wishes);
-  const found = yield* search(milder);
-  const one = found.candidates.length > 0 ? undefined : yield* oneRelaxed(milder, found);
-  let settled: Settled = one
-    ? { ...one, relaxed: [...low, ...one.relaxed] }
-    : { wishes: milder, found, relaxed: low };
-  if (settled.found.candidates.length === 0) return one;
-  for (const { wish } of low.toReversed()) settled = yield* raised(settled, wish, wishes);
-  return settled;
-};
-
-/** What asks for opposite things is relaxed before anything is searched. */
-export const relaxedBy = (clashes: readonly Clash[]): readonly Relaxed[] =>
-  clashes.map(({ ingredient, reason, percent }) => ({
-    wish: 'with',
-    ingredient: ingredientById(ingredient)?.id ?? ingredient,
-    to: percent,
-    why: reason,
-  }));
-
-/** The wishes as they are if something fits them, or with as few of them relaxed as it takes. */
-export function* settle(wishes: Wishes): Work<Settled> {
-  const found = yield* search(wishes);
-  if (found.candidates.length > 0) return { wishes, found, relaxed: [] };
-  const one = yield* oneRelaxed(wishes, found);
-  return one ?? (yield* severalRelaxed(wishes, found)) ?? { wishes, found, relaxed: [] };
-}
