@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { lotCodeText, mostContainers } from '../../core/bench/events.ts';
+import { lotCodeText, mostContainers } from '../../core/bench/event-fields.ts';
 import { maxLines, recipeLine, recipeName } from '../../core/recipe.ts';
 import { pourForm } from '../forms/bench-forms.ts';
 import { claimBatch } from '../readers/batch-claim.ts';

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { day } from '../../core/bench/events.ts';
+import { day } from '../../core/bench/event-fields.ts';
 import { maxLines, recipeLine, recipeName } from '../../core/recipe.ts';
 import { claimExpiry } from '../readers/expiry-claim.ts';
 import { type SlashValues, topic } from '../topic.ts';

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { day, lotCodeText } from '../../core/bench/events.ts';
+import { day, lotCodeText } from '../../core/bench/event-fields.ts';
 import { claimReaction } from '../readers/reaction-claim.ts';
 import { type SlashValues, topic } from '../topic.ts';
 import { answerReaction } from '../words/reaction.ts';

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { lotCodeText, mostBenchG } from '../../core/bench/events.ts';
+import { lotCodeText, mostBenchG } from '../../core/bench/event-fields.ts';
 import { decimal, packSchema } from '../../core/cost/prices.ts';
 import { purchaseForm } from '../forms/bench-forms.ts';
 import { claimStock } from '../readers/stock-claim.ts';

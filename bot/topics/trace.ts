@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { lotCodeText } from '../../core/bench/events.ts';
+import { lotCodeText } from '../../core/bench/event-fields.ts';
 import { claimTrace } from '../readers/trace-claim.ts';
 import { type SlashValues, topic } from '../topic.ts';
 import { answerTrace } from '../words/trace.ts';

@@ -1,4 +1,5 @@
-import type { Draw, PouredLine } from '../../core/bench/events.ts';
+import type { PouredLine } from '../../core/bench/batch-events.ts';
+import type { Draw } from '../../core/bench/event-fields.ts';
 import { plusG } from '../../core/bench/exact.ts';
 import { type Batch, tinsLeft, tinsOut } from '../../core/bench/state.ts';
 import type { BookState } from '../../core/book.ts';

@@ -1,5 +1,5 @@
 import { daysBetween, printedMonth } from '../../core/bench/days.ts';
-import type { DateLimit } from '../../core/bench/events.ts';
+import type { DateLimit } from '../../core/bench/event-fields.ts';
 import type { Trouble } from '../answer.ts';
 import { todayOf } from '../readers/days.ts';
 import type { Tools } from '../topic.ts';

@@ -1,6 +1,7 @@
 import { lotKey } from '../../core/bench/codes.ts';
 import { drawFor, isExpired, lessDrawn } from '../../core/bench/draw.ts';
-import type { BenchEvent, Draw } from '../../core/bench/events.ts';
+import type { Draw } from '../../core/bench/event-fields.ts';
+import type { BenchEvent } from '../../core/bench/events.ts';
 import { sumG } from '../../core/bench/exact.ts';
 import type { Bench, Lot } from '../../core/bench/state.ts';
 import { benchOf } from '../../core/book.ts';

@@ -4,7 +4,7 @@ import { fail, ok, type Result } from '../result.ts';
 import { shelfLifeDays } from '../shelf-life.ts';
 import { typicalAcids } from '../substitute/oxidation.ts';
 import { plusDays, plusMonths } from './days.ts';
-import type { DateLimit } from './events.ts';
+import type { DateLimit } from './event-fields.ts';
 
 /**
  * House ceiling in months (common practice, no source), and the lower one for what tires sooner: anything fresh, honey,

@@ -1,7 +1,7 @@
 import { defined } from '../defined.ts';
 import type { Result } from '../result.ts';
 import { lotKey } from './codes.ts';
-import type { Draw } from './events.ts';
+import type { Draw } from './event-fields.ts';
 import { plusG } from './exact.ts';
 import { type Pour, type PourProblem, pourFrom, type WeighedLine } from './pour.ts';
 import type { Batch, Bench } from './state.ts';

@@ -1,5 +1,5 @@
 import { lotKey } from './codes.ts';
-import type { Draw } from './events.ts';
+import type { Draw } from './event-fields.ts';
 import { minusG, plusG } from './exact.ts';
 import type { Bench, Lot } from './state.ts';
 

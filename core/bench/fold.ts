@@ -1,6 +1,8 @@
 import { defined } from '../defined.ts';
+import type { PouredLine } from './batch-events.ts';
 import { isUnwanted, lotCode, lotKey } from './codes.ts';
-import type { BenchEvent, BenchEventOf, Draw, PouredLine } from './events.ts';
+import type { Draw } from './event-fields.ts';
+import type { BenchEvent, BenchEventOf } from './events.ts';
 import { exactG, minusG, plusG } from './exact.ts';
 import { followLookups } from './lookups.ts';
 import type { Batch, Bench, Lot, Reaction } from './state.ts';

@@ -1,5 +1,5 @@
 import { lotKey } from './codes.ts';
-import type { Draw } from './events.ts';
+import type { Draw } from './event-fields.ts';
 import { type Groups, groupsOf, Lookup, noGroups, withMember, withoutMember } from './lookup.ts';
 import { type Batch, type Bench, type DueAnswer, tinsLeft } from './state.ts';
 

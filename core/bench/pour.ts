@@ -1,10 +1,11 @@
 import { ingredientById } from '../ingredients.ts';
 import { fail, ok, type Result } from '../result.ts';
+import type { PouredLine } from './batch-events.ts';
 import { type BestBefore, bestBeforeOf, type DatedLine, type DatedLot } from './best-before.ts';
 import { lotKey } from './codes.ts';
 import { plusDays } from './days.ts';
 import { drawFor, lessDrawn } from './draw.ts';
-import type { DateLimit, Draw, PouredLine } from './events.ts';
+import type { DateLimit, Draw } from './event-fields.ts';
 import { plusG, sumG } from './exact.ts';
 import type { Bench, Lot } from './state.ts';
 

@@ -1,5 +1,7 @@
 import { Map as Immutable } from 'immutable';
-import type { BenchEventOf, DateLimit, Draw, PouredLine } from './events.ts';
+import type { PouredLine } from './batch-events.ts';
+import type { DateLimit, Draw } from './event-fields.ts';
+import type { BenchEventOf } from './events.ts';
 
 /** A lot on the shelf as it stands now. Dates are ISO days. */
 export interface Lot {

@@ -1,4 +1,5 @@
-import type { BenchEvent, BenchEventOf, Draw } from './events.ts';
+import type { Draw } from './event-fields.ts';
+import type { BenchEvent, BenchEventOf } from './events.ts';
 
 const ofDraws = (draws: readonly Draw[]): string[] => draws.map(({ lot }) => lot);
 

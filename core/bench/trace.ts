@@ -1,5 +1,5 @@
 import { lotKey } from './codes.ts';
-import type { Draw } from './events.ts';
+import type { Draw } from './event-fields.ts';
 import { sumG } from './exact.ts';
 import { usersOfLots } from './lookups.ts';
 import { type Batch, type Bench, type Gone, type Lot, tinsLeft, tinsOut } from './state.ts';

@@ -1,21 +1,9 @@
 import { z } from 'zod';
-import {
-  batchLooked,
-  batchNoted,
-  batchPoured,
-  dateLimit,
-  day,
-  draw,
-  lotBought,
-  lotCodeText,
-  mostBenchG,
-  oilInfused,
-  reactionFollowed,
-  reactionNoted,
-  reminderSet,
-  tinsBack,
-  tinsGone,
-} from './events.ts';
+import { batchLooked, batchNoted, batchPoured, tinsBack, tinsGone } from './batch-events.ts';
+import { dateLimit, day, draw, lotCodeText, mostBenchG } from './event-fields.ts';
+import { lotBought, oilInfused } from './lot-events.ts';
+import { reactionFollowed, reactionNoted } from './reaction-events.ts';
+import { reminderSet } from './reminder-events.ts';
 import type { Batch, DueAnswer, Lot, Reaction, Reminder } from './state.ts';
 
 // What stands at the bench as schemas, for values that are put back or come out of a file.

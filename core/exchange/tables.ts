@@ -1,4 +1,4 @@
-import type { Draw } from '../bench/events.ts';
+import type { Draw } from '../bench/event-fields.ts';
 import { tinsLeft } from '../bench/state.ts';
 import { type BookState, benchOf } from '../book.ts';
 import { ingredientById } from '../ingredients.ts';
