@@ -14,6 +14,9 @@ export interface ThreadLimits {
   readonly waiting: number;
 }
 
+/** As little room for new objects as the program's own thread is given: these threads rest most of the time. */
+const resourceLimits = { maxYoungGenerationSizeMb: 4 };
+
 /** Node cannot run the source: a thread started from it (in tests) takes the compiled file of the build. */
 export const compiledScript = (from: string, path: string): URL =>
   from.endsWith('.ts') ? new URL(`../../.build/bot/${path}`, from) : new URL(`../${path}`, from);
@@ -78,7 +81,7 @@ export class WorkThread<Order> {
   #thread(): Worker {
     if (this.#worker) return this.#worker;
     // Nothing of the program's environment or its flags is the thread's business.
-    const worker = new Worker(this.#script, { env: {}, execArgv: [] });
+    const worker = new Worker(this.#script, { env: {}, execArgv: [], resourceLimits });
     worker.on('message', (answer: ThreadAnswer) => this.#heard(worker, answer));
     worker.on('error', (fault) => this.#died(worker, fault.message));
     worker.on('exit', () => this.#died(worker, 'it ended'));
