@@ -6,6 +6,22 @@ import { StoreTrouble } from './trouble.ts';
 
 /** Books kept in memory when nobody is using them. */
 export const defaultMaxOpen = 1000;
+/** And for how long at most, in milliseconds: half an hour. Reading a small book anew takes less than a millisecond. */
+export const defaultIdleMs = 30 * 60 * 1000;
+
+interface Shelved {
+  readonly book: OpenBook;
+  /** When it was last asked for, by the keeper's clock. */
+  readonly usedAt: number;
+}
+
+/** How many books are kept in memory when nobody uses them, and for how long. */
+interface Kept {
+  readonly maxOpen?: number;
+  readonly idleMs?: number;
+  /** Milliseconds from any beginning; the process's own when left out. */
+  readonly clock?: () => number;
+}
 
 /**
  * The books that are open. A group never has two: entries would get the same number. So a book that was put away
@@ -13,18 +29,27 @@ export const defaultMaxOpen = 1000;
  */
 class Shelf {
   readonly #max: number;
-  readonly #recent = new Map<string, OpenBook>();
+  readonly #idleMs: number;
+  readonly #clock: () => number;
+  /** By when they were last asked for, the longest ago first. */
+  readonly #recent = new Map<string, Shelved>();
   readonly #held = new Map<string, WeakRef<OpenBook>>();
   readonly #gone = new FinalizationRegistry<string>((group) => {
     if (this.#held.get(group)?.deref() === undefined) this.#held.delete(group);
   });
 
-  constructor(max: number) {
-    this.#max = max;
+  constructor({
+    maxOpen = defaultMaxOpen,
+    idleMs = defaultIdleMs,
+    clock = performance.now.bind(performance),
+  }: Kept) {
+    this.#max = Math.max(1, maxOpen);
+    this.#idleMs = idleMs;
+    this.#clock = clock;
   }
 
   find(group: string): OpenBook | undefined {
-    const book = this.#recent.get(group) ?? this.#held.get(group)?.deref();
+    const book = this.#recent.get(group)?.book ?? this.#held.get(group)?.deref();
     if (book) this.#use(book);
     return book;
   }
@@ -44,17 +69,17 @@ class Shelf {
   }
 
   #use(book: OpenBook): void {
+    const now = this.#clock();
     this.#recent.delete(book.group);
-    this.#recent.set(book.group, book);
-    for (const group of this.#recent.keys()) {
-      if (this.#recent.size <= this.#max) break;
+    this.#recent.set(book.group, { book, usedAt: now });
+    for (const [group, { usedAt }] of this.#recent) {
+      if (this.#recent.size <= this.#max && now - usedAt <= this.#idleMs) break;
       this.#recent.delete(group);
     }
   }
 }
 
-export interface KeeperOptions {
-  readonly maxOpen?: number;
+export interface KeeperOptions extends Kept {
   /** Index keys that go with the entries, written in the same transaction. */
   readonly alongside?: Alongside;
 }
@@ -65,7 +90,8 @@ export interface CountedKeeper extends Keeper {
 }
 
 /**
- * Keeps the books of every group in `store`, at most `maxOpen` of them in memory beyond those in use. Opening
+ * Keeps the books of every group in `store`, at most `maxOpen` of them in memory beyond those in use, none longer than
+ * `idleMs` after it was last asked for (they go when another book is asked for). Opening
  * reads a book once however many ask at the same time; recording queues per group and resolves when the entry is
  * on disk.
  *
@@ -73,7 +99,7 @@ export interface CountedKeeper extends Keeper {
  * book then stands as before. `close` waits for what is being written and closes the store.
  */
 export const openKeeper = (store: Store, options: KeeperOptions = {}): CountedKeeper => {
-  const shelf = new Shelf(Math.max(1, options.maxOpen ?? defaultMaxOpen));
+  const shelf = new Shelf(options);
   const loading = new Map<string, Promise<OpenBook>>();
   let closing: Promise<void> | undefined;
 

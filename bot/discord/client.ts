@@ -1,4 +1,11 @@
-import { Client, type ClientOptions, GatewayIntentBits, LimitedCollection, Options, Partials } from 'discord.js';
+import {
+  Client,
+  type ClientOptions,
+  GatewayIntentBits,
+  LimitedCollection,
+  Options,
+  Partials,
+} from 'discord.js';
 import { onlyShard, type Shard } from '../book/shard.ts';
 import { makeWhole } from './whole-events.ts';
 

@@ -20,9 +20,18 @@ export const sayId = (words: string): string => sayPrefix + words;
 /** The id of the next part of a long menu: the words it came from are heard again, and it is shown after so many options. */
 export const moreId = (after: number, words: string): string => `${morePrefix}${after}:${words}`;
 
+/** Letters, digits and blanks: written the same way by hand, at a tenth of the cost. */
+const plainWords = /^[A-Za-z0-9 .*_-]*$/;
+
+const query = (filled: Filled): string => {
+  const fields = Object.entries(filled);
+  return fields.every(([name, value]) => plainWords.test(name) && plainWords.test(value))
+    ? fields.map(([name, value]) => `${name.replaceAll(' ', '+')}=${value.replaceAll(' ', '+')}`).join('&')
+    : new URLSearchParams(filled).toString();
+};
+
 /** The id of a form, with what it shows to begin with. */
-export const formId = (name: string, filled: Filled = {}): string =>
-  `${formPrefix}${name}:${new URLSearchParams(filled).toString()}`;
+export const formId = (name: string, filled: Filled = {}): string => `${formPrefix}${name}:${query(filled)}`;
 
 export const stepId = ({ say, form }: NextStep): string =>
   form ? formId(form.name, form.filled) : sayId(say);

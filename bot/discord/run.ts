@@ -5,6 +5,7 @@ import type { Pipkin } from '../handle.ts';
 import { defaultLimits, type Limits } from '../limit.ts';
 import { faultFields } from '../log.ts';
 import type { Sender } from '../remind/sender.ts';
+import { seenIds } from '../seen.ts';
 import { slashCommands } from '../slash.ts';
 import type { Topic } from '../topic.ts';
 import type { Standing } from '../watch/watch.ts';
@@ -21,7 +22,6 @@ import { type Leaver, leaver } from './leaving.ts';
 import { longIds } from './long-ids.ts';
 import { onMessage } from './messages.ts';
 import { registerCommands } from './register.ts';
-import { seenIds } from './seen.ts';
 import { ChatStartError, place, ShutOutError, startError } from './start-error.ts';
 import { welcomeGroups } from './welcome.ts';
 

@@ -1,3 +1,5 @@
+import { isPlainShort } from './plain-text.ts';
+
 /** Anything the five rules below would change. Hardly any text has it, and one look is cheaper than five. */
 const suspect =
   /[^\P{Control}\n]|[\u00AD\u061C\u180E\u200B\u200E\u200F\u2028-\u202E\u2060-\u206F\uFEFF\uFFF9-\uFFFB]|\p{Surrogate}/u;
@@ -7,7 +9,8 @@ const suspect =
  * backspace …), directional overrides and isolates, invisible fillers. Accents, emoji and their joiners stay.
  * A tab becomes a space; every kind of line break becomes `\n`; half a surrogate pair becomes U+FFFD.
  */
-export const clean = (text: string): string => (suspect.test(text) ? cleaned(text) : text);
+export const clean = (text: string): string =>
+  isPlainShort(text) || !suspect.test(text) ? text : cleaned(text);
 
 const cleaned = (text: string): string =>
   text

@@ -9,6 +9,7 @@ import {
 } from '../discord/buttons.ts';
 import { chatText, codeText, sourceText } from '../discord/escape.ts';
 import { type Piece, pages } from '../discord/pages.ts';
+import { isLasting } from '../lasting.ts';
 import { clean } from './clean.ts';
 import { safeName } from './files.ts';
 import { tableLines } from './table.ts';
@@ -246,7 +247,7 @@ export const chatReply = (reply: Reply, part?: Part): ChatReply => {
   if (before) return before;
   const messages = messagesOf(reply, part);
   // Only a menu differs by its part.
-  if (!answer.choices) written.set(answer, messages);
+  if (!answer.choices && isLasting(answer)) written.set(answer, messages);
   return messages;
 };
 

@@ -1,5 +1,6 @@
 import type { Column } from '../answer.ts';
 import { clean } from './clean.ts';
+import { plainTableLines } from './plain-table.ts';
 import { plainStyle, type Style } from './style.ts';
 import { padTo, widthOf } from './width.ts';
 import { wrap } from './wrap.ts';
@@ -121,8 +122,10 @@ const stacked = ({ columns, rows, total }: TableSpec, width: number, style: Styl
  * Control characters in cells are dropped. `style` colours whole lines.
  */
 export const tableLines = (table: TableSpec, width: number, style: Style = plainStyle): string[] => {
+  if (table.columns.length === 0) return [];
+  const easy = plainTableLines(table, width, style);
+  if (easy) return easy;
   const cells = cellsOf(table);
-  if (cells.columns.length === 0) return [];
   for (const gap of gaps) {
     const widths = fitted(cells, width - gap * (cells.columns.length - 1));
     if (widths) return aligned(cells, { columns: cells.columns, widths, gap: ' '.repeat(gap) }, style);

@@ -1,3 +1,5 @@
+import { isPlainShort } from './plain-text.ts';
+
 /**
  * Latin, Greek and Cyrillic letters, punctuation, currency and fractions: one column for each UTF-16 unit. Nearly all
  * text is of this kind, and it spares the loading of the segmenter's data at start.
@@ -34,7 +36,7 @@ const graphemeWidth = (grapheme: string): number => {
  * the characters a person sees: for a whole line with one emoji in it that took longer than everything else about it.
  */
 export const widthOf = (text: string): number => {
-  if (narrow.test(text)) return text.length;
+  if (isPlainShort(text) || narrow.test(text)) return text.length;
   if (text.includes('\n')) return Math.max(...text.split('\n').map(widthOf));
   return [...text.matchAll(others)].reduce(
     (columns, [part]) =>

@@ -6,6 +6,7 @@ import { openKeeper } from '../../bot/book/keeper-open.ts';
 import { openStore } from '../../bot/book/store.ts';
 import { seedDemo } from '../../bot/demo.ts';
 import { type Pipkin, pipkin } from '../../bot/handle.ts';
+import { markLasting } from '../../bot/lasting.ts';
 import { logTo } from '../../bot/log.ts';
 import { chatReply } from '../../bot/render/discord.ts';
 import type { Topic } from '../../bot/topic.ts';
@@ -56,6 +57,8 @@ const withBaselines = async (house: Pipkin): Promise<Pipkin> => {
   const made = await house.hear({ text, group: `guild:${guildId}`, channel: 'hall', member, at: Date.now() });
   const [message] = chatReply(made).messages;
   const long: Reply = answered({ title: '', blocks: textOf(message.text.length) });
+  // Neither is written anew each time.
+  for (const reply of [made, long]) if ('answer' in reply) markLasting(reply.answer);
   return {
     ...house,
     hear: async (heard) => {

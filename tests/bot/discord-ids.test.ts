@@ -44,6 +44,14 @@ describe('ids', () => {
     },
   );
 
+  const anyOrPlain = fc.oneof(fc.string({ unit: 'grapheme' }), fc.stringMatching(/^[A-Za-z0-9 .*_-]*$/));
+  property.prop([fc.dictionary(fc.oneof(fc.stringMatching(/^[a-z_]{1,20}$/), fc.string()), anyOrPlain)])(
+    'should hold what is filled in as web forms write it',
+    (filled) => {
+      expect(formId('recipe', filled)).toBe(`form1:recipe:${new URLSearchParams(filled)}`);
+    },
+  );
+
   it.each(['', 'say0:help', 'help', 'form1:', 'form1:Recipe:', 'form1:recipe', 'constructor', '__proto__'])(
     'should mean nothing otherwise: %s',
     (id) => expect(meaningOf(id)).toBeUndefined(),

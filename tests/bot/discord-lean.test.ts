@@ -24,6 +24,31 @@ describe('what is kept of a server', () => {
   });
 });
 
+describe('the caches of the chat', () => {
+  const cacheFor = (name: string) => {
+    const manager = { name } as never;
+    return chatClient().options.makeCache?.(manager, class {} as never, manager) as Collection<
+      string,
+      object
+    >;
+  };
+
+  it('should be one and empty for all that is not kept', () => {
+    const bans = cacheFor('GuildBanManager');
+    bans.set('1', {});
+    expect(bans.size).toBe(0);
+    expect(cacheFor('VoiceStateManager')).toBe(bans);
+  });
+
+  it('should be of its own for what is kept', () => {
+    const members = cacheFor('GuildMemberManager');
+    for (let at = 0; at < 20; at += 1) members.set(String(at), {});
+    expect(members.size).toBe(10);
+    expect(cacheFor('GuildMemberManager').size).toBe(0);
+    expect(cacheFor('RoleManager')).not.toBe(cacheFor('RoleManager'));
+  });
+});
+
 const withChannels = (...ids: readonly string[]) => {
   const client = chatClient();
   const own = new Collection<string, unknown>();

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { choose, plainlyAsked } from '../../bot/choose.ts';
 import { demoRecipes } from '../../bot/demo.ts';
 import type { SlashValues } from '../../bot/forms/form.ts';
+import { chatReply } from '../../bot/render/discord.ts';
 import { scale } from '../../bot/topics/scale.ts';
 import { topics } from '../../bot/topics.ts';
 import { understand } from '../../bot/understand.ts';
@@ -113,8 +114,13 @@ describe('the same request again', () => {
   it('should have the same answer, as it has in words', async () => {
     const { ask, say } = await asking();
     const first = answerOf(await ask());
-    expect(answerOf(await ask())).toBe(first);
-    expect(first).toEqual(answerOf(await say('scale Fernlea hand balm to 24 tins of 15 ml')));
+    const second = answerOf(await ask());
+    expect(second).toEqual(first);
+    expect(second).toEqual(answerOf(await say('scale Fernlea hand balm to 24 tins of 15 ml')));
+    // From the second time on it is kept, and so is what is written of it.
+    const third = await ask();
+    expect(answerOf(third)).toBe(second);
+    expect(chatReply(third)).toBe(chatReply(await ask()));
   });
 
   it('should be answered anew when the recipe or the settings have changed', async () => {

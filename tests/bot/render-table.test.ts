@@ -120,6 +120,36 @@ describe('a table as plain text', () => {
     ]);
   });
 
+  const plainCell = fc.stringMatching(/^[a-e0-9 .,`-]{0,30}$/);
+  const plainTable = fc
+    .array(fc.record({ title: plainCell, align: fc.constantFrom('left', 'right') }), {
+      minLength: 1,
+      maxLength: 5,
+    })
+    .chain((columns) => {
+      const row = fc.array(plainCell, { maxLength: columns.length + 1 });
+      return fc.record(
+        { columns: fc.constant(columns), rows: fc.array(row, { maxLength: 6 }), total: row },
+        { requiredKeys: ['columns', 'rows'] },
+      );
+    });
+  const accented = (text: string) => text.replaceAll('e', 'é');
+
+  // An accent takes no room, but a text that has one is measured by the general way.
+  prop.prop([plainTable, fc.integer({ min: 10, max: 120 })])(
+    'should be set alike whether its text is plain or accented',
+    ({ columns, rows, total }, width) => {
+      const marked = ['e', ...columns.map(() => '')];
+      const table: TableSpec = { columns, rows: [...rows, marked], ...(total ? { total } : {}) };
+      const other: TableSpec = {
+        columns: columns.map(({ title, align }) => ({ title: accented(title), align })),
+        rows: table.rows.map((row) => row.map(accented)),
+        ...(total ? { total: total.map(accented) } : {}),
+      };
+      expect(tableLines(other, width)).toEqual(tableLines(table, width).map(accented));
+    },
+  );
+
   prop.prop([anyTable, fc.integer({ min: 10, max: 120 })])(
     'should never be wider than asked',
     (table, width) => {

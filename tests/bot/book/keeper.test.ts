@@ -210,6 +210,25 @@ describe('opening', () => {
     expect(control.reads - reads).toBeGreaterThan(280);
   });
 
+  it('should put away what nobody asked for in a long time', async () => {
+    let now = 0;
+    const { store } = shaky();
+    const keeper = openKeeper(store, { idleMs: 1000, clock: () => now });
+    const held = await keeper.open('a');
+    await keeper.open('b');
+    now = 800;
+    await keeper.open('b');
+    now = 1500;
+    await keeper.open('c');
+    expect(keeper.books()).toBe(2);
+    // Somebody still holds it: there is no second one.
+    expect(await keeper.open('a')).toBe(held);
+    expect(keeper.books()).toBe(3);
+    now = 9000;
+    await keeper.open('d');
+    expect(keeper.books()).toBe(1);
+  });
+
   it('should refuse to open after close', async () => {
     const keeper = memoryKeeper();
     await keeper.close();

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { seenIds } from '../../bot/discord/seen.ts';
+import { seenIds } from '../../bot/seen.ts';
 
 describe('ids seen before', () => {
   it('should be known again, each for itself', () => {
