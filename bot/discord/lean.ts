@@ -17,12 +17,19 @@ const mostChannels = 2000;
 
 type Told = { -readonly [K in keyof GatewayGuildCreateDispatchData]: GatewayGuildCreateDispatchData[K] };
 
+type ToldRole = Told['roles'][number];
+
+/** Of a role, what it is called, where it stands and what it allows: not how it looks. */
+const leanRole = ({ id, name, permissions, position }: ToldRole) =>
+  ({ id, name, permissions, position }) as ToldRole;
+
 /**
  * Takes out of what is told of a server what is not needed. One just joined is welcomed in one of its channels: it is new,
  * or joined while the bot was away.
  */
 export const lean = (told: Told, isNew: boolean, now: number): void => {
   if (!isNew && now - Date.parse(told.joined_at) > recentMs) told.channels = [];
+  told.roles = told.roles.map(leanRole);
   told.threads = [];
   told.emojis = [];
   told.stickers = [];

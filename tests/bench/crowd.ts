@@ -51,8 +51,8 @@ const askAll = async (standIn: StandIn): Promise<void> => {
   await Promise.all(Array.from({ length: atOnce }, worker));
 };
 
-const shown = ({ own, files, peak }: Held): string =>
-  `its own ${megabytes(own)}, pages of files ${megabytes(files)}, most ever ${megabytes(peak)}`;
+const shown = ({ own, files, store, peak }: Held): string =>
+  `its own ${megabytes(own)}, pages of files ${megabytes(files)} (the store's ${megabytes(store)}), most ever ${megabytes(peak)}`;
 
 const measured = async (bot: Served, standIn: StandIn, startedMs: number): Promise<Row[]> => {
   const idle = await bot.memory();
@@ -70,6 +70,11 @@ const measured = async (bot: Served, standIn: StandIn, startedMs: number): Promi
       median: megabytes(busy.resident),
       baseline: shown(busy),
       aim: below(busy.resident, aimBytes, '< 250 MB'),
+    },
+    {
+      measure: "… without pages of the store's file",
+      median: megabytes(busy.resident - busy.store),
+      baseline: 'the system takes them back when it needs them',
     },
     {
       measure: '… what the process holds itself',

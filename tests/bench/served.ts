@@ -14,6 +14,8 @@ export interface Held {
   readonly own: number;
   /** Pages of files, the store's above all, which the system shares and takes back when it needs them. */
   readonly files: number;
+  /** Of these, pages of the store's own file. */
+  readonly store: number;
 }
 
 /** The bot as `npm start` runs it, in a process of its own, over a store in a folder. */
@@ -30,11 +32,30 @@ export interface Served {
 const built = join(import.meta.dirname, '../../bot/main.js');
 const probe = pathToFileURL(join(import.meta.dirname, 'probe.js')).href;
 
+/** Resident pages of the store's file: each mapping is headed by its path and followed by lines of figures. */
+const storePages = (maps: string): number => {
+  let inStore = false;
+  let bytes = 0;
+  for (const line of maps.split('\n')) {
+    if (/^[0-9a-f]+-[0-9a-f]+ /.test(line)) inStore = line.endsWith('/data.mdb');
+    const [, kilobytes] = /^Rss:\s+(\d+) kB/.exec(line) ?? [];
+    if (inStore && kilobytes !== undefined) bytes += Number(kilobytes) * 1024;
+  }
+  return bytes;
+};
+
 const heldBy = async (pid: number | undefined): Promise<Held> => {
   const status = await readFile(`/proc/${pid}/status`, 'utf8').catch(() => '');
   const bytes = (name: string): number =>
     Number(new RegExp(`^${name}:\\s+(\\d+) kB`, 'm').exec(status)?.[1] ?? 0) * 1024;
-  return { resident: bytes('VmRSS'), peak: bytes('VmHWM'), own: bytes('RssAnon'), files: bytes('RssFile') };
+  const store = storePages(await readFile(`/proc/${pid}/smaps`, 'utf8').catch(() => ''));
+  return {
+    resident: bytes('VmRSS'),
+    peak: bytes('VmHWM'),
+    own: bytes('RssAnon'),
+    files: bytes('RssFile'),
+    store,
+  };
 };
 
 /** Starts it against `standIn` with the store in `folder`; resolves when it is in the chat. */

@@ -19,7 +19,14 @@ describe('what is kept of a server', () => {
     expect(arriving.channels).toEqual(fresh.channels);
     expect(fresh.channels).toEqual(toldOf(3).channels);
     expect(old.channels).toEqual([]);
-    expect(old.roles.map(({ name }) => name)).toContain('Keepers');
+    const kept = toldOf(3).roles.map(({ id, name, permissions, position }) => ({
+      id,
+      name,
+      permissions,
+      position,
+    }));
+    expect(kept.map(({ name }) => name)).toContain('Keepers');
+    expect(old.roles).toEqual(kept);
     expect(old.members).toHaveLength(1);
   });
 });
