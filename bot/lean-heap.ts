@@ -8,6 +8,7 @@ export const growingFlag = '--heap-growing-percent';
 
 /**
  * Has the heap collected when it has grown by a quarter. By itself the engine lets it grow to several times what is in use
- * where the machine has memory to spare: in a bot that stays, that is never given back. For front-ends that stay.
+ * where the machine has memory to spare, and gives nothing of that back. For a large heap: a small one is soon a quarter
+ * larger, and would be collected so often that a busy bot answers some percent less.
  */
 export const keepHeapLean = (): void => setFlagsFromString(`${growingFlag}=${growingPercent}`);

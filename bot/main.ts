@@ -6,7 +6,6 @@ import type { RunningChat } from './discord/run.ts';
 import { storeWaitMs } from './discord/shard-words.ts';
 import { ShutOutError } from './discord/start-error.ts';
 import { type House, openHouse, openHouseHere } from './house.ts';
-import { keepHeapLean } from './lean-heap.ts';
 import { type Log, type LogLevel, logTo } from './log.ts';
 import { warmUp } from './warm.ts';
 import { openWatch } from './watch/open.ts';
@@ -73,7 +72,6 @@ const inShards = async (token: string, { apiUrl, shards = 'auto' }: Config, log:
 };
 
 const withHouse = async (config: Config, log: Log, level: LogLevel): Promise<void> => {
-  keepHeapLean();
   void warmUp(Date.now());
   const { token, storeUrl } = config;
   const { watch, close } = await openWatch(config.metricsPort);

@@ -5,7 +5,9 @@ import {
   GatewayDispatchEvents,
   type GatewayGuildCreateDispatchData,
   type GatewayMessageCreateDispatchData,
+  type GatewayReadyDispatchData,
 } from 'discord.js';
+import { keepHeapLean } from '../lean-heap.ts';
 import { recentMs } from './welcome.ts';
 
 // The library keeps whatever it is told of a server for as long as the bot is in it: with ten thousand servers that was
@@ -53,8 +55,14 @@ export const usedChannel = ({ channels }: Client, id: string, most = mostChannel
   if ('guild' in oldest) oldest.guild?.channels.cache.delete(oldest.id);
 };
 
+/** From so many servers on, what is kept of them is most of the heap, and what it may grow by is worth saving. */
+const manyServers = 1000;
+
 /** Keeps the library's memory small. Before anything is heard. */
 export const keepLean = (client: Client, clock: () => number): void => {
+  client.ws.on(GatewayDispatchEvents.Ready, ({ guilds }: GatewayReadyDispatchData) => {
+    if (guilds.length >= manyServers) keepHeapLean();
+  });
   client.ws.on(GatewayDispatchEvents.GuildCreate, (told: Told) =>
     lean(told, !client.guilds.cache.has(told.id), clock()),
   );
