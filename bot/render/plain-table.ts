@@ -4,8 +4,11 @@ import type { TableSpec } from './table.ts';
 
 const gap = '  ';
 
-const cellsOf = (row: readonly string[], count: number): string[] =>
-  Array.from({ length: count }, (_, at) => (row[at] ?? '').trim());
+const cellsOf = (row: readonly string[], count: number): string[] => {
+  const cells: string[] = [];
+  for (let at = 0; at < count; at += 1) cells.push((row[at] ?? '').trim());
+  return cells;
+};
 
 const rowLine = (cells: readonly string[], widths: readonly number[], right: readonly boolean[]): string => {
   let line = '';
