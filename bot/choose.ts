@@ -1,8 +1,8 @@
 import type { BookState } from '../core/book.ts';
 import type { Trouble } from './answer.ts';
 import type { Command } from './heard.ts';
-import { likely } from './likeness/likely.ts';
-import { echo } from './readers/ask-back.ts';
+import { guessesAt, likely } from './likeness/likely.ts';
+import { echo, orList } from './readers/ask-back.ts';
 import { gistsOf } from './readers/gist.ts';
 import { letters } from './readers/lexicon.ts';
 import { pointedNames } from './readers/pointed-name.ts';
@@ -15,6 +15,7 @@ export interface Chosen {
   readonly claim: Claim;
 }
 
+const mostGuesses = 2;
 const example = 'scale 20 g beeswax, 30 g shea butter, 50 g olive oil to 24 tins of 15 ml';
 
 /** Requests come before troubles, unless a topic is surer of its trouble than another of its request. */
@@ -57,11 +58,20 @@ const asksFor = ({ topic }: Chosen, reading: Reading): boolean =>
 const alikeBeforeTrouble = 0.75;
 const alikeAnyway = 0.5;
 
-/** The plain form of a saying that is like the message, where some topic reads it as a request. */
+const isSame = (a: Chosen | undefined, b: Chosen | undefined): boolean =>
+  isRequest(a) &&
+  isRequest(b) &&
+  a.topic === b.topic &&
+  JSON.stringify('request' in a.claim && a.claim.request) ===
+    JSON.stringify('request' in b.claim && b.claim.request);
+
+/** The plain form of a saying that is like the message, where some topic reads it as a request, and all as likely as one. */
 const byLikeness = (reading: Reading, topics: readonly Topic[], leastAlike: number): Chosen | undefined => {
-  const like = likely(reading, leastAlike);
+  const [like, ...others] = likely(reading, leastAlike);
   const chosen = like && surest(like.reading, topics);
-  return like && isRequest(chosen) ? withAssumed(chosen, [like.assumed]) : undefined;
+  if (!like || !isRequest(chosen)) return undefined;
+  const agree = others.every((other) => isSame(surest(other.reading, topics), chosen));
+  return agree ? withAssumed(chosen, [like.assumed]) : undefined;
 };
 
 /** What is left of a message without talk, where that asks for something. */
@@ -122,7 +132,14 @@ export const plainlyAsked = (
   return topic && request ? { topic, claim: claim(request, mostCertain) } : undefined;
 };
 
-/** What to say when no topic knows the message: what stood out in it, and one thing that works. */
+/** What a message that nobody understood may have meant; else one thing that works. */
+const whatWorks = (reading: Reading): string => {
+  const guesses = guessesAt(reading).slice(0, mostGuesses);
+  if (guesses.length === 0) return `Try for example "${example}", or "help".`;
+  return `Did you mean ${orList(guesses.map((guess) => `"${echo(guess)}"`))}? If not, ask "help".`;
+};
+
+/** What to say when no topic knows the message: what stood out in it, and what works. */
 export const notUnderstood = (reading: Reading): Trouble => {
   const said = reading.items
     .filter((item) => item.letter === letters.unknown || item.letter === letters.danger)
@@ -131,6 +148,6 @@ export const notUnderstood = (reading: Reading): Trouble => {
   const greeting = reading.items.length === 0 ? 'Hello! Ask me something' : 'I did not understand that';
   return {
     code: 'not-understood',
-    text: `${greeting}.${about} Try for example "${example}", or "help".`,
+    text: `${greeting}.${about} ${whatWorks(reading)}`,
   };
 };

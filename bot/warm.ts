@@ -1,12 +1,14 @@
 import { emptyBook } from '../core/book.ts';
 import { choose } from './choose.ts';
+import { readSayings } from './likeness/likely.ts';
 import { warmPictures } from './pictures/warm.ts';
 import { topics } from './topics.ts';
-import { giveWay } from './turns.ts';
+import { giveWay, inTurns } from './turns.ts';
 import { understand } from './understand.ts';
 
 /** Reads one example of each topic and forgets it: whatever reading does only once is then done. */
 export const warmReading = async (at: number): Promise<void> => {
+  await inTurns(readSayings());
   for (const { examples } of topics) {
     await giveWay();
     choose(understand(examples[0].say, emptyBook, emptyBook.settings, undefined, at), topics);

@@ -1,3 +1,4 @@
+import type { Work } from '../../core/work.ts';
 import { echo } from '../readers/ask-back.ts';
 import type { Reading } from '../reading.ts';
 import { allSayings } from '../sayings/all.ts';
@@ -5,13 +6,21 @@ import { readAgain } from '../understand.ts';
 import { Sayings } from './nearest.ts';
 import { sayingsIn } from './sayings.ts';
 
-let known: Sayings | undefined;
+const known = new Sayings();
+const unread = [...allSayings];
 
-/** All sayings, read when a message first needs them. */
-const sayings = (): Sayings => {
-  known ??= new Sayings(allSayings.flatMap(sayingsIn));
-  return known;
+const readNext = (): void => {
+  const list = unread.shift();
+  if (list !== undefined) known.add(sayingsIn(list));
 };
+
+/** Reads the sayings a list at a time: together they take longer than anybody should wait for. */
+export function* readSayings(): Work<void> {
+  while (unread.length > 0) {
+    readNext();
+    yield;
+  }
+}
 
 /** A message read as the plain form of a saying that is like it, and what is told about that. */
 export interface Likely {
@@ -20,11 +29,23 @@ export interface Likely {
 }
 
 /**
- * Reads a message as the plain form of the saying it is most like; undefined where none is.
+ * Reads a message as the plain forms of the sayings it is most like, likeliest first; several where they are about as
+ * likely, none where no saying is like it.
  * @param leastAlike from 0 to 1: how much of the words a message and a saying have to share.
  */
-export const likely = (reading: Reading, leastAlike: number): Likely | undefined => {
-  const plain = sayings().plainOf(reading, leastAlike);
-  if (plain === undefined) return undefined;
-  return { reading: readAgain(plain, reading), assumed: `I read that as "${echo(plain)}".` };
+export const likely = (reading: Reading, leastAlike: number): readonly Likely[] => {
+  while (unread.length > 0) readNext();
+  return known.plainsOf(reading, leastAlike).map((plain) => ({
+    reading: readAgain(plain, reading),
+    assumed: `I read that as "${echo(plain)}".`,
+  }));
 };
+
+/** Plain forms of what a message might have meant, for whoever was not understood. */
+export const guessesAt = (reading: Reading): readonly string[] => {
+  while (unread.length > 0) readNext();
+  return known.plainsOf(reading, alikeForAGuess);
+};
+
+/** So like, and no more, has a saying to be for it to be offered. */
+const alikeForAGuess = 0.3;

@@ -4,6 +4,8 @@ import { type Saying, signatureOf } from './sayings.ts';
 
 /** How much less alike the next meaning has to be. */
 const leastAhead = 0.05;
+/** Meanings that are looked at where several are as likely. */
+const mostPlains = 3;
 const talkWeight = 0.25;
 const strangeWeight = 1;
 /** A saying may say a little more than a message does. */
@@ -55,30 +57,31 @@ const isEnough = ({ slots, words }: Features): boolean =>
 const mayMean = (saying: Features, message: Features): boolean =>
   saying.turns === message.turns && message.pointed.every((word) => saying.words.has(word));
 
-/** A list of sayings, with the weight of each word: one that stands under few meanings tells more. */
-export class Sayings {
-  readonly #bySignature = new Map<string, Saying[]>();
-  readonly #meanings = new Map<string, Set<string>>();
-  readonly #count: number;
+interface Weighed extends Saying {
+  /** Weight of all its words together. */
+  readonly weight: number;
+}
 
-  constructor(all: readonly Saying[]) {
-    this.#count = new Set(all.map(({ plain }) => plain)).size;
-    for (const saying of all) {
-      const key = signatureOf(saying.features);
-      const others = this.#bySignature.get(key);
-      if (others) others.push(saying);
-      else this.#bySignature.set(key, [saying]);
-      for (const word of saying.features.words) {
+/** Sayings, with the weight of each word: one that stands under few meanings tells more. */
+export class Sayings {
+  readonly #all: Saying[] = [];
+  readonly #meanings = new Map<string, Set<string>>();
+  #bySignature: ReadonlyMap<string, readonly Weighed[]> | undefined;
+  #weights = new Map<string, number>();
+
+  add(sayings: readonly Saying[]): void {
+    this.#all.push(...sayings);
+    this.#bySignature = undefined;
+    for (const { features, plain } of sayings) {
+      for (const word of features.words) {
         const under = this.#meanings.get(word) ?? new Set();
-        this.#meanings.set(word, under.add(saying.plain));
+        this.#meanings.set(word, under.add(plain));
       }
     }
   }
 
   #weight(word: string): number {
-    const under = this.#meanings.get(word)?.size;
-    if (under === undefined) return isTalkWord(word) ? talkWeight : strangeWeight;
-    return Math.log(1 + this.#count / under) / Math.log(1 + this.#count);
+    return this.#weights.get(word) ?? (isTalkWord(word) ? talkWeight : strangeWeight);
   }
 
   #weightOf(words: Iterable<string>): number {
@@ -87,19 +90,40 @@ export class Sayings {
     return all;
   }
 
+  #weighed(): ReadonlyMap<string, readonly Weighed[]> {
+    if (this.#bySignature) return this.#bySignature;
+    const count = new Set(this.#all.map(({ plain }) => plain)).size;
+    const weightOf = (under: number): number => Math.log(1 + count / under) / Math.log(1 + count);
+    this.#weights = new Map([...this.#meanings].map(([word, under]) => [word, weightOf(under.size)]));
+    const bySignature = new Map<string, Weighed[]>();
+    for (const saying of this.#all) {
+      const weighed = { ...saying, weight: this.#weightOf(saying.features.words) };
+      const key = signatureOf(saying.features);
+      const others = bySignature.get(key);
+      if (others) others.push(weighed);
+      else bySignature.set(key, [weighed]);
+    }
+    this.#bySignature = bySignature;
+    return bySignature;
+  }
+
   /** From 0 to 1: how much of what a message and a saying say is said by both. */
-  #alike(saying: ReadonlySet<string>, message: ReadonlySet<string>): number {
-    const both = this.#weightOf([...message].filter((word) => saying.has(word)));
-    const unsaid = this.#weightOf([...saying].filter((word) => !message.has(word)));
-    const all = this.#weightOf(message) + unsaid * unsaidWeight;
+  #alike({ features, weight }: Weighed, message: ReadonlySet<string>, messageWeight: number): number {
+    let both = 0;
+    for (const word of features.words) if (message.has(word)) both += this.#weight(word);
+    const all = messageWeight + (weight - both) * unsaidWeight;
     return all === 0 ? 0 : both / all;
   }
 
+  /** The meanings a message may have, likeliest first, each with the saying that is most like it. */
   #likes(message: Features, reading: Reading): Like[] {
+    const sayings = this.#weighed().get(signatureOf(message)) ?? [];
+    const messageWeight = this.#weightOf(message.words);
     const best = new Map<string, Like>();
-    for (const { features, plain, after } of this.#bySignature.get(signatureOf(message)) ?? []) {
+    for (const saying of sayings) {
+      const { features, plain, after } = saying;
       if (!mayMean(features, message) || (after && after !== reading.last?.topic)) continue;
-      const alike = this.#alike(features.words, message.words);
+      const alike = this.#alike(saying, message.words, messageWeight);
       if (alike <= (best.get(plain)?.alike ?? 0)) continue;
       const filled = pairs(features, message);
       if (filled) best.set(plain, { plain, alike, filled });
@@ -107,14 +131,22 @@ export class Sayings {
     return [...best.values()].toSorted((a, b) => b.alike - a.alike);
   }
 
-  /** The plain form of the saying that is most like a message, its slots filled; undefined where none is like it enough. */
-  plainOf(reading: Reading, leastAlike: number): string | undefined {
+  /**
+   * Plain forms of the sayings that are most like a message, their slots filled: the likeliest first, and those that are
+   * about as likely. None where no saying is like it enough.
+   */
+  plainsOf(reading: Reading, leastAlike: number): readonly string[] {
     const message = featuresOf(reading);
-    if (!message || !isEnough(message)) return undefined;
-    const [first, second] = this.#likes(message, reading);
+    if (!message || !isEnough(message)) return [];
+    const likes = this.#likes(message, reading);
     const least = message.slots.length > 0 ? leastAlike : Math.max(leastAlike, leastAlikeWithoutThings);
-    if (!first || first.alike < least) return undefined;
-    if (second && first.alike - second.alike < leastAhead) return undefined;
-    return [...first.filled].reduce((text, [open, value]) => text.replaceAll(open, value), first.plain);
+    const [first] = likes;
+    if (!first || first.alike < least) return [];
+    return likes
+      .filter(({ alike }) => first.alike - alike < leastAhead)
+      .slice(0, mostPlains)
+      .map(({ plain, filled }) =>
+        [...filled].reduce((text, [open, value]) => text.replaceAll(open, () => value), plain),
+      );
   }
 }
