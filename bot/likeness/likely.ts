@@ -48,4 +48,4 @@ export const guessesAt = (reading: Reading): readonly string[] => {
 };
 
 /** So like, and no more, has a saying to be for it to be offered. */
-const alikeForAGuess = 0.3;
+const alikeForAGuess = 0.15;

@@ -148,11 +148,17 @@ const isShown = (reading: Reading): boolean => {
   return letters.includes('R') && !letters.some((letter) => /[gvdpcMLNtr%]/.test(letter));
 };
 
+/** "Half the hand balm recipe" is weighed out. */
+const isPart = ({ items }: Reading): boolean =>
+  items.some(({ fraction, letter }) => fraction || letter === 'M');
+
 const claimShow = (reading: Reading): Claim | undefined => {
+  if (isPart(reading)) return undefined;
   const asks = has(reading, 'recipe', 'version', 'show', 'open', 'display', 'view', 'see');
   return asks || isShown(reading) ? onTarget('show', reading) : undefined;
 };
 
+const savesMoney = /\bsav(?:e|es|ing) (?:me |us )?(?:some |any |a bit of )?(?:money|cash|costs?)\b/i;
 const headed = /^\s*(?:new\s+)?recipe\b[^\n:]*[:\n]/i;
 
 const deletes = (reading: Reading): boolean =>
@@ -162,9 +168,15 @@ const restores = (reading: Reading): boolean =>
   has(reading, 'restore', 'revert') ||
   /\b(?:go|roll|switch) back to (?:the )?(?:version|first|old|previous)/i.test(reading.text);
 
+const listsVersions = (reading: Reading): boolean =>
+  has(reading, 'versions', 'history') || (has(reading, 'version') && has(reading, 'list', 'every', 'all'));
+
+const asksForNone = (reading: Reading): boolean =>
+  has(reading, ...negations) || savesMoney.test(reading.text);
+
 /** What a message would mean to the recipe shelf. */
 export const claimRecipe = (reading: Reading): Claim | undefined => {
-  if (has(reading, ...negations)) return undefined;
+  if (asksForNone(reading)) return undefined;
   if (has(reading, 'rename', 'retitle')) return claimRename(reading);
   const saves = has(reading, ...saving);
   const updates = !saves && has(reading, ...updating);
@@ -173,7 +185,7 @@ export const claimRecipe = (reading: Reading): Claim | undefined => {
   if (save) return save;
   if (deletes(reading)) return onTarget('delete', reading);
   if (restores(reading)) return onTarget('restore', reading);
-  if (has(reading, 'versions', 'history')) return onTarget('versions', reading);
+  if (listsVersions(reading)) return onTarget('versions', reading);
   if (has(reading, 'recipes', 'list')) return claimList(reading) ?? onTarget('show', reading);
   return claimShow(reading);
 };

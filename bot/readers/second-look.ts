@@ -15,10 +15,13 @@ const isNextToFigure = (text: string, { from, to }: Item): boolean =>
 const isCapital = (text: string, { from }: Item): boolean =>
   /[A-Z]/.test(text.charAt(from)) && /[a-z,] $/.test(text.slice(Math.max(0, from - 2), from));
 
+const isDay = (word: string): boolean => /^(?:mon|tues|wednes|thurs|fri|satur|sun)day$/.test(word);
+
 const isTalk = (item: Item, text: string): boolean => {
   if (item.letter !== letters.unknown) return false;
   if (isMonth(item.word)) return !isNextToFigure(text, item);
-  return isBackground(item.word.replace(/'s?$/, '')) && !isCapital(text, item);
+  const plain = item.word.replace(/'s?$/, '');
+  return isBackground(plain) && (isDay(plain) || !isCapital(text, item));
 };
 
 /** "The market balm" may be somebody's name for a recipe. */
