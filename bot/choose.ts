@@ -54,9 +54,16 @@ const asksFor = ({ topic }: Chosen, reading: Reading): boolean =>
   topic.name !== 'recipe' ||
   anyWord(reading, ['show', 'see', 'list', 'recipe', 'recipes', 'lines', 'what', 'whats', "what's"]);
 
-/** How like a known saying a message has to be: where a topic understood something, and where nobody did. */
+/**
+ * How like a known saying a message has to be: where a topic read a request in it, where one understood something, and
+ * where nobody did. What would write to the book is never read into a message that is only somewhat like it.
+ */
+const alikeBeforeRequest = 0.9;
 const alikeBeforeTrouble = 0.75;
 const alikeAnyway = 0.5;
+
+const writes = (chosen: Chosen): boolean =>
+  chosen.claim.kind === 'request' && chosen.topic.wouldWrite(chosen.claim.request);
 
 const isSame = (a: Chosen | undefined, b: Chosen | undefined): boolean =>
   isRequest(a) &&
@@ -71,7 +78,22 @@ const byLikeness = (reading: Reading, topics: readonly Topic[], leastAlike: numb
   const chosen = like && surest(like.reading, topics);
   if (!like || !isRequest(chosen)) return undefined;
   const agree = others.every((other) => isSame(surest(other.reading, topics), chosen));
-  return agree ? withAssumed(chosen, [like.assumed]) : undefined;
+  return agree && (leastAlike >= alikeBeforeTrouble || !writes(chosen))
+    ? withAssumed(chosen, [like.assumed])
+    : undefined;
+};
+
+/** As sure as a topic can be: its own words, and all accounted for. */
+const mostCertain = 3;
+
+/**
+ * What a topic is not quite sure of may be a known saying of another request: "are people allergic to shea butter" asks
+ * about the butter, not about a recipe. Answers to what was said before are left to the topics.
+ */
+const overruled = (first: Chosen, reading: Reading, topics: readonly Topic[]): Chosen => {
+  if (first.claim.weight >= mostCertain || reading.last) return first;
+  const like = byLikeness(reading, topics, alikeBeforeRequest);
+  return !like || writes(like) || isSame(like, first) ? first : like;
 };
 
 /** What is left of a message without talk, where that asks for something. */
@@ -85,15 +107,15 @@ const withoutTalk = (reading: Reading, topics: readonly Topic[]): Chosen | undef
 };
 
 /**
- * What a text means: as it stands; else with recipes it points at by part of their names; else as a saying it is very
+ * What a text means: as it stands, unless it is as good as a known saying; else with recipes it points at by part of their names; else as a saying it is very
  * like; and where nobody understood it, without the words of talk in it, or as a saying it is somewhat like.
  */
 const chooseWhole = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
   const first = surest(reading, topics);
-  if (isRequest(first)) return first;
+  if (isRequest(first)) return overruled(first, reading, topics);
   const named = pointedNames(reading);
   const second = named.reading === reading ? undefined : surest(named.reading, topics);
-  if (isRequest(second)) return withAssumed(second, named.assumed);
+  if (isRequest(second)) return withAssumed(overruled(second, named.reading, topics), named.assumed);
   const like = byLikeness(named.reading, topics, alikeBeforeTrouble);
   if (like) return withAssumed(like, named.assumed);
   if (!isPuzzle(first) || !isPuzzle(second)) return first ?? second;
@@ -116,9 +138,6 @@ export const choose = (reading: Reading, topics: readonly Topic[]): Chosen | und
   }
   return whole;
 };
-
-/** As sure as a topic can be: its own words, and all accounted for. */
-const mostCertain = 3;
 
 /** What a command's options say by themselves; undefined when there is none, or its words have to be read. */
 export const plainlyAsked = (

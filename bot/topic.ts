@@ -90,6 +90,8 @@ export interface TopicSpec<R extends z.ZodObject> extends TopicWords {
 
 export interface Topic extends TopicWords {
   readonly request: z.ZodObject;
+  /** True when this request would write to the book, or change how it is kept. */
+  wouldWrite(input: unknown): boolean;
   /** Checks `input` against the request schema and answers; a bad field becomes a Trouble, never an exception. */
   run(input: unknown, tools: Tools): Promise<Answer | Trouble>;
 }
@@ -136,6 +138,10 @@ const faultOf = (error: z.ZodError): Trouble => {
 /** Hides a topic's request type behind `run`, so that the list of topics is simply a list. */
 export const topic = <R extends z.ZodObject>(spec: TopicSpec<R>): Topic => ({
   ...spec,
+  wouldWrite: (input) => {
+    const parsed = spec.request.safeParse(input);
+    return parsed.success && Boolean(spec.writes?.(parsed.data) || spec.manages?.(parsed.data));
+  },
   run: async (input, tools) => {
     const parsed = spec.request.safeParse(input);
     if (!parsed.success) return faultOf(parsed.error);

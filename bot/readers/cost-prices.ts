@@ -197,8 +197,13 @@ const readAmong = (segments: readonly (readonly Item[])[], at: number, reading: 
   return unit && one?.price ? { ...one, assumed: borrowed } : one;
 };
 
+/** "A tube that holds at 38 C": no cents, which are written "35c". */
+const hasDegrees = ({ items, text }: Reading): boolean =>
+  items.some(({ letter, from, to }) => letter === 't' && /°|C$|\sc$|degree/.test(text.slice(from, to)));
+
 /** Reads prices out of a message: "shea costs 18 per kg", "beeswax 500 g 14.50", "tins are 0.35 each", or several. */
 export const readPrices = (reading: Reading): PricesRead | undefined => {
+  if (hasDegrees(reading)) return undefined;
   const prices: PriceRead[] = [];
   const assumed = new Set<string>();
   const segments = priceSegments(reading.items);

@@ -23,6 +23,8 @@ export interface WithoutRead {
 /** Kinds that are named by an ingredient's name: "no wax", "no palm oil", "no mint". */
 const namedGroups: readonly (readonly [RegExp, string])[] = [
   [/essential oil/, 'essential-oils'],
+  [/^(?:tree )?nuts?(?: oils?)?$/, 'nuts'],
+  [/^(?:aromas?|flavou?rs?)$/, 'scent'],
   [/^palm/, 'palm'],
   [/^(coconut|coconuts)$/, 'coconut'],
   [/^(soy|soya|soybean)s?$/, 'soy'],

@@ -147,7 +147,6 @@ tell the iodine value for {i}
 does {i} cause allergies
 are people allergic to {i}
 {i} allergy risk
-can someone react to {i}
 is {i} allergenic
 {i} and allergies
 does {i} count as an allergen

@@ -254,12 +254,10 @@ convert {R} to vegan
 nothing animal derived in {R}
 
 = nut-free {R}
-{R} for someone with a nut allergy
 {R} without nuts
 no nut oils in {R}
 make {R} safe from nuts
 take all nuts out of {R}
-customer allergic to nuts, {R}
 {R} for a school with a nut ban
 nutless {R}
 version of {R} that has no nuts
@@ -272,7 +270,6 @@ can {R} be done without nuts
 tree nut free {R}
 get rid of everything nutty in {R}
 {R} containing no nuts
-{R} fit for nut allergic people
 swap out nuts from {R}
 
 = palm-free {R}
