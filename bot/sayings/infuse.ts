@@ -164,7 +164,6 @@ for steeping {r} in {g} {oil}, {herb} must be
 how much {herb} do i buy to infuse {g} {oil} {r}
 
 = how much {herb} for {v} {oil} at {r}
-i have {v} of {oil} and would love to turn it into {herb} oil at {r}, how much {herb} do i need
 turn {v} {oil} into {herb} oil at {r}, how much dried herb do i need for it
 somebody gave me {v} of good {oil}, make herbal oil of it with {herb} {r}, which weight of herb
 {herb} needed for {v} of {oil}, ratio {r}
