@@ -1,7 +1,7 @@
 import type { BookState } from '../core/book.ts';
 import type { Trouble } from './answer.ts';
 import type { Command } from './heard.ts';
-import { guessesAt, likely } from './likeness/likely.ts';
+import { guessesAt, likely, likelyGoingOn } from './likeness/likely.ts';
 import { echo, orList } from './readers/ask-back.ts';
 import { gistsOf } from './readers/gist.ts';
 import { letters } from './readers/lexicon.ts';
@@ -96,6 +96,13 @@ const overruled = (first: Chosen, reading: Reading, topics: readonly Topic[]): C
   return !like || writes(like) || isSame(like, first) ? first : like;
 };
 
+/** "When do we pour" after a workshop is about that, whatever it would mean by itself. */
+const goingOn = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
+  const plain = reading.last && likelyGoingOn(pointedNames(reading).reading);
+  const chosen = plain && surest(plain, topics);
+  return isRequest(chosen) && chosen.topic.name === reading.last?.topic ? chosen : undefined;
+};
+
 /** What is left of a message without talk, where that asks for something. */
 const withoutTalk = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
   const look = secondLook(reading);
@@ -130,7 +137,7 @@ const chooseWhole = (reading: Reading, topics: readonly Topic[]): Chosen | undef
  * granted on the way is told with the answer.
  */
 export const choose = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
-  const whole = chooseWhole(reading, topics);
+  const whole = goingOn(reading, topics) ?? chooseWhole(reading, topics);
   if (isRequest(whole)) return whole;
   for (const gist of gistsOf(reading)) {
     const part = chooseWhole(gist.reading, topics);

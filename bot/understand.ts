@@ -2,11 +2,12 @@ import { type BookState, benchOf } from '../core/book.ts';
 import { nameWords, wordKey } from '../core/names.ts';
 import type { Settings } from '../core/settings.ts';
 import { partTalk } from './readers/asides.ts';
+import { withCoinsJoined, withPoundsOfMoney } from './readers/coins.ts';
 import { cueWords } from './readers/cues.ts';
 import { withExclusions } from './readers/exclusions.ts';
 import { nameReader } from './readers/ingredient-names.ts';
 import { readItems } from './readers/items.ts';
-import { withCoinsJoined, withNumbersCorrected } from './readers/number-corrected.ts';
+import { withNumbersCorrected } from './readers/number-corrected.ts';
 import { picked } from './readers/picked.ts';
 import { recipeNames } from './readers/recipe-names.ts';
 import { corrected } from './readers/spelling.ts';
@@ -84,7 +85,10 @@ export const understand = (
   before: Last | undefined,
   at: number,
 ): Reading => {
-  const { text: plain, last } = picked(withCoinsJoined(withNumbersCorrected(tidy(text))), before);
+  const { text: plain, last } = picked(
+    withPoundsOfMoney(withCoinsJoined(withNumbersCorrected(tidy(text)))),
+    before,
+  );
   return readPlain(plain, {
     settings,
     recipes: recipeNames(state),

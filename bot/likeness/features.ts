@@ -4,13 +4,14 @@ import { isChatter, letters } from '../readers/lexicon.ts';
 import { regionBesides, regionSaid } from '../readers/region-said.ts';
 import { unitOf } from '../readers/unit.ts';
 import type { Reading } from '../reading.ts';
-import { piecesOf, type SlotKind, slotKinds } from './pieces.ts';
+import { type Look, piecesOf, type SlotKind, slotKinds } from './pieces.ts';
 
 /** A slot with what stands in it (in a saying: its own name), and the little word before it. */
 export interface Slot {
   readonly kind: SlotKind;
   readonly text: string;
   readonly before: string;
+  readonly after: string;
 }
 
 /** A message or a saying as likeness sees it: what is in it, and which words stand around that. */
@@ -33,13 +34,17 @@ const turning = wordsOf(
 
 /** Words that say nothing about what is asked. */
 const light = wordsOf(
-  `and n of in for to with the a an my have got recipe batch amount formula lip balm balms salve ointment on into from by as it`,
+  `and n of in for to with the a an my have got recipe batch amount formula lip balm balms salve ointment on into from by as it was is are
+  euro euros eur gbp quid dollar dollars`,
 );
 
 /** "Melting", "melts" and "melted" are one word here; it need not be a word of the language. */
 const stem = (word: string): string => {
-  const plain = word.toLowerCase().replace(/'s$|'$/, '');
-  if (plain.length < 5) return plain.replace(/(?<=[a-z]{2})s$/, '');
+  const plain = word
+    .toLowerCase()
+    .replace(/'s$|'$/, '')
+    .replace(/^weights?$/, 'weigh');
+  if (plain.length < 5) return plain.replace(/(?<=[a-z]{2})s$|(?<=[a-z]{3})e$/, '');
   return plain.replace(/(?:ings?|ed|es|s|ly)$/, '').replace(/([a-z])\1$|e$/, '$1');
 };
 
@@ -48,6 +53,9 @@ const turnsOf = (words: Iterable<string>, units: readonly string[]): string =>
 
 const wordBefore = (text: string, from: number): string =>
   /([a-z']{1,20})\W{0,3}$/i.exec(text.slice(Math.max(0, from - 24), from))?.[1]?.toLowerCase() ?? '';
+
+const wordAfter = (text: string, to: number): string =>
+  /^\W{0,3}([a-z']{1,20})/i.exec(text.slice(to, to + 24))?.[1]?.toLowerCase() ?? '';
 
 /** What stands after an amount is what it is an amount of: "40 g calendula in oil", "calendula in 40 g oil". */
 export const amountOf = (slots: readonly Slot[], slot: Slot): string => {
@@ -72,11 +80,11 @@ const stretchesOf = (text: string): readonly Stretch[] => {
   const region = regionSaid(text) ?? regionBesides(text);
   const all: Stretch[] = [];
   if (region) {
-    const slot = { kind: 'region', text: regionNames[region.region], before: '' } as const;
+    const slot = { kind: 'region', text: regionNames[region.region], before: '', after: '' } as const;
     all.push({ slot, from: region.from, to: region.to });
   }
   if (quote?.[1]) {
-    const slot = { kind: 'q', text: quote[1], before: '' } as const;
+    const slot = { kind: 'q', text: quote[1], before: '', after: '' } as const;
     all.push({ slot, from: quote.index, to: quote.index + quote[0].length });
   }
   return all;
@@ -85,31 +93,65 @@ const stretchesOf = (text: string): readonly Stretch[] => {
 const isWithin = ({ from, to }: Item, stretches: readonly Stretch[]): boolean =>
   stretches.some((stretch) => from >= stretch.from && to <= stretch.to);
 
+/** "One of my pupils", "3 weeks ago", "a four year old": no number of anything that is asked about. */
+const noAmount =
+  /^(?: of (?:my|our|the|us)\b|[ -](?:days?|weeks?|months?|years?)[ -](?:ago|already|now|long|old|olds)\b)/i;
+
+/** "A4" is a kind of paper. */
+const isInWord = (text: string, { letter, from, to }: Item): boolean =>
+  letter === 'n' && (/[a-z]/i.test(text.charAt(from - 1)) || noAmount.test(text.slice(to, to + 16)));
+
 /** "-20 g": less than nothing is nobody's saying. In a list the first of a line is a bullet. */
 const isNegative = (text: string, { from }: Item, isList: boolean): boolean => {
   const before = text.slice(Math.max(0, from - 3), from);
   return isList ? /[\w,:] [-−]$/.test(before) : /(?:^|[\s(,])[-−]\s?$/.test(before);
 };
 
+const coinAfter = /^\s?(?:€|£|\$|euros?\b|eur\b|quid\b|gbp\b|dollars?\b|usd\b|pence\b|cents?\b|p\b)/i;
+
+/** What stands in a slot: a recipe by its name, a sum of money with its sign. */
+const said = (text: string, first: Item, last: Item): string => {
+  if (first.recipe) return first.recipe;
+  if (first.letter !== letters.number) return text.slice(first.from, last.to);
+  const sign = /[€£$]\s?$/.exec(text.slice(0, first.from))?.[0] ?? '';
+  const coin = coinAfter.exec(text.slice(last.to, last.to + 10))?.[0] ?? '';
+  return text.slice(first.from - sign.length, last.to + coin.length);
+};
+
+/** Units that are spoken of without an amount: "how many drops". */
+const unitsOutside = (
+  text: string,
+  things: readonly { readonly item: Item; readonly last: Item }[],
+): readonly string[] => {
+  const bare = things.reduce(
+    (rest, { item, last }) =>
+      rest.slice(0, item.from) + ' '.repeat(last.to - item.from) + rest.slice(last.to),
+    text.toLowerCase(),
+  );
+  return (bare.match(/(?<![a-z'])[a-z]{1,24}(?![a-z'])/g) ?? []).flatMap((word) => unitOf(word) ?? []);
+};
+
 /** What stands in a message; undefined where an amount of it is less than nothing. */
-export const featuresOf = ({ text, items }: Reading): Features | undefined => {
+export const featuresOf = ({ text, items }: Reading, look: Look): Features | undefined => {
   const stretches = stretchesOf(text);
-  const pieces = piecesOf(items.filter((item) => !isWithin(item, stretches)));
+  const pieces = piecesOf(
+    items.filter((item) => !isWithin(item, stretches) && !isInWord(text, item)),
+    look,
+  );
   const things = pieces.flatMap(({ kind, item, last }) => (kind ? [{ kind, item, last }] : []));
   if (things.some(({ kind, item }) => isNegative(text, item, kind === 'R'))) return undefined;
   const slots = things.map(({ kind, item, last }) => ({
     kind,
-    text: item.recipe ?? text.slice(item.from, last.to),
+    text: said(text, item, last),
     before: wordBefore(text, item.from),
+    after: wordAfter(text, last.to),
   }));
   const around = pieces.filter(({ kind, item }) => !kind && /[a-z]/i.test(item.word));
-  const words = around.map(({ item }) => item.word.toLowerCase());
-  const units = around
-    .filter(({ item }) => item.letter === letters.unit)
-    .map(({ item }) => String(item.unit ?? item.word));
+  const words = around.flatMap(({ item }) => item.word.toLowerCase().split(' '));
+  const units = unitsOutside(text, things);
   return {
     slots: [...slots, ...stretches.map(({ slot }) => slot)],
-    words: new Set(words.filter((word) => !light.has(word) && !unitOf(word)).map(stem)),
+    words: new Set(words.filter((word) => !isChatter(word) && !light.has(word) && !unitOf(word)).map(stem)),
     turns: turnsOf(words, units),
     pointed: around.filter(({ item }) => item.letter === letters.danger).map(({ item }) => stem(item.word)),
   };
@@ -123,7 +165,16 @@ const isSlotKind = (kind: string): kind is SlotKind => (slotKinds as readonly st
 export const featuresOfSaying = (saying: string): Features => {
   const slots = [...saying.matchAll(slotIn)].flatMap((match): Slot[] => {
     const kind = match[1] ?? '';
-    return isSlotKind(kind) ? [{ kind, text: match[0], before: wordBefore(saying, match.index) }] : [];
+    return isSlotKind(kind)
+      ? [
+          {
+            kind,
+            text: match[0],
+            before: wordBefore(saying, match.index),
+            after: wordAfter(saying, match.index + match[0].length),
+          },
+        ]
+      : [];
   });
   const all =
     saying

@@ -49,3 +49,12 @@ export const guessesAt = (reading: Reading): readonly string[] => {
 
 /** So like, and no more, has a saying to be for it to be offered. */
 const alikeForAGuess = 0.15;
+
+const alikeToGoOn = 0.97;
+
+/** A message that is, word for word, a known way to go on from the message before, in its plain form. */
+export const likelyGoingOn = (reading: Reading): Reading | undefined => {
+  while (unread.length > 0) readNext();
+  const [plain, second] = reading.last ? known.plainsOf(reading, alikeToGoOn, true) : [];
+  return plain === undefined || second !== undefined ? undefined : readAgain(plain, reading);
+};

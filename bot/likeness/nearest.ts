@@ -1,5 +1,6 @@
 import type { Reading } from '../reading.ts';
 import { amountOf, type Features, featuresOf, isTalkWord, type Slot } from './features.ts';
+import { looks } from './pieces.ts';
 import { type Saying, signatureOf } from './sayings.ts';
 
 /** How much less alike the next meaning has to be. */
@@ -13,33 +14,48 @@ const unsaidWeight = 0.65;
 /** Words without a thing among them may mean anything: there have to be some, and nearly all the same. */
 const leastWords = 3;
 const leastAlikeWithoutThings = 0.75;
+/** Fewer words mean something as they stand, or after a message they go on from. */
+const leastAlikeInFewWords = 0.95;
 
 const ingredientKinds = new Set<string>(['i', 'herb', 'oil', 'wax', 'butter', 'aroma']);
 
 const isSameThing = (a: string, b: string): boolean =>
   a === b || (a === 'i' && ingredientKinds.has(b)) || (b === 'i' && ingredientKinds.has(a));
 
-const fits = (open: Slot, { kind }: Slot): boolean =>
+const containers = /^(?:tins?|jars?|pots?|tubes?|sticks?|bottles?|tubs?)$/;
+/** "15 g tin" where the plain form has the tin itself. */
+const valueFor = (open: Slot, slot: Slot): string =>
+  open.kind !== 'size' && slot.kind === 'size'
+    ? slot.text
+        .replace(/\s*\b(?:tins?|jars?|pots?|tubes?|sticks?|bottles?|tubs?)\b\s*(?:of\s+)?/i, ' ')
+        .trim()
+    : slot.text;
+
+const fits = (open: Slot, { kind }: Pick<Slot, 'kind'>): boolean =>
   open.kind === kind ||
   (open.kind === 'i' && ingredientKinds.has(kind)) ||
-  (open.kind === 'size' && (kind === 'g' || kind === 'v'));
+  (open.kind === 'size' && (kind === 'g' || kind === 'v')) ||
+  (/^[gv]$/.test(open.kind) && kind === 'size' && containers.test(open.after));
+
+/** How sure the words beside a slot say that it is this one: "2 hours", "at 15". */
+const placeIn = (open: Slot, { before, after }: Slot): number =>
+  (open.before === before ? 2 : 0) + (open.after === after && after !== '' ? 1 : 0);
 
 /** Which of a message's slots goes into which of a saying's; undefined where they do not pair off. */
 const pairs = (saying: Features, message: Features): ReadonlyMap<string, string> | undefined => {
   const left = [...message.slots];
   const filled = new Map<string, string>();
   for (const open of saying.slots.toSorted((a, b) => Number(a.kind === 'i') - Number(b.kind === 'i'))) {
-    // Of two ingredients the word before says which is which: "instead of beeswax", "with candelilla".
+    // Of two ingredients the word beside says which is which: "instead of beeswax", "with candelilla".
     const isTwin = saying.slots.filter((other) => fits(open, other) || fits(other, open)).length > 1;
-    const at = left.findIndex(
-      (slot) =>
-        fits(open, slot) &&
-        isSameThing(amountOf(saying.slots, open), amountOf(message.slots, slot)) &&
-        (!isTwin || slot.before === open.before),
+    const may = left.filter(
+      (slot) => fits(open, slot) && isSameThing(amountOf(saying.slots, open), amountOf(message.slots, slot)),
     );
+    const best = may.toSorted((a, b) => placeIn(open, b) - placeIn(open, a))[0];
+    const at = best && (!isTwin || placeIn(open, best) > 0) ? left.indexOf(best) : -1;
     const found = left[at];
     if (!found) return undefined;
-    filled.set(open.text, found.text);
+    filled.set(open.text, valueFor(open, found));
     left.splice(at, 1);
   }
   return filled;
@@ -51,8 +67,15 @@ interface Like {
   readonly filled: ReadonlyMap<string, string>;
 }
 
-const isEnough = ({ slots, words }: Features): boolean =>
-  words.size > 0 && (slots.length > 0 || words.size >= leastWords);
+/** How like a saying a message with these features has to be. */
+const leastOf = ({ slots, words }: Features, least: number): number => {
+  if (slots.length > 0) return least;
+  return Math.max(least, words.size < leastWords ? leastAlikeInFewWords : leastAlikeWithoutThings);
+};
+
+/** One word without a thing is enough only to go on from the message before. */
+const isEnough = ({ slots, words }: Features, after: string | undefined): boolean =>
+  words.size > (slots.length > 0 || after ? 0 : 1);
 
 const mayMean = (saying: Features, message: Features): boolean =>
   saying.turns === message.turns && message.pointed.every((word) => saying.words.has(word));
@@ -116,13 +139,18 @@ export class Sayings {
   }
 
   /** The meanings a message may have, likeliest first, each with the saying that is most like it. */
-  #likes(message: Features, reading: Reading): Like[] {
-    const sayings = this.#weighed().get(signatureOf(message)) ?? [];
+  #likes(message: Features, reading: Reading, goingOn: boolean): Like[] {
+    const same = this.#weighed().get(signatureOf(message)) ?? [];
+    const possible = same.filter(
+      ({ features, after }) =>
+        (after ? after === reading.last?.topic : !goingOn) &&
+        isEnough(message, after) &&
+        mayMean(features, message),
+    );
     const messageWeight = this.#weightOf(message.words);
     const best = new Map<string, Like>();
-    for (const saying of sayings) {
-      const { features, plain, after } = saying;
-      if (!mayMean(features, message) || (after && after !== reading.last?.topic)) continue;
+    for (const saying of possible) {
+      const { features, plain } = saying;
       const alike = this.#alike(saying, message.words, messageWeight);
       if (alike <= (best.get(plain)?.alike ?? 0)) continue;
       const filled = pairs(features, message);
@@ -134,19 +162,22 @@ export class Sayings {
   /**
    * Plain forms of the sayings that are most like a message, their slots filled: the likeliest first, and those that are
    * about as likely. None where no saying is like it enough.
+   * @param goingOn true to look only among sayings that go on from the message before.
    */
-  plainsOf(reading: Reading, leastAlike: number): readonly string[] {
-    const message = featuresOf(reading);
-    if (!message || !isEnough(message)) return [];
-    const likes = this.#likes(message, reading);
-    const least = message.slots.length > 0 ? leastAlike : Math.max(leastAlike, leastAlikeWithoutThings);
-    const [first] = likes;
-    if (!first || first.alike < least) return [];
-    return likes
-      .filter(({ alike }) => first.alike - alike < leastAhead)
-      .slice(0, mostPlains)
-      .map(({ plain, filled }) =>
-        [...filled].reduce((text, [open, value]) => text.replaceAll(open, () => value), plain),
-      );
+  plainsOf(reading: Reading, leastAlike: number, goingOn = false): readonly string[] {
+    for (const look of looks) {
+      const message = featuresOf(reading, look);
+      if (!message) return [];
+      const likes = this.#likes(message, reading, goingOn);
+      const [first] = likes;
+      if (!first || first.alike < leastOf(message, leastAlike)) continue;
+      return likes
+        .filter(({ alike }) => first.alike - alike < leastAhead)
+        .slice(0, mostPlains)
+        .map(({ plain, filled }) =>
+          [...filled].reduce((text, [open, value]) => text.replaceAll(open, () => value), plain),
+        );
+    }
+    return [];
   }
 }

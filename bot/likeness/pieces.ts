@@ -25,7 +25,7 @@ export const slotKinds = [
 ] as const;
 export type SlotKind = (typeof slotKinds)[number];
 
-const kindOf = (item: Item): SlotKind => {
+const ingredientKind = (item: Item): SlotKind => {
   const found = ingredientById(item.ingredients?.[0] ?? '');
   if (item.infusedWith) return 'oil';
   if (!found) return 'i';
@@ -45,10 +45,13 @@ const ofLetter: Readonly<Record<string, SlotKind>> = {
   n: 'n',
 };
 
+const kindOf = (item: Item): SlotKind | undefined =>
+  item.letter === letters.ingredient ? ingredientKind(item) : ofLetter[item.letter];
+
 /** Stretches of items that are one thing: a written-out recipe, "24 tins of 15 ml", "15 ml tins". */
 const stretches: readonly (readonly [SlotKind, RegExp])[] = [
   ['R', /(?:[g%vdpn]o?i|Qo?i|i[g%vdpQ])(?:[,A;\n+-]{0,3}(?:[g%vdpn]o?i|Qo?i|i[g%vdpQ])){1,40}/g],
-  ['tins', /nx?c[oe@]?[vg]|nx?[vg]c/g],
+  ['tins', /nx?c[oe@]?[vg]|nx?[vg]c|n[ox][vg]/g],
   ['size', /[vg]c|c[oe@]?[vg]/g],
 ];
 
@@ -57,19 +60,46 @@ interface Stretch {
   readonly length: number;
 }
 
-const stretchesIn = (shape: string): ReadonlyMap<number, Stretch> => {
+/** Two amounts with their ingredients may be a recipe, or "40 g calendula and 200 g sunflower oil" to steep. */
+const mostInPair = 9;
+const isPair = (stretch: string): boolean =>
+  stretch.length <= mostInPair && stretch.match(/i/g)?.length === 2;
+
+const stretchesIn = (shape: string, pairsApart: boolean): ReadonlyMap<number, Stretch> => {
   const found = new Map<number, Stretch>();
   const taken = new Set<number>();
-  for (const [kind, pattern] of stretches) {
-    for (const { 0: match, index } of shape.matchAll(pattern)) {
-      const places = Array.from(match, (_, at) => index + at);
-      if (places.some((place) => taken.has(place))) continue;
-      for (const place of places) taken.add(place);
-      found.set(index, { kind, length: match.length });
-    }
+  const matches = stretches.flatMap(([kind, pattern]) =>
+    [...shape.matchAll(pattern)].map(({ 0: match, index }) => ({ kind, match, index })),
+  );
+  for (const { kind, match, index } of matches) {
+    const places = Array.from(match, (_, at) => index + at);
+    if (places.some((place) => taken.has(place)) || (pairsApart && kind === 'R' && isPair(match))) continue;
+    for (const place of places) taken.add(place);
+    found.set(index, { kind, length: match.length });
   }
   return found;
 };
+
+/** How a message is looked at: a name that is only a kind ("oil") as a word, two lines as two things. */
+export interface Look {
+  readonly kindsAreWords: boolean;
+  readonly pairsApart: boolean;
+}
+
+export const looks: readonly Look[] = [
+  { kindsAreWords: false, pairsApart: false },
+  { kindsAreWords: true, pairsApart: false },
+  { kindsAreWords: false, pairsApart: true },
+  { kindsAreWords: true, pairsApart: true },
+];
+
+/** "Oil", "infused oil": a kind of thing more than a thing. */
+const isKind = ({ generic, ingredients }: Item): boolean =>
+  generic === true || ingredients?.[0] === 'infused-oil';
+
+/** "A kilo", "a tin", "one tin": a pack that a price goes by or the like, no amount. */
+const isOne = ({ letter, word, value }: Item, next: Item | undefined): boolean =>
+  /^[gvn]$/.test(letter) && value === 1 && (/^an?$/.test(word) || (word === 'one' && next?.letter === 'c'));
 
 /** One thing of a message, or a word of it; `last` is the last item of a longer one. */
 export interface Piece {
@@ -79,14 +109,15 @@ export interface Piece {
 }
 
 /** A message as the things in it that could fill a slot and the words between them. */
-export const piecesOf = (items: readonly Item[]): Piece[] => {
+export const piecesOf = (items: readonly Item[], look: Look): Piece[] => {
   const shape = items.map(({ letter }) => (letter.length === 1 ? letter : '?')).join('');
-  const found = stretchesIn(shape);
+  const found = stretchesIn(shape, look.pairsApart);
   const pieces: Piece[] = [];
   for (let at = 0; at < items.length; at += 1) {
     const item = items[at] as Item;
     const stretch = found.get(at);
-    const kind = stretch?.kind ?? (item.letter === letters.ingredient ? kindOf(item) : ofLetter[item.letter]);
+    const isWord = (look.kindsAreWords && isKind(item)) || isOne(item, items[at + 1]);
+    const kind = stretch?.kind ?? (isWord ? undefined : kindOf(item));
     at += (stretch?.length ?? 1) - 1;
     pieces.push({ ...(kind ? { kind } : {}), item, last: items[at] ?? item });
   }

@@ -54,6 +54,7 @@ const background = new Set(
   then else ahead inside outside near nearby behind along across among between
   most almost nearly exactly precisely roughly
   badly well properly correctly nicely carefully quickly slowly fast quick
+  found shopping weather generous bees sunny rain rainy
   big small large little tiny huge
   yes yeah yup nah aye course indeed alright great perfect
   cheers brill ta thankyou sirs madam yous

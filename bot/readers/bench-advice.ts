@@ -6,7 +6,7 @@ const asked: readonly (readonly [string, RegExp])[] = [
   ],
   [
     'burn',
-    /\b(?:i|we|she|he|they|someone|somebody|member|child)\b.{0,30}\b(?:burnt|burned|burns?|scalded|splashed)\b|\b(?:hot )?(?:wax|balm|oil)\b.{0,20}\bon (?:my|her|his|the|your|a) (?:hand|skin|arm|finger|fingers|face|leg|foot|eye)\b|\b(?:wax|oil|skin) burn\b|\bburn(?:t|ed)? (?:my|her|his|the) (?:hand|arm|finger|fingers|skin|face)\b|\bfirst aid\b.{0,30}\bburns?\b|\bburn from\b/i,
+    /\b(?:i|we|she|he|they|someone|somebody|member|child)\b.{0,30}\b(?:burnt|burned|burns?|scalded|splashed)\b|\b(?:hot )?(?:wax|balm|oil)\b.{0,20}\bon (?:my|her|his|the|your|a) (?:hand|skin|arm|finger|fingers|face|leg|foot|eye)\b|\b(?:wax|skin) burn\b|\boil burn\b(?! (?:the |my |your |on )?(?:lips?|skin|mouth))|\bburn(?:t|ed)? (?:my|her|his|the) (?:hand|arm|finger|fingers|skin|face)\b|\bfirst aid\b.{0,30}\bburns?\b|\bburn from\b/i,
   ],
   [
     'alcohol-and-flame',
@@ -14,7 +14,7 @@ const asked: readonly (readonly [string, RegExp])[] = [
   ],
   [
     'disinfect',
-    /\b(?:disinfect|saniti[sz]|sterili[sz])\w*|\b(?:how|best way|should)\b.{0,30}\b(?:clean|wash)(?:ing)?\b.{0,40}\b(?:tins?|jars?|jugs?|pots?|tools?|spoons?|moulds?|molds?|containers?|equipment|tubes?|lids?|wax)\b/i,
+    /\b(?:disinfect|saniti[sz]|sterili[sz])\w*|\b(?:how|best way|should)\b.{0,30}\b(?:clean|wash)(?:ing)?\b.{0,40}\b(?:tins?|jars?|jugs?|pots?|tools?|spoons?|moulds?|molds?|containers?|equipment|tubes?|lids?|wax)\b|\b(?:tins?|jars?|jugs?|pots?|tools?|containers?|tubes?)\b.{0,40}\bhow\b.{0,20}\b(?:clean|wash)\b/i,
   ],
   [
     'disinfect',
@@ -39,7 +39,7 @@ const asked: readonly (readonly [string, RegExp])[] = [
   ],
   [
     'spoiled',
-    /\b(?:is|are|has|have|how|why|my|our|the)\b.{0,50}\b(?:mou?ldy|rancid|gone off|white bloom|(?:smell|taste)(?:s|ing)? (?:of|like) (?:old |stale |wax |rotten )?(?:crayons?|nuts|putty|yeast|paint|crisps))\b|\bis (?:it|this|that) (?:mou?ld|rancid|off)\b|\bwhite (?:stuff|spots?|film|powder|dots?|layer)\b.{0,20}\b(?:on|in)\b|\b(?:mou?ld|bloom|fuzz)\b.{0,20}\b(?:on|in|under|inside|round|around)\b.{0,20}\b(?:balm|tins?|jar|oil|lid)\b/i,
+    /\b(?:is|are|has|have|how|why|my|our|the)\b.{0,50}\b(?:mou?ldy|rancid|gone off|white bloom|(?:smell|taste)(?:s|ing)? (?:of|like) (?:old |stale |wax |rotten )?(?:crayons?|nuts|putty|yeast|paint|crisps))\b|\bis (?:it|this|that) (?:mou?ld|rancid|off)\b|\bwhite (?:stuff|spots?|film|powder|dots?|layer)\b.{0,20}\b(?:on|in)\b|\b(?:mou?ld|bloom|fuzz)\b.{0,20}\b(?:on|in|under|inside|round|around)\b.{0,20}\b(?:balm|salve|ointment|tins?|jar|oil|lid)\b/i,
   ],
   [
     'lids',

@@ -25,17 +25,15 @@ export const mlOfItem = (item: Item | undefined, reading: Reading): number | und
 const having = /\b(?:i|we) have\b|\bgot\b|\bwith my\b|\bi've\b/i;
 const wanting = /\b(?:needs?|wants?|make|making|total|mix|end up with)\b/i;
 
+/** What may stand between a volume and the strength it is of: "250 ml of my 96 %", "250 ml ethanol, 96 %". */
+const ofIt =
+  /^[\s,]{0,3}(?:(?:of|at|my|our|the|rubbing|pure|strong|surgical|alcohol|ethanol|isopropanol|ipa|spirits?)[\s,]{1,3}){0,5}$/i;
+
 /** "I have 500 ml of 96 %": the volume is of the strong one. The word that stands before the volume decides. */
-const isOfStrong = (
-  items: readonly Item[],
-  volume: Item,
-  strong: Item | undefined,
-  text: string,
-): boolean => {
+const isOfStrong = (volume: Item, strong: Item | undefined, text: string): boolean => {
   const before = text.slice(0, volume.from);
   if (having.test(before) && !wanting.test(before)) return true;
-  const at = items.indexOf(volume);
-  return strong !== undefined && items.indexOf(strong) === at + 2 && items[at + 1]?.letter === 'o';
+  return strong !== undefined && ofIt.test(text.slice(volume.to, strong.from)) && strong.from > volume.to;
 };
 
 interface Strengths {
@@ -48,12 +46,22 @@ interface Strengths {
 /** Over this a single strength is what there is, not what is wanted; percent by volume. */
 const strongFrom = 80;
 
+/** "90 % down to 70": the sign said once. */
+const isAim = (items: readonly Item[], at: number, value: number): boolean =>
+  items[at - 1]?.letter === 'T' &&
+  value >= 30 &&
+  value < 100 &&
+  !/^[cn]$/.test(items[at + 1]?.letter ?? '') &&
+  items.some(({ letter }) => letter === '%');
+
 /** "94 %", and "94 degrees" as bottles have it in many countries. */
 export const percentsIn = (items: readonly Item[]): readonly Item[] =>
   items.filter(
     (item, at) =>
       item.value !== undefined &&
-      (item.letter === '%' || (item.letter === 'n' && /^degrees?$/.test(items[at + 1]?.word ?? ''))),
+      (item.letter === '%' ||
+        (item.letter === 'n' &&
+          (/^degrees?$/.test(items[at + 1]?.word ?? '') || isAim(items, at, item.value)))),
   );
 
 const strengthsIn = (items: readonly Item[], text: string): Strengths | undefined => {
@@ -82,6 +90,6 @@ export const readDilution = (reading: Reading): DilutionRead | undefined => {
   if (/\bbetter\b|\bwhich\b|\bversus\b|\bvs\b/i.test(text)) return undefined;
   const volume = items.find((item) => item.letter === 'v');
   const size = mlOfItem(volume, reading);
-  const have = volume !== undefined && isOfStrong(items, volume, strong, text);
+  const have = volume !== undefined && isOfStrong(volume, strong, text);
   return { ...strengths, ...defined(have ? { haveMl: size } : { makeMl: size }) };
 };

@@ -14,13 +14,13 @@ export interface FillRead {
 }
 
 const tolerance =
-  /\b(?:tolerances?|tne|tolerable negative error|shortfall|under-?filled|under-?weight|short)\b/i;
+  /\b(?:tolerances?|tne|tolerable negative error|shortfall|under-?filled|under-?weight|short|how full)\b/i;
 const judged =
   /\b(?:ok|okay|fine|enough|legal|allowed|alright|short|full enough|too little|pass|acceptable|sellable|sell)\b/i;
 const weighing =
   /\b(?:weighed|weigh|weighs|holds?|held|contains?|has|have|got|measured|came to|only|lightest|heaviest)\b|\bin it\b/i;
 const declaring =
-  /\b(?:declared?|labell?ed|marked|says|stated|label(?: says)?|nominal|supposed to (?:be|hold))\b[^\d]{0,12}$/i;
+  /\b(?:declared?|labell?ed|marked|says?|stated|label(?: says)?|nominal|supposed to (?:be|hold))\b[^\d]{0,12}$/i;
 /** Filling tells nothing of a running-out stock or a recipe. */
 const elsewhere = /\b(?:scale|recipe|stock|running short|short of|bought|infus\w*|melt\w*|how many)\b/i;
 

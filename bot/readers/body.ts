@@ -142,9 +142,15 @@ export const takeRemembered = (
 };
 
 /** "How much beeswax, shea and oil do I need for …": names of the recipe's own lines ask for nothing more. */
-export const takeOwnIngredients = (board: Board, reading: Reading, recipe: unknown): void => {
-  if (typeof recipe !== 'string') return;
-  const own = new Set(reading.recipes.exact(recipe)?.lines.map((line) => line.ingredient));
+export const takeOwnIngredients = (
+  board: Board,
+  reading: Reading,
+  recipe: unknown,
+  written?: readonly RecipeLine[],
+): void => {
+  const lines = typeof recipe === 'string' ? reading.recipes.exact(recipe)?.lines : written;
+  if (!lines) return;
+  const own = new Set(lines.map((line) => line.ingredient));
   for (const [index, item] of board.items.entries()) {
     if (item.letter === 'i' && item.ingredients?.some((id) => own.has(id))) board.taken[index] = true;
   }

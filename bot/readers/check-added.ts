@@ -120,5 +120,8 @@ const followWords = new Set([
   'only',
   'even',
   'thing',
+  'take',
+  'takes',
+  'put',
   'too',
 ]);

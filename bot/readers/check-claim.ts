@@ -31,7 +31,8 @@ const ofWhat = missing(
 /** "10 drops of peppermint oil in 100 g": the grams are the batch, not the oil. */
 const takeBatch = (board: Board, asksHowMany: boolean): number | undefined => {
   const found =
-    findShape(board, /g(?<=[d%gv]o?i(?:[,A]+[d%gv]o?i)*[ITFo]+[oByb]*g)(?![oB]*i)/) ??
+    findShape(board, /g(?<=[d%gv]o?i(?:[,A]+[d%gv]o?i)*[wZITFo]{0,3}[ITFo]+[oByb]*g)(?![oB]*i)/) ??
+    findShape(board, /g(?<=i[,:]?[d%][wZITFo]{0,3}[ITFo][oByb]*g)(?![oB]*i)/) ??
     findShape(
       board,
       asksHowMany ? /(?<=i[wITF]*[ITF][oByb]*)g(?![oB]*i)/ : /(?<=i[wIF]*[IF][oByb]*)g(?![oB]*i)/,
@@ -167,7 +168,7 @@ const isCued = (reading: Reading, strong: boolean): boolean =>
 const looked = (reading: Reading, { items, assumed }: Settled, strong: boolean): Claim | undefined => {
   const board = boardOf(items);
   const parts = partsOf(board, reading, strong);
-  takeOwnIngredients(board, reading, parts.subject.recipe);
+  takeOwnIngredients(board, reading, parts.subject.recipe, parts.subject.lines);
   const clear = has(parts.subject) && (parts.subject.recipe !== undefined || reading.words.has('check'));
   if (leftover(board, checkWords, clear && strong).blocking.length > 0) return undefined;
   const again = follows(reading, parts) ?? alsoLook(reading, parts);

@@ -6,7 +6,7 @@ const looks =
 
 /** "Nut allergy, can she use R?": whether somebody may, and nothing to be changed. */
 const somebody =
-  /\ballerg\w+.{0,60}\b(?:can|could|may|should|is|are) (?:she|he|they|i|we|it|people|someone|somebody|anyone)\b|\b(?:can|could|may|should) (?:\w+ ){1,4}with (?:\w+ ){0,3}allerg\w+.{0,24}\b(?:use|have|wear)\b/i;
+  /\ballerg\w+.{0,60}\b(?:can|could|may|should|is|are) (?:she|he|they|i|we|it|people|someone|somebody|anyone)\b|\b(?:can|could|may|should) (?:\w+ ){1,4}with (?:\w+ ){0,3}allerg\w+.{0,24}\b(?:use|have|wear)\b|\ballerg\w+\b.{0,40}[.;,!]\s*(?:so |and )?(?:is|are|would|will)\b.{0,60}\b(?:all ?right|okay|ok|safe|fine|suitable|good)\b|\b(?:all ?right|ok|okay|fine|safe|suitable) for (?:her|him|them|someone|somebody|people|an? \w{2,12})\b.{0,30}\b(?:allerg|nut)/i;
 
 const changes = /\b(?:instead|swap|replace|substitute|free|without|make|version|variant|alternative)\b/i;
 

@@ -128,7 +128,7 @@ const babies = new RegExp(
   `\\b(?:for|on|to)?\\s*(?:(?:a|my|our|the|an|small|little)\\s+)*(?:\\d+[- ]months?(?:[- ]old)?\\s*)?(?:baby|babies|infants?|newborns?)\\b(?:\\s+of\\s+\\d+\\s+months)?${age}`,
 );
 const children = new RegExp(
-  `\\b(?:for|on|to)?\\s*(?:(?:a|my|our|the|small|young|little)\\s+)*(?:(?:\\d+[- ]years?[- ]olds?\\s*)?(?:children|childrens?|child|kids?|toddlers?)\\b|(?:[1-9]|1[0-2])[- ]years?[- ]olds?\\b)${age}`,
+  `\\b(?:for|on|to)?\\s*(?:(?:a|my|our|the|small|young|little)\\s+)*(?:(?:\\d+[- ]years?[- ]olds?\\s*)?(?:children|childrens?|child|kids?|toddlers?|little ones?|youngsters?|schoolchildren|school ?kids?|pupils?)\\b|(?:[1-9]|1[0-2]|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)[- ]years?[- ]olds?\\b)${age}`,
 );
 
 export const takeWearer = (board: Board, text: string): Wearer | undefined => {

@@ -113,8 +113,15 @@ const asksMoney =
 /** Words that join a message to the cost before: "and …", "same for …". */
 const joining = /\b(?:and|same|also|about|instead|now)\b/i;
 
+/** "At a price of 12", "does 12 euros cover it": a sum is no number of tins. */
+const sum =
+  /[€£$]\s?\d|\d\s?(?:[€£$]|(?:euros?|eur|quid|gbp|dollars?|apiece)\b)|\bprice (?:of|at|tag)\b|\bworking hours\b/i;
+const namesSum = ({ text, items, last }: Reading): boolean =>
+  last?.topic === 'cost' && sum.test(text) && !items.some(({ letter }) => /[Ric]/.test(letter));
+
 /** A batch that is costed: asked by a word, or a change to the one before. */
 const claimBatch = (reading: Reading): Claim | undefined => {
+  if (namesSum(reading)) return undefined;
   if (asksMoney.test(reading.text) && (anyRecipe(reading) || reading.last)) return claimCost(reading, 3.1);
   if (anyWord(reading, costCues)) return claimCost(reading, 2.8);
   if (!lastCost(reading)?.batch) return undefined;

@@ -58,7 +58,8 @@ const inPounds = (item: Item, next: Item | undefined, currency: string): boolean
 /** The money in `at`: a plain number, "35 cents", "35c", or "18 pounds" where pounds are the currency. */
 export const moneyAt = (items: readonly Item[], at: number, currency: string): MoneyRead | undefined => {
   const item = items[at];
-  if (item?.value === undefined || item.upTo !== undefined) return undefined;
+  // "A tin": an article counts things, never money.
+  if (item?.value === undefined || item.upTo !== undefined || /^an?$/.test(item.word)) return undefined;
   const next = items[at + 1];
   const cents = inCents(item, next);
   if (item.letter !== 'n' && !cents && !inPounds(item, next, currency)) return undefined;
@@ -99,6 +100,11 @@ export const moneyIn = (segment: readonly Item[], currency: string): MoneyRead |
     (segment[at - 1]?.letter === 'o' && packWord.test(segment[at - 2]?.word ?? '')) ||
     (/^[cov]/.test(segment[at + 1]?.letter ?? '') &&
       segment.slice(at + 1, at + 4).some((item) => item.letter === 'c'));
-  const free = places.filter(({ at }) => places.length === 1 || !counting(at));
+  // "Price 24 tins of 15 ml" asks what they come to.
+  const sized = (at: number): boolean =>
+    segment[at + 1]?.letter === 'c' &&
+    Number.isInteger(segment[at]?.value) &&
+    segment.slice(at + 2, at + 4).some(({ letter }) => /[gv]/.test(letter));
+  const free = places.filter(({ at }) => (places.length === 1 && !sized(at)) || !counting(at));
   return (free.find(({ at }) => telling(at)) ?? free.at(-1))?.read;
 };

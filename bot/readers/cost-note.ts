@@ -18,15 +18,26 @@ export const looksPriced = (reading: Reading): boolean => {
     return true;
   // "Vitamin E 50 g for 9": a pack, and what was paid for it.
   if (/\d\s?(?:g|kg|ml|l|oz|lb)\s+for\s+\d+(?:[.,]\d+)?\s*$/i.test(reading.text)) return true;
+  // "1 litre of jojoba is 38".
+  if (
+    /^\W*\d[\d.,]{0,6}\s?(?:g|kg|kilos?|ml|l|lit(?:re|er)s?|oz|lb)\s(?:of\s)?[a-z' -]{3,40}\s(?:is|are|was|were)\s\d+(?:[.,]\d+)?\W*$/i.test(
+      reading.text,
+    )
+  )
+    return true;
   const money =
     /\d[.,]\d{2}(?!\d)/.test(reading.text) ||
     /\b(?:each|apiece|cents?|pence|eur|euros?|gbp|usd)\b|\d\s?(?:p|c|ct)\b/i.test(reading.text);
   return money && reading.items.some((item) => /[ic]/.test(item.letter));
 };
 
+/** "Could you keep these prices?" asks for no price. */
+const noteIt =
+  /\b(?:can|could|would|will) you (?:please |kindly |be so kind (?:as to |and ))?(?:keep|note|save|remember|write|record|put|store)\b[^?.]{0,60}\?/gi;
+
 export const asksCost = (reading: Reading): boolean =>
   /\bhow (?:much|expensive|dear|cheap)\b|\bwhat\b|\bcost of\b|\bcosting\b|\bprice of\s+\d|\?/i.test(
-    reading.text,
+    reading.text.replace(noteIt, ' '),
   ) || reading.items.some((item) => item.letter === 'R');
 
 /** "Gone up by 2 euros a kilo": a difference is no price. */

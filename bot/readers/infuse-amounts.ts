@@ -61,13 +61,17 @@ const saysInfused = (items: readonly Item[], at: number): boolean => {
   return isH(items[at - 1]) || isH(items[at + skip]);
 };
 
+/** "Lavender infused jojoba", "calendula-infused olive oil": the herb's name is said of the oil. */
+const givesOil = (items: readonly Item[], at: number): boolean =>
+  (isH(items[at + 1]) || isH(items[at + 2])) &&
+  items.slice(at + 1, at + 4).some((each) => each.letter === 'i' && isOil(each));
+
 const roleAt = (items: readonly Item[], at: number | undefined): Role | undefined => {
   const item = at === undefined ? undefined : items[at];
   if (!item || at === undefined) return undefined;
   if (isHerbWord(item)) return 'herb';
   if (isInfusedOil(item)) return 'oilOut';
-  const oilFollows = items.slice(at + 1, at + 4).some((each) => each.letter === 'i' && isOil(each));
-  if (herbOf(item) && !isOil(item)) return isH(items[at + 2]) && oilFollows ? 'oilOut' : 'herb';
+  if (herbOf(item) && !isOil(item)) return givesOil(items, at) ? 'oilOut' : 'herb';
   if (!isOil(item)) return undefined;
   return saysInfused(items, at) ? 'oilOut' : 'oilIn';
 };
@@ -78,7 +82,7 @@ const outAfter =
   /^[^,;\n\d]{0,30}?\b(?:out\b|came out|after strain|when strained|strained|finished|at the end|left over|left\b(?! with))/i;
 
 /** "I have 500 g sunflower oil left": what is in the cupboard did not come out of anything. */
-const inCupboard = /\b(?:have|has|'ve(?: got)?|there(?:'s| is| are))\s+(?:\w+\s+){0,2}$/i;
+const inCupboard = /\b(?:have|has|'ve(?: got)?|got|there(?:'s| is| are))\s+(?:\w+\s+){0,2}$/i;
 const leftOnly = /^[^,;\n\d]{0,30}?\bleft\b(?!\s+(?:over|after))/i;
 
 /** True for an amount that is told as what comes out: "to end up with 300 g", "260 g out of …". */
@@ -90,7 +94,11 @@ export const comesOut = (reading: Reading, item: Item): boolean => {
 };
 
 const namesFirst = (items: readonly Item[]): boolean => {
-  const first = items.find((item) => item.letter === 'i' || isHerbWord(item) || isAmountItem(item));
+  // "My infused oil: 50 g arnica": a heading.
+  const isHeading = (item: Item, at: number): boolean => isInfusedOil(item) && items[at + 1]?.letter === ':';
+  const first = items.find(
+    (item, at) => (item.letter === 'i' && !isHeading(item, at)) || isHerbWord(item) || isAmountItem(item),
+  );
   // "How much …" before the amounts turns the order round; after them it only asks.
   const how = items.findIndex((item) => item.word === 'how');
   const asked = how >= 0 && how < items.findLastIndex(isAmountItem);

@@ -66,4 +66,4 @@ export const yieldOf = missing(
 export const foodWords =
   /\b(?:cook|cooking|eat|eating|edible|salad|food|drink|pasta|dressing|dip|pizza|bread|culinary|garlic|chill?i(?:es)?|onions?)\b/i;
 export const otherLiquids =
-  /\b(?:water(?!\W*bath)|vodka|alcohol|ethanol|spirit|rum|gin|brandy|vinegar|glycerine?|(?<!green )tea(?! tree)|milk|wine|everclear)\b/i;
+  /\b(?:(?<!how (?:hot|warm) (?:should|must|does|is|may) (?:the|my) )water(?!\W*bath)|vodka|alcohol|ethanol|spirit|rum|gin|brandy|vinegar|glycerine?|(?<!green )tea(?! tree)|milk|wine|everclear)\b/i;

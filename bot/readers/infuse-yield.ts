@@ -13,7 +13,7 @@ const gotWords =
   /\b(?:got|came|gave|yielded|yield (?:was|is)|yield:|result (?:was|is)|yield of\b.{0,60}\b(?:was|is|came to)|ended up|was left|were left|after (?:straining|pressing)|strained (?:it|out|my|our|the)|(?:i|we|she|he|they) (?:have )?(?:strained|pressed|squeezed|filtered)|(?:pressed|squeezed|strained|filtered) out)(?=\W|$)/i;
 /** A wish or a question tells of no yield: "got 90 g lavender, want to infuse it". */
 const notYet =
-  /\bhow\b|\bif\b|\bwould\b|\b(?:want|wants|wanna|going|plan(?:ning)?|like|need|could|can|should|shall)\b/i;
+  /\bhow\b|\bif\b|\bwould\b|\bwhat (?:will|do|does|can)\b|\b(?:want|wants|wanna|going|plan(?:ning)?|like|need|could|can|should|shall)\b/i;
 /** True for a message that tells of a weighed yield and asks nothing. */
 export const tellsYield = (reading: Reading): boolean =>
   gotWords.test(reading.text) && !notYet.test(reading.text);

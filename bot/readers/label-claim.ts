@@ -32,9 +32,16 @@ const fromTalk = (reading: Reading): Subject | undefined => {
   return recipe === undefined ? undefined : { recipe, assumed: [`I took it to be for ${recipe}.`] };
 };
 
+/** "12 g in a tin": how a tin is spoken of, and no number of them. */
+const withoutArticles = (items: Reading['items']): Reading['items'] =>
+  items.filter(
+    ({ letter, word }, at) =>
+      letter !== 'n' || !/^an?$/.test(word) || !/[cgv]/.test(items[at + 1]?.letter ?? ''),
+  );
+
 const readAll = (reading: Reading): LabelRead => {
   const { text } = reading;
-  const { items, assumed } = settleDoubts(withWatched(reading.items, text), text);
+  const { items, assumed } = settleDoubts(withWatched(withoutArticles(reading.items), text), text);
   const board = boardOf(items);
   const last = lastLabel(reading);
   const poured = takeBatch(board, reading);
@@ -105,7 +112,7 @@ const settle = (reading: Reading, read: LabelRead): Claim => {
   if (last) return claim(continued(last, read), strong, subject.assumed);
   const before = bodyBefore(reading);
   if (before)
-    return claim({ ...before, ...amountsBefore(reading), ...fields }, strong - 0.2, subject.assumed);
+    return claim({ ...before, ...amountsBefore(reading, fields), ...fields }, strong - 0.2, subject.assumed);
   return refuse(labelOfWhat, 1.2, Object.keys(fields).length > 0 ? fields : undefined);
 };
 

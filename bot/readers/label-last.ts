@@ -50,7 +50,12 @@ export const continued = (
 };
 
 /** Tins and fill of a scaling that was asked before. */
-export const amountsBefore = (reading: Reading): Readonly<Record<string, unknown>> => {
+export const amountsBefore = (
+  reading: Reading,
+  fields: Readonly<Record<string, unknown>>,
+): Readonly<Record<string, unknown>> => {
+  // Another fill is another tin, of which nobody said how many.
+  if (fields.net !== undefined) return {};
   const request = reading.last?.topic === 'scale' ? reading.last.request : reading.last?.request.batch;
   if (typeof request !== 'object' || request === null) return {};
   const { count, size } = request as { count?: unknown; size?: unknown };

@@ -39,9 +39,13 @@ const takeRegion = (board: Board, text: string): PartsSaid => {
   return region ? { region } : {};
 };
 
+/** "Region mars": a place that is named as a region, and is none of ours. */
+const strangeRegion =
+  /\bregion\s*[:=]?\s*(?!(?:is|the|of|for|and|or|rules?|law|eu|uk|us|usa|gb|ca|au|u\.s|eur\w*|brit\w*|great|united|america\w*|canad\w*|austral\w*|engl\w*|scot\w*|wales)\b)([a-z]{2,20})\b/i;
+
 /** A country whose rules are not here: no verdict. */
 const unknownCountry = (board: Board, text: string): Trouble | undefined => {
-  const country = take(board, text, elsewherePattern)?.[1];
+  const country = take(board, text, elsewherePattern)?.[1] ?? take(board, text, strangeRegion)?.[1];
   return country
     ? {
         code: 'not-found',
@@ -99,7 +103,10 @@ const takeDates = (board: Board, text: string): { said: PartsSaid; trouble?: Tro
 };
 
 const quotedAfter = (before: string): RegExp =>
-  new RegExp(`,?\\s*\\b(?:${before})(?:\\s+is)?\\s*[:=]?\\s*"([^"\\n]{1,140})"`, 'i');
+  new RegExp(
+    `,?\\s*\\b(?:${before})(?:\\s+(?:is|write|put|print|say|use))?\\s*[:=]?\\s*"([^"\\n]{1,140})"`,
+    'i',
+  );
 const quotes: readonly (readonly [string, RegExp])[] = [
   ['name', quotedAfter('call(?:ed)?(?:\\s+it)?|named|name(?:\\s+is)?|titled|title')],
   ['maker', quotedAfter('maker|made by|by|responsible person|manufacturer|address|from')],

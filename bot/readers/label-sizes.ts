@@ -68,7 +68,7 @@ const roundPattern = new RegExp(
 
 /** "letter" is a word as well: it is a paper only with one of these, or after a comma, or at the end. */
 const letterPattern =
-  /\b(?:on\s+)?(?:us\s+)?letter(?:\s+(?:paper|size|sized|sheets?|format))?(?=\s*(?:$|[,.;?!)\n]|please|pls|thanks))|\b(?:on\s+(?:us\s+)?letter|(?:us\s+)?letter\s+(?:paper|size|sized|sheets?|format))\b/;
+  /\b(?:on\s+)?(?:us\s+)?letter(?:\s+(?:paper|size|sized|sheets?|format|pages?))?(?=\s*(?:$|[,.;?!)\n]|please|pls|thanks))|\b(?:on\s+(?:us\s+)?letter|(?:us\s+)?letter\s+(?:sticky\s+)?(?:paper|size|sized|sheets?|format|pages?|labels?|stickers?))\b|\b(?:page|paper|sheets?)\s+letter\b/;
 const a4Pattern = /\b(?:on\s+)?(?:din\s+)?a4(?:\s+(?:paper|size|sized|sheets?|format))?\b/;
 
 const takePaper = (from: Text): PaperSize | undefined => {

@@ -4,7 +4,9 @@ export const labelExample = 'label for Fernlea mint lip balm, 12 g, region us';
 export const sheetExample = 'print labels for Fernlea mint lip balm, 24 round lids 40 mm';
 
 export const labelCues =
-  'label labels labelling labeling labelled labeled sticker stickers strip strips lids band bands'.split(' ');
+  'label labels labelling labeling labelled labeled sticker stickers strip strips lids band bands etiquette etiquettes'.split(
+    ' ',
+  );
 
 /** Words around a label that ask for nothing more. */
 export const labelWords = new Set([
@@ -17,7 +19,7 @@ export const labelWords = new Set([
   lack lacks needed required list full ingredient ingredients names name legal order rules rule law version region market sold sell selling for sale sale
   please how look like would will about same instead now then also too only just today number batch last latest newest recent poured pour lot date dates best before put 's
   lip balm balms salve salves recipe recipes product shop fair market stall craft group all everything whole version cut mark marks sheet labelled
-  back front order descending falling legally writing piece pieces pcs diameter style names naming print-ready which words required that list say says state written write do does responsible person address contact blank blanks fill-in template country english french bilingual correct right proper email e-mail mail call information details facts what's maker address title was were listed ordered written website web site phone tel telephone number add use forgot oh its it's i'm we're sorry actually holds hold made on both wording sticky self-adhesive adhesive how many much side weighs weigh state if by under`.split(
+  back front order descending falling legally writing piece pieces pcs diameter style names naming print-ready which words required that list say says state written write do does responsible person address contact blank blanks fill-in template country english french bilingual correct right proper email e-mail mail call information details facts what's maker address title was were listed ordered written website web site phone tel telephone number add use forgot oh its it's i'm we're sorry actually holds hold made on both wording sticky self-adhesive adhesive how many much side weighs weigh state if by under i live living based one going shops written has sell selling there way`.split(
     /\s+/,
   ),
 ]);

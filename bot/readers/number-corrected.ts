@@ -1,4 +1,4 @@
-import { readNumber, smallNumbers } from './number.ts';
+import { readNumber } from './number.ts';
 import { type Token, tokens } from './tokens.ts';
 
 /** Words by which somebody puts right what was just said; "make that" and "I mean" are made of two. */
@@ -154,26 +154,3 @@ export const withNumbersCorrected = (text: string): string => {
   }
   return plain;
 };
-
-const coinWords: Readonly<Record<string, string>> = {
-  ten: '10',
-  twenty: '20',
-  thirty: '30',
-  forty: '40',
-  fifty: '50',
-  sixty: '60',
-  seventy: '70',
-  eighty: '80',
-  ninety: '90',
-};
-const someCoins = new RegExp(
-  `\\b(\\d{1,6}|${Object.keys(smallNumbers).join('|')})\\s?(euros?|€|pounds?|£|quid|dollars?)\\s?(?:and\\s)?(\\d\\d|${Object.keys(coinWords).join('|')})\\b(?!\\s*(?:[%x×.,:/-]?\\d|%|(?:g|kg|ml|l|oz|lb|tins?|jars?|pots?|sticks?|tubes?|people|for)\\b))`,
-  'gi',
-);
-
-/** "Six euros fifty", "6€50": one sum of money. */
-export const withCoinsJoined = (text: string): string =>
-  text.replace(someCoins, (_said, whole: string, sign: string, coins: string) => {
-    const units = smallNumbers[whole.toLowerCase()] ?? whole;
-    return `${units}.${coinWords[coins.toLowerCase()] ?? coins} ${sign}`;
-  });

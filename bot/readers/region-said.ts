@@ -27,13 +27,13 @@ const patterns: readonly (readonly [Region, RegExp])[] = [
     (region) => [region, new RegExp(`,?\\s*\\(?\\bregion\\s*[:=]?\\s*${region}\\b\\)?`)] as const,
   ),
   // A bare "us" is a pronoun; "in the US" is not.
-  ['us', /,?\s*\b(?:in|for|under)\s+the\s+us\b(?:\s+(?:rules|law|laws|market))?/],
+  ['us', /,?\s*\b(?:in|for|under|by|to|into|at)\s+the\s+us\b(?:\s+(?:rules|law|laws|market))?/],
   ...names.map(
     ([region, said]) =>
       [
         region,
         new RegExp(
-          `,?\\s*\\b(?:in|for|under|region)\\s+(?:the\\s+)?(?:${said})(?![a-z])(?:\\s+(?:rules|law|laws|market))?`,
+          `,?\\s*\\b(?:in|for|under|region|by|to|into)\\s+(?:the\\s+)?(?:${said})(?![a-z])(?:\\s+(?:rules|law|laws|market))?`,
         ),
       ] as const,
   ),
@@ -96,7 +96,7 @@ const regionWords: readonly (readonly [Region, string])[] = [
   ['au', 'australia|australian|aussie'],
 ];
 const kinds =
-  '(?:labels?|labelling|checks?|limits?|stickers?|rules?|version|strips?|sheets?|law|market|style|tins?|lids?)';
+  '(?:way|labels?|labelling|checks?|limits?|stickers?|rules?|version|strips?|sheets?|law|market|style|tins?|lids?)';
 
 const besides = regionWords.map(
   ([region, words]) =>

@@ -1,3 +1,4 @@
+import { ingredientById } from '../../core/ingredients.ts';
 import type { Trouble } from '../answer.ts';
 import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { takeOwnIngredients } from './body.ts';
@@ -109,6 +110,12 @@ const takesUp = (reading: Reading, read: ScaleReading): boolean => {
   return (last.recipe ?? last.lines) === undefined || anyWord(reading, joining);
 };
 
+/** "1:8 by weight, 60 g calendula into sunflower oil": herb and oil by a ratio are steeped, and no recipe. */
+const isInfusion = ({ lines }: ScaleReading): boolean =>
+  lines.length === 2 &&
+  lines.every(({ unit }) => unit === 'part') &&
+  lines.some(({ ingredient }) => ingredientById(ingredient)?.kind === 'herb');
+
 const concerns = (reading: Reading, read: ScaleReading, cue: boolean): boolean => {
   const follows = lastScale(reading) !== undefined;
   const again = takesUp(reading, read);
@@ -166,7 +173,7 @@ export const claimScale = (reading: Reading): Claim | undefined => {
   if (again) return again;
   const cue = anyWord(reading, cues) || asksForPour(reading);
   const read = readScale(reading);
-  if (!concerns(reading, read, cue)) return undefined;
+  if (!concerns(reading, read, cue) || isInfusion(read)) return undefined;
   if (read.trouble) return refuse(read.trouble, hasBody(read) || cue ? 2 : 0.5);
   const drafted = draft(reading, read);
   takeOwnIngredients(read.board, reading, drafted.wish.recipe);

@@ -24,6 +24,23 @@ const isTalk = (item: Item, text: string): boolean => {
   return isBackground(plain) && (isDay(plain) || !isCapital(text, item));
 };
 
+const amount = /^[gvdp%]$/;
+const isMeasured = (items: readonly Item[], at: number): boolean =>
+  [items[at - 1], items[at + 1]].some((item) => item !== undefined && amount.test(item.letter));
+
+/** "I'd like a little honey in my balm: 20 % beeswax, 1 % honey": spoken of before it is written down with its amount. */
+const isNamedAgain = (items: readonly Item[], at: number): boolean => {
+  const [id, second] = items[at]?.ingredients ?? [];
+  if (items[at]?.letter !== letters.ingredient || !id || second || isMeasured(items, at)) return false;
+  return items.some(
+    (other, later) =>
+      later > at &&
+      other.letter === letters.ingredient &&
+      other.ingredients?.[0] === id &&
+      isMeasured(items, later),
+  );
+};
+
 /** "The market balm" may be somebody's name for a recipe. */
 const namesProduct = (items: readonly Item[], at: number): boolean => {
   const next = items[at + 1];
@@ -34,7 +51,7 @@ const stops = /^[,;.:()!?\n-]$/;
 /** What may stand in a clause of talk besides talk: the past, "my", "no hob here", little words, words such as "because". */
 const little = /^[ZyAFTIWobN]$/;
 const soft = new Set(
-  "because who where why which don't dont can't cant cannot didn't didnt haven't isn't isnt wasn't doesn't doesnt".split(
+  "out such been keeps because who where why which don't dont can't cant cannot didn't didnt haven't isn't isnt wasn't doesn't doesnt".split(
     ' ',
   ),
 );
@@ -78,7 +95,9 @@ export interface SecondLook {
 /** The message as it reads without talk; undefined where there is none in it, or too much. */
 export const secondLook = (reading: Reading): SecondLook | undefined => {
   const { items, text } = reading;
-  const talk = items.filter((item, at) => isTalk(item, text) && !namesProduct(items, at));
+  const talk = items.filter(
+    (item, at) => (isTalk(item, text) && !namesProduct(items, at)) || isNamedAgain(items, at),
+  );
   if (talk.length === 0 || talk.length > mostTalk) return undefined;
   const gone = withLittle(items, new Set(talk));
   const said = talk.map(({ from, to }) => text.slice(from, to));

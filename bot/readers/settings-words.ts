@@ -114,6 +114,9 @@ export const readRole = (text: string): Found => {
     .replace(/\s+(?:members?|role)$/i, '')
     .trim();
   if (!role) return none;
-  const all = /^(?:everyone|everybody|anyone|all)$/i.test(role);
+  const all =
+    /^(?:(?:free|open|allowed|okay?|possible) (?:for|to) )?(?:everyone|everybody|anyone|all|all members|all of us)$/i.test(
+      role,
+    );
   return { wish: { writerRole: all ? null : role.slice(0, 100) } };
 };

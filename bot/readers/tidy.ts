@@ -43,6 +43,10 @@ const shortened = (text: string): string =>
 const dearMe =
   /\b(?:(?:my|be a|such a|you|oh|oh my) dears?\b|dear(?=,? (?:pipkin|all|friends?|helper|bot|everyone|everybody|team|ladies|sir|madam)\b))/gi;
 
+/** "A whole litre", "a full kilo". */
+const wholeOne =
+  /\b(a|one) (?:whole|full|entire) (?=(?:lit(?:re|er)|kilo(?:gram)?|kg|pound|gram|ounce|cup|tablespoon|teaspoon)s?\b)/gi;
+
 /** Compatibility forms turned plain: full-width digits, ℃, ㎖. Fractions first, or 1½ would read as 11/2. */
 const folded = (text: string): string =>
   text
@@ -95,7 +99,11 @@ export const tidy = (text: string): string => {
     : plainEnd;
   const whole = meant.includes('.') ? meant.replace(bareDecimal, '0.') : meant;
   const spelt = shortened(
-    inCommonWords(whole).replace(runTogether, '$1-free').replace(less, '$1-free').replace(fourFor, 'for '),
+    inCommonWords(whole)
+      .replace(runTogether, '$1-free')
+      .replace(less, '$1-free')
+      .replace(fourFor, 'for ')
+      .replace(wholeOne, '$1 '),
   ).replace(dearMe, ' ');
   return spelt.includes('\r') || spelt.includes('`')
     ? narrowed(spelt.replace(/\r\n?/g, '\n').replace(/`+/g, ' '))

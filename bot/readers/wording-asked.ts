@@ -86,6 +86,9 @@ const onPage = new RegExp(
 );
 const praised =
   /\b(?:customer|client|buyer|friend|reviewer|tester|neighbour|aunt|somebody|someone)s?\b.{0,30}\b(?:wrote|writes|says?|said|told us|told me|posted|claims?)\s+(?:that\s+)?(.{4,300}?)[,.;]?\s*(?:can|may|could|should)\s+(?:i|we)\s+(?:post|share|use|repeat|repost|print|quote|put|publish)\b/i;
+/** "I told people it is good for eczema, may I write that?" */
+const ownTelling =
+  /\b(?:i|we) (?:always |often |usually )?(?:told|tell) (?:people|them|customers|buyers|everyone|friends|(?:my|our|the) \w{2,12}) (?:that )?(.{4,300}?)[,.;]?\s*(?:can|may|could|should) (?:i|we) (?:write|say|print|post|put|use|keep)\b/i;
 const review =
   /\b(?:review|comment|testimonial|feedback|message)s?\s+(?:saying|that (?:says|said|reads)|which says|with)\s*:?\s*(.{4,300})$/i;
 
@@ -99,7 +102,12 @@ const otherAsking = (text: string): string | undefined => {
   const onOne =
     page !== undefined &&
     (/\bpage|bio|label|sign|poster|leaflet|says?|reads?/i.test(text) ? page : undefined);
-  const said = named ?? praised.exec(text)?.[1] ?? review.exec(text)?.[1] ?? (onOne || undefined);
+  const said =
+    named ??
+    praised.exec(text)?.[1] ??
+    ownTelling.exec(text)?.[1] ??
+    review.exec(text)?.[1] ??
+    (onOne || undefined);
   return said === undefined ? undefined : trimmed(said);
 };
 
@@ -119,7 +127,9 @@ const inQuotes = (text: string): string | undefined => {
   if (said === undefined) return undefined;
   const around = text.replace(said, '');
   if (
-    /\b(?:medicinal|cosmetic|medicine|medical|claims?|label|labels|reword|rephrase|wording)\b/i.test(around)
+    /\b(?:medicinal|cosmetic|medicine|medical|drugs?|claims?|label|labels|reword|rephrase|wording)\b/i.test(
+      around,
+    )
   )
     return said;
   const asks = permission.test(around) || /^\W*(?:and |or )?(?:what|how) about\b/i.test(around);
@@ -134,7 +144,8 @@ const labelPlace = new RegExp(
   `\\b(?:on|in|to)\\s+(?:the|my|our|a|its|your|an)?\\s*${place}\\b|\\b(?:the|my|our)\\s+${place}\\s+(?:to\\s+)?(?:mention|print|put)\\b`,
   'i',
 );
-const onIt = /\bput\s+(.{2,60}?)\s+on (?:it|them)\b/i;
+const onIt =
+  /\b(?:put|print)\s+(.{2,60}?)\s+on (?:it|them|(?:my|our|the|a) (?:\w{1,12} )?(?:balms?|salves?|tins?|sticks?))\b/i;
 const isOnLabel = (text: string): boolean => {
   // "Put SPF 10 on it": words that promise something are no lid.
   const said = onIt.exec(text)?.[1];

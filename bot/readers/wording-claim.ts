@@ -3,14 +3,14 @@ import { defined } from '../../core/defined.ts';
 import type { Region } from '../../core/settings.ts';
 import type { Trouble } from '../answer.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
-import { regionSaid } from './region-said.ts';
+import { regionBesides, regionSaid } from './region-said.ts';
 import { quoted, trimmed, wordingIn } from './wording-asked.ts';
 
 /** Longest wording that is judged at once, in characters. */
 export const maxWording = 600;
 
 const followUp =
-  /^(?:and|or|what about|how about|and what about|then|so|ok and|what if (?:i|we) (?:say|write))\b\s*/i;
+  /^(?:(?:and|or|so|ok|okay|but|then)\s+){0,3}(?:and|or|then|so|what about|how about|what if (?:i|we) (?:say|write)|if (?:i|we) (?:say|write))\b\s*/i;
 
 const followed = (text: string): string | undefined => {
   const inQuotes = quoted(text);
@@ -62,7 +62,7 @@ const forecast =
 
 /** Nothing that would stand on a label. */
 const noWording =
-  /^(?:hello|hi|sorry|something|nothing|anything|no|yes|a joke|what|that|this|it|so|to|more)$/i;
+  /^(?:hello|hi|sorry|something|nothing|anything|no|yes|a joke|what|that|this|it|so|to|too|also|more)$/i;
 
 const settle = (wording: string, region: Region | undefined, weight: number): Claim | undefined => {
   if (forecast.test(wording)) return undefined;
@@ -86,10 +86,10 @@ const withoutRegion = (text: string): { readonly text: string; readonly region?:
 
 /** "In what order do I write the ingredients", "how do I write the net weight": asks how a label is made. */
 const labelMaking =
-  /\b(?:what|which|legal|right|falling|descending) order\b|\bhow (?:do|should|must|can) (?:i|we) (?:write|put|state|print) (?:the |my |a )?(?:net|ingredients?|inci|lot|best before|weight)\b/i;
+  /\bbefore (?:i|we) print\b|\bwhat (?:goes|stands|belongs|must go|has to go|should go) on (?:the|a|my|our) (?:labels?|tins?|lids?)\b|\b(?:which|what) price\b|\b(?:must|should|does|do|has|have|needs?)\b(?: to)? (?:a|the|my|our) (?:label|tin|lid|jar|pot)s? (?:have to |need to )?say\b|\b(?:what|which|legal|right|falling|descending) order\b|\bhow (?:do|should|must|can) (?:i|we) (?:write|put|state|print) (?:the |my |a )?(?:net|ingredients?|inci|lot|best before|weight)\b/i;
 /** "Write me a poem", "say hello to everyone": something done for people, not words on a tin. */
 const forPeople =
-  /\b(?:write|tell|say|show|print|sell)\s+(?:me|us|you|him|her)\b|\bsay (?:(?:a|some|the) (?:prayer|word|words|few words)|hello|hi|thanks|thank you|sorry|goodbye)\b/i;
+  /\b(?:write|tell|say|show|print|sell)\s+(?:me|us|you|him|her)\b|\bwrite (?:out |down |up )?(?:the|a|our|my) (?:plan|list|shopping list|recipe|schedule|timeline|handout)\b|\bsay (?:(?:a|some|the) (?:prayer|word|words|few words)|hello|hi|thanks|thank you|sorry|goodbye)\b/i;
 
 const isNoWording = (text: string): boolean =>
   (labelMaking.test(text) || forPeople.test(text)) && quoted(text) === undefined;
@@ -109,16 +109,47 @@ const claimFollow = (
     : undefined;
 };
 
-/** What a message would mean as a question about a wording on a label. */
-export const claimWording = (reading: Reading): Claim | undefined => {
-  if (isNoWording(reading.text)) return undefined;
+const aroundNames =
+  /\b(?:of|for|on|by|at|in|to|the|a|my|our|recipe|tins?|jars?|sticks?|\d+|ml|g|oz|rules?|law|shops?|market|labels?|safety|caution|us|uk|eu)\b|[^a-z]/gi;
+
+/** "Packaging wording for R, 15 ml": which words a label has to carry, and none of the maker's own. */
+const namesOnlyRecipe = (wording: string, { items, text }: Reading): boolean => {
+  const recipe = items.find(({ letter }) => letter === 'R');
+  if (!recipe || quoted(text) !== undefined) return false;
+  const rest = wording.replace(text.slice(recipe.from, recipe.to), ' ');
+  return rest !== wording && rest.replace(aroundNames, '') === '';
+};
+
+const ownWording = (text: string, reading: Reading): string | undefined => {
+  const wording = wordingIn(text);
+  return wording !== undefined && namesOnlyRecipe(wording, reading) ? undefined : wording;
+};
+
+/** "And under US rules", "what about customers in Canada": the same wording elsewhere. */
+const elsewhereOnly =
+  /\b(?:and|so|but|then|what|how|about|if|i|we|sell|sold|selling|it|customers?|buyers?|people|folks|for|from|in|at|to|by|under|the|a|rules?|law|market|same|too|also|does|that|hold|go|ok|okay|now|going)\b|[^a-z]/gi;
+const sameElsewhere = ({ text, last }: Reading): Claim | undefined => {
+  const said = regionSaid(text) ?? regionBesides(text);
+  const wording = last?.topic === 'claim' ? last.request.wording : undefined;
+  if (!said || typeof wording !== 'string') return undefined;
+  const rest = `${text.slice(0, said.from)} ${text.slice(said.to)}`;
+  return rest.replace(elsewhereOnly, '') === '' ? claim({ wording, region: said.region }, 3.4) : undefined;
+};
+
+const claimSaid = (reading: Reading): Claim | undefined => {
   const { text, region } = withoutRegion(reading.text.replace(/\s+/g, ' ').trim());
   const last = reading.last?.topic === 'claim' ? reading.last.request : undefined;
   const follows = last && sameAgain.test(text) ? claimFollow(text, region, last) : undefined;
   if (follows) return follows;
   if (whichWords.test(text) && quoted(text) === undefined) return refuse(oneByOne, 2.6);
-  const wording = wordingIn(text);
+  const wording = ownWording(text, reading);
   if (wording !== undefined) return settle(wording, region, region ? 3.3 : 2.95);
   if (isOwnHealth(text)) return refuse(health, 2);
   return last && claimFollow(text, region, last);
+};
+
+/** What a message would mean as a question about a wording on a label. */
+export const claimWording = (reading: Reading): Claim | undefined => {
+  if (isNoWording(reading.text)) return undefined;
+  return sameElsewhere(reading) ?? claimSaid(reading);
 };

@@ -21,7 +21,7 @@ export const asking = [
 ].join('|');
 
 export const saying =
-  'say|says|saying|write|writes|writing|claim|claims|claiming|call|calls|calling|put|putting|print|printing|state|advertise|market|sell|describe|promise|mention|hashtag|tag|quote|publish|tell (?:people|customers|buyers|them)|use the (?:words?|phrase|claim|line|slogan|hashtags?)';
+  'say|says|saying|write|writes|writing|claim|claims|claiming|call|calls|calling|put|putting|print|printing|state|advertise|market|sell|describe|promise|mention|hashtag|tag|quote|publish|tell (?:people|customers|buyers|them|everyone|everybody|(?:my|our|the) (?:students|pupils|customers|buyers|guests|visitors|clients|class|friends))|use the (?:words?|phrase|claim|line|slogan|hashtags?)';
 
 /** Things that are made of words: what follows them and a colon is a wording. */
 export const sayingNouns =

@@ -87,6 +87,12 @@ burning oil on the hob, quick
 teacher asks: fire in the pot, what do we do
 
 = i burned my hand with wax
+hot wax splashed onto my hand, help
+hot balm splashed on my arm what now
+i got hot wax on me
+a child got melted wax on her fingers
+somebody spilled hot oil over their hand
+hot salve on the skin what do i do
 hot wax on my skin
 scalded by melted balm
 i spilled molten wax on my arm
@@ -156,6 +162,12 @@ alcohol spray and a camping stove
 open flame and isopropanol
 
 = can I melt wax in the microwave
+do i melt in a bain marie or straight on the flame
+bain marie or straight on the flame
+should i use a water bath or the hob
+pan on the flame or water bath
+is it ok to heat the wax straight on the stove
+melting over direct heat, yes or no
 do i need a water bath
 is a double boiler needed
 may i melt directly on the hob
@@ -174,6 +186,11 @@ do people microwave their balm
 water bath rules
 
 = mould in my balm
+there is fuzz on my salve
+something furry grows on my balm
+my lip balm smells funny
+the oil in it turned
+is my old balm still good, it smells odd
 my balm smells rancid
 has my balm gone off
 it smells like old crayons
@@ -192,6 +209,15 @@ can i scrape mould off
 musty smell in the pot
 
 = is a {g1} tin that holds {g2} ok
+i filled {g2} into tins that say {g1}, can i sell them
+i put {g2} into tins marked {g1}, is that allowed
+we poured only {g2} into our {g1} tins, may we sell them
+is it ok to sell a {g1} tin with only {g2} inside
+may i sell tins of {g1} that have {g2} in them
+my tins say {g1} and have {g2} inside, is that allowed
+a tin labelled {g1} weighs {g2}, is it still fine to sell
+there is {g2} in a tin that should have {g1}, can it be sold
+the label promises {g1} but i only got {g2} in, is this ok
 tin declared {g1} but weighs {g2}, allowed
 label says {g1}, inside is {g2}
 i filled {g2} in a {g1} tin
@@ -222,4 +248,88 @@ if i want {v}
 now {v} of it
 and {v}
 scaled for {v}
+
+= tolerance of a {g} tin
+how full does a {g} tin have to be
+how full must a {g} tin be
+how much less may be in a {g} tin
+what is the least that may be in a {g} tin
+how far under may a {g} tin be filled
+how much may a {g} tin be short
+how many grams under is allowed for {g}
+minimum fill for a {g} tin
+allowed shortfall at {g}
+how exact does the fill of a {g} tin have to be
+lowest weight a {g} tin may have
+what deviation is permitted in {g} packs
+may a {g} tin be a little underfilled
+how precise must i fill {g}
+legal tolerance for {g} of balm
+
+= do I need gloves when filling the tins
+should i wear gloves when filling
+gloves or bare hands at the bench
+must my helpers wear gloves and hair nets
+hygiene rules at the bench
+what about hair and jewellery when we pour
+do we need aprons and hair tied back
+how clean do we have to work
+basic cleanliness when making balm
+can someone with a cold help filling
+a helper has a cold sore, may she fill tins
+may i pour when i am ill
+someone with a cut on the finger wants to help
+what hygiene do i tell the volunteers
+washing hands before we start, is that enough
+do the kids need gloves
+
+= how do I do a patch test
+patch test how
+what is a patch test
+how should people try the balm first
+test on the inner arm before use
+how can i test a balm on skin
+how long do i wait after a patch test
+trying a new balm on skin safely
+should customers patch test
+first try on a small spot of skin
+skin test instructions
+testing for a skin reaction before using it
+where on the arm do i patch test
+
+= why did my glass jar crack
+my jar cracked when i poured the balm
+glass jars break when i pour
+the glass shattered from the hot balm
+how do i stop jars from cracking
+should i warm the jars before i pour
+do jars need warming up
+can i pour hot balm into cold glass
+pouring into a cold jar, will it crack
+why do my jars break
+how warm must glass jars be for pouring
+preheat jars or not
+a jam jar burst when i filled it
+
+= are oily rags dangerous
+what do i do with oily rags
+can cloths with oil in them catch fire
+rags soaked with linseed oil
+where do i put the oily paper towels
+is it true that oily cloths can burn by themselves
+how to throw away oily rags
+wiping cloths full of oil, are they a danger
+do i have to wet oily rags before the bin
+
+= can I close the lids while the balm is warm
+can i put lids on while the balm is warm
+do i close the tins hot or cold
+leave the lids off until set
+when may the tins be closed
+how long do tins stay open after the pour
+lids on at once or later
+water drops under my lids, did i close too early
+why should i leave the tins open to cool
+shut the tins when they are cold
+do i cover the tins while they set
 `;

@@ -1,6 +1,10 @@
 /** Ways of asking for what `check` answers; bot/likeness/sayings.ts says how they are written. */
 export const check = `
 = check {R}
+anything not allowed in {R}
+are there things in {R} i should know about before i sell it
+tell me if {R} has a problem
+go over {R} before the market
 is {R} alright
 look over {R} for problems
 anything wrong with {R}
@@ -30,6 +34,12 @@ will {R} harm anybody
 is there something i should fix in {R}
 
 = check {R} in {region}
+i am selling {R} in {region} next month, anything not allowed in it
+we want to sell {R} in {region}, is everything in it allowed
+can {R} be sold in {region}
+is there anything in {R} that {region} does not allow
+i would like to bring {R} to {region}, does it keep the rules
+what would {region} say about {R}
 is {R} allowed in {region}
 does {R} meet the rules of {region}
 may i sell {R} in {region}
@@ -54,6 +64,11 @@ does {region} ban something in {R}
 safe and allowed in {region}, {R}
 
 = is {%} {aroma} ok in a lip balm
+i want to add {aroma} to a lip balm, {%} of it, would that be all right
+a student wants to add {aroma} to her lip balm, {%}, is that all right
+she would put {aroma} in her balm, {%} of it, is this okay
+someone in my class adds {%} of {aroma}, would that be fine
+we plan to add {%} {aroma}, is that allowed
 can i put {%} of {aroma} in
 is {%} of {aroma} too much for lips
 {aroma} at {%}, safe
@@ -146,6 +161,11 @@ when is {aroma} too much in {g}
 the {aroma} that {g} of lip balm bears
 
 = how many drops of {aroma} for {g} at {%}
+i am making {g} and want {%} {aroma}, how many drops is that
+{g} with {%} {aroma}, drops please
+i want {%} {aroma} in my {g}, how many drops would that be
+{%} of {aroma} in {g} is how many drops
+my pot holds {g}, i like {%} {aroma}, count the drops
 {%} {aroma} in {g} makes how many drops
 drops for {%} of {aroma} in {g}
 i want {%} {aroma} in {g}, count the drops
@@ -276,6 +296,12 @@ can pupils wear {aroma}
 is {aroma} for grown ups only
 
 = is {R} ok for children
+can a year old use {R}
+is {R} alright for a year old
+could the little ones wear {R}
+my kids want to use {R}, is that ok
+may children have {R}
+would {R} be suitable for school age children
 can kids use {R}
 is {R} safe for little ones
 {R} on a child's lips

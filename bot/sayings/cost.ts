@@ -1,52 +1,9 @@
 /** Ways of asking for what `cost` answers; bot/likeness/sayings.ts says how they are written. */
 export const cost = `
-= {i} costs {n} euros per kg
-i pay {n} euros a kilo for {i}
-{i} is {n} euros a kilogram
-the {i} price is {n} euros per kilo now
-our supplier asks {n} euros per kg for {i}
-{i} went to {n} euros a kilo
-note {i} at {n} euros per kg
-a kilo of {i} sets me back {n} euros
-the kg {i} is {n} euros
-{i} {n} euros the kilo
-for {i} they charge {n} euros a kilo
-put down {n} euros per kilo against {i}
-{i} bought at {n} euros per kilogram
-per kg {i} is {n} euros
-new price {i}, {n} euros a kilo
-wholesaler wants {n} euros each kilo of {i}
-i get {i} for {n} euros the kilogram
-kilo price of {i} is {n} euros
-{i} now comes to {n} euros per kg
-remember that {i} is {n} euros per kilo
-each kilo of {i} is {n} euros
-{n} euros is what a kilo of {i} goes for
-
-= {i} costs £{n} per kg
-i pay {n} pounds a kilo for {i}
-{i} is £{n} a kilogram
-the {i} price is {n} pounds per kilo now
-our supplier asks {n} quid per kg for {i}
-{i} went to {n} pounds a kilo
-note {i} at £{n} per kg
-a kilo of {i} sets me back {n} pounds
-the kg {i} is {n} quid
-{i} {n} pounds the kilo
-for {i} they charge £{n} a kilo
-put down {n} pounds per kilo against {i}
-{i} bought at {n} quid per kilogram
-per kg {i} is {n} pounds
-new price {i}, £{n} a kilo
-wholesaler wants {n} pounds each kilo of {i}
-i get {i} for {n} quid the kilogram
-kilo price of {i} is {n} pounds
-{i} now comes to £{n} per kg
-remember that {i} is {n} pounds per kilo
-each kilo of {i} is {n} quid
-{n} pounds is what a kilo of {i} goes for
-
 = {i} costs {n} per kg
+i found {i} for {n} a kilo, put that in the price list
+note that a kilo of {i} now costs us {n}
+put {i} in the list at {n} per kg
 i pay {n} a kilo for {i}
 {i} is {n} a kilogram
 the {i} price is {n} per kilo now
@@ -69,51 +26,10 @@ remember that {i} is {n} per kilo
 each kilo of {i} is {n}
 {n} is what a kilo of {i} goes for
 
-= {i} costs {n} euros for {g}
-i paid {n} euros for {g} of {i}
-{g} {i} is {n} euros
-{g} of {i} set me back {n} euros
-a {g} bag of {i} is {n} euros
-{i}, {g}, {n} euros
-the {g} pack of {i} goes for {n} euros
-{i} comes in {g} for {n} euros
-note {g} {i} at {n} euros
-supplier asks {n} euros for {g} {i}
-price of {i} is {n} euros the {g}
-{i} sells at {n} euros per {g}
-for {g} {i} they charge {n} euros
-my invoice says {i} {g} {n} euros
-{n} euros buys {g} of {i}
-{n} euros per {g} of {i}
-the {i} i order is {n} euros for a {g} block
-{g} sack {i} at {n} euros
-{i} was {n} euros, that was {g}
-put down {n} euros against {g} of {i}
-a {g} tub {i} is priced {n} euros
-
-= {i} costs £{n} for {g}
-i paid {n} pounds for {g} of {i}
-{g} {i} is £{n}
-{g} of {i} set me back {n} pounds
-a {g} bag of {i} is {n} quid
-{i}, {g}, {n} pounds
-the {g} pack of {i} goes for £{n}
-{i} comes in {g} for {n} pounds
-note {g} {i} at {n} quid
-supplier asks {n} pounds for {g} {i}
-price of {i} is £{n} the {g}
-{i} sells at {n} pounds per {g}
-for {g} {i} they charge {n} quid
-my invoice says {i} {g} {n} pounds
-£{n} buys {g} of {i}
-{n} pounds per {g} of {i}
-the {i} i order is {n} quid for a {g} block
-{g} sack {i} at {n} pounds
-{i} was £{n}, that was {g}
-put down {n} pounds against {g} of {i}
-a {g} tub {i} is priced {n} quid
-
 = {i} costs {n} for {g}
+i paid {n} for a {g} bag of {i}
+a {g} pack of {i} cost me {n}
+we got {g} of {i} for {n}
 i paid {n} for {g} of {i}
 {g} {i} is {n}
 {g} of {i} set me back {n}
@@ -135,49 +51,11 @@ the {i} i order is {n} for a {g} block
 put down {n} against {g} of {i}
 a {g} tub {i} is priced {n}
 
-= {i} costs {n} euros for {v}
-i paid {n} euros for {v} of {i}
-{v} {i} is {n} euros
-{v} of {i} set me back {n} euros
-a {v} bottle of {i} is {n} euros
-{i}, {v}, {n} euros
-the {v} bottle of {i} goes for {n} euros
-{i} comes in {v} for {n} euros
-note {v} {i} at {n} euros
-supplier asks {n} euros for {v} {i}
-price of {i} is {n} euros the {v}
-{i} sells at {n} euros per {v}
-for {v} {i} they charge {n} euros
-my invoice says {i} {v} {n} euros
-{n} euros buys {v} of {i}
-{n} euros per {v} of {i}
-dropper bottle {i} {v} at {n} euros
-{i} was {n} euros, that was {v}
-put down {n} euros against {v} of {i}
-a {v} flask {i} is priced {n} euros
-
-= {i} costs £{n} for {v}
-i paid {n} pounds for {v} of {i}
-{v} {i} is £{n}
-{v} of {i} set me back {n} pounds
-a {v} bottle of {i} is {n} quid
-{i}, {v}, {n} pounds
-the {v} bottle of {i} goes for £{n}
-{i} comes in {v} for {n} pounds
-note {v} {i} at {n} quid
-supplier asks {n} pounds for {v} {i}
-price of {i} is £{n} the {v}
-{i} sells at {n} pounds per {v}
-for {v} {i} they charge {n} quid
-my invoice says {i} {v} {n} pounds
-£{n} buys {v} of {i}
-{n} pounds per {v} of {i}
-dropper bottle {i} {v} at {n} quid
-{i} was {n} pounds, that was {v}
-put down £{n} against {v} of {i}
-a {v} flask {i} is priced {n} pounds
-
 = {i} costs {n} for {v}
+i paid {n} for a {v} bottle of {i}
+a {v} bottle of {i} cost me {n}
+we got {v} of {i} for {n}
+bought {v} {i}, paid {n}
 i paid {n} for {v} of {i}
 {v} {i} is {n}
 {v} of {i} set me back {n}
@@ -197,46 +75,6 @@ dropper bottle {i} {v} at {n}
 {i} was {n}, that was {v}
 put down {n} against {v} of {i}
 a {v} flask {i} is priced {n}
-
-= tins cost {n} euros each
-tins are {n} euros apiece
-a single tin is {n} euros
-a tin costs me {n} euros
-i pay {n} euros per tin
-tins {n} euros a piece
-an empty tin sets me back {n} euros
-tins come to {n} euros each
-each tin is {n} euros
-note {n} euros per tin
-{n} euros a tin
-price of a tin is {n} euros
-the tin price is {n} euros
-tins now {n} euros apiece
-supplier wants {n} euros a tin
-put down {n} euros for every tin
-every tin works out at {n} euros
-tins go for {n} euros the piece
-tin {n} euros
-
-= tins cost £{n} each
-tins are {n} pounds apiece
-a single tin is £{n}
-a tin costs me {n} pounds
-i pay {n} quid per tin
-tins {n} pounds a piece
-an empty tin sets me back £{n}
-tins come to {n} pounds each
-each tin is {n} quid
-note {n} pounds per tin
-£{n} a tin
-price of a tin is {n} pounds
-the tin price is {n} quid
-tins now {n} pounds apiece
-supplier wants £{n} a tin
-put down {n} pounds for every tin
-every tin works out at {n} quid
-tins go for {n} pounds the piece
-tin £{n}
 
 = tins cost {n} each
 tins are {n} apiece
@@ -258,46 +96,6 @@ every tin works out at {n}
 tins go for {n} the piece
 tin {n}
 
-= lids cost {n} euros each
-lids are {n} euros apiece
-a single lid is {n} euros
-a lid costs me {n} euros
-i pay {n} euros per lid
-lids {n} euros a piece
-a screw lid sets me back {n} euros
-lids come to {n} euros each
-each lid is {n} euros
-note {n} euros per lid
-{n} euros a lid
-price of a lid is {n} euros
-the lid price is {n} euros
-lids now {n} euros apiece
-supplier wants {n} euros a lid
-put down {n} euros for every lid
-every lid works out at {n} euros
-lids go for {n} euros the piece
-lid {n} euros
-
-= lids cost £{n} each
-lids are {n} pounds apiece
-a single lid is £{n}
-a lid costs me {n} pounds
-i pay {n} quid per lid
-lids {n} pounds a piece
-a screw lid sets me back £{n}
-lids come to {n} pounds each
-each lid is {n} quid
-note {n} pounds per lid
-£{n} a lid
-price of a lid is {n} pounds
-the lid price is {n} quid
-lids now {n} pounds apiece
-supplier wants £{n} a lid
-put down {n} pounds for every lid
-every lid works out at {n} quid
-lids go for {n} pounds the piece
-lid £{n}
-
 = lids cost {n} each
 lids are {n} apiece
 a single lid is {n}
@@ -317,46 +115,6 @@ put down {n} for every lid
 every lid works out at {n}
 lids go for {n} the piece
 lid {n}
-
-= labels cost {n} euros each
-labels are {n} euros apiece
-a single label is {n} euros
-a label costs me {n} euros
-i pay {n} euros per label
-labels {n} euros a piece
-a sticker sets me back {n} euros
-labels come to {n} euros each
-each label is {n} euros
-note {n} euros per label
-{n} euros a label
-price of a label is {n} euros
-the label price is {n} euros
-labels now {n} euros apiece
-supplier wants {n} euros a label
-put down {n} euros for every label
-every label works out at {n} euros
-labels go for {n} euros the piece
-label {n} euros
-
-= labels cost £{n} each
-labels are {n} pounds apiece
-a single label is £{n}
-a label costs me {n} pounds
-i pay {n} quid per label
-labels {n} pounds a piece
-a sticker sets me back £{n}
-labels come to {n} pounds each
-each label is {n} quid
-note {n} pounds per label
-£{n} a label
-price of a label is {n} pounds
-the label price is {n} quid
-labels now {n} pounds apiece
-supplier wants £{n} a label
-put down {n} pounds for every label
-every label works out at {n} quid
-labels go for {n} pounds the piece
-label £{n}
 
 = labels cost {n} each
 labels are {n} apiece
@@ -378,46 +136,6 @@ every label works out at {n}
 labels go for {n} the piece
 label {n}
 
-= labour {n} euros an hour
-my time is worth {n} euros an hour
-i pay myself {n} euros per hour
-wage {n} euros hourly
-hourly rate {n} euros
-an hour of work costs {n} euros
-my hour is {n} euros
-work is {n} euros an hour
-helper gets {n} euros an hour
-reckon my work at {n} euros each hour
-count {n} euros for every hour i work
-pay rate {n} euros hourly
-we charge {n} euros per working hour
-labour comes to {n} euros per hour
-wages are {n} euros an hour
-set my hourly wage to {n} euros
-for an hour of my hands take {n} euros
-a working hour equals {n} euros
-time costs {n} euros hourly
-
-= labour £{n} an hour
-my time is worth {n} pounds an hour
-i pay myself £{n} per hour
-wage {n} pounds hourly
-hourly rate {n} quid
-an hour of work costs {n} pounds
-my hour is £{n}
-work is {n} pounds an hour
-helper gets {n} quid an hour
-reckon my work at {n} pounds each hour
-count £{n} for every hour i work
-pay rate {n} pounds hourly
-we charge {n} quid per working hour
-labour comes to {n} pounds per hour
-wages are £{n} an hour
-set my hourly wage to {n} pounds
-for an hour of my hands take {n} quid
-a working hour equals {n} pounds
-time costs £{n} hourly
-
 = labour {n} an hour
 my time is worth {n} an hour
 i pay myself {n} per hour
@@ -438,45 +156,13 @@ for an hour of my hands take {n}
 a working hour equals {n}
 time costs {n} hourly
 
-= labour {n1} euros an hour, {n2} hours
-my time is {n1} euros an hour and a batch takes {n2} hours
-i pay myself {n1} euros per hour, {n2} hours
-wage {n1} euros hourly, {n2} hours of work
-{n2} hours at {n1} euros an hour
-i work {n2} hours, {n1} euros each
-hourly rate {n1} euros, it takes {n2} hours
-{n2} hours labour at {n1} euros
-work is {n1} euros an hour for {n2} hours
-helper gets {n1} euros an hour, {n2} hours a batch
-reckon {n2} hours of my work at {n1} euros hourly
-{n2} working hours, {n1} euros per hour
-count {n2} hours of {n1} euros
-a pour takes me {n2} hours and my hour is {n1} euros
-wages {n1} euros an hour, {n2} hours each time
-standing at the stove {n2} hours, {n1} euros per hour
-pay {n1} euros hourly times {n2} hours
-{n2} hours of labour, rate {n1} euros
-
-= labour £{n1} an hour, {n2} hours
-my time is {n1} pounds an hour and a batch takes {n2} hours
-i pay myself £{n1} per hour, {n2} hours
-wage {n1} pounds hourly, {n2} hours of work
-{n2} hours at {n1} quid an hour
-i work {n2} hours, {n1} pounds each
-hourly rate £{n1}, it takes {n2} hours
-{n2} hours labour at {n1} pounds
-work is {n1} quid an hour for {n2} hours
-helper gets {n1} pounds an hour, {n2} hours a batch
-reckon {n2} hours of my work at £{n1} hourly
-{n2} working hours, {n1} pounds per hour
-count {n2} hours of {n1} quid
-a pour takes me {n2} hours and my hour is {n1} pounds
-wages £{n1} an hour, {n2} hours each time
-standing at the stove {n2} hours, {n1} pounds per hour
-pay {n1} quid hourly times {n2} hours
-{n2} hours of labour, rate {n1} pounds
-
 = labour {n1} an hour, {n2} hours
+count my work too, {n2} hours, {n1} an hour
+and my own work, {n2} hours at {n1} an hour
+include my work as well, {n2} hours, {n1} per hour
+add my time, {n2} hours, {n1} each hour
+i also worked {n2} hours, {n1} an hour
+i want {n1} an hour, it took {n2} hours
 my time is {n1} an hour and a batch takes {n2} hours
 i pay myself {n1} per hour, {n2} hours
 wage {n1} hourly, {n2} hours of work
@@ -494,52 +180,6 @@ wages {n1} an hour, {n2} hours each time
 standing at the stove {n2} hours, {n1} per hour
 pay {n1} hourly times {n2} hours
 {n2} hours of labour, rate {n1}
-
-= sell {R} at {n} euros, {tins}: what margin
-what do i earn on {tins} of {R} at {n} euros
-profit if {tins} of {R} go for {n} euros each
-if i ask {n} euros for each of {tins} {R}, what is left
-selling {tins} of {R} for {n} euros, margin
-{R} at {n} euros a piece, {tins}, how much profit
-margin on {tins} {R} priced {n} euros
-do i make money with {tins} of {R} at {n} euros
-is {n} euros enough for {tins} of {R}
-{tins} of {R} sold at {n} euros, what stays with me
-my stall price is {n} euros, {tins} of {R}, profit
-what share of {n} euros do i keep on {tins} {R}
-charging {n} euros for {R}, {tins}, earnings
-how much do i gain on {tins} {R} if the price is {n} euros
-{tins} {R}, price tag {n} euros, margin
-am i losing money at {n} euros on {tins} of {R}
-takings less cost for {tins} of {R} at {n} euros
-does {n} euros cover {tins} of {R}
-price {n} euros for {R}, {tins}: what do i pocket
-at {n} euros what does {tins} of {R} leave over
-i want to charge {n} euros for {R}, {tins}, is it worth it
-what would {tins} of {R} bring me at {n} euros
-
-= sell {R} at £{n}, {tins}: what margin
-what do i earn on {tins} of {R} at {n} pounds
-profit if {tins} of {R} go for £{n} each
-if i ask {n} pounds for each of {tins} {R}, what is left
-selling {tins} of {R} for {n} quid, margin
-{R} at {n} pounds a piece, {tins}, how much profit
-margin on {tins} {R} priced £{n}
-do i make money with {tins} of {R} at {n} pounds
-is {n} quid enough for {tins} of {R}
-{tins} of {R} sold at {n} pounds, what stays with me
-my stall price is £{n}, {tins} of {R}, profit
-what share of {n} pounds do i keep on {tins} {R}
-charging {n} quid for {R}, {tins}, earnings
-how much do i gain on {tins} {R} if the price is {n} pounds
-{tins} {R}, price tag £{n}, margin
-am i losing money at {n} pounds on {tins} of {R}
-takings less cost for {tins} of {R} at {n} quid
-does {n} pounds cover {tins} of {R}
-price £{n} for {R}, {tins}: what do i pocket
-at {n} pounds what does {tins} of {R} leave over
-i want to charge {n} quid for {R}, {tins}, is it worth it
-what would {tins} of {R} bring me at {n} pounds
 
 = sell {R} at {n}, {tins}: what margin
 what do i earn on {tins} of {R} at {n}
@@ -563,44 +203,6 @@ price {n} for {R}, {tins}: what do i pocket
 at {n} what does {tins} of {R} leave over
 i want to charge {n} for {R}, {tins}, is it worth it
 what would {tins} of {R} bring me at {n}
-
-= what margin at {n} euros
-@ cost
-and if i sell at {n} euros
-profit at {n} euros
-suppose i charge {n} euros
-what do i earn at {n} euros
-at a price of {n} euros
-is {n} euros enough
-what is left over at {n} euros
-do i make money at {n} euros
-what if the price tag says {n} euros
-i would ask {n} euros for each
-my neighbour sells at {n} euros, would that pay
-selling at {n} euros
-how about {n} euros apiece
-charging {n} euros, what do i keep
-does {n} euros cover it
-priced {n} euros, margin then
-
-= what margin at £{n}
-@ cost
-and if i sell at {n} pounds
-profit at £{n}
-suppose i charge {n} pounds
-what do i earn at {n} quid
-at a price of {n} pounds
-is £{n} enough
-what is left over at {n} pounds
-do i make money at {n} quid
-what if the price tag says {n} pounds
-i would ask £{n} for each
-my neighbour sells at {n} pounds, would that pay
-selling at {n} quid
-how about {n} pounds apiece
-charging £{n}, what do i keep
-does {n} pounds cover it
-priced {n} quid, margin then
 
 = what margin at {n}
 @ cost
@@ -649,6 +251,10 @@ bill for {tins} of {R}
 tot up {tins} of {R} for me
 
 = price per tin of {R} for {tins}
+how much is one tin of {R} when i make {tins}
+what does one tin of {R} cost me if i pour {tins}
+one tin of {R} costs how much when i do {tins}
+i make {tins} of {R}, how much is each one
 what does a single tin cost me if i make {tins} of {R}
 unit cost of {R} at {tins}
 cost per piece of {R}, {tins}
@@ -881,6 +487,10 @@ prices you remember
 what figures for buying do you hold
 
 = what does {i} cost
+i forgot what we paid for {i}
+what did we pay for {i}
+what do we pay for {i} at the moment
+how dear is {i} in our book
 price of {i}
 how much do i pay for {i}
 what price have i noted for {i}
@@ -950,38 +560,6 @@ thrifty {R}
 trim the expense of {R}
 get {R} costing less
 
-= tins cost {n1} euros for {n2}
-a box of {n2} tins is {n1} euros
-{n2} tins for {n1} euros
-i paid {n1} euros for {n2} tins
-{n2} tins set me back {n1} euros
-tins come {n2} to the pack at {n1} euros
-pack of {n2} tins {n1} euros
-{n1} euros buys {n2} tins
-tins: {n1} euros per {n2}
-note {n1} euros for {n2} tins
-supplier asks {n1} euros for {n2} tins
-{n2} tins cost {n1} euros
-for {n2} tins they charge {n1} euros
-tins in bulk, {n2} for {n1} euros
-the invoice says {n2} tins, {n1} euros
-
-= tins cost £{n1} for {n2}
-a box of {n2} tins is {n1} pounds
-{n2} tins for £{n1}
-i paid {n1} quid for {n2} tins
-{n2} tins set me back {n1} pounds
-tins come {n2} to the pack at £{n1}
-pack of {n2} tins {n1} quid
-{n1} pounds buys {n2} tins
-tins: £{n1} per {n2}
-note {n1} quid for {n2} tins
-supplier asks {n1} pounds for {n2} tins
-{n2} tins cost £{n1}
-for {n2} tins they charge {n1} quid
-tins in bulk, {n2} for {n1} pounds
-the invoice says {n2} tins, £{n1}
-
 = tins cost {n1} for {n2}
 a box of {n2} tins is {n1}
 {n2} tins for {n1}
@@ -997,38 +575,6 @@ supplier asks {n1} for {n2} tins
 for {n2} tins they charge {n1}
 tins in bulk, {n2} for {n1}
 the invoice says {n2} tins, {n1}
-
-= lids cost {n1} euros for {n2}
-a box of {n2} lids is {n1} euros
-{n2} lids for {n1} euros
-i paid {n1} euros for {n2} lids
-{n2} lids set me back {n1} euros
-lids come {n2} to the pack at {n1} euros
-pack of {n2} lids {n1} euros
-{n1} euros buys {n2} lids
-lids: {n1} euros per {n2}
-note {n1} euros for {n2} lids
-supplier asks {n1} euros for {n2} lids
-{n2} lids cost {n1} euros
-for {n2} lids they charge {n1} euros
-lids in bulk, {n2} for {n1} euros
-the invoice says {n2} lids, {n1} euros
-
-= lids cost £{n1} for {n2}
-a box of {n2} lids is {n1} pounds
-{n2} lids for £{n1}
-i paid {n1} quid for {n2} lids
-{n2} lids set me back {n1} pounds
-lids come {n2} to the pack at £{n1}
-pack of {n2} lids {n1} quid
-{n1} pounds buys {n2} lids
-lids: £{n1} per {n2}
-note {n1} quid for {n2} lids
-supplier asks {n1} pounds for {n2} lids
-{n2} lids cost £{n1}
-for {n2} lids they charge {n1} quid
-lids in bulk, {n2} for {n1} pounds
-the invoice says {n2} lids, £{n1}
 
 = lids cost {n1} for {n2}
 a box of {n2} lids is {n1}
@@ -1046,38 +592,6 @@ for {n2} lids they charge {n1}
 lids in bulk, {n2} for {n1}
 the invoice says {n2} lids, {n1}
 
-= labels cost {n1} euros for {n2}
-a box of {n2} labels is {n1} euros
-{n2} labels for {n1} euros
-i paid {n1} euros for {n2} labels
-{n2} labels set me back {n1} euros
-labels come {n2} to the pack at {n1} euros
-pack of {n2} labels {n1} euros
-{n1} euros buys {n2} labels
-labels: {n1} euros per {n2}
-note {n1} euros for {n2} labels
-supplier asks {n1} euros for {n2} labels
-{n2} labels cost {n1} euros
-for {n2} labels they charge {n1} euros
-labels in bulk, {n2} for {n1} euros
-the invoice says {n2} labels, {n1} euros
-
-= labels cost £{n1} for {n2}
-a box of {n2} labels is {n1} pounds
-{n2} labels for £{n1}
-i paid {n1} quid for {n2} labels
-{n2} labels set me back {n1} pounds
-labels come {n2} to the pack at £{n1}
-pack of {n2} labels {n1} quid
-{n1} pounds buys {n2} labels
-labels: £{n1} per {n2}
-note {n1} quid for {n2} labels
-supplier asks {n1} pounds for {n2} labels
-{n2} labels cost £{n1}
-for {n2} labels they charge {n1} quid
-labels in bulk, {n2} for {n1} pounds
-the invoice says {n2} labels, £{n1}
-
 = labels cost {n1} for {n2}
 a box of {n2} labels is {n1}
 {n2} labels for {n1}
@@ -1093,4 +607,17 @@ supplier asks {n1} for {n2} labels
 for {n2} labels they charge {n1}
 labels in bulk, {n2} for {n1}
 the invoice says {n2} labels, {n1}
+
+= {i} costs {n} a litre
+i found {i} for {n} a litre, put that in the price list
+{i} is {n} per litre
+a litre of {i} is {n}
+note {i} at {n} a litre
+they charge {n} per litre of {i}
+for {i} i pay {n} a litre
+{i} went to {n} a litre
+{n} for one litre of {i}
+our {i} now costs {n} per litre
+put {i} in the list at {n} a litre
+keep in mind that {i} is {n} a litre
 `;

@@ -26,6 +26,17 @@ preparing an infusion with {g} {herb} and {oil}
 i have to draw {g} {herb} out into {oil}
 
 = how much {oil} for {g} {herb}
+i have {g} {herb} and intend to put it in {oil}, how much of the oil will i need to buy
+{g} of {herb} is lying here, how much {oil} should i get for it
+somebody left me {g} of {herb}, it shall go into {oil}, how much of that
+how many bottles of {oil} do i buy for {g} {herb}
+i bought a bag of {g} {herb} and would like to put all of it into {oil}, how much oil should i use
+i have {g} {herb} and want to put it in {oil}, how much
+my bag of {g} {herb} should go into {oil}, how many grams of oil
+{g} {herb} picked, i will use {oil}, how much oil do i need
+all my {g} {herb} into {oil}, which amount of oil do i use
+i would like to use up {g} of {herb} in {oil}, how much oil is right
+someone gave me {g} {herb}, i want to put them in {oil}, how much oil
 what quantity of {oil} covers {g} {herb}
 {g} of {herb} needs how many grams {oil}
 how far do i top up with {oil} over {g} {herb}
@@ -49,6 +60,9 @@ what do {g} of {herb} take in {oil}
 the right measure of {oil} to {g} {herb}
 
 = infuse {g1} {herb} in {g2} {oil}
+i was given {g1} of {herb} and have {g2} {oil}, would you work out the infusion
+mum gave me {g1} of {herb} and i have {g2} {oil}, work out the infusion
+there is {g1} {herb} and {g2} {oil}, work out the oil
 steeping {g1} {herb} with {g2} of {oil}
 i put {g1} of {herb} and {g2} {oil} in a jar to draw
 {g1} {herb} soaked in {g2} {oil}
@@ -72,6 +86,12 @@ got {g1} {herb}, got {g2} {oil}, steep them together
 {herb} {g1}, {oil} {g2}, macerate
 
 = how much oil comes out of {g1} {herb} in {g2} {oil}
+what will be left over after straining {g1} of {herb} out of {g2} {oil}
+how much will be left after straining {g1} {herb} from {g2} {oil}
+after straining {g1} {herb} out of {g2} {oil}, how much do i have
+i put {g1} of {herb} in {g2} of {oil}, how much oil will i get when i press it
+{g1} {herb} is standing in {g2} {oil}, how much will i have when i strain it
+i have {g1} {herb} in {g2} {oil} on the sill, how much comes out
 what will i get back after straining {g1} {herb} from {g2} {oil}
 yield from {g1} {herb} soaked in {g2} {oil}
 how many grams do i strain off {g1} {herb} in {g2} {oil}
@@ -95,6 +115,8 @@ filtered amount when {g1} {herb} drank from {g2} {oil}
 how much will there be in the bottle from {g1} {herb} and {g2} {oil}
 
 = infuse {g} {herb} in {oil} at {r}
+we are going to infuse {g} of {herb} in class, oil is {oil}, {r}, how much oil must we buy
+the school has {g} {herb}, oil is {oil}, ratio {r}, how much oil to buy
 steeping {g} of {herb} in {oil}, ratio {r}
 {g} {herb} with {oil} {r}
 a {r} macerate of {herb} from {g}, base {oil}
@@ -118,6 +140,8 @@ make {r} infused {oil} out of {g} {herb}
 turn my {g} {herb} to a {r} oil with {oil}
 
 = how much {herb} for {g} {oil} at {r}
+our bottle has {g} {oil} in it, at {r}, how much {herb} does that take
+the bottle holds {g} {oil}, how much {herb} does it take at {r}
 {herb} needed for {g} of {oil}, ratio {r}
 {g} {oil} in the jar, going {r}, weigh how much {herb}
 what quantity {herb} makes {g} {oil} a {r} macerate
@@ -140,6 +164,8 @@ for steeping {r} in {g} {oil}, {herb} must be
 how much {herb} do i buy to infuse {g} {oil} {r}
 
 = how much {herb} for {v} {oil} at {r}
+turn {v} {oil} into {herb} oil at {r}, how much dried herb do i need for it
+somebody gave me {v} of good {oil}, make herbal oil of it with {herb} {r}, which weight of herb
 {herb} needed for {v} of {oil}, ratio {r}
 {v} {oil} in the jar, going {r}, weigh how much {herb}
 what quantity {herb} makes {v} {oil} a {r} macerate
@@ -273,6 +299,11 @@ on the sill, {herb} sitting in {oil} for weeks
 {herb} left standing cold in {oil}
 
 = does {herb} have to be dry for infusing
+is it ok if my {herb} is still a bit damp when it goes in the oil
+my {herb} still feels damp, may it go in the oil
+the {herb} is not quite dry yet, is that a problem for the oil
+what happens if the {herb} is slightly moist when i infuse it
+{herb} from the airer is a bit soft still, can it go in oil
 dried or fresh {herb} for my oil
 should {herb} be dried before steeping
 must the {herb} be bone dry
@@ -296,6 +327,10 @@ does water in {herb} spoil the infusion
 are dried {herb} flowers a must in herbal oil
 
 = is fresh {herb} ok in infused oil
+would my class be able to use fresh {herb} in the infused oil
+the pupils want to pick fresh {herb} for the oil, may they
+could we use {herb} leaves straight from the plant in oil
+i have fresh {herb} only, is it a bad idea to steep it in oil
 can i use fresh {herb} in oil
 fresh {herb} in my macerate
 may i steep {herb} fresh from the garden
@@ -317,6 +352,17 @@ garden fresh {herb} to infuse
 may fresh {herb} be used
 
 = how long and how warm to infuse {herb}
+for the slow cold way, how many weeks does {herb} stay in the oil
+how many weeks does {herb} stay in the oil
+how many hours in the water bath for {herb} and at what temperature
+hours and degrees for {herb} in the water bath
+{herb}: how long in the bath, how hot
+can i do the {herb} in the slow cooker or should i do it cold
+{herb} in the slow cooker or cold on the windowsill
+warm or cold for {herb}
+is it better to heat {herb} in oil or leave it on the sill
+shall i do {herb} the warm way or the cold way
+how many weeks should {herb} stand in the oil
 time and temperature for {herb} oil
 how many hours does {herb} steep and at what heat
 for how long do i leave {herb} in the oil and how hot
@@ -341,6 +387,9 @@ what degrees for steeping {herb}
 yogurt maker for {herb}, which temperature and hours
 
 = how much oil does {g} {herb} keep back
+how much oil stays in {g} of {herb}
+how much oil stays behind in {g} {herb}
+how much oil will be lost in {g} of {herb}
 how much oil will {g} of {herb} soak up
 oil lost in {g} {herb}
 what stays in {g} {herb} after straining
@@ -363,6 +412,9 @@ the {g} {herb} holds on to how many grams of oil
 oil swallowed in {g} of {herb}
 
 = is {herb} safe on lips
+somebody told me {herb} doesn't belong on lips, true
+i heard {herb} doesn't belong on lips
+is it true that {herb} must stay off the lips
 can {herb} go on lips
 may i use {herb} in a lip balm
 is it ok to put {herb} near the mouth
@@ -595,6 +647,11 @@ let us take {g}
 
 = and for {herb}
 @ infuse
+sorry, i meant {herb}
+i meant {herb}
+no, {herb}
+i mean {herb}
+make that {herb}
 what if i take {herb}
 same with {herb}
 do {herb} instead
@@ -625,4 +682,11 @@ folk method then
 weeks on a shelf instead
 solar method
 and if i leave it cold
+
+= infuse {g1} {herb1} and {g2} {herb2} in {v} {oil}
+we have {g1} {herb1} and {g2} {herb2} for {v} of {oil}
+{g1} {herb1} and {g2} {herb2} go into {v} {oil}
+{v} {oil} with {g1} {herb1} and {g2} {herb2} to steep
+a jar of {v} {oil}, {g1} {herb1}, {g2} {herb2}
+mixing {g1} {herb1} with {g2} {herb2} in {v} of {oil}
 `;

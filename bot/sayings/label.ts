@@ -169,6 +169,16 @@ composition line of {R} for {region}
 {R} ingredients the {region} way
 
 = what must be on the label of {R}
+tell me what i have to put on the back of {R}
+what do i write on the back of {R}
+what has to stand on {R}
+do i have to print the weight on {R} tins
+must the weight be on {R}
+do i need to put my address on {R}
+do i have to give a best before date on {R}
+is a batch number required on {R}
+must i list the ingredients on {R} tins
+what do i have to put on {R} tins
 what does the law want on a tin of {R}
 compulsory things on {R} packaging
 mandatory label points for {R}
@@ -190,6 +200,10 @@ minimum information on {R}
 what should a buyer be able to read on {R}
 
 = what must be on the label of {R} in {region}
+tell me what i have to put on the back of {R} for {region}
+what do i put on the back of {R} tins in {region}
+what has to stand on {R} for {region}
+do i have to print anything special on {R} in {region}
 what does {region} law want on a tin of {R}
 compulsory things on {R} packaging in {region}
 mandatory label points for {R}, {region}
@@ -465,4 +479,16 @@ anything i forgot on the label
 what does the label still need
 unfinished bits of the label
 is the label finished
+
+= make it {g}
+@ label
+actually they are {g} tins
+actually they're {g} tins
+they are {g} tins
+it is {g} in each
+my tins hold {g}
+sorry, {g}
+{g} each
+i fill {g}
+each one has {g}
 `;

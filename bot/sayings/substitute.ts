@@ -647,7 +647,6 @@ suggestions rather than {i}
 other than {i}
 how about replacing {i}
 {i} is missing as well, what then
-and what about {i}
 
 = and make {tins}
 @ substitute

@@ -224,6 +224,14 @@ how many pots to melt in with {n} makers, {tins} {R} apiece
 
 = and for {n} people
 @ workshop
+now {n} are coming
+{n} are coming now
+{n} come instead
+there will be {n} of us
+it will be {n}
+two cancelled so we are {n}
+suddenly {n} want to come
+there are {n} on the list now
 what if {n} come
 now it is {n} people
 suppose {n} show up
@@ -388,6 +396,17 @@ groceries for the class
 
 = handout
 @ workshop
+safety sheet
+a safety sheet please
+safety page for the class
+safety rules for them
+what do i tell them about safety
+risk sheet for the day
+safety notes for the table
+what must the helpers know about hot wax
+the dangers on one page
+print the safety sheet
+what about safety
 print the handout
 a page to give out
 sheet for the participants
@@ -439,6 +458,12 @@ pack the car
 
 = kits for each person
 @ workshop
+how much wax does one person get
+what does one person need
+how much does each one weigh
+how much of everything for one person
+the amounts for one person
+how much goes to each
 what does each guest get
 kit per head
 per person amounts
@@ -552,4 +577,12 @@ session for {n1} learners, {R}, {tins} each, {n2} stoves, jug size {v}
 {n1} sign ups, {tins} {R} per person, equipment {n2} hot plates and {v} jugs
 {n1} students share {n2} hot plates and {v} jugs, {tins} of {R} each
 team of {n1}, {tins} {R} a piece, {n2} electric plates, {v} pitchers
+
+= and {n} tins each
+@ workshop
+{n} tins each would be better
+{n} tins per person rather
+make it {n} tins each
+i would rather do {n} tins each
+they want {n} tins each
 `;
