@@ -14,6 +14,7 @@ const sampleTopic = (name: string, summary: string, slash: SlashSpec): Topic => 
   request: z.object({}),
   examples: [{ say: name, means: {} }],
   read: () => undefined,
+  wouldWrite: () => false,
   run: async () => ({
     code: 'not-understood',
     text: 'A sample topic answers nothing.',
