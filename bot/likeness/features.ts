@@ -1,9 +1,12 @@
 import { isBackground } from '../readers/background-words.ts';
+import { type DaySaid, daysIn } from '../readers/days.ts';
 import type { Item } from '../readers/item.ts';
 import { isChatter, letters } from '../readers/lexicon.ts';
+import { type LotSaid, lotsIn } from '../readers/lots.ts';
 import { regionBesides, regionSaid } from '../readers/region-said.ts';
 import { unitOf } from '../readers/unit.ts';
 import type { Reading } from '../reading.ts';
+import { readingWithout } from '../understand.ts';
 import { piecesOf, type SlotKind, slotKinds } from './pieces.ts';
 
 /** A slot with what stands in it (in a saying: its own name), and the little word before it. */
@@ -67,6 +70,17 @@ interface Stretch {
 
 const quoted = /"([^"]{2,200})"/;
 
+/** Codes of the group's book, and ones written like its own. */
+const lotStretches = (lots: readonly LotSaid[]): readonly Stretch[] =>
+  lots.map(({ code, from, to }) => ({ slot: { kind: 'lot', text: code, before: '' }, from, to }));
+
+const dayStretches = (days: readonly DaySaid[]): readonly Stretch[] =>
+  days.map(({ said, to }) => ({
+    slot: { kind: 'date', text: said, before: '' },
+    from: to - said.length,
+    to,
+  }));
+
 const stretchesOf = (text: string): readonly Stretch[] => {
   const quote = quoted.exec(text);
   const region = regionSaid(text) ?? regionBesides(text);
@@ -91,9 +105,15 @@ const isNegative = (text: string, { from }: Item, isList: boolean): boolean => {
   return isList ? /[\w,:] [-−]$/.test(before) : /(?:^|[\s(,])[-−]\s?$/.test(before);
 };
 
-/** What stands in a message; undefined where an amount of it is less than nothing. */
-export const featuresOf = ({ text, items }: Reading): Features | undefined => {
-  const stretches = stretchesOf(text);
+/**
+ * What stands in a message; undefined where an amount of it is less than nothing.
+ * @param dated true where its dates are things that fill a slot, and not words among others.
+ */
+export const featuresOf = (reading: Reading, dated = false): Features | undefined => {
+  const lots = lotStretches(lotsIn(reading));
+  const days = dated ? dayStretches(daysIn(reading).days) : [];
+  const { text, items } = readingWithout(reading, [...lots, ...days]);
+  const stretches = [...stretchesOf(text), ...lots, ...days];
   const pieces = piecesOf(items.filter((item) => !isWithin(item, stretches)));
   const things = pieces.flatMap(({ kind, item, last }) => (kind ? [{ kind, item, last }] : []));
   if (things.some(({ kind, item }) => isNegative(text, item, kind === 'R'))) return undefined;

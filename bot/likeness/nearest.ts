@@ -1,3 +1,4 @@
+import { daysIn } from '../readers/days.ts';
 import type { Reading } from '../reading.ts';
 import { amountOf, type Features, featuresOf, isTalkWord, type Slot } from './features.ts';
 import { type Saying, signatureOf } from './sayings.ts';
@@ -51,8 +52,16 @@ interface Like {
   readonly filled: ReadonlyMap<string, string>;
 }
 
+/** Two words may do where a saying has just these. */
+const leastWordsOfSame = 2;
+
 const isEnough = ({ slots, words }: Features): boolean =>
-  words.size > 0 && (slots.length > 0 || words.size >= leastWords);
+  words.size > 0 && (slots.length > 0 || words.size >= leastWordsOfSame);
+
+const leastFor = ({ slots, words }: Features, leastAlike: number): number => {
+  if (slots.length > 0) return leastAlike;
+  return words.size < leastWords ? 1 : Math.max(leastAlike, leastAlikeWithoutThings);
+};
 
 const mayMean = (saying: Features, message: Features): boolean =>
   saying.turns === message.turns && message.pointed.every((word) => saying.words.has(word));
@@ -136,12 +145,16 @@ export class Sayings {
    * about as likely. None where no saying is like it enough.
    */
   plainsOf(reading: Reading, leastAlike: number): readonly string[] {
-    const message = featuresOf(reading);
+    const plain = this.#plainsFor(featuresOf(reading), reading, leastAlike);
+    if (plain.length > 0 || daysIn(reading).days.length === 0) return plain;
+    return this.#plainsFor(featuresOf(reading, true), reading, leastAlike);
+  }
+
+  #plainsFor(message: Features | undefined, reading: Reading, leastAlike: number): readonly string[] {
     if (!message || !isEnough(message)) return [];
     const likes = this.#likes(message, reading);
-    const least = message.slots.length > 0 ? leastAlike : Math.max(leastAlike, leastAlikeWithoutThings);
     const [first] = likes;
-    if (!first || first.alike < least) return [];
+    if (!first || first.alike < leastFor(message, leastAlike)) return [];
     return likes
       .filter(({ alike }) => first.alike - alike < leastAhead)
       .slice(0, mostPlains)
