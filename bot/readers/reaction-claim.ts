@@ -78,9 +78,7 @@ const nothingSaid: Trouble = {
   text: 'What happened, and after which batch? For example "report: itching lips after 26-BAFO, used twice". Trouble breathing or a swollen tongue: call the emergency number first.',
 };
 
-/** "It cleared up in three days" names no day ahead. */
-const onDay = ({ days, today }: BenchReading): string | undefined =>
-  days.find(({ role, past }) => role === 'on' && past <= today)?.past;
+const onDay = ({ days }: BenchReading): string | undefined => days.find(({ role }) => role === 'on')?.past;
 
 const noted = (reading: Reading, bench: BenchReading, weight: number): Claim => {
   const told = toldIn(bench.rest.text);
@@ -109,10 +107,10 @@ const followed = (bench: BenchReading, id: string): Claim | undefined => {
     return claim({ action: 'show', id }, 3);
   const plain = closed !== undefined || contact === null || lot !== undefined;
   const text = plain && told.length < 40 ? undefined : told.slice(0, 500);
-  return claim(
-    { action: 'follow', id, ...defined({ closed, contact, serious, lot, signs: text, on: onDay(bench) }) },
-    3,
-  );
+  // "It cleared up in three days" names no day ahead.
+  const said = onDay(bench);
+  const on = said !== undefined && said <= bench.today ? said : undefined;
+  return claim({ action: 'follow', id, ...defined({ closed, contact, serious, lot, signs: text, on }) }, 3);
 };
 
 /** Said of oneself without a batch: nothing is written down, but nobody is left without the first advice. */

@@ -114,7 +114,10 @@ export const tidy = (text: string): string => {
     : plainEnd;
   const whole = meant.includes('.') ? meant.replace(bareDecimal, '0.') : meant;
   const spelt = shortened(
-    spoken(inCommonWords(whole)).replace(runTogether, '$1-free').replace(less, '$1-free').replace(fourFor, 'for '),
+    spoken(inCommonWords(whole))
+      .replace(runTogether, '$1-free')
+      .replace(less, '$1-free')
+      .replace(fourFor, 'for '),
   ).replace(dearMe, ' ');
   return spelt.includes('\r') || spelt.includes('`')
     ? narrowed(spelt.replace(/\r\n?/g, '\n').replace(/`+/g, ' '))
