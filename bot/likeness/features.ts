@@ -1,9 +1,12 @@
 import { isBackground } from '../readers/background-words.ts';
+import { type DaySaid, daysIn } from '../readers/days.ts';
 import type { Item } from '../readers/item.ts';
 import { isChatter, letters } from '../readers/lexicon.ts';
+import { type LotSaid, lotsIn } from '../readers/lots.ts';
 import { regionBesides, regionSaid } from '../readers/region-said.ts';
 import { unitOf } from '../readers/unit.ts';
 import type { Reading } from '../reading.ts';
+import { readingWithout } from '../understand.ts';
 import { type Look, piecesOf, type SlotKind, slotKinds } from './pieces.ts';
 
 /** A slot with what stands in it (in a saying: its own name), and the little word before it. */
@@ -29,7 +32,7 @@ const wordsOf = (text: string): ReadonlySet<string> => new Set(text.trim().split
 const turning = wordsOf(
   `not no without never except instead than less more only half double twice third quarter cheaper cheapest harder softer before after other
   don't dont won't can't cant isn't isnt
-  poured pour gave given sold used wasted finished opened save saved remove undo`,
+  note poured pour gave given sold used wasted finished opened save saved remove undo`,
 );
 
 /** Words that say nothing about what is asked. */
@@ -74,6 +77,17 @@ interface Stretch {
 }
 
 const quoted = /"([^"]{2,200})"/;
+
+/** Codes of the group's book, and ones written like its own. */
+const lotStretches = (lots: readonly LotSaid[]): readonly Stretch[] =>
+  lots.map(({ code, from, to }) => ({ slot: { kind: 'lot', text: code, before: '', after: '' }, from, to }));
+
+const dayStretches = (days: readonly DaySaid[]): readonly Stretch[] =>
+  days.map(({ said, to }) => ({
+    slot: { kind: 'date', text: said, before: '', after: '' },
+    from: to - said.length,
+    to,
+  }));
 
 const stretchesOf = (text: string): readonly Stretch[] => {
   const quote = quoted.exec(text);
@@ -131,9 +145,15 @@ const unitsOutside = (
   return (bare.match(/(?<![a-z'])[a-z]{1,24}(?![a-z'])/g) ?? []).flatMap((word) => unitOf(word) ?? []);
 };
 
-/** What stands in a message; undefined where an amount of it is less than nothing. */
-export const featuresOf = ({ text, items }: Reading, look: Look): Features | undefined => {
-  const stretches = stretchesOf(text);
+/**
+ * What stands in a message; undefined where an amount of it is less than nothing.
+ * @param dated true where its dates are things that fill a slot, and not words among others.
+ */
+export const featuresOf = (reading: Reading, look: Look, dated = false): Features | undefined => {
+  const lots = lotStretches(lotsIn(reading));
+  const days = dated ? dayStretches(daysIn(reading).days) : [];
+  const { text, items } = readingWithout(reading, [...lots, ...days]);
+  const stretches = [...stretchesOf(text), ...lots, ...days];
   const pieces = piecesOf(
     items.filter((item) => !isWithin(item, stretches) && !isInWord(text, item)),
     look,

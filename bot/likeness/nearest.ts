@@ -1,3 +1,4 @@
+import { daysIn } from '../readers/days.ts';
 import type { Reading } from '../reading.ts';
 import { amountOf, type Features, featuresOf, isTalkWord, type Slot } from './features.ts';
 import { looks } from './pieces.ts';
@@ -165,8 +166,14 @@ export class Sayings {
    * @param goingOn true to look only among sayings that go on from the message before.
    */
   plainsOf(reading: Reading, leastAlike: number, goingOn = false): readonly string[] {
+    const plain = this.#plainsIn(reading, leastAlike, goingOn, false);
+    if (plain.length > 0 || daysIn(reading).days.length === 0) return plain;
+    return this.#plainsIn(reading, leastAlike, goingOn, true);
+  }
+
+  #plainsIn(reading: Reading, leastAlike: number, goingOn: boolean, dated: boolean): readonly string[] {
     for (const look of looks) {
-      const message = featuresOf(reading, look);
+      const message = featuresOf(reading, look, dated);
       if (!message) return [];
       const likes = this.#likes(message, reading, goingOn);
       const [first] = likes;

@@ -22,6 +22,8 @@ export const slotKinds = [
   'size',
   'region',
   'q',
+  'lot',
+  'date',
 ] as const;
 export type SlotKind = (typeof slotKinds)[number];
 

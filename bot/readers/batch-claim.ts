@@ -14,7 +14,7 @@ import { lotsIn } from './lots.ts';
 import { boardOf } from './target.ts';
 
 const noteCue =
-  /\b(?:notes?|comments?|remarks?|jot(?: (?:it |this )?down)?|write(?: (?:it |this )?down)?)\s+(?:on|for|about|to|against|under)\b|\b(?:add|put)\b.{0,20}\bnote\b|_\W*(?:please\s+)?note\b|\b(?:picture|photo|pic|image)s?\s+(?:of|for|on)\b/i;
+  /\b(?:notes?|comments?|remarks?|jot(?: (?:it |this )?down)?|write(?: (?:it |this )?down)?)\s+(?:on|for|about|to|against|under)\b|\b(?:add|put)\b.{0,20}\bnote\b|^\W*(?:please |also )?(?:notes?|remark)\W+_+|_\W*(?:please\s+)?note\b|\b(?:picture|photo|pic|image)s?\s+(?:of|for|on)\b/i;
 
 /** "note on 26-KIVO: set a little grainy", "picture of 26-KIVO: https://…" */
 const claimNote = (reading: Reading, text: BenchText): Claim | undefined => {
@@ -90,7 +90,7 @@ const only = (bench: BenchReading, words: ReadonlySet<string>): boolean => {
 };
 
 const listed =
-  /\bbatches\b|\bpours\b|\bwhat (?:all )?(?:did|have|had) we (?:all )?(?:pour|poured|make|made)\b|\bbatch (?:list|book|record)s?\b|\bquality looks?\b|\blooks? (?:is |are )?due\b|\bdue looks?\b/i;
+  /\bbatches\b|\b(?:every|each|all) (?:batch|pour)\b|\bhow (?:often|many times)\b.{0,40}\b(?:pour|poured|make|made)\b|\bwhen (?:did|was|were|have)\b.{0,40}\b(?:pour|poured)\b|\bbatch overview\b|\bpours\b|\bwhat (?:all )?(?:did|have|had) we (?:all )?(?:pour|poured|make|made)\b|\bbatch (?:list|book|record)s?\b|\bquality looks?\b|\blooks? (?:is |are )?due\b|\bdue looks?\b/i;
 
 const claimList = ({ bench }: BenchText): Claim | undefined => {
   const { text } = bench.rest;

@@ -17,16 +17,20 @@ const cue = /\b(?:correct|correction|correcting|fix|amend|put right)\b|^\W*(?:ch
 
 /** "26-KIVO was 28 tins, I miscounted": a count or a day of a batch that is named, and nothing that happened to it. */
 const toldAnew =
-  /\b(?:was|were|had|has|have|should (?:be|have been)|actually|really|only|miscounted|counted (?:wrong|again)|recounted|short)\b/i;
+  /_\W{0,2}(?:had|has|have)\b|\b(?:we|i|it|there) (?:only |really |actually )?(?:had|have|has)\b|\b(?:was|were|should (?:be|have been)|actually|really|only|miscounted|counted (?:wrong|again)|recounted|short)\b/i;
+/** "26-KIVO was 38 pots, two broke while filling": the count of the batch itself, whatever became of the others. */
+const countedAnew =
+  /^[^_]{0,30}_+\W{0,2}(?:was|were|had|made|came (?:out )?(?:to|as)|turned out (?:to be )?)\s+(?:(?:only|really|actually|just|in fact)\s+)*[\w-]{1,16}\s+(?:tins?|jars?|pots?|sticks?|tubes?)\b(?!\s+(?:sold|given|returned|lost|gone|broken|back|short))/i;
+
 const isToldAnew = (reading: Reading, { rest, lots, days }: BenchReading): boolean =>
   lots.some(({ kind }) => kind === 'batch') &&
   toldAnew.test(rest.text) &&
-  (/\bpoured\b/i.test(rest.text)
+  (/\bpour(?:ed)?\b/i.test(rest.text)
     ? days.length > 0 && !rest.items.some(({ letter }) => /[nciR]/.test(letter))
     : rest.items.some(({ letter }) => letter === 'c') &&
       rest.items.some(({ letter }) => letter === 'n') &&
-      howIn(rest.text, isTaking(rest.text)) === undefined) &&
-  !asksOrPlans(reading.text.replace(notThat, ' '));
+      (countedAnew.test(rest.text) || howIn(rest.text, isTaking(rest.text)) === undefined)) &&
+  !asksOrPlans(reading.text.replace(notThat, ' ').split(/[,;]/)[0] ?? '');
 
 /** "… not 30", "not on 3 May": what it was not. */
 const notThat =
@@ -84,7 +88,7 @@ const unnamed = ({ text }: Reading, { rest }: BenchReading, trouble: Trouble): C
 const withoutNot = (reading: Reading): ReturnType<typeof readBenchText> => {
   const { text } = readBenchText(reading).bench.rest;
   const places = [...text.matchAll(notThat)].map((match) => ({
-    from: match.index,
+    from: match.index + 1,
     to: match.index + match[0].length,
   }));
   return readBenchText(places.length === 0 ? reading : readingWithout(reading, places));

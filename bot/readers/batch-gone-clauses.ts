@@ -4,6 +4,7 @@ import { type How, howIn } from './batch-gone-verbs.ts';
 import { type BenchReading, lotsWithin } from './bench-reading.ts';
 import { nameAfter, noPlace } from './bench-text.ts';
 import { type Clause, clausesAt } from './clauses.ts';
+import { isGroupNumber } from './group-number.ts';
 import type { Item } from './item.ts';
 import type { LotSaid } from './lots.ts';
 
@@ -34,15 +35,34 @@ export const isCount = ({ letter, value, fraction }: Item): boolean =>
   letter === 'n' && value !== undefined && !fraction;
 
 const allSaid =
-  /\b(?:all(?! (?:right|good|ok|fine|in all))(?: of| the)?|the rest|everything|the remaining|remaining|what(?:'s| is| was) left|(?:the |our |my |very |^\W*)+last(?: few| ones| of| (?=tins|jars|pots|tubes|sticks)))\b/gi;
+  /\b(?:(?<!\b(?:at|after|above|in) )all(?! (?:right|good|ok|fine|in all))(?: of| the)?|the rest|everything|the remaining|remaining|what(?:'s| is| was) left|(?:the |our |my |very |^\W*)+last(?: few| ones| of| (?=tins|jars|pots|tubes|sticks)))\b/gi;
 
 /** "One" stands alone too: "kept one back", "gave the school one". */
 const oneSaid =
-  /\b(?<!\b(?:another|the|this|that|last|latest|each|every|no|which) )(?:one|an? (?:tin|jar|pot|tube|stick|sample)|another one)\b(?! of (?:the|our|my|us|them)\b)/gi;
+  /\b(?<!\b(?:another|the|this|that|last|latest|each|every|no|which|wee|little|young|small|old|other|any|some) )(?:one|an? (?:tin|jar|pot|tube|stick|sample)|another one)\b(?! of (?:the|our|my|us|them)\b(?! (?:tins|jars|pots|sticks|tubes)))/gi;
+
+const eachSaid = /\b(?:each|every|apiece)\b/i;
+const totalAfter =
+  /^\s*(?:(?:tins?|jars?|pots?|tubes?|sticks?)\s+)?(?:in all|altogether|all told|in total|all together)\b/i;
+const totalBefore = /\b(?:that'?s|that is|that makes|makes|so)\s*$/i;
+
+/** "Each leader got one, that's 4", "every pupil took a tin, 16 in all". */
+const totalOf = (said: readonly Item[], text: string): Mark | undefined => {
+  const item = eachSaid.test(text)
+    ? said.find(
+        ({ from, to }) =>
+          totalAfter.test(text.slice(to, to + 30)) ||
+          totalBefore.test(text.slice(Math.max(0, from - 14), from)),
+      )
+    : undefined;
+  return item && { from: item.from, count: item.value ?? 0 };
+};
 
 /** Numbers of containers, and "all", "the rest"; "all 12" is twelve. */
 const marksIn = ({ rest }: BenchReading): readonly Mark[] => {
-  const said = rest.items.filter(isCount);
+  const said = rest.items.filter((item) => isCount(item) && !isGroupNumber(item, rest.text));
+  const total = totalOf(said, rest.text);
+  if (total) return [total];
   const ones = [...rest.text.matchAll(oneSaid)]
     .filter(({ index }) => !said.some((item) => item.from <= index && item.to > index))
     .map(({ index }) => ({ from: index, count: 1 }));
@@ -55,7 +75,7 @@ const marksIn = ({ rest }: BenchReading): readonly Mark[] => {
 
 /** What tells that another number counts containers, and is no part of a name: "to room 12". */
 const tells =
-  /\b(?:to|at|for|from|as|back|tins?|jars?|pots?|tubes?|sticks?|of|kept|keep|sold|gave|went|more|another|sent|it)\b|_/i;
+  /\b(?:to|at|for|from|as|back|tins?|jars?|pots?|tubes?|sticks?|of|kept|keep|sold|gave|went|more|another|sent|it|dropped|broken?|squashed|lost|cracked|returned|sold|given|used|melted|leaked|dented|stolen|missing|bent|tested|binned|spoilt|ruined|eaten|swapped)\b|_/i;
 
 const clausesOf = (bench: BenchReading): readonly Counted[] => {
   const marks = marksIn(bench);
@@ -73,20 +93,22 @@ const small =
   '(?=\\d|_|(?:an?|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|half|all|both|some|the (?:last|rest|other|first)|another|our|my|us|tins?|jars?|pots?|tubes?|sticks?)\\b)';
 const adverbs = '(?:(?:has|have|had|also|just|then|already|kindly|wants|wanted|been)\\s+)*';
 const taking =
-  '(?:took|taken|bought|buys|takes|got|has|have|had|received|purchased|collected|ordered|grabbed|wanted|snapped up|picked up|walked off with|went home with|went off with|accepted)';
+  '(?:took|taken|is taking|are taking|bought|buys|takes|got|has|have|had|received|purchased|collected|ordered|grabbed|wanted|snapped up|picked up|(?:were|was|are|been) (?:given|handed|sent|sold|promised)|walked off with|went home with|went off with|accepted|become|became)';
 const lead =
-  '^(?:\\W|_|\\b(?:and|also|then|so|today|yesterday|this morning|this afternoon|later|ok|oh|hi|hey|hello|pipkin|please|note|noted|that)\\b)*';
+  '^(?:\\W|_|\\b(?:and|also|then|so|today|yesterday|this morning|this afternoon|later|ok|oh|sorry|right|actually|no|well|hang on|hi|hey|hello|pipkin|please|note|noted|that)\\b)*';
 const place = "((?:the\\s+|my\\s+|our\\s+|a\\s+|an\\s+)?\\p{L}[\\p{L}\\p{N}'’.& -]{0,60}?)";
 const taker = new RegExp(`${lead}${place}\\s+${adverbs}${taking}\\s+(?:another\\s+|home\\s+)?${small}`, 'iu');
 const returner = new RegExp(
-  `${lead}${place}\\s+${adverbs}(?:returned|(?:brought|gave|given|handed|sent|took|taken|posted|passed)(?=.{0,60}\\bback\\b))`,
+  `${lead}${place}\\s+${adverbs}(?:returned|(?:brought|brings|gave|gives|given|hands|handed|sends|sent|is sending|mailed|shipped|took|taken|posted|passed)(?=.{0,60}\\bback\\b))`,
   'iu',
 );
+const bareReturner = new RegExp(`${lead}${place}\\s+${small}.{0,60}\\bback\\W*$`, 'iu');
 const receiver = new RegExp(
-  `\\b(?:gave|given|sold|sent|lent|handed|posted|brought|passed|dropped|left|send|give)\\s+(?:out\\s+|off\\s+)?${place}\\s+${small}`,
+  `\\b(?:gave|given|sold|sent|mailed|lent|handed|posted|brought|passed|dropped|left|send|give)\\s+(?:out\\s+|off\\s+)?${place}\\s+${small}`,
   'iu',
 );
-const toPlace = /\b(?:to|at|with)\s+/i;
+const toPlace =
+  /\b(?:to (?!be\b)|at (?!\d|_)|with |in(?:to)? (?=(?:the|our|a) (?:shop|store|cafe|café|salon|deli|library|office|school|tea ?room|hall|raffle|hamper)\b))\s*/i;
 const fromPlace = /\bfrom\s+/i;
 const forPlace = /\bfor\s+(?=(?:the|our|my|a)\b|\p{Lu})/u;
 
@@ -95,11 +117,21 @@ const named = (text: string, pattern: RegExp): string | undefined => {
   return name === undefined || noPlace.test(name) ? undefined : name;
 };
 
+const goVerb =
+  /\b(?:gave|given|give|sold|sent|took|taken|went|gone|handed|left|brought|donated|posted|delivered|lent|swapped|flogged|shifted)\b/i;
+
+/** "She was so kind to water my plants, so I gave her two": where to is said after the verb, or first of all. */
+const fromVerb = (text: string): string =>
+  /^(?:\W|_|\band\b|\balso\b)*to\b/i.test(text) ? text : text.slice(goVerb.exec(text)?.index ?? 0);
+
+const pronoun = /^(?:her|him|them|us|me|it|you|(?:her|him|my|them|our)sel(?:f|ves))$/i;
+
 /** "The tea room took 6", "gave the library 3 tins", "6 to the fair", "2 came back from the shop". */
 const placeIn = (text: string, how: How): string | undefined => {
-  if (how === 'back') return nameAfter(text, fromPlace)?.name ?? named(text, returner);
-  const after = nameAfter(text, toPlace)?.name;
-  if (after !== undefined) return after;
+  if (how === 'back')
+    return nameAfter(text, fromPlace)?.name ?? named(text, returner) ?? named(text, bareReturner);
+  const after = nameAfter(fromVerb(text), toPlace)?.name;
+  if (after !== undefined && !pronoun.test(after)) return after;
   if (how === 'kept' || how === 'wasted') return undefined;
   return named(text, taker) ?? named(text, receiver) ?? nameAfter(text, forPlace)?.name;
 };

@@ -7,7 +7,7 @@ import { howIn } from './batch-gone-verbs.ts';
 import { batchMeant, type Meant } from './batch-meant.ts';
 import { goesWords, howManyGone, whichBatch } from './batch-words.ts';
 import type { BenchReading } from './bench-reading.ts';
-import { asksOrPlans, nameAfter } from './bench-text.ts';
+import { asksOrPlans, nameAfter, withoutReasons } from './bench-text.ts';
 import { leftover } from './leftover.ts';
 import { boardOf } from './target.ts';
 
@@ -38,7 +38,9 @@ const dayIn = ({ days }: BenchReading): string | undefined => days.find(({ role 
 const isAboutBatch = (bench: BenchReading, meant: Meant): boolean =>
   meant.said
     ? meant.said.kind !== 'lot'
-    : (meant.lot ?? meant.trouble) !== undefined && bench.rest.items.some(({ letter }) => letter === 'c');
+    : (meant.lot ?? meant.trouble) !== undefined &&
+      (bench.rest.items.some(({ letter }) => letter === 'c') ||
+        /\b(?:of|from) (?:them|those|these)\b/i.test(bench.rest.text));
 
 /** The request: what all parts share is said once. */
 const requestOf = (parts: ReturnType<typeof partsOf>, on: string | undefined, again: true | undefined) => {
@@ -100,7 +102,8 @@ const goesTo = ({ rest, lots }: BenchReading): boolean => {
 };
 
 /** Containers that left the house, came back, or are kept as a sample. */
-export const claimGone = (reading: Reading, bench: BenchReading): Claim | undefined => {
+export const claimGone = (reading: Reading, said: BenchReading): Claim | undefined => {
+  const bench = withoutReasons(said);
   const { text } = bench.rest;
   if (asksOrPlans(text) || weighs(bench.rest)) return undefined;
   if (bench.lots.length === 0 && /\b(?:pour(?:s|ed|ing)?|made|filled)\b/i.test(text)) return undefined;

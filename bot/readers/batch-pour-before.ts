@@ -1,7 +1,8 @@
 import { defined } from '../../core/defined.ts';
 import { type Claim, claim, type Last, type Reading, refuse } from '../reading.ts';
-import { howManyPoured, whatPoured } from './batch-words.ts';
-import { readBenchText } from './bench-text.ts';
+import { howManyPoured, pourWords, whatPoured } from './batch-words.ts';
+import { asksOrPlans, readBenchText } from './bench-text.ts';
+import { letters } from './lexicon.ts';
 import { readScale } from './scale-reading.ts';
 
 export type Wish = Readonly<Record<string, unknown>>;
@@ -45,11 +46,31 @@ const pourOpen = ({ last, tokens }: Reading): Wish | undefined =>
     ? last.request
     : undefined;
 
+/** Nothing but a count, a size or a recipe: "trace ZZ9" and "save recipe …" have a meaning of their own. */
+const isGapFiller = ({ text, items }: Reading): boolean =>
+  !asksOrPlans(text) &&
+  items.every((item, at) => {
+    if (item.letter === letters.unknown || item.letter === letters.past)
+      return gapWords.has(item.word) || pourWords.has(item.word);
+    if (item.letter === letters.number) return !/\p{L}$/u.test(text.slice(0, item.from));
+    return (
+      /^[ncgvixRQ%po@eAFTIWB,;.:!+\n()-]$/.test(item.letter) || (at === 0 && item.letter === letters.none)
+    );
+  });
+
+const gapWords = new Set(
+  'sorry forgot think count counted exactly altogether total number all right yes well maybe roughly nearly'.split(
+    ' ',
+  ),
+);
+
 /** "24 tins", after a pour that lacked them. */
 export const claimPourRest = (reading: Reading): Claim | undefined => {
   const open = pourOpen(reading);
   if (!open) return undefined;
-  const { last: _last, ...bare } = readBenchText(reading).bench.rest;
+  const { bench } = readBenchText(reading);
+  const { last: _last, ...bare } = bench.rest;
+  if (bench.lots.length > 0 || !isGapFiller(bare)) return undefined;
   const read = readScale(bare);
   const [number, second] = bare.items.filter(({ letter }) => letter === 'n');
   const count = read.target.count ?? (second ? undefined : number?.value);

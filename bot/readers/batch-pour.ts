@@ -5,12 +5,15 @@ import { whichLot } from './batch-meant.ts';
 import { bodyBefore, type Wish } from './batch-pour-before.ts';
 import { howManyPoured, notInPour, pourWords, whatPoured } from './batch-words.ts';
 import type { BenchReading } from './bench-reading.ts';
-import { asksOrPlans, type BenchText, readBenchText } from './bench-text.ts';
+import { asksOrPlans, type BenchText, readBenchText, withoutReasons } from './bench-text.ts';
 import { takeRemembered } from './body.ts';
 import { containerWord } from './cost-prices.ts';
 import type { DaySaid } from './days.ts';
+import { isGroupNumber } from './group-number.ts';
 import { withHouseOils } from './house-oil.ts';
+import type { Item } from './item.ts';
 import { leftover } from './leftover.ts';
+import { letters } from './lexicon.ts';
 import type { LotSaid } from './lots.ts';
 import { looseWords, readScale, type ScaleReading } from './scale-reading.ts';
 import { unknownRecipe, whichRecipe } from './scale-troubles.ts';
@@ -37,19 +40,26 @@ const pouredAway = ({ text, items }: Reading): boolean =>
   !items.some(({ letter }) => letter === 'c');
 
 const pouredCue =
-  /\bpoured\b|\b(?:finished|done|been|were|was) (?:with )?pouring\b|\b(?:did|done|had|record|recorded|log|enter|note|add|new|write down|put down)\b(?: (?:a|the|our|another|new|one|this|today's|in))*\s+pour\b(?! the)|^\W*pour\s*:/i;
+  /\bpoured\b|\b(?:had (?:the |some |a )?(?:time|chance|pleasure) to|managed to|was able to|were able to|got (?:round |around )?to) (?:pour|make|fill)\b|\bspent\b.{0,40}\bpouring\b|\bbatch (?:is |was |all )?(?:done|made|finished|ready)\b|^\W*(?:new |another |one more )?batch\s*:|\b(?:finished|done|been|were|was) (?:with )?pouring\b|\b(?:did|done|had|record|recorded|log|enter|note|add|new|write down|put down)\b(?: (?:a|the|our|another|new|one|this|today's|in))*\s+pour\b(?! the)|^\W*pour\s*:/i;
+
+const doing =
+  '(?:made|filled|produced|did|done|prepared|(?:turned|knocked|ran|banged|churned|got) (?:out|off)|whipped up|cooked(?: up)?|cast)';
+const doneVerb = new RegExp(`\\b${doing}\\b`, 'i');
+const doneFirst = new RegExp(
+  `^\\W*(?:(?:ok|right|so|and|then|also|just|now|today|hi|hello|pipkin)\\b\\W*)*${doing}\\b`,
+  'i',
+);
 
 /** "poured …" was done; "made …" only with a number of containers and a day, lots, or somebody who made them. */
 const isPour = (reading: Reading, { rest, days, lots }: BenchReading): boolean => {
   if (asksOrPlans(rest.text) || pouredAway(rest)) return false;
   if (pouredCue.test(rest.text)) return tellsOfBatch(reading, rest);
-  if (!/\b(?:made|filled|produced)\b/i.test(rest.text) || !rest.items.some(({ letter }) => letter === 'c'))
-    return false;
+  if (!doneVerb.test(rest.text) || !rest.items.some(({ letter }) => letter === 'c')) return false;
   return (
-    /^\W*(?:made|filled|produced)\b/i.test(rest.text) ||
+    doneFirst.test(rest.text) ||
     days.length > 0 ||
     lots.length > 0 ||
-    /\b(?:we|i|we've|i've|just|they|she|he|hazel)\s+(?:have\s+|has\s+|just\s+|also\s+)*(?:made|filled|produced)\b/i.test(
+    /\b(?:we|i|we've|i've|just|they|she|he|hazel)\s+(?:have\s+|has\s+|just\s+|also\s+|then\s+|now\s+)*(?:made|filled|produced|did|done|prepared|(?:turned|knocked|ran|banged|churned|got) (?:out|off)|whipped up|cooked up|cooked|cast|melted)\b/i.test(
       reading.text,
     )
   );
@@ -104,6 +114,10 @@ const inBetween = new Set([
   'little',
   'small',
 ]);
+
+/** A recipe may be called "Little moon balm". */
+const isInBetween = ({ letter, word }: Item): boolean => letter === letters.unknown && inBetween.has(word);
+
 const expiredToo = /\b(?:past (?:its|their|the) date|expired|all the same|even though|knowingly)\b/i;
 
 interface Body {
@@ -200,12 +214,15 @@ const settle = (told: Told, read: ScaleReading, wish: Wish, assumed: readonly st
 
 /** "poured 24 tins of R today with lots K12, G7, bath 75, poured at 68, weighed out 371 g, filled 355 g, note: …" */
 export const claimPour = (reading: Reading): Claim | undefined => {
-  const text = readBenchText(reading);
-  const { bench } = text;
+  const whole = readBenchText(reading);
+  const bench = withoutReasons(whole.bench);
+  const text = { ...whole, bench };
   if (!isPour(reading, bench)) return undefined;
   const { figures, items } = takePourFigures(bench.rest);
   const { last: _last, ...bare } = bench.rest;
-  const left = bench.rest.items.filter((item) => !items.includes(item) && !inBetween.has(item.word));
+  const left = bench.rest.items.filter(
+    (item) => !items.includes(item) && !isInBetween(item) && !isGroupNumber(item, bench.rest.text),
+  );
   const board = boardOf(withHouseOils(left, reading.bench, bench.lots));
   const weighed = takeWeighed(board, reading);
   const read = readScale({ ...bare, items: free(board) });

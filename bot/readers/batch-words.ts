@@ -7,7 +7,7 @@ const words = (text: string): ReadonlySet<string> => new Set(text.trim().split(/
 /** Any of these, or a lot code, has to be in a message about a batch. */
 export const batchCues =
   `poured pouring pour pours filled produced made batch batches correct correction fix amend change gave given give donated handed sold used finished keep kept retain retention sample returned
-  back threw thrown binned wasted discarded dropped looks look looked smells checked note notes picture pictures photo photos empty gone left looks went put set aside sent posted delivered lent`.split(
+  back threw thrown binned wasted discarded dropped looks look looked smells checked note notes picture pictures photo photos empty gone left looks went put set aside sent posted delivered lent often times did done prepared turned knocked cooked whipped cast fell mailed shipped ran banged churned`.split(
     /\s+/,
   );
 
@@ -15,19 +15,19 @@ export const batchCues =
 export const pourWords = words(`
   poured pouring pour made make filled fill weighed weigh weighed-out out yield yielded net total came bath melted heated wax at about into by us just now again another
   more second batch batches today yesterday day lot lots number with from using used and then it them all together got we i tins each full hot temperature temp degrees were was this that
-  called code recipe version loss no lids ah logged not yet written evening morning afternoon night before did done record recorded log enter note add new finished been write down produced cast last on same past date expired all same anyway even though knowingly`);
+  called code recipe version loss no lids ah logged not yet written evening morning afternoon night before did done record recorded log enter note add new finished been write down produced cast last on same past date expired all same anyway even though knowingly prepared turned knocked ran banged churned off whipped up cooked cast lesson class group team pupils students`);
 
 /** Words around tins that went somewhere, where no verb says so. */
 export const goesWords = words(`
-  also another more and then please today again of the our my all tins free gift gifts present presents off out go went extra further it now yesterday batch lot for last rest left remaining`);
+  also another more and then please today again of the our my all tins free gift gifts present presents off out go went extra further it now yesterday batch lot for last rest left remaining sale return or swap loan trial commission consignment credit whats`);
 
 export const listWords = words(`
-  batch batches list listing show see view all our my the what which have we do got are there made poured far left open still last latest recent recently of so with tins
+  often times time when overview everything up were been each batch batches list listing show see view all our my the what which have we do got are there made poured far left open still last latest recent recently of so with tins
   any pours pour did past current every everything in stock how many need needs due look looks looking quality check checks a an`);
 
 export const showWords = words(`
   batch show see view open display details detail about what is in was of the how many much tins left are do we have status look up find tell me info made when which
-  recipe lots used went into its best before date expire expiry was were did poured pour day filled full already still any there got us for out gone over remaining`);
+  fair market sale shop event class workshop count number tally sell leave leaves makes recipe lots used went into its best before date expire expiry was were did poured pour day filled full already still any there got us for out gone over remaining`);
 
 const missing = (text: string): Trouble => ({ code: 'missing', text });
 

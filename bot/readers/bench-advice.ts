@@ -6,7 +6,7 @@ const asked: readonly (readonly [string, RegExp])[] = [
   ],
   [
     'burn',
-    /\b(?:i|we|she|he|they|someone|somebody|member|child)\b.{0,30}\b(?:burnt|burned|burns?|scalded|splashed)\b|\b(?:hot )?(?:wax|balm|oil)\b.{0,20}\bon (?:my|her|his|the|your|a) (?:hand|skin|arm|finger|fingers|face|leg|foot|eye)\b|\b(?:wax|skin) burn\b|\boil burn\b(?! (?:the |my |your |on )?(?:lips?|skin|mouth))|\bburn(?:t|ed)? (?:my|her|his|the) (?:hand|arm|finger|fingers|skin|face)\b|\bfirst aid\b.{0,30}\bburns?\b|\bburn from\b/i,
+    /\b(?:i|we|she|he|they|someone|somebody|member|child)\b.{0,30}\b(?:burnt|burned|burns?|scalded|splashed)\b|\b(?:hot )?(?:wax|balm|oil)\b.{0,20}\bon (?:my|her|his|the|your|a) (?:hand|skin|arm|finger|fingers|face|leg|foot|eye)\b|\b(?:wax|skin) burn\b|\boil burn\b(?! (?:the |my |your |on )?(?:lips?|skin|mouth))|\bburn(?:t|ed)? (?:my|her|his|the) (?:hand|arm|finger|fingers|skin|face)\b|\bfirst aid\b.{0,30}\bburns?\b|\bburn from\b|\b(?:blister\w*|burns?|burnt|burned|scald\w*)\b.{0,40}\b(?:hot|melted|boiling) (?:oil|wax|balm|fat|butter|steam|water)\b|\b(?:hot|melted|boiling) (?:oil|wax|balm|fat|butter|water)\b.{0,40}\b(?:blister\w*|burns?|burnt|burned|scald\w*|splash\w*|my (?:hand|arm|finger|skin|face)|her (?:hand|arm|finger|face)|his (?:hand|arm|finger|face))\b/i,
   ],
   [
     'alcohol-and-flame',
@@ -39,7 +39,7 @@ const asked: readonly (readonly [string, RegExp])[] = [
   ],
   [
     'spoiled',
-    /\b(?:is|are|has|have|how|why|my|our|the)\b.{0,50}\b(?:mou?ldy|rancid|gone off|white bloom|(?:smell|taste)(?:s|ing)? (?:of|like) (?:old |stale |wax |rotten )?(?:crayons?|nuts|putty|yeast|paint|crisps))\b|\bis (?:it|this|that) (?:mou?ld|rancid|off)\b|\bwhite (?:stuff|spots?|film|powder|dots?|layer)\b.{0,20}\b(?:on|in)\b|\b(?:mou?ld|bloom|fuzz)\b.{0,20}\b(?:on|in|under|inside|round|around)\b.{0,20}\b(?:balm|salve|ointment|tins?|jar|oil|lid)\b/i,
+    /\b(?:is|are|has|have|how|why|my|our|the)\b.{0,50}\b(?:mou?ldy|rancid|gone off|white bloom|(?:smell|taste)(?:s|ing)? (?:of|like) (?:old |stale |wax |rotten )?(?:crayons?|nuts|putty|yeast|paint|crisps))\b|\bis (?:it|this|that) (?:mou?ld|rancid|off)\b|\b(?:white|fuzzy|furry|green|black|grey|gray|dark|blue|hairy|woolly) (?:stuff|spots?|film|powder|dots?|layer|patch(?:es)?|bits|specks?|fluff|growth)\b.{0,20}\b(?:on|in|inside|under|over)\b|\b(?:mou?ld|bloom|fuzz)\b.{0,20}\b(?:on|in|under|inside|round|around)\b.{0,20}\b(?:balm|salve|ointment|tins?|jar|oil|lid)\b/i,
   ],
   [
     'lids',

@@ -55,25 +55,34 @@ export const readBenchText = (reading: Reading): BenchText => {
 const politely =
   /^\W*(?:(?:hi|hello|hey|pipkin|please|ok|and|also)\b[\s,!]*)*(?:can|could|would|will|may) (?:you|we|i)\s+(?:(?:please|just|kindly|also)\s+)*(?:note|record|write(?: it)?(?: down)?|log|put(?: down| in)?|add|enter|mark|book|register|take down|make a note)\b(?: that| of)?/i;
 
-const plainly = (text: string): string => {
+/** "…, can you put that down?" */
+const putDown =
+  /,?\s*(?:so )?(?:can|could|would|will) you (?:please )?(?:put|write|note|log|jot|record|enter|mark) (?:that|it|this)(?: down| in)?(?: please)?\s*\?\s*$/i;
+
+const plainly = (whole: string): string => {
+  const text = whole.replace(putDown, '');
   const match = politely.exec(text);
   return match ? text.slice(match[0].length).replace(/\?\s*$/, '') : text;
 };
 
 const asks =
-  /\?|^\W*(?:how|what|when|which|who|whom|why|where|can|could|should|shall|is|are|does|did|do|will|would|if|list|show|find|trace|track|recall)\b/i;
+  /\?|^\W*(?:(?:is|was|were|has|had|are|have|did) (?:_+|the|any|some|all|that|this|it|he|she|they|we|you|i|there|anyone|anybody|someone|somebody)\b|(?:in|to|from|until|till|since|for|with) (?:which|whom|what|when)\b|any(?:one|body|thing)?\b)|,\s*(?:so )?(?:who|where|what|which|how) (?:has (?:it|them|some|tins)|have|do|does|did|is|are|must|should|can|needs?|to)\b|^\W*(?:how|what|when|which|who|whom|why|where|can|could|should|shall|is|are|does|did(?! (?:another|\d|an?\b|some|two|three|four|five|six|eight|ten|twelve|twenty|thirty))|do|will|would|if|list|show|find|trace|track|recall)\b/i;
 const plans =
   /\b(?:how (?:much|many|long)|what if|will be|going to|want to|would like|plan(?:ning)? to|before we|tomorrow|don't|dont|do not|did not|didn't|never|not yet|haven't)\b/i;
 
+/** "So where have all the tins got to": what a question may begin with. */
+const leadWords =
+  /^\W*(?:(?:so|and|ok|okay|but|hey|hi|hello|now|then|well|pipkin|please|oh|um|er|right|also|quick question|tell (?:me|us)|show (?:me|us)|remind me)\b\W*){1,6}/i;
+
 /** A question, or a plan: nothing that was done. */
 export const asksOrPlans = (said: string): boolean => {
-  const text = plainly(said);
+  const text = plainly(said).replace(leadWords, '');
   return asks.test(text) || plans.test(text);
 };
 
 /** Words that are nobody's name. */
 export const noPlace =
-  /^(?:i|we|you|they|he|she|it|us|them|someone|somebody|people|away|out|back|another|just|all|only|up|that|which|this|today|yesterday|now|me)\b/i;
+  /^(?:i|we|you|they|he|she|it|us|them|someone|somebody|people|away|out|back|another|just|all|only|up|that|which|this|today|yesterday|now|me|her|him|my dear|there)\b/i;
 
 /** A name in the message as it was typed: "to the spring fair", "from Hive Lane". Places masked as "_" end it. */
 export const nameAfter = (
@@ -85,7 +94,7 @@ export const nameAfter = (
   const start = match.index + match[0].length;
   const tail = /^[^,;\n_!?]{1,100}/.exec(text.slice(start))?.[0] ?? '';
   const end =
-    /\s(?:for|at)\s+[€£$]?\d|\s(?:on|in|with|because|and|from|as|by (?:post|mail|courier|hand|bike|car)|but|so|who|which|this|last|today|yesterday|earlier|just|took|has|have|had|got|via)(?:\s|$)|[:"()]|[€£$]|\s\d+[.,]\d\d(?!\d)|\.(?=\s|$)|\s-\s/.exec(
+    /\s(?:for|at)\s+[€£$]?\d|\s(?:i|we|on|in|with|because|and|from|as|by (?:post|mail|courier|hand|bike|car)|but|so|who|came|come|comes|which|this|last|now|today|yesterday|earlier|just|took|has|have|had|got|via)(?:\s|$)|[:"()]|[€£$]|\s\d+[.,]\d\d(?!\d)|\.(?=\s|$)|\s-\s/i.exec(
       tail,
     )?.index;
   const name = tail
@@ -95,4 +104,19 @@ export const nameAfter = (
   return name === '' || !/\p{L}/u.test(name)
     ? undefined
     : { name, place: { from: match.index, to: start + name.length } };
+};
+
+/** Why it was done, to the end of a sentence: ", because his skin is not dry at all", ", so that nothing goes to waste". */
+const reasons =
+  /,?\s(?:because|cos|so that(?!')|so as to|since (?:the|we|it|i|he|she|they|my|our)\b|as (?:it|he|she|they|we|the|my|our|you) |in case |and (?:he|she|they) (?:was|were|is|are|loved|liked)|bless (?:her|him|them)|(?:he|she|they|it) (?:says|said|say))\b[^.;:!?\n\d_]*(?=[.;:!?\n]|$)/gi;
+
+/** The message without the reasons in it that name no amount, no ingredient, no recipe and no container. */
+export const withoutReasons = (bench: BenchReading): BenchReading => {
+  const places = [...bench.rest.text.matchAll(reasons)]
+    .map((match) => ({ from: match.index + 1, to: match.index + match[0].length }))
+    .filter(
+      ({ from, to }) =>
+        !bench.rest.items.some((item) => /[gvndiRc]/.test(item.letter) && item.from >= from && item.to <= to),
+    );
+  return places.length === 0 ? bench : { ...bench, rest: readingWithout(bench.rest, places) };
 };

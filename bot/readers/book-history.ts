@@ -2,20 +2,22 @@ import { defined } from '../../core/defined.ts';
 import { type Claim, claim, type Reading } from '../reading.ts';
 import { subjectIn } from './book-subject.ts';
 import { periodIn } from './book-when.ts';
+import { lotsIn } from './lots.ts';
 
 export const historyCues =
-  'history log journal changes changed change happened who did done touched edited wrote recorded older newer page more earlier'.split(
+  'history put amended altered modified adjusted log journal write written entered entries logged noted changes changed change happened who did done touched edited wrote recorded older newer page more earlier'.split(
     ' ',
   );
 
 const verbs =
-  '(?:changed?|edit(?:ed)?|touch(?:ed)?|saved?|wrote|updated?|record(?:ed)?|made|poured|bought|renamed|deleted|noted|corrected|gave away|did|entered|logged)';
+  '(?:changed?|amended|altered|modified|adjusted|edit(?:ed)?|touch(?:ed)?|saved?|wrote|updated?|record(?:ed)?|made|poured|bought|renamed|deleted|noted|corrected|gave away|did|entered|logged)';
 const asked = new RegExp(
   [
-    '^(?:(?:show|see|read|list|open|view|display)(?: the| our| me| us)* )?(?:the |our |full |whole )*(?:history|log|journal|change log|(?:recent|last|latest) (?:changes|entries)|changes|entries)(?: of| for| to| in| by| about| on)?(?: (?:the|our|batch|lot|recipe|book))*$',
+    '^(?:(?:show|see|read|list|open|view|display|provide|produce|print|give|get|tell|look at)(?: the| our| me| us)* )?(?:the |our |full |whole )*(?:history|log|journal|change log|(?:recent|last|latest) (?:changes|entries)|changes|entries)(?: of| for| to| in| by| about| on| from| since)?(?: (?:the|our|batch|lot|recipe|book))*$',
     `^who(?: has| was it that)?(?: last)? ${verbs}(?: the| our| this| with| to| in)*$`,
-    '^who(?: has)?(?: last)? (?:changed|did|wrote|recorded)(?: what| anything| something| this| that)?$',
-    '^what (?:did|have|has) (?:we|i|you|they|anyone|everyone|everybody|people)? ?(?:all )?(?:do|done|did|record|recorded|write|written|change|changed|get up to)(?: to| with| in| about)?(?: (?:the|batch|lot|recipe))*$',
+    '^(?:which|what) (?:changes|entries|things) (?:were|have been|did we|have we|has anyone)(?: (?:made|make|written|write|entered|recorded|noted))?(?: down)?$',
+    '^who(?: has)?(?: last)? (?:changed|did|done|wrote|written(?: down)?|recorded|entered|noted|logged)(?: things| everything| what| anything| something| this| that)?$',
+    '^what (?:did|have|has) (?:we|i|you|they|anyone|everyone|everybody|people)? ?(?:all )?(?:do|done|did|put(?: in| down)?|record|recorded|write(?: down)?|written(?: down)?|note(?: down)?|enter|entered|log|change|changed|get up to)(?: to| with| in| about)?(?: (?:the|batch|lot|recipe|book))*$',
     "^what(?:'s| is| has| have|'ve| was| were| got)?(?: been)? ?(?:happened|changed|new|going on|done|recorded|written(?: down)?|entered|noted|logged)(?: (?:here|in the book|to|with|lately|recently))*(?: (?:the|batch|lot|recipe))*$",
     '^when (?:did|was|were|has)(?: we| i| anyone| someone)?(?: the| our| this)*(?: last)? ?(?:changed?|edited?|touch(?:ed)?|saved?|updated?)?$',
   ].join('|'),
@@ -26,7 +28,7 @@ const byMember =
   /^(?:(?:what (?:did|has|have) (?<who>[\p{L}][\p{L}\p{N} _.-]{0,39}?) (?:do|done|change|changed|record|recorded|write|written))|(?:(?:the )?(?:changes|entries|history|log)(?: made)? by (?<by>[\p{L}][\p{L}\p{N} _.-]{0,39})))$/iu;
 /** A recipe that is off the list still has a history under its name. */
 const whoChanged =
-  /^who(?: has)?(?: last)? (?:changed?|edit(?:ed)?|saved?|updated?|renamed?|deleted?)(?: the| our)* (?<what>[\p{L}\p{N}' -]{2,80})$/iu;
+  /^who(?: has)?(?: last)? (?:changed?|amended|altered|modified|adjusted|edit(?:ed)?|saved?|updated?|renamed?|deleted?)(?: the| our)* (?<what>[\p{L}\p{N}' -]{2,80})$/iu;
 const pageSaid =
   /^(?:(?:history|log)?,? ?page (?<page>\d{1,4})|(?<more>(?:show )?(?:more|older|earlier|next page|the next page|older (?:ones|entries|changes)|more history|go on)))$/i;
 
@@ -43,14 +45,21 @@ const claimPage = (text: string, reading: Reading): Claim | undefined => {
   return before ? claim({ ...before, page: Number(before.page ?? 1) + 1 }, 3.3) : undefined;
 };
 
+/** "Who bought 26-KIVO": a batch is bought by customers, and a lot by one of us. */
+const asksBuyers = (text: string, reading: Reading): boolean =>
+  /^who(?: has)? bought\b/i.test(text) && lotsIn(reading)[0]?.kind === 'batch';
+
 const squeezed = (text: string): string => text.replace(/\s+/g, ' ').replace(/^[\s,]+|[\s,.?]+$/g, '');
 
 /** "who changed Winter balm in March", "history of 26-KIVO", "what did we do yesterday", "older". */
-export const claimHistory = (text: string, reading: Reading): Claim | undefined => {
+export const claimHistory = (text: string, reading: Reading): Claim | undefined =>
+  asksBuyers(text, reading) ? undefined : claimPast(text, reading);
+
+const claimPast = (text: string, reading: Reading): Claim | undefined => {
   const paged = claimPage(text, reading);
   if (paged) return paged;
   const period = periodIn(reading);
-  const undated = squeezed(period ? text.replace(period.said, ' ') : text);
+  const undated = squeezed((period ? text.replace(period.said, ' ') : text).replace(/^\s*'s\s/, ''));
   const subject = subjectIn(reading, undated);
   const rest = squeezed(subject ? undated.replace(subject.said, ' ') : undated);
   const days = defined({ from: period?.from, to: period?.to });

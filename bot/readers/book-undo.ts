@@ -4,20 +4,22 @@ import { subjectIn } from './book-subject.ts';
 import { kindOf, oneAtATime, undoWhat } from './book-words.ts';
 
 export const undoCues = [
-  ...'undo undoing undone redo take call scrap scratch revert reverse cancel strike roll rollback'.split(' '),
-  ...'wrong mistake accident oops whoops mean didnt ignore disregard delete remove erase forget drop happened happen never'.split(
+  ...'undo undoing undone withdraw retract void rescind enter record redo take call scrap scratch revert reverse cancel strike roll rollback'.split(
+    ' ',
+  ),
+  ...'wrong mistake accident oops whoops mean didnt ignore disregard delete remove erase forget drop happened happen never put bring restore reinstate want'.split(
     ' ',
   ),
   "didn't",
 ];
 
 const that =
-  '(?:that|this|it|(?:that|the|my|our) last (?:one|change|entry|step|thing|edit|action|message|command|bit)|my last|the last|last(?: one| change| entry| thing)?|what i (?:just )?(?:did|said|wrote))';
-const last = '(?:that|this|it|the last one|that last one)';
+  '(?:that|this|it|(?:that|the|my|our) last (?:one|change|entry|step|thing|edit|action|message|command|bit)|my last|the last|last(?: one| change| entry| thing)?|what i (?:just )?(?:did|said|wrote|told you|entered|recorded)(?: last| just now)?)';
 const plainUndo = new RegExp(
   [
-    `^(?:oops|whoops|sorry|no)?[ ,]*(?:undo|unsave|revert|reverse|rollback|roll back)(?: ${that})?$`,
-    `^(?:oops|whoops|sorry|no)?[ ,]*(?:take|call) ${last} back$`,
+    `^(?:oops|whoops|sorry|no)?[ ,]*(?:undo|unsave|revert|reverse|withdraw|retract|void|rescind|rollback|roll back)(?: ${that})?$`,
+    `^(?:oops|whoops|sorry|no)?[ ,]*(?:take|call) ${that} back$`,
+    `^make ${that} (?:undone|unsaid)$`,
     `^(?:oops|whoops|sorry|no)?[ ,]*take back (?:${that})$`,
     `^(?:oops|whoops|sorry|no)?[ ,]*(?:scrap|scratch|strike|cancel|ignore|disregard) ${that}$`,
     `^(?:delete|remove|drop|reverse|unrecord|unwrite|erase|forget) (?:(?:that|the|my|our) (?:very )?last (?:one|change|entry|step|thing|edit|message|bit|record|note)|what i (?:just )?(?:did|said|wrote|told you)|that (?:entry|record|change))$`,
@@ -31,7 +33,7 @@ const plainUndo = new RegExp(
   'i',
 );
 const redo =
-  /^(?:redo(?: (?:that|it|the last (?:one|change)))?|undo the undo|do (?:that|it) (?:again )?after all)$/i;
+  /^(?:redo(?: (?:that|it|the last (?:one|change)))?|undo the undo|(?:put|bring|take) (?:that|it) back(?: in)?(?: again)?(?: after all)?|(?:enter|write|put|record|note) (?:it|that)(?: down| in)? again(?: after all)?|(?:restore|reinstate) (?:that|it)|i (?:do )?want (?:that|it) back|do (?:that|it) (?:again )?after all)$/i;
 const numbered = /^(?:undo|revert) (?:(?:entry|number|no\.?|change|#)\s*)*#?\s*(?<number>\d{1,7})$/i;
 const several =
   /^undo (?:everything|all|the last \d+|\d+ (?:changes|things|times)|twice|(?:the )?last (?:two|three|few))\b/i;
@@ -39,7 +41,7 @@ const several =
 const ofKind =
   /^(?:undo|revert|take back|cancel) (?:(?:the|my|our|that|last|latest|change|changes|to|of|in|on)\s+)*(?<kind>[a-z]+)\b(?<rest>.*)$/i;
 const filler =
-  /^(?:\s|\b(?:of|to|for|in|on|the|my|our|lot|batch|recipe|change|changes|entry|that|one|and|again)\b|[,.])*$/i;
+  /^(?:\s|\b(?:of|to|for|in|on|the|my|our|lot|batch|recipe|change|changes|entry|that|one|and|again|thing|things|bit|stuff|business)\b|[,.])*$/i;
 
 const claimOfKind = (text: string, reading: Reading): Claim | undefined => {
   const match = ofKind.exec(text);
@@ -72,11 +74,49 @@ const withReason = (text: string, { items }: Reading): boolean => {
   );
 };
 
+/** "Undo the pour and the purchase" is two things. */
+const namesMore = (clause: string): boolean =>
+  /\b(?:too|also|as well|both|all)\b/i.test(clause) ||
+  clause.split(/\s+/).some((word) => kindOf(word.replace(/\W/g, '')) !== undefined);
+
+/** "Undo that I was asleep": typed without a comma. */
+const undoneAndWhy =
+  /^((?:undo|redo|revert) (?:that|it|this))\s+(?=(?:i|we|it|he|she|they|my|the|wrong|not)\b)/i;
+
+/** "Redo it", "undo the last pour": one clause of talk around it, as long as no figure is told. */
+const amongTalk = (text: string, reading: Reading): Claim | undefined => {
+  const has = (letter: RegExp): boolean => reading.items.some((item) => letter.test(item.letter));
+  if (has(/[gv%t]/) || (has(/n/) && has(/c/))) return undefined;
+  const clauses = text
+    .replace(undoneAndWhy, '$1, ')
+    .split(clauseEnd)
+    .map((clause) => clause.replace(polite, '').trim());
+  const asking = clauses.filter(
+    (clause) => redo.test(clause) || /^(?:undo|revert|take back|cancel)\b/i.test(clause),
+  );
+  const [only, second] = asking;
+  if (only === undefined || second !== undefined || text === only) return undefined;
+  if (redo.test(only)) return claim({ action: 'redo' }, surelyTakenBack);
+  if (clauses.some((clause) => clause !== only && namesMore(clause))) return undefined;
+  if (plainUndo.test(only)) return claim({ action: 'undo' }, surelyTakenBack);
+  return claimOfKind(only, reading);
+};
+
+/** Above a pour or a gift that is told of in the talk around it. */
+const surelyTakenBack = 3.55;
+
+/** "Wait no redo it". */
+const secondThought =
+  /^(?:(?:wait|no|nope|oh|oops|ah|hm|sorry|actually|hang on|hold on)\b[ ,.!]*)+((?:undo|redo|revert|take|put|bring)\b)/i;
+
 /** "undo", "take that back", "undo the last price", "undo 12", "redo". */
-export const claimUndo = (text: string, reading: Reading): Claim | undefined => {
+export const claimUndo = (said: string, reading: Reading): Claim | undefined => {
+  const text = said.replace(secondThought, '$1');
   if (plainUndo.test(text)) return claim({ action: 'undo' }, 3.3);
   if (redo.test(text)) return claim({ action: 'redo' }, 3.3);
   if (withReason(text, reading)) return claim({ action: 'undo' }, 3.3);
+  const among = amongTalk(text, reading);
+  if (among) return among;
   if (several.test(text)) return refuse(oneAtATime, 2.8);
   const number = numbered.exec(text)?.groups?.number;
   if (number) return claim({ action: 'undo', entry: Number(number) }, 3.3);

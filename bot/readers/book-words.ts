@@ -34,7 +34,7 @@ const kindWords: Readonly<Record<ChangeKind, string>> = {
   note: 'notes?',
   correction: 'corrections? count dating',
   use: 'use using used waste wasting',
-  reaction: 'reactions? report',
+  reaction: 'reactions? report rash',
   reminder: 'reminders?',
   labour: 'labour labor',
   yield: 'yields?',

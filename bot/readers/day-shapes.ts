@@ -55,8 +55,17 @@ const spoken: DayShape['read'] = ([said = ''], { today }) => {
   return day === undefined ? undefined : exact(day);
 };
 
+/** "At the Saturday market" says which market, and not which day. */
+const namesEvent = ({ before, after }: DayPlace): boolean =>
+  /\b(?:the|our|a|my|every|each)\s*$/i.test(before) &&
+  /^(?:'s)? (?:market|fair|fete|class|club|group|stall|lesson|worksh|session|school|team|sale|crowd|course|bazaar)/i.test(
+    after,
+  );
+
 /** "on Saturday": the last one up to today, and the next one from today on. */
-const weekday: DayShape['read'] = ([, which = '', name = ''], { today }) => {
+const weekday: DayShape['read'] = ([, which = '', name = ''], place) => {
+  const { today } = place;
+  if (which === '' && namesEvent(place)) return undefined;
   const near = inWords(name, today);
   if (near === undefined) return undefined;
   const past = near > today ? plusDays(near, -7) : near;
@@ -158,6 +167,11 @@ export const dayShapes: readonly DayShape[] = [
 
 /** Only after "best before": months and years too short to be told from other figures elsewhere. */
 export const bestBeforeShapes: readonly DayShape[] = [
+  {
+    // "bb 0629", as it is stamped on packs.
+    pattern: /(?<![\d.,/-])(0[1-9]|1[0-2])([2-4]\d)(?![\d.,/-])(?! ?(?:kg|g|ml|l|gr|grams?|oz|lbs?)\b)/g,
+    read: ([, month, year = '']) => monthOnly(fourDigits(year), Number(month)),
+  },
   {
     pattern: /(?<![\d.,/-])(0?[1-9]|1[0-2])[/](\d{2})(?![\d])(?![-/.]\d)/g,
     read: ([, month, year = '']) => monthOnly(fourDigits(year), Number(month)),

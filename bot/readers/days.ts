@@ -36,11 +36,11 @@ const cueBefore = (before: string): { readonly role: DaySaid['role']; readonly l
   return { role: 'on', length: dayCue.exec(before)?.[0].length ?? 0 };
 };
 
-/** Amounts, and counts of containers: nothing inside them is a date. */
+/** Amounts, counts of containers, and names ("Sunday balm"): nothing inside them is a date. */
 const amountsIn = (reading: Reading): Place[] =>
   reading.items.filter(
     ({ letter }, at) =>
-      /[gvdt%pr]/.test(letter) || (letter === 'n' && /^x?B*c/.test(lettersAfter(reading, at))),
+      /[gvdt%prR]/.test(letter) || (letter === 'n' && /^x?B*c/.test(lettersAfter(reading, at))),
   );
 
 const lettersAfter = ({ items }: Reading, at: number): string =>
@@ -69,7 +69,7 @@ const found = (search: Search, match: RegExpMatchArray, shape: DayShape, onlyBes
   const before = search.whole.slice(Math.max(0, at - longestCue), at);
   const { role, length } = cueBefore(before);
   if (onlyBestBefore && role !== 'best-before') return;
-  const after = search.whole.slice(at + said.length, at + said.length + 8);
+  const after = search.whole.slice(at + said.length, at + said.length + 12);
   const { region } = search.reading.settings;
   const read = shape.read(match, { today: search.today, region, before, after });
   if (!read) return;

@@ -14,13 +14,13 @@ import { answerCues, dueWords, expiryCues, isAround, remindCues } from './expiry
 const longest = 400;
 
 const remindCue =
-  /\bremind(?:s|ed|ing|ers?)?\b|\b(?:tell|warn|alert|notify|let|give) (?:us|me|everyone)\b(?: know| a heads[- ]up| notice| warning)?.{0,50}\b(?:before|ahead|in advance)\b|\blead (?:days?|times?)\b|\bdaily (?:message|note|notice)\b/i;
+  /\bremind(?:s|ed|ing|ers?)?\b|\bremember (?:us|me)\b(?=.*\d)|\b(?:tell|warn|alert|notify|let|give|ping|nudge|message) (?:us|me|everyone)\b(?: know| a heads[- ]up| notice| warning)?.{0,60}\b(?:before|ahead|in advance|beforehand|within)\b|\blead (?:days?|times?)\b|\bdaily (?:message|note|notice)\b/i;
 const dueCue =
-  /\bexpir(?:e|es|ed|ing|y|ies)\b|\bout of date\b|\boverdue\b|\bover due\b|\b(?:what|anything|which|lots?|batch(?:es)?|list|everything|all|things?|stuff|items?)\b.{0,40}\bdue\b|^\W*due\b|\bbest[- ]before (?:dates?|list)\b|\b(?:go|goes|going|gone|went) (?:off|out of date|stale|past (?:its|their))\b|\bpast (?:its|their|the)?\s*(?:best[- ]before|best|date|use[- ]by)\b|\b(?:needs?|should|must|to)\b.{0,25}\b(?:using|use|used) (?:up|first|soonest)\b|\brun(?:s|ning)? out of date\b|\bdates? (?:coming up|running out)\b|\b(?:needs? (?:using|to be used|to go)|(?:must|should|has to|have to|needs to|need to) be (?:used|sold|finished)|(?:have|has|need|ought) to (?:use|sell|finish))\b(?=.{0,40}\b(?:by|before|this|next|until|within|first|soon|in the)\b)|\b(?:near|close to|nearing|approaching|reaching|at the end of) (?:its|their|the) (?:best[- ]before |use[- ]by )?(?:dates?|ends?)\b|\bhow long (?:is|are|does|do|will|can)\b.{0,40}\b(?:good|keep|last|usable|fine)\b|\b(?:is|are) .{1,40} still (?:good|ok|okay|fine|usable|in date|safe)\b/i;
+  /\bexpir(?:e|es|ed|ing|y|ies)\b|\bout of date\b|\boverdue\b|\bover due\b|\b(?:what|anything|which|lots?|batch(?:es)?|list|everything|all|things?|stuff|items?)\b.{0,40}\bdue\b|^\W*due\b|\bbest[- ]before (?:dates?|list)\b|\b(?:go|goes|going|gone|went) (?:off|out of date|stale|past (?:its|their))\b|\bpast (?:its|their|the)?\s*(?:best[- ]before|best|date|use[- ]by)\b|\b(?:needs?|should|must|to)\b.{0,25}\b(?:using|use|used) (?:up|first|soonest)\b|\brun(?:s|ning)? out of date\b|\bdates?\b.{0,8}\b(?:coming up|coming|running out)\b|\bup for use\b|\b(?:needs? (?:using|to be used|to go)|(?:must|should|has to|have to|needs to|need to) be (?:used|sold|finished)|(?:have|has|need|ought) to (?:use|sell|finish))\b(?=.{0,40}\b(?:by|before|this|next|until|within|first|soon|in the)\b)|\b(?:near|close to|nearing|approaching|reach(?:es|ing|ed)?|hits?|come(?:s)? to|at the end of) (?:its|their|the) (?:best[- ]before |use[- ]by )?(?:dates?|ends?)\b|\bhow long (?:is|are|does|do|will|can)\b.{0,40}\b(?:good|keep|last|usable|fine)\b|\b(?:until|till|up to) when\b|\b(?:what|which) date\b|\b(?:what|whats|what's|tell|show)\b.{0,20}\bdate (?:on|of|for)\b|\bbest[- ]before (?:date )?(?:of|for|on)\b|^\W*what(?:'s|s| is)? best[- ]before\b|\b(?:should|must|needs? to|has to|have to|ought to) be (?:used|sold|eaten|finished)\b(?=.{0,30}\b(?:by|before|until|this|next|within|soon)\b)|\b(?:what|anything|something|which|lots?|things?)\b.{0,30}\b(?:end|ends|ending|must go|has to go|have to go|needs? to go)\b(?=.{0,20}\b(?:this|next|before|by|until|within|in the|soon)\b)|\b(?:becom\w+|turns?|gets?|is getting|goes) (?:too )?(?:bad|old|stale|rancid|off)\b|\b(?:no longer|not|no) (?:good|usable|fine)\b(?=.{0,8}\b(?:any ?more|$))|\b(?:(?:must|should|shall|ought) (?:i|we) (?:to )?|do (?:i|we) (?:have|need) to )(?:use|finish|sell)\b(?=.{0,30}\b(?:in the|within|by|before|until|this|next|first|soon)\b)|\bgetting old\b|\btoo old\b|\b(?:is|are) .{1,40} still (?:good|ok|okay|fine|usable|in date|safe)\b/i;
 
 /** These belong to other topics: how long something keeps, setting a date, what a pour was. */
 const elsewhere =
-  /\b(?:bought|poured(?! on)|pour|gave|give away|(?<!be )sold|label|labels|scale|cost|prices?|workshop|claim|say(?! (?:by|before|until|till|on|in|within)\b)|save|recipe|melts?|how long (?:does|do|will|would|is|are|can|could|should)|shelf life|keeps? for|set|change|correct|should be)\b/i;
+  /\bhow many\b.{0,60}\b(?:sell|sold|left|there|out)\b|\b(?:bought|poured(?! on)|pour|gave|give away|(?<!be )sold|label|labels|scale|cost|prices?|workshop|claim|say(?! (?:by|before|until|till|on|in|within)\b)|save|recipe|melts?|how long (?:does|do|will|would|is|are|can|could|should)|shelf life|keeps? for|set|change|correct|should be(?! (?:used|sold|finished|eaten|gone)))\b/i;
 
 const showAll =
   /^\W*(?:what(?:'s| is)? due|show all(?: (?:that is|of what is)? ?due)?|expiry(?: list)?|due(?: list)?|best[- ]before (?:dates?|list))\W*$/i;
@@ -44,9 +44,15 @@ const bareOf = (reading: Reading, rest: string): string => {
   return names.reduce((text, { from, to }) => text.replace(reading.text.slice(from, to), ' '), rest);
 };
 
+/** "Before the honey show": what a day is called after is not asked about. */
+const ofEvent =
+  /^ (?:shows?|fairs?|f[eê]tes?|festivals?|clubs?|markets?|sales?|days?|evenings?|workshops?|class)\b/i;
+
 const aboutOf = (reading: Reading): { readonly about: About; readonly claim?: Claim } | undefined => {
   const { lots, rest } = readBench(reading);
-  const named = rest.items.filter(({ letter }) => letter === 'i' || letter === 'R');
+  const named = rest.items.filter(
+    ({ letter, to }) => (letter === 'i' || letter === 'R') && !ofEvent.test(rest.text.slice(to, to + 12)),
+  );
   const [name, second] = named.filter(({ generic }) => !generic);
   if (second || lots.length > 10) return undefined;
   const codes = lots.length > 0 ? [...new Set(lots.map(({ code }) => code))] : undefined;
@@ -115,6 +121,16 @@ const claimTimeAgain = ({ last, text }: Reading): Claim | undefined => {
     : undefined;
 };
 
+/** "Turn them off", after the reminder was spoken of. */
+const claimOffAgain = ({ last, text }: Reading): Claim | undefined => {
+  const spoken = last?.topic === 'expiry' && /^(?:set|show)$/.test(String(last.request.action));
+  return spoken && turnOff.test(text) ? claim({ action: 'stop' }, 3) : undefined;
+};
+const turnOff =
+  /^\W*(?:(?:ok|please|then|so|and|now|no|actually|can you|could you|well)\b\W*)*(?:(?:turn|switch|put) (?:them|it|that|those)(?: all)? off|(?:stop|cancel|end) (?:them|it|that|those)|off)(?: (?:again|please|now|then|thanks))*\W*$/i;
+
+const claimAtOnce = (reading: Reading): Claim | undefined => claimOffAgain(reading) ?? claimKeeps(reading);
+
 const cues = [...remindCues, ...expiryCues, ...answerCues];
 
 /** "Kokum butter to use up: ideas for a stick?" wants a recipe. */
@@ -124,8 +140,8 @@ const asksForIdeas = (reading: Reading): boolean =>
 /** What a message would mean to best-before dates: what expires, an answer to it, or the daily reminder. */
 export const claimExpiry = (reading: Reading): Claim | undefined => {
   if (reading.text.length > longest || asksForIdeas(reading)) return undefined;
-  const keeps = claimKeeps(reading);
-  if (keeps) return keeps;
+  const early = claimAtOnce(reading);
+  if (early) return early;
   if (!anyWord(reading, cues)) return claimFollowUp(reading) ?? claimTimeAgain(reading);
   const answered = anyWord(reading, [...remindCues, ...answerCues, 'up', 'ask'])
     ? claimDueAnswer(reading)

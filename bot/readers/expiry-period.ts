@@ -1,4 +1,4 @@
-import { plusDays } from '../../core/bench/days.ts';
+import { easterOf, plusDays } from '../../core/bench/days.ts';
 import type { Trouble } from '../answer.ts';
 import type { Reading } from '../reading.ts';
 import { readBench } from './bench-reading.ts';
@@ -31,7 +31,7 @@ const monthNames =
 /** Calendar stretches by their words, most telling first. */
 const named: readonly (readonly [RegExp, string])[] = [
   [
-    /(?<!\b(?:runs?|running|go|goes|going|gets?|getting|be|turns?|before it is|when it is) )\b(?:out of date|past (?:its|their|the|best)?\s*(?:best[- ]before|use[- ]by|sell[- ]by|date|best)(?: dates?)?|over ?due|(?:already |has |have |is |are )?expired|gone off|(?:gone|went) stale|no longer good)\b(?! (?:by|before|on(?! (?:the shel|our shel|hand|here))|in(?! (?:stock|the (?:cupboard|store|house|pantry|shed|larder)|here|our))|this|next))/i,
+    /(?<!\b(?:runs?|running|go|goes|going|gets?|getting|be|turns?|before it is|when it is) )\b(?:out of date|past (?:its|their|the|best)?\s*(?:best[- ]before|use[- ]by|sell[- ]by|date|best)(?: dates?)?|over ?due|(?:already |has |have |is |are )?expired|gone off|(?:gone|went) stale|no longer good|not (?:good|usable|fine|ok|okay) any ?more|no good any ?more)\b(?! (?:by|before|on(?! (?:the shel|our shel|hand|here))|in(?! (?:stock|the (?:cupboard|store|house|pantry|shed|larder)|here|our))|this|next))/i,
     'overdue',
   ],
   [
@@ -86,7 +86,7 @@ const readSpan = (text: string, bare: string): PeriodSaid | undefined => {
 };
 
 const monthOrYear = new RegExp(
-  `\\b(by the end of |before the end of |by |before |until )?(?:in |during |the )*(?:(${monthNames})\\b,?\\s*)?(20\\d{2})?\\b`,
+  `\\b(by (?:the )?end of |before (?:the )?end of |until (?:the )?end of |till (?:the )?end of |by |before |until )?(?:in |during |the )*(?:(${monthNames})\\b,?\\s*)?(20\\d{2})?\\b`,
   'gi',
 );
 
@@ -126,19 +126,23 @@ const lastDay = (year: number, month: number): string =>
 const untilCue =
   /^[\s\S]*\b(before|by|until|till|up to|through|not later than|no later than)\b(?:[\s,]+[\p{L}'-]+){0,6}[\s,]*$/iu;
 
-/** Feasts with a date of their own. */
-const feasts: readonly (readonly [RegExp, string])[] = [
-  [/\b(before|by|until|till)?\s*(?:christmas|xmas)(?: day| fair| market| sale)?\b/i, '12-25'],
-  [/\b(before|by|until|till)?\s*(?:new year|new year's)(?: day| eve)?\b/i, '01-01'],
-  [/\b(before|by|until|till)?\s*(?:halloween)\b/i, '10-31'],
+/** Feasts with a date of their own, by year. */
+const feasts: readonly (readonly [RegExp, (year: number) => string])[] = [
+  [/\b(before|by|until|till)?\s*(?:easter)(?: sunday| fair| market| holidays?)?\b/i, easterOf],
+  [
+    /\b(before|by|until|till)?\s*(?:christmas|xmas)(?: day| fair| market| sale)?\b/i,
+    (year) => `${year}-12-25`,
+  ],
+  [/\b(before|by|until|till)?\s*(?:new year|new year's)(?: day| eve)?\b/i, (year) => `${year}-01-01`],
+  [/\b(before|by|until|till)?\s*(?:halloween)\b/i, (year) => `${year}-10-31`],
 ];
 
 const readFeast = (text: string, today: string): PeriodSaid | undefined => {
-  for (const [pattern, date] of feasts) {
+  for (const [pattern, dayOf] of feasts) {
     const match = pattern.exec(text);
     if (!match) continue;
     const year = Number(today.slice(0, 4));
-    const day = `${year}-${date}` >= today ? `${year}-${date}` : `${year + 1}-${date}`;
+    const day = dayOf(year) >= today ? dayOf(year) : dayOf(year + 1);
     return { until: /before/i.test(match[1] ?? '') ? plusDays(day, -1) : day, rest: without(text, match) };
   }
   return undefined;

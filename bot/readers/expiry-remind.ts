@@ -1,19 +1,20 @@
 import { defined } from '../../core/defined.ts';
 import type { Trouble } from '../answer.ts';
 import { type Claim, claim, refuse } from '../reading.ts';
+import { isBackground } from './background-words.ts';
 import { timeIn } from './clock-time.ts';
 import { strangers } from './expiry-clauses.ts';
 import { isAround, remindWords } from './expiry-words.ts';
 import { unknownPlace, zoneIn } from './zones.ts';
 
 const stopping =
-  /\b(?:stop|cancel|end|disable|delete|remove|drop|quit)\b.{0,30}\bremind(?:ers?|ing)?\b|\bno (?:more|further|longer any) remind(?:ers?|ing)\b|\b(?:turn|switch|put)\b.{0,25}\bremind\w*\b.{0,15}\boff\b|\b(?:turn|switch) off\b.{0,25}\bremind\w*|\b(?:don't|dont|do not|never|stop) remind\b.{0,20}\b(?:any ?more|again|any longer|us|me)\b|\breminders? (?:off|stop)\b|\bwe (?:do not|don't|dont) (?:want|need)\b.{0,20}\bremind/i;
+  /\b(?:stop|cancel|end|disable|delete|remove|drop|quit|kill|scrap|ditch|mute|silence|pause|finish|enough of|done with)\b.{0,30}\bremind(?:ers?|ing)?\b|\bno (?:(?:more|further|longer any) )?remind(?:ers?|ing)\b|\b(?:turn|switch|put)\b.{0,25}\bremind\w*\b.{0,15}\boff\b|\b(?:turn|switch) off\b.{0,25}\bremind\w*|\b(?:don't|dont|do not|never|stop) remind\b.{0,20}\b(?:any ?more|again|any longer|us|me)\b|\breminders? (?:off|stop)\b|\b(?:we|i) (?:do not|don't|dont|no longer) (?:want|need)\b.{0,20}\bremind|\b(?:do|manage|cope|live) without .{0,12}\bremind|\bno (?:more |further )?(?:need|use) (?:for|of) .{0,15}\bremind|\breminders?\b.{0,20}\b(?:no longer|not) (?:needed|required|wanted|necessary|useful)\b|\breminders?\b.{0,60}\b(?:stop|cancel|end) (?:them|it)\b|\breminders?\b.{0,40}\b(?:do not|don't|dont|no longer) need (?:them|it)\b/i;
 
 const showing =
-  /\b(?:when|what time|how often|where)\b.{0,30}\bremind|\b(?:what|which|show|list|see|check|tell)\b.{0,25}\breminders?\b|\breminders? (?:settings?|set|status|on)\s*\??$|\b(?:is|are)\b.{0,25}\breminders?\b.{0,20}(?:\bon\b|\bset\b|\?)|^\W*(?:the |our |my )?reminders?\W*$/i;
+  /\b(?:when|what time|how often|where)\b.{0,30}\bremind|\b(?:what|which|show|list|see|check|tell)\b.{0,25}\breminders?\b|\breminders? (?:settings?|set|status|on)\s*\??$|\b(?:is|are)\b.{0,25}\breminders?\b.{0,20}(?:\bon\b|\bset\b|\?)|^\W*(?:the |our |my )?reminders?\W*$|\bwhat\b.{0,25}\bremind(?:ed)?\b|\b(?:do|have) we (?:have |got |still have )?(?:any |a |the )?reminders?\b|\breminders?\b.{0,20}\b(?:running|switched|active|working)\b|\bwhat (?:do|does|did|would|will) (?:the |our |my |your )?reminders? (?:say|tell|show|hold|have)\b|\breminders? (?:for )?today\b/i;
 
 const setting =
-  /\b(?:remind (?:us|me|everyone|the group|all|at|daily|every)|(?:be|get|being) reminded|reminding|reminders?|(?:tell|warn|alert|notify|let|give) (?:us|me|everyone)\b.{0,60}\b(?:before|ahead|in advance)|lead (?:days?|times?)|daily (?:message|note|notice))\b/i;
+  /\b(?:remind (?:\d|us|me|everyone|everybody|the (?:group|two|three|four|others|team|members)|both|each|all|at|daily|every)|(?:be|get|being) reminded|reminding|reminders?|(?:tell|warn|alert|notify|let|give|ping|nudge|message) (?:us|me|everyone)\b.{0,60}\b(?:before|ahead|in advance|beforehand|within)|lead (?:days?|times?)|daily (?:message|note|notice))\b/i;
 
 const other: Trouble = {
   code: 'out-of-range',
@@ -108,12 +109,26 @@ const timesIn = (all: string): { readonly time: ReturnType<typeof timeIn>; reado
   return same || changed ? { time: second, rest: cut(rest, second) } : { time: first, rest };
 };
 
+const withoutWord = (text: string, word: string): string => {
+  const at = text.toLowerCase().indexOf(word);
+  return at < 0 ? text : `${text.slice(0, at)} ${text.slice(at + word.length)}`;
+};
+
+/** "daily at 8 london": a place that nothing announces. */
+const bareZone = (loose: readonly string[]): string | undefined => {
+  const said = loose.join(' ');
+  const zone = loose.length > 0 && loose.length <= 3 ? zoneIn(`in ${said}`) : undefined;
+  return zone && !zone.trouble ? said : undefined;
+};
+
 const fields = (text: string): Claim | undefined => {
   const lead = readLead(text);
   const zone = zoneIn(lead.rest);
   const afterZone = cut(lead.rest, zone);
   const { time, rest } = timesIn(afterZone);
   const loose = strangers(rest, (word) => isAround(remindWords, word));
+  const place = zone || /\bzone:/.test(text) ? undefined : bareZone(loose);
+  if (place) return fields(`${loose.reduce(withoutWord, text)} zone: in ${place}`);
   const { leadDays } = lead;
   const wish = {
     action: 'set',
@@ -137,15 +152,18 @@ const fields = (text: string): Claim | undefined => {
   );
 };
 
-/** What a sentence would mean to the reminder: to set, change, show or stop it. */
-export const claimRemind = (said: string): Claim | undefined => {
-  const clause = said.replace(/\bdaily (?:message|note|notice)\b/i, 'reminder');
+const claimWhole = (said: string): Claim | undefined => {
+  const clause = said
+    .replace(/\bdaily (?:message|note|notice)\b/i, 'reminder')
+    .replace(/\bremember (?=(?:us|me)\b)/i, 'remind ')
+    .replace(/\bremind (?=\d)/i, 'remind at ');
   if (stopping.test(clause)) {
     const loose = strangers(
       clause,
       (word) =>
         isAround(remindWords, word) ||
-        /^(?:stop|cancel|end|disable|delete|remove|drop|quit|no|more|further|longer|off|don't|dont|not|never|anymore|any|put)$/.test(
+        isBackground(word) ||
+        /^(?:stop|cancel|end|disable|delete|remove|drop|quit|no|more|further|longer|off|don't|dont|not|never|anymore|any|put|may|might|all|these|those|don't|longer|since|kill|scrap|ditch|mute|silence|pause|manage|cope|live|without|done|required|needed|wanted|necessary|useful|finish|finished|enough|switch|turn)$/.test(
           word,
         ),
     );
@@ -157,7 +175,9 @@ export const claimRemind = (said: string): Claim | undefined => {
       clause,
       (word) =>
         isAround(remindWords, word) ||
-        /^(?:what|when|which|list|status|where|time|daily|see|check|often)$/.test(word),
+        /^(?:what|when|which|list|status|where|time|daily|see|check|often|say|says|hold|have|has|did|say|your|todays?|today's|there|switched|running|still|have|got|active|working|of|being|been|stand|stands|standing|sent|coming|posted|due|go|out)$/.test(
+          word,
+        ),
     );
     return loose.length === 0 ? claim({ action: 'show' }, 3.1) : undefined;
   }
@@ -170,4 +190,26 @@ export const claimRemind = (said: string): Claim | undefined => {
     return loose.length === 0 ? refuse(other, 2.8) : undefined;
   }
   return fields(clause);
+};
+
+/** Talk at either end of a sentence: no figure in it, and nothing about reminding. */
+const isTalkPart = (part: string): boolean =>
+  !/\d|\bremind|\bno(?:t|ne)?\b|\bdon'?t\b|\b(?:in|zone|days?|weeks?|months?|daily|noon|midnight|o'clock)\b/i.test(
+    part,
+  );
+
+/** "I am getting so forgetful, my dear, would you remind us …": the parts from the first to the last that matter. */
+const withoutTalk = (said: string): string | undefined => {
+  const parts = said.split(/,|\s-\s|;|\bbecause\b|\bso that\b/);
+  const first = parts.findIndex((part) => !isTalkPart(part));
+  const last = parts.findLastIndex((part) => !isTalkPart(part));
+  return first < 0 || last - first === parts.length - 1 ? undefined : parts.slice(first, last + 1).join(',');
+};
+
+/** What a sentence would mean to the reminder: to set, change, show or stop it; talk around it is passed over. */
+export const claimRemind = (said: string): Claim | undefined => {
+  const whole = claimWhole(said);
+  if (whole) return whole;
+  const plain = withoutTalk(said);
+  return plain === undefined ? undefined : claimWhole(plain);
 };

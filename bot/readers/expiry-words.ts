@@ -2,16 +2,16 @@ import { isChatter } from './lexicon.ts';
 
 const set = (text: string): ReadonlySet<string> => new Set(text.trim().split(/\s+/));
 
-export const remindCues = 'remind reminds reminded reminding reminder reminders lead'.split(' ');
+export const remindCues = 'remember remind reminds reminded reminding reminder reminders lead'.split(' ');
 export const expiryCues =
-  'expire expires expired expiring expiry expiries due overdue date dated dates stale off best bbe bb near good ok okay safe usable keep keeps last long sold sell using needs must use use-by using goes shelf up'.split(
+  'expire expires expired expiring expiry expiries due overdue date dated dates stale off best bbe bb near good ok okay safe usable keep keeps last long sold sell using needs must use use-by using goes shelf up bad old becomes become ends ending'.split(
     ' ',
   );
 export const answerCues = 'done used finished again snooze later off sorted dealt gone'.split(' ');
 
 /** Words around a question of what expires. */
 export const dueWords = set(`
-  what what's whats which when anything something everything things thing any all everything's list show see me us give tell
+  what'll what've ought products product longer becomes become becoming getting too date's look looking find check their tidy what what's whats which when anything something everything things thing any all everything's list show see me us give tell
   expire expires expired expiring expiry expiries due overdue out of date dates dated past its their it's best before bbe bb use by going goes go gone
   went off stale ending ends end run runs running over old soon next this coming upcoming following month months week weeks day days year years quarter
   today tomorrow now in on at the a an and or is are be will has have had got do does did we i our my stock lots lot batches batch tins tin jars oils oil
@@ -33,7 +33,7 @@ export const remindWords = set(`
   once per should which show how often currently currently set whatever anything something soon
   old new hour clock is are use using around about better would rather instead prefer if possible could maybe like actually think that's thats sorry no not too early late later earlier for time this that and so us bit than works work suits suit best everybody team please thanks let's let lets us know half past quarter back every's kindly ok okay hi hello pipkin hey them keep keeping always from going forward onwards hereafter warning warn
   be come comes arrive arrives enough heads heads-up anything things thing expire expires expired ready good fine before it's wants want wanted does start starting again restart resume resumed
-  around about summer winter also how's both those up any one ones usual alert alerts nudge
+  nvm nevermind grateful glad happy pleased appreciate obliged enough should two three both members others everybody quarter morning arrange arranged provide schedule required advance around about summer winter also how's both those up any one ones usual alert alerts nudge
 `);
 
 /** Words around an answer to something due. */

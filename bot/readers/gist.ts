@@ -39,11 +39,32 @@ export interface Gist {
   readonly passedOver: string;
 }
 
+/** "Could you tell me, if it is not too much trouble, how many …", "I should be glad if you would remind us …". */
+const leadIns: readonly RegExp[] = [
+  /\b(?:tell|remind|ask|know|wonder(?:ing)?|say|see|check|find out|look(?: up)?|remember)\b[^.!?\n]{0,60}?(?=\b(?:how (?:much|many|long|often)|what|which|where|who|whom|when)\b)/i,
+  /\b(?:tell|ask|know|wonder(?:ing)?|say|see|check|look)\b[^.!?\n]{0,40}?\b(?:whether|if)\s+(?=\w)/i,
+  /\b(?:would|could|can|will|kindly|please|to|and|must)\b[^.!?\n,]{0,20}?(?=\b(?:remind|stop|undo|redo|list|show|trace|recall|cancel)\b)/i,
+];
+const something = /[RigvdptrcMLHSn%]/;
+
+/** What a sentence asks after such a lead-in, where that holds nothing itself. */
+const innerOf = (reading: Reading): Gist[] =>
+  leadIns.flatMap((leadIn) => {
+    const match = leadIn.exec(reading.text);
+    const from = match ? match.index + match[0].length : 0;
+    const led = reading.items.some((item) => item.from < from && something.test(item.letter));
+    if (from === 0 || led || /\d/.test(reading.text.slice(0, from))) return [];
+    const passedOver = echo(reading.text.slice(0, from).trim().split(/\s+/).slice(0, 6).join(' '));
+    return [{ reading: readAgain(reading.text.slice(from), reading), passedOver }];
+  });
+
 /**
  * The message without sentences that hold nothing a request is made of, shortest first: from the first to the last that
  * do, and that with the one after ("How much would that make?") or before ("Could you plan the workshop?").
  */
-export const gistsOf = (reading: Reading): Gist[] => {
+export const gistsOf = (reading: Reading): Gist[] => [...sentencesIn(reading), ...innerOf(reading)];
+
+const sentencesIn = (reading: Reading): Gist[] => {
   const sentences = sentencesOf(reading);
   if (sentences.length < 2 || sentences.length > mostSentences) return [];
   const first = sentences.findIndex(({ carries }) => carries);

@@ -11,12 +11,21 @@ const cueWords = new Set(['lot', 'lots', 'batch', 'batches', 'charge']);
 const numberWords = new Set(['no', 'nr', 'number', 'code', 'num', 'nos', 'codes', 'called', 'is']);
 const signs = new Set(['.', ':', '#', '=', '"', '-']);
 
+/** "Lot no 3", but the lot of "lot NO3" is called so. */
+const isNumberWord = (list: readonly Token[], at: number): boolean =>
+  numberWords.has(list[at]?.word ?? '') &&
+  !(
+    /^\p{Lu}+$/u.test(list[at]?.text ?? '') &&
+    list[at + 1]?.kind === 'number' &&
+    list[at + 1]?.glued === true
+  );
+
 /** The words that announce a code, from token `at` on. */
 export const lotCue = (list: readonly Token[], at: number): LotCue | undefined => {
   const word = list[at]?.word ?? '';
   if (!cueWords.has(word)) return undefined;
   let next = at + 1;
-  while (numberWords.has(list[next]?.word ?? '') || signs.has(list[next]?.text ?? '')) next += 1;
+  while (isNumberWord(list, next) || signs.has(list[next]?.text ?? '')) next += 1;
   return { next, many: word.endsWith('s'), word };
 };
 
@@ -46,3 +55,13 @@ export const houseWord = /^(?:[bdfgklmrsvzj][aeiou]){2,3}$/i;
 /** Written like a code: with a digit in it, or all in capitals. */
 export const looksLikeCode = (text: string): boolean =>
   /\d/.test(text) || (/^\p{Lu}[\p{Lu}\-/._#]*$/u.test(text) && text.length <= 12);
+
+/** Letters and then digits, in one piece: what a supplier's code often looks like. */
+export const plainCode = /^(?:[a-z]{1,4}-?\d{1,6}|\p{Lu}{1,4}-?\d{1,6}\p{L}?)$/iu;
+const lotVerb =
+  /(?:\b(?:trace|recall|track|withdraw|opened|done with|finished with|where(?: is| did| has|'s| are)?|who (?:has|got)|used|about)|\b(?:threw|throw|thrown|binned|wasted|spilled|spilt|dumped|tossed|gave|sold|kept|lost|left|much)\b[^,;.\n]{0,40}\bof)\s+(?:the\s+)?$/i;
+const makes = /\b(?:pour\w*|save|scale|label\w*|costs?|recipe|bought|made|make)\b/i;
+
+/** A code that nothing but a verb announces: "trace ZZ9", "threw away 5 g of ZZ9". */
+export const isAfterLotVerb = (before: string, text: string): boolean =>
+  lotVerb.test(before.slice(-80)) && !makes.test(text);

@@ -2,7 +2,16 @@ import { lotKey } from '../../core/bench/codes.ts';
 import type { Bench } from '../../core/bench/state.ts';
 import type { Reading } from '../reading.ts';
 import { letterOf, letters } from './lexicon.ts';
-import { houseCode, houseWord, looksLikeCode, lotCue, nearHouseCode, pieceEnd } from './lot-shapes.ts';
+import {
+  houseCode,
+  houseWord,
+  isAfterLotVerb,
+  looksLikeCode,
+  lotCue,
+  nearHouseCode,
+  pieceEnd,
+  plainCode,
+} from './lot-shapes.ts';
 import type { Token } from './tokens.ts';
 import { readUnit } from './unit.ts';
 
@@ -178,13 +187,24 @@ const cuedAt = (reading: Reading, at: number): Found | undefined => {
   return said.length > 0 ? { said, next: from } : undefined;
 };
 
-/** A code of our own scheme that this book does not have. */
+const isNamed = ({ items }: Reading, token: Token | undefined): boolean =>
+  items.some(
+    ({ letter, from, to }) =>
+      /^[Ri]$/.test(letter) && token !== undefined && from <= token.from && to >= token.to,
+  );
+
+/** A code of our own scheme, or one after "trace" and the like, that this book does not have. */
 const strangerAt = (reading: Reading, at: number): Hit | undefined => {
   const { tokens: list, text } = reading;
   const end = pieceEnd(list, at);
   const code = text.slice(list[at]?.from ?? 0, list[end - 1]?.to ?? 0);
   const word = list[end - 1]?.word ?? '';
-  const written = houseCode.test(code) || (nearHouseCode.test(code) && letterOf(word) === letters.unknown);
+  const written =
+    houseCode.test(code) ||
+    (nearHouseCode.test(code) && letterOf(word) === letters.unknown) ||
+    (plainCode.test(code) &&
+      !isNamed(reading, list[at]) &&
+      isAfterLotVerb(text.slice(0, list[at]?.from), text));
   return written ? { code: code.toUpperCase(), kind: 'new', next: end } : undefined;
 };
 

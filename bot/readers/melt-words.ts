@@ -70,8 +70,13 @@ export const asksWhenIn = (text: string): boolean =>
     text,
   );
 
-/** What the forecast is not about: the first pour of a batch is weighed out. */
+const wasPoured =
+  /\b(?:have|has|had|did|was|were|'ve)\b(?: (?:we|i|you|they|ever|already|last|been|all|all this))*(?: [^,.;?]{1,60})? (?:pour|poured|made|make)\b|\bwe poured\b|\b(?:must|to|should) (?:re-?)?(?:order|buy)\b/i;
+const ofHeat = /\bat\b|\bhot|\bwarm|\bcool|\btemp|\bdegree|°|\d ?[CF]\b|\bshould\b.{0,20}\b(?:be|have)\b/i;
+
+/** What the forecast is not about: the first pour of a batch is weighed out, and what was poured is in the book. */
 export const asksElse = (text: string): boolean =>
+  (wasPoured.test(text) && !ofHeat.test(text)) ||
   /\bin (?:grams?|g|kilos?|kg|ounces?|oz|ml|millilitres?|spoons?)\b|\bfirst pour\b|\btop(?:ping)?[- ]?up\b/i.test(
     text,
   );

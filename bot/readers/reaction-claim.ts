@@ -8,19 +8,22 @@ import { boardOf } from './target.ts';
 
 const wordsOf = (text: string): readonly string[] => text.trim().split(/\s+/);
 
-export const reactionCues = wordsOf('report reported reaction reactions reacted reacting');
+export const reactionCues = wordsOf(
+  'report reported reaction reactions reacted reacting complaint complaints complained',
+);
 const signWords =
   wordsOf(`rash rashes itch itchy itches itching itched hives blister blisters blistered swelling swelled swollen welts burning
-  burned stinging stung redness inflamed peeling sore tingling numb dizzy wheezing breathing breathe bumps eczema flare spots spotty rashy prickly hives' complaint`);
+  burned stinging stung redness inflamed peeling sore tingle tingles tingled tingling sting stings stung burns numb dizzy wheezing breathing breathe bumps eczema flare spots spotty rashy prickly hives' complaint`);
 const turnedRed =
-  /\b(?:skin|lips?|face|cheeks?|hands?|arms?|mouth|chin|eyes?|eyelids?)\b.{0,30}\b(?:red|sore|swollen|raw|puffy|cracked|inflamed)\b|\b(?:red|sore|swollen|puffy|raw) (?:skin|lips?|face|cheeks?|hands?|patch(?:es)?|marks?)\b/i;
+  /\b(?:skin|lips?|face|cheeks?|hands?|arms?|mouth|chin|eyes?|eyelids?)\b.{0,30}\b(?:red|sore|swollen|raw|puffy|cracked|inflamed)\b|\b(?:skin|lips?|face|cheeks?|hands?|mouth|eyes?|tongue)\b.{0,12}\bburns?\b|\b(?:red|sore|swollen|puffy|raw) (?:skin|lips?|face|cheeks?|hands?|patch(?:es)?|marks?)\b/i;
 const signs = new RegExp(`\\b(?:${signWords.join('|')})\\b|${turnedRed.source}`, 'i');
 
 /** "Can peppermint cause a rash", "is it itchy for some": a question, and nothing that happened. */
-const asks = /^\W*(?:can|could|does|do|is|are|will|would|may|might|what|why|how|which|should)\b|\?\s*$/i;
+const asks =
+  /^\W*(?:can|could|does|do|is|are|will|would|may|might|what|why|how|which|should)\b|^\W*(?:has|have|had|did|was|were) (?:any|some|we|you|there|it|the|people|customers?)|\?\s*$/i;
 const someone = /\b(?:after|from|using|used|since|reacted|customer|buyer|neighbou?r|balm|salve|tin)\b/i;
 const listed =
-  /\breactions?\b.{0,20}\b(?:for|of|to|with|on|about)\b|\b(?:list|show|any|all|which|see|open)\b.{0,12}\breactions?\b|^\W*reactions?\W*$|\bhow many\b.{0,20}\breactions?\b|\b(?:has|have|did|does|do|is|are|was|were|had)\b.{0,30}\b(?:any(?:one|body|thing)?|some(?:one|body)|people|customers?|we|there)\b.{0,30}\b(?:react(?:ed|ion|ions)?|report(?:ed)?)\b|\babout (?:the |our |all )?reactions\b/i;
+  /\breactions?\b.{0,20}\b(?:for|of|to|with|on|about)\b|\b(?:list|show|any|all|which|see|open)\b.{0,12}\breactions?\b|^\W*reactions?\W*$|\bhow many\b.{0,20}\breactions?\b|\b(?:has|have|did|does|do|is|are|was|were|had)\b.{0,30}\b(?:any(?:one|body|thing)?|some(?:one|body)|people|customers?|we|there)\b.{0,30}\b(?:react(?:ed|ion|ions)?|report(?:ed)?|complain(?:ed|ts?)?)\b|\babout (?:the |our |all )?reactions\b|\breactions? (?:log|book|list|record|so far|noted|reported)\b|\b(?:any|which|what|all|how many|list|show|the)\b.{0,20}\bcomplaints?\b|\bcomplaints? (?:about|on|for|against|so far|list)\b/i;
 const record = /\b(?:R\d{1,6})\b/i;
 
 const contactSaid = /[;,.]?\s*\bcontact(?:\s+(?:is|details|them|her|him))?\s*[:=]?\s+([^;\n]{3,200})/i;
@@ -104,17 +107,23 @@ const followed = (bench: BenchReading, id: string): Claim | undefined => {
     return claim({ action: 'show', id }, 3);
   const plain = closed !== undefined || contact === null || lot !== undefined;
   const text = plain && told.length < 40 ? undefined : told.slice(0, 500);
-  return claim(
-    { action: 'follow', id, ...defined({ closed, contact, serious, lot, signs: text, on: onDay(bench) }) },
-    3,
-  );
+  // "It cleared up in three days" names no day ahead.
+  const said = onDay(bench);
+  const on = said !== undefined && said <= bench.today ? said : undefined;
+  return claim({ action: 'follow', id, ...defined({ closed, contact, serious, lot, signs: text, on }) }, 3);
 };
 
 /** Said of oneself without a batch: nothing is written down, but nobody is left without the first advice. */
 const ownBody = /\b(?:my|i|i'm|i've|me|her|his)\b/i;
 
+/** "From her hives" are bees', "spots on the salve" the salve's, and a splash of hot oil is for first aid. */
+const noSigns =
+  /\b(?:from|of|by|at|near) (?:(?:her|his|their|our|my|the|own|two|three|local) )+hives\b|\b(?:spots?|flare|bumps)\b[^.;\n]{0,20}\b(?:on|in|inside|over|under) (?:the |my |our |top of )*(?:salves?|balms?|tins?|jars?|surface|lids?|oil|wax|butter|top)\b/gi;
+const hotSplash = /\b(?:hot|melted|boiling) (?:oil|wax|balm|butter|fat|steam|water)\b|\b(?:oil|wax) splash/i;
+
 const hasSigns = (reading: Reading, bench: BenchReading): boolean =>
-  signs.test(reading.text) &&
+  signs.test(reading.text.replace(noSigns, ' ')) &&
+  !hotSplash.test(reading.text) &&
   !asks.test(reading.text) &&
   (bench.lots.length > 0 || someone.test(reading.text));
 
@@ -125,7 +134,7 @@ const recordIn = ({ text, bench }: Reading): string | undefined => {
 };
 
 const listWords = new Set(
-  wordsOf(`reaction reactions list show any all which see open for of to with on about are there were the batch lot tin tins do we have had
+  wordsOf(`other more further else been log book far up on record reaction reactions list show any all which see open for of to with on about are there were the batch lot tin tins do we have had
     so far yet tell anyone anybody someone somebody customer customers reacted react complained complaint complaints please us me give get our your latest last recent old written down known what is how many much number count did was has been people's reported noted recorded got anybody anyone against any past until now open closed status`),
 );
 
@@ -136,10 +145,21 @@ const listClaim = (bench: BenchReading): Claim | undefined => {
   return claim({ action: 'list', ...defined({ lot: lot?.code }) }, 3);
 };
 
+/** "Did anyone else get itchy from 26-KIVO?" */
+const asksOfOthers =
+  /^\W*(?:(?:so|and|but|ok)\b\W*)?(?:has|have|had|did|does) (?:any(?:one|body)|some(?:one|body)|others|other people)\b/i;
+
+const othersToo = (reading: Reading, bench: BenchReading): Claim | undefined => {
+  const [lot, second] = bench.lots;
+  return lot && !second && signs.test(bench.rest.text) && asksOfOthers.test(reading.text)
+    ? claim({ action: 'list', lot: lot.code }, 3)
+    : undefined;
+};
+
 /** Where the message is about a reaction but the batch alone would make it another topic's. */
 const about = (reading: Reading, bench: BenchReading, cued: boolean): Claim | undefined => {
   if (listed.test(bench.rest.text) && !signs.test(bench.rest.text)) return listClaim(bench);
-  if (asks.test(reading.text)) return undefined;
+  if (asks.test(reading.text)) return othersToo(reading, bench);
   if (/^\W*(?:report|reaction)\b/i.test(bench.rest.text)) return noted(reading, bench, 3.6);
   // What was used on skin, or a telephone number, is no count of tins.
   if (hasSigns(reading, bench)) return noted(reading, bench, bench.lots.length > 0 || cued ? 3.45 : 2.6);
@@ -147,7 +167,7 @@ const about = (reading: Reading, bench: BenchReading, cued: boolean): Claim | un
   return signs.test(reading.text) && ownBody.test(reading.text) ? refuse(nothingSaid, 1.2) : undefined;
 };
 
-const redWords = ['red', 'sore', 'raw', 'puffy', 'swollen', 'cracked'];
+const redWords = ['burn', 'burns', 'red', 'sore', 'raw', 'puffy', 'swollen', 'cracked'];
 
 /** What a message would mean as a reaction told, or a question about those written down. */
 export const claimReaction = (reading: Reading): Claim | undefined => {

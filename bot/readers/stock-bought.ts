@@ -6,7 +6,7 @@ import { type Place, readingWithout } from '../understand.ts';
 import { unknownIngredient } from './ask-back.ts';
 import { whichLot } from './batch-meant.ts';
 import type { BenchReading } from './bench-reading.ts';
-import { asksOrPlans, type BenchText, nameAfter, readBenchText } from './bench-text.ts';
+import { asksOrPlans, type BenchText, nameAfter, readBenchText, withoutReasons } from './bench-text.ts';
 import type { Item } from './item.ts';
 import { leftover } from './leftover.ts';
 import { gramsRead, isAmount, nameRead } from './stock-amount.ts';
@@ -31,9 +31,9 @@ export interface PurchaseRead {
 }
 
 const cue =
-  /\b(?:bought|purchased|received|got in|delivery|delivered|arrived|restocked|stocked up|picked up|fetched|collected|add(?:ed)? to (?:the |our )?stock|new (?:stock|lot|in))\b|\bto (?:the |our )?stock\b/i;
+  /\b(?:bought|purchased|received|brought(?= (?:in )?(?:us |me )?(?:\d|a |half|another ))|got in|(?:took|taken|take|taking) (?:in\b|delivery)|stored away|delivery|delivered|arrived|came(?= (?:another |in )?(?:an? |half |\d))|restocked|stocked up|picked up|fetched|collected|add(?:ed)? to (?:the |our )?stock|new (?:stock|lot|in))\b|\bto (?:the |our )?stock\b/i;
 const supplierCue =
-  /\b(?:from|by|at|off)\s+(?!(?:the )?(?:post|mail|courier|parcel|mistake|kilo|gram|cost|last|least|once|about|home|half|noon|price|least|now|hand|accident|january|february|march|april|may|june|july|august|september|october|november|december)\b)(?:the\s+)?(?=\p{L})/iu;
+  /\b(?:from|by|at|off)\s+(?!(?:the )?(?:it\b|that\b|this\b|post|mail|courier|parcel|mistake|kilo|gram|cost|last|least|once|about|home|half|noon|price|least|now|hand|accident|january|february|march|april|may|june|july|august|september|october|november|december)\b)(?:the\s+)?(?=\p{L})/iu;
 /** Where it came, and what it is for: "in the post", "for the winter workshop". */
 const around =
   /\b(?:in|with|by) (?:the |our |this |a )?(?:post|mail|parcel|delivery|box|bag|courier|order|van)\b|\bfor (?:the|our|my|next|this)(?: [a-z]+){0,2} (?:batch|batches|workshop|workshops|fair|market|class|balm|balms|salve|salves|pour|group|season|year|month|week|stall)\b/gi;
@@ -46,7 +46,7 @@ const bareCode =
 const doneElse =
   /\b(?:used|poured|made|threw|thrown|binned|wasted|lost|spill\w*|spilt|strained|infused|weigh\w*|count\w*|really|left|below|under|warn|alert|opened|scale|recipe|to make|need|want|infuse|melt|swap|costs?)\b/i;
 const cameIn =
-  /\b(?:got|had|have|came|come|comes|turned up|here|in stock|in the (?:post|house|cupboard)|on the shelf|given|gave|brought|sent|ordered|order|put|paid|purchase|delivered)\b/i;
+  /\b(?:got|had|have|came|come|comes|turned up|here|in stock|in the (?:post|house|cupboard)|on the shelf|given|gave|brought|sent|ordered|order|put|taken|took|paid|purchase|delivered)\b/i;
 
 /**
  * "500 g beeswax lot K12 best before 2027-03": an amount, a name, and a lot with a date beside them; or a lot and
@@ -224,7 +224,8 @@ const asideOf = (read: readonly One[]): readonly string[] => {
 
 /** "bought 500 g beeswax lot K12, best before 2027-03, 14.50 from Hive Lane", one or many, typed or pasted. */
 export const claimBought = (reading: Reading): Claim | undefined => {
-  const text = readBenchText(reading);
+  const typed = readBenchText(reading);
+  const text = { ...typed, bench: withoutReasons(typed.bench) };
   const told = cue.test(text.bench.rest.text);
   if ((!told && !looksBought(text.bench)) || asksOrPlans(text.bench.rest.text)) return undefined;
   const { bench, rest, supplier } = shopOf(text);

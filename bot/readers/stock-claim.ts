@@ -1,6 +1,7 @@
 import { defined } from '../../core/defined.ts';
 import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { type BenchText, readBenchText } from './bench-text.ts';
+import type { Item } from './item.ts';
 import { leftover } from './leftover.ts';
 import { lotsIn } from './lots.ts';
 import { nameRead } from './stock-amount.ts';
@@ -12,11 +13,11 @@ import { listWords, stockCues } from './stock-words.ts';
 import { boardOf } from './target.ts';
 
 const stockWord =
-  /\b(?:stock|stocks|stocktake|inventory|supplies|on the (?:shelf|shelves)|in the (?:cupboard|store|storeroom|larder|pantry)|(?:which|what|all|list|show|our|my|the) (?:our |my |the |all |of )*(?:open |opened |old |oldest |new )?lots)\b|^\W*lots\W*$/i;
+  /\b(?:stock|stocks|stocktake|inventory|supplies|on the (?:shelf|shelves)|in (?:the|my|our) (?:cupboard|store|storeroom|larder|pantry)|(?:which|what|all|list|show|our|my|the) (?:our |my |the |all |of )*(?:open |opened |old |oldest |new )?lots)\b|\b(?:show|list|see|which|what|our|all)\b.{0,40}\blots\b(?! of)|^\W*lots\W*$/i;
 const leftWord =
-  /\b(?:left|remain(?:s|ing)?|left over)\b|\bstill (?:there|here)\b|[:,] how much\??\s*$|[:,] how much (?:is|are|do|have)\b|\bhow(?:'s| is) the stock\b|\bhow (?:much|many)\b.*\b(?:have|got|there)\b|\b(?:do|does|have|has) (?:we|i|you|anyone|anybody) (?:still |already |now )?(?:have|got|any)\b|\b(?:we|i) (?:still |now )?(?:have|got|'ve got|own)\b|\b(?:is|are) there (?:still |any |some |enough |more )|^\W*(?:still )?(?:got|have) (?:any|some|enough)\b|^\W*any (?:more )?[^?]{2,40}\b(?:about|around|over|there|here)\b|^\W*(?:what(?:'s| is) the )?(?:balance|total|amount|quantity)(?: of| for)?\b|\bhow(?:'s| is| are) (?:our|the|my) .{2,40} (?:doing|looking|holding up)\b|\b(?:where are we|how are we) (?:with|on|for|off for)\b/i;
+  /\bhow much\b.{1,40}\bis (?:still |left )?in (?:the|that|my|our)\b|\b(?:left|remain(?:s|ing)?|left over)\b|\bstill (?:there|here)\b|[:,] how much\??\s*$|[:,] how much (?:is|are|do|have)\b|\bhow(?:'s| is) the stock\b|\bhow (?:much|many)\b.*\b(?:have|got|there)\b|\b(?:do|does|have|has) (?:we|i|you|anyone|anybody) (?:still |already |now )?(?:have|got|any)\b|\b(?:we|i) (?:still |now )?(?:have|got|'ve got|own)\b|\bhave (?:we|you|i) (?:still )?(?:plenty|enough|much|any|some)\b|\b(?:is|are) there (?:still |yet |any |some |enough |more )|^\W*(?:still )?(?:got|have) (?:any|some|enough)\b|^\W*any (?:more )?[^?]{2,40}\b(?:about|around|over|there|here)\b|^\W*(?:what(?:'s| is) the )?(?:balance|total|amount|quantity)(?: of| for)?\b|\bhow(?:'s| is| are) (?:our|the|my) .{2,40} (?:doing|looking|holding up)\b|^\W*how(?:'s| is| are) (?:our|the|my) [^?.,]{2,30}\W*$|\b(?:where are we|how are we) (?:with|on|for|off for)\b/i;
 const lowWord =
-  /\b(?:running|run|getting|gone|going) (?:low|short|out)\b|\bwhat(?:'s| is) (?:low|short)\b|\blow (?:on|in) stock\b|\b(?:low|short) (?:on|of) (?:any|some)thing\b|\blow[- ]stock\b|\b(?:what|which|anything|something)\b.{0,40}\b(?:re-?(?:buy|order|stock)|buy|order|get more of|top up|replenish)\b|^\W*(?:the |our |my )?shopping list\W*$/i;
+  /\b(?:(?:running|run|getting|gone|going) (?:low|short)|(?:running|run|going) out)\b|\bwhat(?:'s| is|s| are we| do we) (?:getting |nearly |almost |running )?(?:low|short|empty)\b|\b(?:anything|something|what|which)\b.{0,30}\b(?:getting|nearly|almost) (?:low|short|empty|gone)\b|\b(?:anything|something|what|which)\b.{0,20}\b(?:needs? )?(?:buying|(?:re-?)?ordering|re-?stocking|topping up)\b|\blow (?:on|in) stock\b|\b(?:low|short) (?:on|of) (?:any|some)thing\b|\blow[- ]stock\b|\b(?:what|which|anything|something)\b.{0,40}\b(?:re-?(?:buy|order|stock)|buy|order|get more of|top up|replenish)\b|\b(?:re-?order|re-?stock|order) (?:any|some)thing\b|^\W*(?:anything |what )?low\W*$|^\W*(?:the |our |my )?shopping list\W*$/i;
 
 const isPlain = ({ bench }: BenchText): boolean => {
   const items = bench.rest.items.filter(({ letter }) => letter !== 'i' && letter !== '?');
@@ -34,8 +35,13 @@ const isBareAny = ({ bench }: BenchText): boolean =>
   bench.lots.length === 0 &&
   bench.days.length === 0;
 
+/** "What have we given out": of batches and people. */
+const goneOut =
+  /\b(?:given|gave|give|sold|sell|sent|send|poured|pour|made|lent)\b|\bout (?:of (?:the|our) (?:house|door|kitchen)|there)\b/i;
+
 const asksList = ({ bench }: BenchText): boolean => {
   const { text, items } = bench.rest;
+  if (goneOut.test(text)) return false;
   if (bench.days.length > 0 || bench.lots.length > 0) return false;
   if (items.some(({ letter }) => /[gvnRct%]/.test(letter))) return false;
   return [lowWord, stockWord, leftWord, asksAll].some((word) => word.test(text));
@@ -43,7 +49,7 @@ const asksList = ({ bench }: BenchText): boolean => {
 
 /** "What do we have": of everything, where there is something and nothing else is asked. */
 const asksAll =
-  /^\W*(?:so |and |ok |now )*(?:what(?:ever)?|which ingredients|list)\b.{0,20}\b(?:have|got|ingredients)\b/i;
+  /^\W*(?:so |and |ok |now |tell me |show me )*(?:(?:what(?:ever)?|which ingredients|list)\b.{0,20}\b(?:have|got|ingredients)\b|what(?:'s| is|s| have we)? (?:still )?(?:left|remaining)(?: over)?(?: (?:of|from|in|for) (?:everything|all(?: of it)?|it all|total))?(?: now| then| today)?\W*$)/i;
 
 const lotsHeld = ({ bench }: Reading, id: string | undefined): boolean =>
   id === undefined
@@ -60,7 +66,7 @@ const listRequest = (text: string, [named, ...more]: readonly Named[]) => {
       ingredient: named?.id,
       herb: named?.herb,
       also: also.length > 0 ? also : undefined,
-      which: whichOf(text),
+      which: named && /\b(?:run|running|ran|are we|we're) out\b/i.test(text) ? undefined : whichOf(text),
       prices: /\bprices?|cost\b/i.test(text) || undefined,
     }),
   };
@@ -78,12 +84,23 @@ const isAboutShelf = (reading: Reading, text: string, named: Named | undefined, 
 const weightOf = (text: string): number =>
   whichOf(text) === 'expired' && !/\b(?:stock|inventory)\b/i.test(text) ? 2.95 : 3.1;
 
+/** "How much coconut is left": of several that a name can mean, the only one the shelf has. */
+const asHeld = (item: Item, { bench }: Reading): Item => {
+  const { ingredients = [] } = item;
+  if (ingredients.length < 2) return item;
+  const lots = [...bench.lots.values()];
+  const held = ingredients.filter((id) => lots.some(({ ingredient }) => ingredient === id));
+  if (held.length !== 1) return item;
+  const { because: _because, ...plain } = item;
+  return { ...plain, ingredients: held };
+};
+
 /** "stock", "stock of shea", "how much beeswax do we have left", "running low". */
 const claimList = (reading: Reading, whole: BenchText): Claim | undefined => {
   const bare = isBareAny(whole);
   if ((!bare && !asksList(whole)) || !isPlain(whole)) return undefined;
   const { text, items } = whole.bench.rest;
-  const names = items.filter(({ letter }) => letter === 'i').map((item) => nameRead(item));
+  const names = items.filter(({ letter }) => letter === 'i').map((item) => nameRead(asHeld(item, reading)));
   const trouble = names.find((named) => named.trouble)?.trouble;
   if (trouble) return refuse(trouble, 2.9);
   if (!isAboutShelf(reading, text, names[0], bare)) return undefined;
@@ -99,7 +116,7 @@ const claimShow = (text: BenchText): Claim | undefined => {
   const lot = lotMeant(text.bench);
   if (!lot || text.bench.days.length > 0 || !isPlain(text)) return undefined;
   if (text.bench.rest.items.some(({ letter }) => /[gvnRct%]/.test(letter))) return undefined;
-  return lot.kind === 'lot' || lot.cued
+  return lot.kind === 'lot' || lot.cued || leftWord.test(text.bench.rest.text)
     ? claim({ action: 'show', lot: lot.code }, lot.kind === 'lot' ? 2.9 : 2)
     : undefined;
 };

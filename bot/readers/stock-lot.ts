@@ -4,6 +4,7 @@ import { type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { whichLot } from './batch-meant.ts';
 import type { BenchReading } from './bench-reading.ts';
 import { asksOrPlans, type BenchText, longestNote } from './bench-text.ts';
+import { isGroupNumber } from './group-number.ts';
 import type { LotSaid } from './lots.ts';
 import { gramsRead, isAmount } from './stock-amount.ts';
 import { claimTaken } from './stock-taken.ts';
@@ -20,7 +21,7 @@ const bestIn = ({ days }: BenchReading): string | undefined =>
   days.find(({ role }) => role === 'best-before')?.future;
 
 const countCue =
-  /\b(?:is|are|was|were|has|have|had|holds|should be|should have been|only|actually|really|left|adjust|set|count(?:ed)?|weigh(?:ed|s)?|correct(?:ion)?|inventory)\b|[:=]/i;
+  /\b(?:is|are|was|were|now|down to|has|have(?! to\b)|had(?! to\b)|holds|should be|should have been|only|actually|really|left|adjust|set|count(?:ed)?|weigh(?:ed|s)?|correct(?:ion)?|inventory)\b|[:=]/i;
 const emptyCue =
   /\b(?:is empty|used up|all gone|is gone|finished|is out(?! of)|run out|ran out|none left|empty now|emptied|no more|nothing left|all used|used it all|is done|run dry)\b/i;
 const amountOf = (reading: Reading, bench: BenchReading) => {
@@ -58,17 +59,22 @@ const claimCounted = (reading: Reading, { bench, note }: BenchText): Claim | und
 const claimOpened = ({ bench }: BenchText): Claim | undefined => {
   const lot = lotMeant(bench);
   const told =
-    /\b(?:opened|open(?:ed)? since|broke the seal|broke open|started|is (?:now |already )?open)\b/i.test(
+    /_\W*(?:is |was |now |has been )*open(?:ed)?\b|\b(?:opened|open(?:ed)? since|broke the seal|broke open|started|is (?:now |already )?open)\b/i.test(
       bench.rest.text,
     );
-  if (!lot || !told || bench.rest.items.some(({ letter }) => /[gvRcn%]/.test(letter))) return undefined;
+  const more = bench.rest.items.some(
+    (item) => /[gvRcn%]/.test(item.letter) && !isGroupNumber(item, bench.rest.text),
+  );
+  if (!lot || !told || more) return undefined;
   return claim({ action: 'opened', lot: lot.code, ...defined({ on: dayIn(bench) }) }, 3.3);
 };
 
 /** "The date on K12 is wrong, it is 30/09/2027": the one date there is. */
 const dateSaid = ({ days, rest }: BenchReading): string | undefined =>
   days.length === 1 &&
-  /\b(?:dates?|best[- ]before|bbe?|expiry|expires|use[- ]by|lasts?|keeps)\b/i.test(rest.text)
+  /\b(?:label|pack|bag|bottle|packet|lid|it)\b.{0,20}\b(?:says|said|reads|shows|gives)\b|\b(?:dates?|best[- ]before|bbe?|expiry|expires|use[- ]by|lasts?|keeps)\b/i.test(
+    rest.text,
+  )
     ? days[0]?.future
     : undefined;
 

@@ -7,10 +7,17 @@ const cue =
 const offCue =
   /\b(?:no|without|remove|delete|forget|drop|clear|stop|cancel|end)\b.*\b(?:mark|warning|warnings|warn|alert|alerts|limit|level|minimum)\b|\b(?:don't|dont|do not|stop) (?:warn|alert|tell|ping)(?:ing)?\b/i;
 
+const asksPolitely = /\b(?:can|could|would|will) you\b/i;
+
 /** "warn me below 200 g beeswax", "low mark for shea 100 g", "no low mark for shea". */
 export const claimLow = (reading: Reading, { rest, lots }: BenchReading): Claim | undefined => {
   const off = offCue.test(reading.text);
-  if ((!cue.test(reading.text) && !off) || lots.length > 0 || /\?/.test(reading.text)) return undefined;
+  if (
+    (!cue.test(reading.text) && !off) ||
+    lots.length > 0 ||
+    (/\?/.test(reading.text) && !asksPolitely.test(reading.text))
+  )
+    return undefined;
   const [name, second] = rest.items.filter(({ letter }) => letter === 'i');
   if (!name || second || rest.items.some(({ letter }) => /[Rct]/.test(letter))) return undefined;
   const named = nameRead(name);

@@ -34,6 +34,25 @@ const inCommonWords = (text: string): string =>
 const fourFor =
   /(?<!\b(?:and|plus|with|for|are|have|has|of|about|teach|be|only|just|x) |[&+,] )\b4 (?=(?:my|me|us|our|him|her|them|you|your|his|their|vegans?|everyone|kids|the)\b)/gi;
 
+/** What phones make of words. In small letters only: "B4" may be a lot. */
+const typed: Readonly<Record<string, string>> = {
+  wot: 'what',
+  wat: 'what',
+  wots: "what's",
+  wats: "what's",
+  whts: "what's",
+  hw: 'how',
+  hows: "how's",
+  yday: 'yesterday',
+  ystrday: 'yesterday',
+  '2day': 'today',
+  '2moro': 'tomorrow',
+  tmrw: 'tomorrow',
+  b4: 'before',
+};
+const typedWords = new RegExp(`(?<!\\b(?:lot|batch|no) )\\b(?:${Object.keys(typed).join('|')})\\b(?!-)`, 'g');
+const spoken = (text: string): string => text.replace(typedWords, (word) => typed[word] ?? word);
+
 /** "Plsss", "sooo": drawn out, and the same word. Lot codes have digits or capitals in them. */
 const drawnOut = /\b(?=[a-z]{4,20}\b)[a-z]*?([a-z])\1{2,}[a-z]*\b/g;
 const shortened = (text: string): string =>
@@ -99,7 +118,7 @@ export const tidy = (text: string): string => {
     : plainEnd;
   const whole = meant.includes('.') ? meant.replace(bareDecimal, '0.') : meant;
   const spelt = shortened(
-    inCommonWords(whole)
+    spoken(inCommonWords(whole))
       .replace(runTogether, '$1-free')
       .replace(less, '$1-free')
       .replace(fourFor, 'for ')

@@ -14,12 +14,13 @@ const ofWhat: Trouble = {
 
 /** Asked of a lot or a batch these are about where it came from or went to; any other question of it is not ours. */
 const asksWay =
-  /\b(?:trac(?:e|es|ed|ing|eability)|recall(?:s|ed|ing)?|withdraw|affected|track(?:ed|ing)?)\b|\b(?:which|what)\b.{0,40}\b(?:batch(?:es)?|tins?|jars?|pots?|sticks?|tubes?|balms?|salves?|recipes?|products?)\b.{0,40}\b(?:us(?:e|es|ed|ing)|contain(?:s|ed|ing)?|made|have|has|had|got|from|with|in|drew|hold(?:s|ing)?)\b|\bwhat\b.{0,30}\b(?:made|make|poured|pour)\b.{0,20}\b(?:with|from|out of|of|using)\b|\b(?:where|who|whom)\b|\b(?:which|what)\b.{0,20}\blots?\b|\bwhat(?:'s| is| was| went| goes| came| has gone)?\b.{0,12}\b(?:in|into|inside)\b|\bmade (?:from|of|with)\b|\bhow many\b.{0,40}\b(?:contain|out there|used|with|from|of)\b|\b(?:used|went|go|goes|gone|going) (?:in|into|for|to)\b|\bwhat\b.{0,30}\b(?:did|have|do|has) (?:we|i|you|they|anyone)\b.{0,20}\bus(?:e|ed)\b|\bwhat (?:oils?|butters?|wax(?:es)?|ingredients?|lots?)\b.{0,30}\b(?:us(?:e|es|ed)|in|went|go)\b|\b(?:did|have|has) (?:we|i|you|they|anyone) .{0,20}\bused?\b.{0,30}\bin\b|\b(?:is|was|are) .{0,30}\bin (?:any|a|some|which|our)\b|\b(?:end(?:s|ed)? up|landed|turned up) (?:in|at|with)\b/i;
+  /\b(?:trac(?:e|es|ed|ing|eability)|recall(?:s|ed|ing)?|withdraw|affected|track(?:ed|ing)?|recipients?|whereabouts)\b|\bbatch(?:es)? (?:that )?(?:us(?:e|ed|es|ing)|with|contain(?:s|ing)?|from)\b|\b(?:which|what)\b.{0,40}\b(?:batch(?:es)?|tins?|jars?|pots?|sticks?|tubes?|balms?|salves?|recipes?|products?)\b.{0,40}\b(?:us(?:e|es|ed|ing)|contain(?:s|ed|ing)?|made|have|has|had|got|from|with|in|drew|hold(?:s|ing)?)\b|\bwhat\b.{0,30}\b(?:made|make|poured|pour)\b.{0,20}\b(?:with|from|out of|of|using)\b|\b(?:where|who|whom)\b|\b(?:which|what)\b.{0,20}\blots?\b|\bwhat(?:'s| is| was| went| goes| came| has gone)?\b.{0,12}\b(?:in|into|inside)\b|\bmade (?:from|of|with)\b|\bhow many\b.{0,40}\b(?:contain|out there|used|with|from|of)\b|\b(?:used|went|go|goes|gone|going) (?:in|into|for|to)\b|\bwhat\b.{0,30}\b(?:did|have|do|has) (?:we|i|you|they|anyone)\b.{0,20}\bus(?:e|ed)\b|\b(?:what|which) (?:oils?|butters?|wax(?:es)?|ingredients?|lots?)\b.{0,30}\b(?:us(?:e|es|ed)|in|went|go)\b|\b(?:did|have|has) (?:we|i|you|they|anyone) .{0,20}\bused?\b.{0,30}\bin\b|\b(?:is|was|are) .{0,30}\bin (?:any|a|some|which|our)\b|\bcontains?\b|\bcall(?:ed|ing)? (?:it|them|all|_+) ?back\b|\b(?:in|into|for) (?:which|what)\b|\b(?:is|was|were|are) [^?]{1,30}\b(?:used|put) (?:in|into)\b|\b(?:end(?:s|ed)? up|landed|turned up) (?:in|at|with)\b/i;
 
-const asksSheet = /\brecall|\bwithdraw\b|\bsheet\b|\bnotify\b|\bneeds? to know\b/i;
+const asksSheet =
+  /\brecall|\bwithdraw\b|\bsheet\b|\bnotify\b|\b(?:needs?|ought|has|have) to know\b|\b(?:must|should) (?:i |we )?(?:know|warn|inform|tell|be (?:told|warned|informed))\b|\bwarn(?:ed)?\b|\binform(?:ed)?\b|\bcall(?:ed|ing)? (?:it |them |_+ |all )*back\b|\bsomething wrong with\b/i;
 /** What is done or told with a code is for other topics: "gave 6 tins", "label for", "report". */
 const elsewhere =
-  /\b(?:labels?|report(?:ed)?|reaction|reactions|rash|itch\w*|swell\w*|swollen|note on|poured|bought|opened|correct|scale|cost|costs|price|prices|expire[sd]?|best before|remind|export|undo|how much (?:is|was|do we have) (?:left|in stock))\b/i;
+  /\b(?:labels?|report(?:ed)?|reaction|reactions|rash|itch\w*|swell\w*|swollen|note on|poured|(?<!\bwho (?:has )?)bought|opened|correct|scale|cost|costs|price|prices|expire[sd]?|best before|remind|export|undo|how many\b.{0,40}\bleft\b|how much (?:is|was|do we have) (?:left|in stock))\b/i;
 
 const meant = (reading: Reading, bench: BenchReading): Meant => {
   const [said] = bench.lots;
@@ -67,7 +68,7 @@ const settle = (reading: Reading, bench: BenchReading, strong: boolean): Claim |
 
 /** "What is out of the house", "which tins are out there", "who has our tins": of everything. */
 const asksAll =
-  /\b(?:what|which|who|how many|everything|all)\b.{0,30}\b(?:out (?:of the house|there|in the world)|(?:has|have|got) our (?:tins|jars|pots|balms?)|(?:have|did) we (?:given|gave|give|sold|sell|sent|send)(?: .{0,20})? (?:out|away|to))\b|\bwhere (?:did|have|has|are|is|do) (?:all |everything |every )?(?:of )?(?:our|the|all|we)\b.{0,20}\b(?:go|gone|went|tins|end|ended|balms?)\b/i;
+  /\b(?:what|whats|which|who|who's|how many|everything|all)\b.{0,30}\b(?:(?:out (?:of (?:the|our) (?:house|door|kitchen|hands)|there|in the world|with people)|left (?:the|our) (?:house|kitchen|bench|shelf|hands|place|building))|(?:has|have|got|received|\bwho's) (?:got )?(?:our (?:tins|jars|pots|sticks|tubes|balms?|salves?)|(?:\w+ ){1,2}(?:from us|of ours|of our))|(?:have|did) we (?:given|gave|give|sold|sell|sent|send)(?: .{0,20})? (?:out|away|to))\b|\bwhere (?:did|have|has|are|is|do) (?:all |everything |every )?(?:of )?(?:our|my|the|all|we)\b.{0,20}\b(?:go|gone|went|tins|end|ended|balms?)\b/i;
 
 const everything = (reading: Reading, bench: BenchReading): Claim | undefined => {
   if (bench.lots.length > 0 || !asksAll.test(reading.text)) return undefined;

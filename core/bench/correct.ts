@@ -27,7 +27,8 @@ export const linesOf = ({ lines }: Pick<Batch, 'lines'>): readonly WeighedLine[]
 
 /**
  * The pour of a batch reckoned again after a correction: with other lines, another day, or other lots. What it drew goes
- * back first; then the lots named now come first and those it drew from before next, so that nothing else moves.
+ * back first; then the lots named now come first and those it drew from before next, so that nothing else moves. Where
+ * neither lines nor lots are named it keeps what it drew to the milligram, whatever has been bought or used since.
  */
 export const pouredAgain = (
   bench: Bench,
@@ -51,5 +52,6 @@ export const pouredAgain = (
     from: [...named, ...before.filter((lot) => !keys.has(lotKey(lot)))],
     capMonths: changed.capMonths,
     expiredToo: changed.expiredToo ?? (wasPast || undefined),
+    kept: changed.lines === undefined && named.length === 0 ? batch.lines : undefined,
   });
 };

@@ -60,3 +60,20 @@ export const printedMonth = (bestBefore: string): string => {
   const month = date.toPlainYearMonth();
   return (date.day === date.daysInMonth ? month : month.subtract({ months: 1 })).toString();
 };
+
+/**
+ * Easter Sunday of a year of the Gregorian calendar, ISO: the anonymous algorithm (Meeus, Astronomical Algorithms,
+ * chapter 8; from memory).
+ */
+export const easterOf = (year: number): string => {
+  const golden = year % 19;
+  const [century, inCentury] = [Math.floor(year / 100), year % 100];
+  const moved = Math.floor((century + 8) / 25);
+  const epact =
+    (19 * golden + century - Math.floor(century / 4) - Math.floor((century - moved + 1) / 3) + 15) % 30;
+  const weekday = (32 + 2 * (century % 4) + 2 * Math.floor(inCentury / 4) - epact - (inCentury % 4)) % 7;
+  const late = Math.floor((golden + 11 * epact + 22 * weekday) / 451);
+  const day = epact + weekday - 7 * late + 114;
+  const pad = (part: number): string => String(part).padStart(2, '0');
+  return `${year}-${pad(Math.floor(day / 31))}-${pad((day % 31) + 1)}`;
+};

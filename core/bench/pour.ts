@@ -28,6 +28,8 @@ export interface PourAsked {
   readonly capMonths?: number | undefined;
   /** True when the maker used a lot past its date and knows it. */
   readonly expiredToo?: boolean | undefined;
+  /** Lines with what was drawn for them before, where nothing is drawn anew. */
+  readonly kept?: readonly PouredLine[] | undefined;
 }
 
 export interface Pour extends BestBefore {
@@ -93,6 +95,11 @@ const drawLines = (bench: Bench, asked: PourAsked): { drawings: Drawing[]; leftA
   return { drawings, leftAlone };
 };
 
+const keptDrawings = (kept: readonly PouredLine[]): { drawings: Drawing[]; leftAlone: Set<string> } => ({
+  drawings: kept.map((line) => ({ line, draws: line.draws, shortG: line.shortG ?? 0 })),
+  leftAlone: new Set(),
+});
+
 const lotsOf = (bench: Bench, drawings: readonly Drawing[]): readonly Lot[] => {
   const codes = new Set(drawings.flatMap(({ draws }) => draws.map(({ lot }) => lotKey(lot))));
   return [...codes].flatMap((key) => bench.lots.get(key) ?? []);
@@ -155,7 +162,7 @@ const namedLots = (bench: Bench, asked: PourAsked, drawings: readonly Drawing[])
  * Problem `lot-expired`: a named lot ended on or before the day, and `expiredToo` is not set.
  */
 export const pourFrom = (bench: Bench, asked: PourAsked): Result<Pour, PourProblem> => {
-  const { drawings, leftAlone } = drawLines(bench, asked);
+  const { drawings, leftAlone } = asked.kept ? keptDrawings(asked.kept) : drawLines(bench, asked);
   const { madeOn, capMonths } = asked;
   const used = lotsOf(bench, drawings);
   const past = used.filter((lot) => isOver(lot, madeOn));

@@ -1,0 +1,9 @@
+import type { Item } from './item.ts';
+import { letters } from './lexicon.ts';
+
+const groupBefore =
+  /\b(?:groups?|class|classes|teams?|tables?|years?|grades?|rooms?|forms?|bench|session|course)\s+(?:no\.? ?|number )?(?:\w{1,6}(?:,|\s*&|\s+and)\s*)*$/i;
+
+/** "Group 7 poured", "groups 4 and 5": which of several groups it was, and no count of anything. */
+export const isGroupNumber = ({ letter, from }: Item, text: string): boolean =>
+  letter === letters.number && groupBefore.test(text.slice(Math.max(0, from - 30), from));
