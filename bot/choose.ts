@@ -43,11 +43,15 @@ const isRequest = (chosen: Chosen | undefined): chosen is Chosen => chosen?.clai
 
 /** A topic that takes most of a message for a name it does not know has not understood it either. */
 const faintest = 0.3;
+/** A recipe nobody saved may be a stretch of talk that stands where a name could. */
+const faint = 0.9;
 
 /** A trouble that says what is wrong is better than another look: only what nobody could make sense of gets one. */
 const isPuzzle = (chosen: Chosen | undefined): boolean =>
   chosen?.claim.kind !== 'request' &&
-  (chosen === undefined || chosen.claim.trouble.code === 'not-understood' || chosen.claim.weight <= faintest);
+  (chosen === undefined ||
+    chosen.claim.trouble.code === 'not-understood' ||
+    chosen.claim.weight <= (chosen.claim.trouble.code === 'unknown-recipe' ? faint : faintest));
 
 /** "My sister likes Fernlea hand balm" names a recipe and asks for nothing. */
 const asksFor = ({ topic }: Chosen, reading: Reading): boolean =>
@@ -139,7 +143,7 @@ const chooseWhole = (reading: Reading, topics: readonly Topic[]): Chosen | undef
 export const choose = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
   const whole = goingOn(reading, topics) ?? chooseWhole(reading, topics);
   if (isRequest(whole)) return whole;
-  for (const gist of gistsOf(reading)) {
+  for (const gist of gistsOf(pointedNames(reading).reading)) {
     const part = chooseWhole(gist.reading, topics);
     if (isRequest(part)) return withAssumed(part, [`I passed over "${gist.passedOver}".`]);
   }

@@ -148,8 +148,16 @@ const claimSaid = (reading: Reading): Claim | undefined => {
   return last && claimFollow(text, region, last);
 };
 
+/** "I could not say no": nothing that is to be printed. */
+const saysNo = /\b(?:not|n't|never) say no\b/i;
+
+/** A written-out recipe is no wording, whatever is said about writing it. */
+const isRecipe = ({ items }: Reading): boolean =>
+  items.filter(({ letter }, at) => letter === 'i' && /[g%]/.test(items[at - 1]?.letter ?? '')).length > 1;
+
 /** What a message would mean as a question about a wording on a label. */
 export const claimWording = (reading: Reading): Claim | undefined => {
+  if (saysNo.test(reading.text) || isRecipe(reading)) return undefined;
   if (isNoWording(reading.text)) return undefined;
   return sameElsewhere(reading) ?? claimSaid(reading);
 };
