@@ -3,7 +3,7 @@ import type { Trouble } from './answer.ts';
 import type { Command } from './heard.ts';
 import { guessesAt, likely, likelyGoingOn } from './likeness/likely.ts';
 import { echo, orList } from './readers/ask-back.ts';
-import { gistsOf } from './readers/gist.ts';
+import { gistsOf, sentencesAlone } from './readers/gist.ts';
 import { letters } from './readers/lexicon.ts';
 import { pointedNames } from './readers/pointed-name.ts';
 import { secondLook } from './readers/second-look.ts';
@@ -65,6 +65,9 @@ const asksFor = ({ topic }: Chosen, reading: Reading): boolean =>
 const alikeBeforeRequest = 0.9;
 const alikeBeforeTrouble = 0.75;
 const alikeAnyway = 0.5;
+
+/** How sure a topic has to be of one sentence of several. */
+const sureAlone = 2.6;
 
 const writes = (chosen: Chosen): boolean =>
   chosen.claim.kind === 'request' && chosen.topic.wouldWrite(chosen.claim.request);
@@ -143,9 +146,15 @@ const chooseWhole = (reading: Reading, topics: readonly Topic[]): Chosen | undef
 export const choose = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
   const whole = goingOn(reading, topics) ?? chooseWhole(reading, topics);
   if (isRequest(whole)) return whole;
-  for (const gist of gistsOf(pointedNames(reading).reading)) {
+  const { reading: named } = pointedNames(reading);
+  for (const gist of gistsOf(named)) {
     const part = chooseWhole(gist.reading, topics);
     if (isRequest(part)) return withAssumed(part, [`I passed over "${gist.passedOver}".`]);
+  }
+  for (const alone of isPuzzle(whole) ? sentencesAlone(named) : []) {
+    const part = chooseWhole(alone.reading, topics);
+    const isSure = isRequest(part) && part.claim.weight >= sureAlone && !writes(part);
+    if (isSure) return withAssumed(part, [`I passed over "${alone.passedOver}".`]);
   }
   return whole;
 };

@@ -64,6 +64,30 @@ const innerOf = (reading: Reading): Gist[] =>
  */
 export const gistsOf = (reading: Reading): Gist[] => [...sentencesIn(reading), ...innerOf(reading)];
 
+const firstWords = ({ text }: Reading, { from, to }: Sentence): string =>
+  text.slice(from, to).trim().split(/\s+/).slice(0, 4).join(' ');
+
+/** The message from one sentence to another. */
+const cutDown = (reading: Reading, sentences: readonly Sentence[], from: number, to: number): Gist => {
+  const said = (one: Sentence): string => reading.text.slice(one.from, one.to).trim();
+  const gone = [...sentences.slice(0, from), ...sentences.slice(to + 1)];
+  return {
+    reading: readAgain(
+      sentences
+        .slice(from, to + 1)
+        .map(said)
+        .join(' '),
+      reading,
+    ),
+    passedOver: echo(
+      gone
+        .slice(0, 2)
+        .map((one) => firstWords(reading, one))
+        .join(' …, '),
+    ),
+  };
+};
+
 const sentencesIn = (reading: Reading): Gist[] => {
   const sentences = sentencesOf(reading);
   if (sentences.length < 2 || sentences.length > mostSentences) return [];
@@ -78,15 +102,21 @@ const sentencesIn = (reading: Reading): Gist[] => {
   ] as const;
   return ranges
     .filter(([from, to]) => from >= 0 && to < sentences.length && to - from < sentences.length - 1)
-    .map(([from, to]) => {
-      const kept = sentences.slice(from, to + 1);
-      const gone = [...sentences.slice(0, from), ...sentences.slice(to + 1)];
-      const said = gone.map((one) =>
-        reading.text.slice(one.from, one.to).trim().split(/\s+/).slice(0, 4).join(' '),
-      );
-      return {
-        reading: readAgain(kept.map((one) => reading.text.slice(one.from, one.to).trim()).join(' '), reading),
-        passedOver: echo(said.slice(0, 2).join(' …, ')),
-      };
-    });
+    .map(([from, to]) => cutDown(reading, sentences, from, to));
+};
+
+/**
+ * Each sentence by itself, the last first: for a letter that tells of this and that and asks in one sentence. Only what
+ * is sure of itself may be read so, and only where no other sentence says what somebody cannot have.
+ */
+export const sentencesAlone = (reading: Reading): Gist[] => {
+  const sentences = sentencesOf(reading);
+  if (sentences.length < 2 || sentences.length > mostSentences) return [];
+  const matter = sentences.filter(({ from, to }) => matters.test(reading.text.slice(from, to)));
+  return sentences
+    .flatMap((sentence, at) => {
+      const isFree = matter.every((one) => one === sentence);
+      return isFree && sentence.carries ? [cutDown(reading, sentences, at, at)] : [];
+    })
+    .toReversed();
 };
