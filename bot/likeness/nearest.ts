@@ -38,6 +38,10 @@ const fits = (open: Slot, { kind }: Pick<Slot, 'kind'>): boolean =>
   (open.kind === 'size' && (kind === 'g' || kind === 'v')) ||
   (/^[gv]$/.test(open.kind) && kind === 'size' && containers.test(open.after));
 
+/** "24 tins" counts, whatever else a saying has in the place of its number. */
+const countsAlike = (open: Slot, slot: Slot): boolean =>
+  open.kind !== 'n' || containers.test(open.after) === containers.test(slot.after);
+
 /** How sure the words beside a slot say that it is this one: "2 hours", "at 15". */
 const placeIn = (open: Slot, { before, after }: Slot): number =>
   (open.before === before ? 2 : 0) + (open.after === after && after !== '' ? 1 : 0);
@@ -50,7 +54,10 @@ const pairs = (saying: Features, message: Features): ReadonlyMap<string, string>
     // Of two ingredients the word beside says which is which: "instead of beeswax", "with candelilla".
     const isTwin = saying.slots.filter((other) => fits(open, other) || fits(other, open)).length > 1;
     const may = left.filter(
-      (slot) => fits(open, slot) && isSameThing(amountOf(saying.slots, open), amountOf(message.slots, slot)),
+      (slot) =>
+        fits(open, slot) &&
+        countsAlike(open, slot) &&
+        isSameThing(amountOf(saying.slots, open), amountOf(message.slots, slot)),
     );
     const best = may.toSorted((a, b) => placeIn(open, b) - placeIn(open, a))[0];
     const at = best && (!isTwin || placeIn(open, best) > 0) ? left.indexOf(best) : -1;
