@@ -32,7 +32,7 @@ const wordsOf = (text: string): ReadonlySet<string> => new Set(text.trim().split
 const turning = wordsOf(
   `not no without never except instead than less more only half double twice third quarter cheaper cheapest harder softer before after other
   don't dont won't can't cant isn't isnt
-  note poured pour gave given sold used wasted finished opened save saved remove undo`,
+  note swapped replaced some part poured pour gave given sold used wasted finished opened save saved remove undo`,
 );
 
 /** Words that say nothing about what is asked. */
@@ -53,6 +53,11 @@ const stem = (word: string): string => {
 
 const turnsOf = (words: Iterable<string>, units: readonly string[]): string =>
   [...new Set([...[...words].filter((word) => turning.has(word)), ...units])].toSorted().join(' ');
+
+/** "Is it vegan?" asks what it is, "make it vegan" for another: one word around a thing does not tell them apart. */
+const bareQuestion = (text: string, words: readonly string[]): string =>
+  (words.length === 1 && /^\W*(?:is|are)\b/i.test(text) ? ' is' : '') +
+  (/\b(?:some|part) of\b/i.test(text) ? ' some' : '');
 
 const wordBefore = (text: string, from: number): string =>
   /([a-z']{1,20})\W{0,3}$/i.exec(text.slice(Math.max(0, from - 24), from))?.[1]?.toLowerCase() ?? '';
@@ -172,7 +177,7 @@ export const featuresOf = (reading: Reading, look: Look, dated = false): Feature
   return {
     slots: [...slots, ...stretches.map(({ slot }) => slot)],
     words: new Set(words.filter((word) => !isChatter(word) && !light.has(word) && !unitOf(word)).map(stem)),
-    turns: turnsOf(words, units),
+    turns: turnsOf(words, units) + bareQuestion(text, words),
     pointed: around.filter(({ item }) => item.letter === letters.danger).map(({ item }) => stem(item.word)),
   };
 };
@@ -206,10 +211,11 @@ export const featuresOfSaying = (saying: string): Features => {
   return {
     slots,
     words: new Set(words),
-    turns: turnsOf(
-      all.filter((word) => !isChatter(word)),
-      units,
-    ),
+    turns:
+      turnsOf(
+        all.filter((word) => !isChatter(word)),
+        units,
+      ) + bareQuestion(saying, words),
     pointed: [],
   };
 };

@@ -43,7 +43,7 @@ const saidBefore = (items: readonly Item[], at: number): number => {
   const [last, second] = [items[at - 1], items[at - 2]];
   if (before.has(word(last))) return 1;
   const isPair =
-    (word(last) === 'out' && outBefore.has(word(second))) ||
+    (word(last) === 'out' && outBefore.has(word(second)) && !bringsIn(items, at + 1)) ||
     (stand.has(word(last)) && cannot.has(word(second)));
   return isPair ? 2 : 0;
 };

@@ -135,7 +135,11 @@ export class Postgres {
     const child = this.#process;
     const pid = () => readFileSync(join(this.#data, 'postmaster.pid'), 'utf8');
     while (Date.now() < end) {
-      const client = new pg.Client(this.url('postgres'));
+      // A server that dies while it is called would leave the call waiting for good.
+      const client = new pg.Client({
+        connectionString: this.url('postgres'),
+        connectionTimeoutMillis: 2000,
+      });
       client.on('error', () => {});
       try {
         await client.connect();
