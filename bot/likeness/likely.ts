@@ -51,9 +51,12 @@ export const guessesAt = (reading: Reading): readonly string[] => {
 const alikeForAGuess = 0.15;
 
 const alikeToGoOn = 0.97;
+/** Whoever goes on says little; a whole recipe need not wait for the sayings to be read. */
+const mostToGoOn = 8;
 
 /** A message that is, word for word, a known way to go on from the message before, in its plain form. */
 export const likelyGoingOn = (reading: Reading): Reading | undefined => {
+  if (reading.items.length > mostToGoOn) return undefined;
   while (unread.length > 0) readNext();
   const [plain, second] = reading.last ? known.plainsOf(reading, alikeToGoOn, true) : [];
   return plain === undefined || second !== undefined ? undefined : readAgain(plain, reading);

@@ -40,7 +40,7 @@ const saveAndKill = async (store: string, round: number): Promise<Saved[]> => {
   child.stdin.write(requests(round));
   // Sometimes already while it starts.
   if (Math.random() < 0.9) await until(() => out() !== '', 'the first answer', 20_000);
-  await sleep(Math.random() * 250);
+  await sleep(Math.random() * 600);
   child.kill('SIGKILL');
   const ended = await done;
   expect([ended.signal, ended.err]).toEqual(['SIGKILL', '']);
