@@ -40,7 +40,7 @@ const saveAndKill = async (store: string, round: number): Promise<Saved[]> => {
   child.stdin.write(requests(round));
   // Sometimes already while it starts.
   if (Math.random() < 0.9) await until(() => out() !== '', 'the first answer', 20_000);
-  await sleep(Math.random() * 600);
+  await sleep(Math.random() * 250);
   child.kill('SIGKILL');
   const ended = await done;
   expect([ended.signal, ended.err]).toEqual(['SIGKILL', '']);
@@ -74,8 +74,7 @@ describe('the one-shot command, killed while recipes are being saved', () => {
       before = book.state.seq;
       await keeper.close();
     }
-    // On a busy machine a round may end before its second answer.
-    expect(acknowledged).toBeGreaterThanOrEqual(rounds / 2);
+    expect(acknowledged).toBeGreaterThan(rounds);
     const listed = await runProcess(ask, ['--json', '--store', store, 'list recipes']);
     expect(listed.code).toBe(0);
     expect(JSON.parse(listed.out).text).toContain('Hall balm 6');

@@ -86,6 +86,15 @@ const dear = 'design.json';
 
 const lastOf = <T>(list: readonly T[], most: number): readonly T[] => list.slice(-most);
 
+/** What every group asks about its own book first: whatever is looked for in others' answers is then shown at home. */
+const ownQuestions = [
+  'export',
+  'history',
+  'list reactions',
+  'what is out of the house',
+  'what are my prices',
+];
+
 export class Fuzz {
   readonly #groups: readonly Group[];
   readonly #shared: World;
@@ -132,6 +141,13 @@ export class Fuzz {
     const fuzz = new Fuzz(seed);
     await begin(fuzz.#shared, fuzz.#groups);
     for (const [group, world] of fuzz.#alone) await begin(world, [group]);
+    for (const [place, text] of ownQuestions.entries())
+      await fuzz.#together((group) => ({
+        kind: 'hear',
+        person: group.people[0],
+        at: startMs + 1000 * (place + 1),
+        text,
+      }));
     let actions = 0;
     for (let at = startMs + 60_000; actions < rounds; at += fuzz.#groups.length + 7919) {
       await fuzz.#round(at);
@@ -140,10 +156,13 @@ export class Fuzz {
     return fuzz.#ended(actions);
   }
 
-  async #round(at: number): Promise<void> {
-    const actions = this.#groups.map((group, place) =>
-      this.#makers.get(group)?.next(this.#stock, at + place),
-    );
+  #round(at: number): Promise<void> {
+    return this.#together((group, place) => this.#makers.get(group)?.next(this.#stock, at + place) as Action);
+  }
+
+  /** Has every group do something, and looks at what it is shown. */
+  async #together(next: (group: Group, place: number) => Action): Promise<void> {
+    const actions = this.#groups.map(next);
     // All at once in the shared bot: what two of them do may cross on its way.
     const shown = await Promise.all(
       this.#groups.map((group, place) => this.#shared.do(group, actions[place] as Action)),
