@@ -72,12 +72,11 @@ const sureAlone = 2.6;
 const writes = (chosen: Chosen): boolean =>
   chosen.claim.kind === 'request' && chosen.topic.wouldWrite(chosen.claim.request);
 
+const requestOf = ({ claim: said }: Chosen): string | undefined =>
+  said.kind === 'request' ? JSON.stringify(said.request) : undefined;
+
 const isSame = (a: Chosen | undefined, b: Chosen | undefined): boolean =>
-  isRequest(a) &&
-  isRequest(b) &&
-  a.topic === b.topic &&
-  JSON.stringify('request' in a.claim && a.claim.request) ===
-    JSON.stringify('request' in b.claim && b.claim.request);
+  isRequest(a) && isRequest(b) && a.topic === b.topic && requestOf(a) === requestOf(b);
 
 /** The plain form of a saying that is like the message, where some topic reads it as a request, and all as likely as one. */
 const byLikeness = (reading: Reading, topics: readonly Topic[], leastAlike: number): Chosen | undefined => {
@@ -105,7 +104,7 @@ const overruled = (first: Chosen, reading: Reading, topics: readonly Topic[]): C
 
 /** "When do we pour" after a workshop is about that, whatever it would mean by itself. */
 const goingOn = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
-  const plain = reading.last && likelyGoingOn(pointedNames(reading).reading);
+  const plain = likelyGoingOn(pointedNames(reading).reading);
   const chosen = plain && surest(plain, topics);
   return isRequest(chosen) && chosen.topic.name === reading.last?.topic ? chosen : undefined;
 };
@@ -121,8 +120,9 @@ const withoutTalk = (reading: Reading, topics: readonly Topic[]): Chosen | undef
 };
 
 /**
- * What a text means: as it stands, unless it is as good as a known saying; else with recipes it points at by part of their names; else as a saying it is very
- * like; and where nobody understood it, without the words of talk in it, or as a saying it is somewhat like.
+ * What a text means: as it stands, unless it is as good as a known saying of something else; else with recipes it points
+ * at by part of their names; else as a saying it is very like; and where nobody understood it, without the words of talk
+ * in it, or as a saying it is somewhat like.
  */
 const chooseWhole = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
   const first = surest(reading, topics);

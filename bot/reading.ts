@@ -77,3 +77,15 @@ export const refuse = (
 /** True when one of the words stands in the message, chatter and talk included. */
 export const anyWord = (reading: Reading, words: readonly string[]): boolean =>
   words.some((word) => reading.words.has(word));
+
+/** What is read off a message, worked out once however many topics want it; no longer than the message is held. */
+export const oncePerReading = <T>(read: (reading: Reading) => T): ((reading: Reading) => T) => {
+  const known = new WeakMap<Reading, { readonly value: T }>();
+  return (reading) => {
+    const before = known.get(reading);
+    if (before) return before.value;
+    const value = read(reading);
+    known.set(reading, { value });
+    return value;
+  };
+};

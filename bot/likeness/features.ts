@@ -5,9 +5,10 @@ import { isChatter, letters } from '../readers/lexicon.ts';
 import { type LotSaid, lotsIn } from '../readers/lots.ts';
 import { regionBesides, regionSaid } from '../readers/region-said.ts';
 import { unitOf } from '../readers/unit.ts';
-import type { Reading } from '../reading.ts';
+import { wordSet } from '../readers/word-list.ts';
+import { oncePerReading, type Reading } from '../reading.ts';
 import { readingWithout } from '../understand.ts';
-import { type Look, piecesOf, type SlotKind, slotKinds } from './pieces.ts';
+import { isIngredientKind, type Look, looksAt, piecesOf, type SlotKind, slotKinds } from './pieces.ts';
 
 /** A slot with what stands in it (in a saying: its own name), and the little word before it. */
 export interface Slot {
@@ -27,16 +28,14 @@ export interface Features {
   readonly pointed: readonly string[];
 }
 
-const wordsOf = (text: string): ReadonlySet<string> => new Set(text.trim().split(/\s+/));
-
-const turning = wordsOf(
+const turning = wordSet(
   `not no without never except instead than less more only half double twice third quarter cheaper cheapest harder softer before after other
   don't dont won't can't cant isn't isnt
-  note swapped replaced some part poured pour gave given sold used wasted finished opened save saved remove undo`,
+  note swapped replaced poured pour gave given sold used wasted finished opened save saved remove undo`,
 );
 
 /** Words that say nothing about what is asked. */
-const light = wordsOf(
+const light = wordSet(
   `and n of in for to with the a an my have got recipe batch amount formula lip balm balms salve ointment on into from by as it was is are
   euro euros eur gbp quid dollar dollars`,
 );
@@ -51,13 +50,24 @@ const stem = (word: string): string => {
   return plain.replace(/(?:ings?|ed|es|s|ly)$/, '').replace(/([a-z])\1$|e$/, '$1');
 };
 
-const turnsOf = (words: Iterable<string>, units: readonly string[]): string =>
-  [...new Set([...[...words].filter((word) => turning.has(word)), ...units])].toSorted().join(' ');
-
 /** "Is it vegan?" asks what it is, "make it vegan" for another: one word around a thing does not tell them apart. */
-const bareQuestion = (text: string, words: readonly string[]): string =>
-  (words.length === 1 && /^\W*(?:is|are)\b/i.test(text) ? ' is' : '') +
-  (/\b(?:some|part) of\b/i.test(text) ? ' some' : '');
+const isBareQuestion = (text: string, words: readonly string[]): boolean =>
+  words.length === 1 && /^\W*(?:is|are)\b/i.test(text);
+
+const isOfSome = /\b(?:some|part) of\b/i;
+
+/** @param counted the words of the text that may mean something, as far as a bare question goes by them. */
+const turnsOf = (
+  text: string,
+  words: readonly string[],
+  units: readonly string[],
+  counted: readonly string[] = words,
+): string => {
+  const said = [...new Set([...words.filter((word) => turning.has(word)), ...units])].toSorted();
+  if (isBareQuestion(text, counted)) said.push('is');
+  if (isOfSome.test(text)) said.push('some');
+  return said.join(' ');
+};
 
 const wordBefore = (text: string, from: number): string =>
   /([a-z']{1,20})\W{0,3}$/i.exec(text.slice(Math.max(0, from - 24), from))?.[1]?.toLowerCase() ?? '';
@@ -69,7 +79,7 @@ const wordAfter = (text: string, to: number): string =>
 export const amountOf = (slots: readonly Slot[], slot: Slot): string => {
   if (!/^(?:g|v|%|d|n|size)$/.test(slot.kind)) return '';
   const next = slots[slots.indexOf(slot) + 1]?.kind ?? '';
-  return /^(?:i|herb|oil|wax|butter|aroma|R)$/.test(next) ? next : '';
+  return next === 'R' || isIngredientKind(next) ? next : '';
 };
 
 const regionNames = { eu: 'the EU', uk: 'the UK', us: 'the US', ca: 'Canada', au: 'Australia' } as const;
@@ -150,19 +160,27 @@ const unitsOutside = (
   return (bare.match(/(?<![a-z'])[a-z]{1,24}(?![a-z'])/g) ?? []).flatMap((word) => unitOf(word) ?? []);
 };
 
-/**
- * What stands in a message; undefined where an amount of it is less than nothing.
- * @param dated true where its dates are things that fill a slot, and not words among others.
- */
-export const featuresOf = (reading: Reading, look: Look, dated = false): Features | undefined => {
-  const lots = lotStretches(lotsIn(reading));
-  const days = dated ? dayStretches(daysIn(reading).days) : [];
-  const { text, items } = readingWithout(reading, [...lots, ...days]);
-  const stretches = [...stretchesOf(text), ...lots, ...days];
-  const pieces = piecesOf(
-    items.filter((item) => !isWithin(item, stretches) && !isInWord(text, item)),
-    look,
-  );
+/** A message without what fills a slot by itself: codes of lots, quotes, regions, and dates where they are wanted. */
+interface Cleared {
+  readonly text: string;
+  readonly items: readonly Item[];
+  readonly stretches: readonly Stretch[];
+}
+
+const cleared = (reading: Reading, days: readonly DaySaid[]): Cleared => {
+  const places = [...lotStretches(lotsIn(reading)), ...dayStretches(days)];
+  const { text, items } = readingWithout(reading, places);
+  const stretches = [...stretchesOf(text), ...places];
+  return {
+    text,
+    items: items.filter((item) => !isWithin(item, stretches) && !isInWord(text, item)),
+    stretches,
+  };
+};
+
+/** What stands in a message as one look sees it; undefined where an amount of it is less than nothing. */
+const featuresIn = ({ text, items, stretches }: Cleared, look: Look): Features | undefined => {
+  const pieces = piecesOf(items, look);
   const things = pieces.flatMap(({ kind, item, last }) => (kind ? [{ kind, item, last }] : []));
   if (things.some(({ kind, item }) => isNegative(text, item, kind === 'R'))) return undefined;
   const slots = things.map(({ kind, item, last }) => ({
@@ -177,10 +195,30 @@ export const featuresOf = (reading: Reading, look: Look, dated = false): Feature
   return {
     slots: [...slots, ...stretches.map(({ slot }) => slot)],
     words: new Set(words.filter((word) => !isChatter(word) && !light.has(word) && !unitOf(word)).map(stem)),
-    turns: turnsOf(words, units) + bareQuestion(text, words),
+    turns: turnsOf(text, words, units),
     pointed: around.filter(({ item }) => item.letter === letters.danger).map(({ item }) => stem(item.word)),
   };
 };
+
+const inEveryLook = (reading: Reading, days: readonly DaySaid[]): readonly Features[] => {
+  const message = cleared(reading, days);
+  const all: Features[] = [];
+  for (const look of looksAt(message.items)) {
+    const features = featuresIn(message, look);
+    if (!features) break;
+    all.push(features);
+  }
+  return all;
+};
+
+/** What stands in a message, look by look, up to one in which an amount is less than nothing. */
+export const featuresOf = oncePerReading((reading) => inEveryLook(reading, []));
+
+/** The same where its dates are things that fill a slot, and not words among others; none where it has none. */
+export const datedFeaturesOf = oncePerReading((reading) => {
+  const { days } = daysIn(reading);
+  return days.length > 0 ? inEveryLook(reading, days) : [];
+});
 
 const slotIn = /\{([a-zA-Z%]{1,8})\d?\}/g;
 
@@ -211,11 +249,12 @@ export const featuresOfSaying = (saying: string): Features => {
   return {
     slots,
     words: new Set(words),
-    turns:
-      turnsOf(
-        all.filter((word) => !isChatter(word)),
-        units,
-      ) + bareQuestion(saying, words),
+    turns: turnsOf(
+      saying,
+      all.filter((word) => !isChatter(word)),
+      units,
+      words,
+    ),
     pointed: [],
   };
 };

@@ -22,6 +22,12 @@ export function* readSayings(): Work<void> {
   }
 }
 
+/** All of them; whoever was not waited for is read now. */
+const sayings = (): Sayings => {
+  while (unread.length > 0) readNext();
+  return known;
+};
+
 /** A message read as the plain form of a saying that is like it, and what is told about that. */
 export interface Likely {
   readonly reading: Reading;
@@ -34,21 +40,19 @@ export interface Likely {
  * @param leastAlike from 0 to 1: how much of the words a message and a saying have to share.
  */
 export const likely = (reading: Reading, leastAlike: number): readonly Likely[] => {
-  while (unread.length > 0) readNext();
-  return known.plainsOf(reading, leastAlike).map((plain) => ({
-    reading: readAgain(plain, reading),
-    assumed: `I read that as "${echo(plain)}".`,
-  }));
-};
-
-/** Plain forms of what a message might have meant, for whoever was not understood. */
-export const guessesAt = (reading: Reading): readonly string[] => {
-  while (unread.length > 0) readNext();
-  return known.plainsOf(reading, alikeForAGuess);
+  return sayings()
+    .plainsOf(reading, leastAlike)
+    .map((plain) => ({
+      reading: readAgain(plain, reading),
+      assumed: `I read that as "${echo(plain)}".`,
+    }));
 };
 
 /** So like, and no more, has a saying to be for it to be offered. */
 const alikeForAGuess = 0.15;
+
+/** Plain forms of what a message might have meant, for whoever was not understood. */
+export const guessesAt = (reading: Reading): readonly string[] => sayings().plainsOf(reading, alikeForAGuess);
 
 const alikeToGoOn = 0.97;
 /** Whoever goes on says little; a whole recipe need not wait for the sayings to be read. */
@@ -56,8 +60,7 @@ const mostToGoOn = 8;
 
 /** A message that is, word for word, a known way to go on from the message before, in its plain form. */
 export const likelyGoingOn = (reading: Reading): Reading | undefined => {
-  if (reading.items.length > mostToGoOn) return undefined;
-  while (unread.length > 0) readNext();
-  const [plain, second] = reading.last ? known.plainsOf(reading, alikeToGoOn, true) : [];
+  if (!reading.last || reading.items.length > mostToGoOn) return undefined;
+  const [plain, second] = sayings().plainsOf(reading, alikeToGoOn, true);
   return plain === undefined || second !== undefined ? undefined : readAgain(plain, reading);
 };

@@ -1,7 +1,6 @@
-import { daysIn } from '../readers/days.ts';
 import type { Reading } from '../reading.ts';
-import { amountOf, type Features, featuresOf, isTalkWord, type Slot } from './features.ts';
-import { looks } from './pieces.ts';
+import { amountOf, datedFeaturesOf, type Features, featuresOf, isTalkWord, type Slot } from './features.ts';
+import { isIngredientKind } from './pieces.ts';
 import { type Saying, signatureOf } from './sayings.ts';
 
 /** How much less alike the next meaning has to be. */
@@ -18,23 +17,19 @@ const leastAlikeWithoutThings = 0.75;
 /** Fewer words mean something as they stand, or after a message they go on from. */
 const leastAlikeInFewWords = 0.95;
 
-const ingredientKinds = new Set<string>(['i', 'herb', 'oil', 'wax', 'butter', 'aroma']);
-
 const isSameThing = (a: string, b: string): boolean =>
-  a === b || (a === 'i' && ingredientKinds.has(b)) || (b === 'i' && ingredientKinds.has(a));
+  a === b || (a === 'i' && isIngredientKind(b)) || (b === 'i' && isIngredientKind(a));
 
-const containers = /^(?:tins?|jars?|pots?|tubes?|sticks?|bottles?|tubs?)$/;
+const container = '(?:tins?|jars?|pots?|tubes?|sticks?|bottles?|tubs?)';
+const containers = new RegExp(`^${container}$`);
+const withContainer = new RegExp(`\\s*\\b${container}\\b\\s*(?:of\\s+)?`, 'i');
 /** "15 g tin" where the plain form has the tin itself. */
 const valueFor = (open: Slot, slot: Slot): string =>
-  open.kind !== 'size' && slot.kind === 'size'
-    ? slot.text
-        .replace(/\s*\b(?:tins?|jars?|pots?|tubes?|sticks?|bottles?|tubs?)\b\s*(?:of\s+)?/i, ' ')
-        .trim()
-    : slot.text;
+  open.kind !== 'size' && slot.kind === 'size' ? slot.text.replace(withContainer, ' ').trim() : slot.text;
 
 const fits = (open: Slot, { kind }: Pick<Slot, 'kind'>): boolean =>
   open.kind === kind ||
-  (open.kind === 'i' && ingredientKinds.has(kind)) ||
+  (open.kind === 'i' && isIngredientKind(kind)) ||
   (open.kind === 'size' && (kind === 'g' || kind === 'v')) ||
   (/^[gv]$/.test(open.kind) && kind === 'size' && containers.test(open.after));
 
@@ -86,7 +81,10 @@ const isEnough = ({ slots, words }: Features, after: string | undefined): boolea
   words.size > (slots.length > 0 || after ? 0 : 1);
 
 const mayMean = (saying: Features, message: Features): boolean =>
-  saying.turns === message.turns && message.pointed.every((word) => saying.words.has(word));
+  message.pointed.every((word) => saying.words.has(word));
+
+/** What a message and a saying have to have in common: the things in them, and the words that turn a meaning round. */
+const shelfOf = (features: Features): string => `${signatureOf(features)}|${features.turns}`;
 
 interface Weighed extends Saying {
   /** Weight of all its words together. */
@@ -97,12 +95,14 @@ interface Weighed extends Saying {
 export class Sayings {
   readonly #all: Saying[] = [];
   readonly #meanings = new Map<string, Set<string>>();
-  #bySignature: ReadonlyMap<string, readonly Weighed[]> | undefined;
+  #byShelf: ReadonlyMap<string, readonly Weighed[]> | undefined;
   #weights = new Map<string, number>();
+  #compared = new WeakMap<Features, readonly Like[]>();
 
   add(sayings: readonly Saying[]): void {
     this.#all.push(...sayings);
-    this.#bySignature = undefined;
+    this.#byShelf = undefined;
+    this.#compared = new WeakMap();
     for (const { features, plain } of sayings) {
       for (const word of features.words) {
         const under = this.#meanings.get(word) ?? new Set();
@@ -122,20 +122,20 @@ export class Sayings {
   }
 
   #weighed(): ReadonlyMap<string, readonly Weighed[]> {
-    if (this.#bySignature) return this.#bySignature;
+    if (this.#byShelf) return this.#byShelf;
     const count = new Set(this.#all.map(({ plain }) => plain)).size;
     const weightOf = (under: number): number => Math.log(1 + count / under) / Math.log(1 + count);
     this.#weights = new Map([...this.#meanings].map(([word, under]) => [word, weightOf(under.size)]));
-    const bySignature = new Map<string, Weighed[]>();
+    const byShelf = new Map<string, Weighed[]>();
     for (const saying of this.#all) {
       const weighed = { ...saying, weight: this.#weightOf(saying.features.words) };
-      const key = signatureOf(saying.features);
-      const others = bySignature.get(key);
+      const key = shelfOf(saying.features);
+      const others = byShelf.get(key);
       if (others) others.push(weighed);
-      else bySignature.set(key, [weighed]);
+      else byShelf.set(key, [weighed]);
     }
-    this.#bySignature = bySignature;
-    return bySignature;
+    this.#byShelf = byShelf;
+    return byShelf;
   }
 
   /** From 0 to 1: how much of what a message and a saying say is said by both. */
@@ -146,9 +146,19 @@ export class Sayings {
     return all === 0 ? 0 : both / all;
   }
 
+  /** A message is compared once, however like a saying it has to be for one purpose or another. */
+  #likesOf(message: Features, reading: Reading, goingOn: boolean): readonly Like[] {
+    if (goingOn) return this.#likes(message, reading, goingOn);
+    const before = this.#compared.get(message);
+    if (before) return before;
+    const likes = this.#likes(message, reading, goingOn);
+    this.#compared.set(message, likes);
+    return likes;
+  }
+
   /** The meanings a message may have, likeliest first, each with the saying that is most like it. */
   #likes(message: Features, reading: Reading, goingOn: boolean): Like[] {
-    const same = this.#weighed().get(signatureOf(message)) ?? [];
+    const same = this.#weighed().get(shelfOf(message)) ?? [];
     const possible = same.filter(
       ({ features, after }) =>
         (after ? after === reading.last?.topic : !goingOn) &&
@@ -173,16 +183,20 @@ export class Sayings {
    * @param goingOn true to look only among sayings that go on from the message before.
    */
   plainsOf(reading: Reading, leastAlike: number, goingOn = false): readonly string[] {
-    const plain = this.#plainsIn(reading, leastAlike, goingOn, false);
-    if (plain.length > 0 || daysIn(reading).days.length === 0) return plain;
-    return this.#plainsIn(reading, leastAlike, goingOn, true);
+    const plains = this.#plainsAmong(featuresOf(reading), reading, leastAlike, goingOn);
+    return plains.length > 0
+      ? plains
+      : this.#plainsAmong(datedFeaturesOf(reading), reading, leastAlike, goingOn);
   }
 
-  #plainsIn(reading: Reading, leastAlike: number, goingOn: boolean, dated: boolean): readonly string[] {
-    for (const look of looks) {
-      const message = featuresOf(reading, look, dated);
-      if (!message) return [];
-      const likes = this.#likes(message, reading, goingOn);
+  #plainsAmong(
+    looks: readonly Features[],
+    reading: Reading,
+    leastAlike: number,
+    goingOn: boolean,
+  ): readonly string[] {
+    for (const message of looks) {
+      const likes = this.#likesOf(message, reading, goingOn);
       const [first] = likes;
       if (!first || first.alike < leastOf(message, leastAlike)) continue;
       return likes

@@ -27,6 +27,11 @@ export const slotKinds = [
 ] as const;
 export type SlotKind = (typeof slotKinds)[number];
 
+const ingredientKinds = new Set<string>(['i', 'herb', 'oil', 'wax', 'butter', 'aroma'] satisfies SlotKind[]);
+
+/** True for an ingredient, of whatever kind. */
+export const isIngredientKind = (kind: string): boolean => ingredientKinds.has(kind);
+
 const ingredientKind = (item: Item): SlotKind => {
   const found = ingredientById(item.ingredients?.[0] ?? '');
   if (item.infusedWith) return 'oil';
@@ -56,6 +61,9 @@ const stretches: readonly (readonly [SlotKind, RegExp])[] = [
   ['tins', /nx?c[oe@]?[vg]|nx?[vg]c|n[ox][vg]/g],
   ['size', /[vg]c|c[oe@]?[vg]/g],
 ];
+
+const shapeOf = (items: readonly Item[]): string =>
+  items.map(({ letter }) => (letter.length === 1 ? letter : '?')).join('');
 
 interface Stretch {
   readonly kind: SlotKind;
@@ -88,7 +96,7 @@ export interface Look {
   readonly pairsApart: boolean;
 }
 
-export const looks: readonly Look[] = [
+const looks: readonly Look[] = [
   { kindsAreWords: false, pairsApart: false },
   { kindsAreWords: true, pairsApart: false },
   { kindsAreWords: false, pairsApart: true },
@@ -98,6 +106,18 @@ export const looks: readonly Look[] = [
 /** "Oil", "infused oil": a kind of thing more than a thing. */
 const isKind = ({ generic, ingredients }: Item): boolean =>
   generic === true || ingredients?.[0] === 'infused-oil';
+
+/** The looks that see a message differently. */
+export const looksAt = (items: readonly Item[]): readonly Look[] => {
+  const hasKinds = items.some(isKind);
+  const shape = shapeOf(items);
+  const hasPairs = stretches.some(
+    ([kind, pattern]) => kind === 'R' && shape.match(pattern)?.some((match) => isPair(match)),
+  );
+  return looks.filter(
+    ({ kindsAreWords, pairsApart }) => (hasKinds || !kindsAreWords) && (hasPairs || !pairsApart),
+  );
+};
 
 /** "A kilo", "a tin", "one tin": a pack that a price goes by or the like, no amount. */
 const isOne = ({ letter, word, value }: Item, next: Item | undefined): boolean =>
@@ -112,8 +132,7 @@ export interface Piece {
 
 /** A message as the things in it that could fill a slot and the words between them. */
 export const piecesOf = (items: readonly Item[], look: Look): Piece[] => {
-  const shape = items.map(({ letter }) => (letter.length === 1 ? letter : '?')).join('');
-  const found = stretchesIn(shape, look.pairsApart);
+  const found = stretchesIn(shapeOf(items), look.pairsApart);
   const pieces: Piece[] = [];
   for (let at = 0; at < items.length; at += 1) {
     const item = items[at] as Item;

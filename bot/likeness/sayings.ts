@@ -1,4 +1,5 @@
 import { type Features, featuresOfSaying } from './features.ts';
+import { isIngredientKind } from './pieces.ts';
 
 /** A way of saying something, and the plain form that means the same. */
 export interface Saying {
@@ -37,7 +38,7 @@ export const sayingsIn = (text: string): Saying[] => {
 export const signatureOf = ({ slots }: Features): string =>
   slots
     .map(({ kind }) => {
-      if (/^(?:i|herb|oil|wax|butter|aroma)$/.test(kind)) return 'i';
+      if (isIngredientKind(kind)) return 'i';
       return kind === 'g' || kind === 'v' ? 'size' : kind;
     })
     .toSorted()

@@ -1,4 +1,4 @@
-const wordsOf = (text: string): readonly string[] => text.trim().split(/\s+/);
+import { wordsOf } from './word-list.ts';
 
 /**
  * Words of talk around a request: people, places, days, feelings, and the verbs of getting things done. They ask for

@@ -50,19 +50,17 @@ const doneFirst = new RegExp(
   'i',
 );
 
+const somebodyDid = new RegExp(
+  `\\b(?:we|i|we've|i've|just|they|she|he|hazel)\\s+(?:have\\s+|has\\s+|just\\s+|also\\s+|then\\s+|now\\s+)*(?:${doing}|melted)\\b`,
+  'i',
+);
+
 /** "poured …" was done; "made …" only with a number of containers and a day, lots, or somebody who made them. */
 const isPour = (reading: Reading, { rest, days, lots }: BenchReading): boolean => {
   if (asksOrPlans(rest.text) || pouredAway(rest)) return false;
   if (pouredCue.test(rest.text)) return tellsOfBatch(reading, rest);
   if (!doneVerb.test(rest.text) || !rest.items.some(({ letter }) => letter === 'c')) return false;
-  return (
-    doneFirst.test(rest.text) ||
-    days.length > 0 ||
-    lots.length > 0 ||
-    /\b(?:we|i|we've|i've|just|they|she|he|hazel)\s+(?:have\s+|has\s+|just\s+|also\s+|then\s+|now\s+)*(?:made|filled|produced|did|done|prepared|(?:turned|knocked|ran|banged|churned|got) (?:out|off)|whipped up|cooked up|cooked|cast|melted)\b/i.test(
-      reading.text,
-    )
-  );
+  return doneFirst.test(rest.text) || days.length > 0 || lots.length > 0 || somebodyDid.test(reading.text);
 };
 
 /** The pour's own code, and the lots that went into it. */

@@ -1,6 +1,6 @@
 import { defined } from '../../core/defined.ts';
 import type { Trouble } from '../answer.ts';
-import type { Reading } from '../reading.ts';
+import { oncePerReading, type Reading } from '../reading.ts';
 import { type Place, readingWithout } from '../understand.ts';
 import { type DaySaid, daysIn, todayOf } from './days.ts';
 import { type LotSaid, lotsIn } from './lots.ts';
@@ -17,19 +17,13 @@ export interface BenchReading {
   readonly today: string;
 }
 
-const known = new WeakMap<Reading, BenchReading>();
-
 /** Reads lots and dates once for all the topics that want them. */
-export const readBench = (reading: Reading): BenchReading => {
-  const before = known.get(reading);
-  if (before) return before;
+export const readBench = oncePerReading((reading): BenchReading => {
   const lots = lotsIn(reading);
   const { days, trouble } = daysIn(reading);
   const rest = readingWithout(reading, [...lots, ...days]);
-  const read = { lots, days, rest, today: todayOf(reading), ...defined({ trouble }) };
-  known.set(reading, read);
-  return read;
-};
+  return { lots, days, rest, today: todayOf(reading), ...defined({ trouble }) };
+});
 
 /** The codes that stand in a stretch of the message. */
 export const lotsWithin = (lots: readonly LotSaid[], { from, to }: Place): readonly LotSaid[] =>

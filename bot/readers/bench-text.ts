@@ -1,4 +1,4 @@
-import type { Reading } from '../reading.ts';
+import { oncePerReading, type Reading } from '../reading.ts';
 import { type Place, readingWithout } from '../understand.ts';
 import { type BenchReading, readBench } from './bench-reading.ts';
 
@@ -17,8 +17,6 @@ const pictureWord = /[\s,;]*\b(?:pictures?|photos?|pics?|images?)\W*$/i;
 export const longestNote = 500;
 
 const trimmed = (text: string): string => text.replace(/^[\s,;:.-]+|[\s,;]+$/g, '').slice(0, longestNote);
-
-const known = new WeakMap<Reading, BenchText>();
 
 const read = (reading: Reading): BenchText => {
   const places: Place[] = [];
@@ -43,13 +41,7 @@ const read = (reading: Reading): BenchText => {
 };
 
 /** Notes ("note: …") and links to pictures apart from the rest of the message. */
-export const readBenchText = (reading: Reading): BenchText => {
-  const before = known.get(reading);
-  if (before) return before;
-  const text = read(reading);
-  known.set(reading, text);
-  return text;
-};
+export const readBenchText: (reading: Reading) => BenchText = oncePerReading(read);
 
 /** "Can you write down that …": asked as a question, and told all the same. */
 const politely =

@@ -201,13 +201,9 @@ const readAmong = (segments: readonly (readonly Item[])[], at: number, reading: 
 const hasDegrees = ({ items, text }: Reading): boolean =>
   items.some(({ letter, from, to }) => letter === 't' && /°|C$|\sc$|degree/.test(text.slice(from, to)));
 
-/** "Cost of 24 tins": how many, and no price. */
-const asksForCount = ({ items }: Reading): boolean =>
-  /^[wz]?oncB*\W*$/.test(items.map(({ letter }) => letter).join('')) && items[0]?.word !== 'price';
-
 /** Reads prices out of a message: "shea costs 18 per kg", "beeswax 500 g 14.50", "tins are 0.35 each", or several. */
 export const readPrices = (reading: Reading): PricesRead | undefined => {
-  if (hasDegrees(reading) || asksForCount(reading)) return undefined;
+  if (hasDegrees(reading)) return undefined;
   const prices: PriceRead[] = [];
   const assumed = new Set<string>();
   const segments = priceSegments(reading.items);

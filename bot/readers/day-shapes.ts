@@ -31,7 +31,7 @@ const monthNames =
   'jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?';
 const weekdays =
   'mon(?:day)?|tue(?:s(?:day)?)?|wed(?:nesday)?|thu(?:r(?:s(?:day)?)?)?|fri(?:day)?|sat(?:urday)?|sun(?:day)?';
-const wholeWeekdays = 'monday|tuesday|wednesday|thursday|friday|saturday|sunday';
+export const wholeWeekdays = 'monday|tuesday|wednesday|thursday|friday|saturday|sunday';
 /** "24 may be enough", "3 mar the top": without a year, such a word is a month where "on" or an ending says so. */
 const isVerb = (month: string, { before, after }: DayPlace): boolean =>
   /^(?:may|mar)$/.test(month) &&

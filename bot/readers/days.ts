@@ -1,7 +1,7 @@
 import { localDay } from '../../core/bench/days.ts';
 import { defined } from '../../core/defined.ts';
 import type { Trouble } from '../answer.ts';
-import type { Reading } from '../reading.ts';
+import { oncePerReading, type Reading } from '../reading.ts';
 import { blanked, type Place, readingWithout } from '../understand.ts';
 import type { DayRead } from './day-calendar.ts';
 import { bestBeforeShapes, type DayShape, dayShapes } from './day-shapes.ts';
@@ -94,17 +94,9 @@ const searched = (reading: Reading): DaysRead => {
 
 const bestBeforeWord = /\b(?:best|bbe?|b\.b|use|sell|exp|good|keeps|until|till|ends)/i;
 
-const known = new WeakMap<Reading, DaysRead>();
-
 /**
  * The dates of a message, in their order, in the group's zone and from the message's own instant. Lot codes and amounts
  * are read first and never taken for dates. A date without a year stands for two days, the last such and the next one:
  * what was done lies behind, a best before ahead.
  */
-export const daysIn = (reading: Reading): DaysRead => {
-  const before = known.get(reading);
-  if (before) return before;
-  const read = searched(reading);
-  known.set(reading, read);
-  return read;
-};
+export const daysIn: (reading: Reading) => DaysRead = oncePerReading(searched);

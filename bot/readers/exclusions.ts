@@ -1,22 +1,21 @@
 import { groupOf } from './design-words.ts';
 import type { Item } from './item.ts';
 import { letters } from './lexicon.ts';
-
-const wordsOf = (text: string): ReadonlySet<string> => new Set(text.split(' '));
+import { wordSet } from './word-list.ts';
 
 /** After a name: "nuts excluded", "beeswax omitted". */
-const after = wordsOf('excluded omitted removed banned forbidden');
+const after = wordSet('excluded omitted removed banned forbidden');
 /** Before "out": "shea butter left out", "palm taken out". */
-const leftOut = wordsOf('left taken kept leave keep take ruled cut');
+const leftOut = wordSet('left taken kept leave keep take ruled cut');
 /** Before a name: "omit beeswax", "sans shea". */
-const before = wordsOf(
+const before = wordSet(
   'omit omitting sans boycott boycotts boycotting refuse refuses refusing detest detests',
 );
-const outBefore = wordsOf('rule ruling leave leaving keep keeping take taking cut cutting');
-const stand = wordsOf('stand bear');
-const cannot = wordsOf("can't cant cannot");
+const outBefore = wordSet('rule ruling leave leaving keep keeping take taking cut cutting');
+const stand = wordSet('stand bear');
+const cannot = wordSet("can't cant cannot");
 
-const inwards = wordsOf('use using put add adding in instead');
+const inwards = wordSet('use using put add adding in instead');
 
 /** A message of this many items is a pasted text, and long lists of steps say "removed" of the pot. */
 const mostItems = 60;

@@ -18,10 +18,11 @@ const substance = /[RigvdptrcMLHS%]/;
 const matters =
   /\b(?:don'?t|cancel|stop|never ?mind|forget|scratch that|wait|not|nuts?|allerg\w{1,3}|vegans?|child|children|kids?|baby|pregnan\w{1,3})\b/i;
 
-const sentencesOf = ({ text, items }: Reading): Sentence[] => {
+/** The sentences of a message; none where there is only one, or so many that it is no message. */
+const sentencesOf = ({ text, items }: Reading): readonly Sentence[] => {
   const stops = [...text.matchAll(ends)].map((match) => match.index + match[0].length);
   if (stops.at(-1) !== text.length) stops.push(text.length);
-  return stops
+  const all = stops
     .map((to, at) => ({ from: stops[at - 1] ?? 0, to }))
     .filter(({ from, to }) => /[\p{L}\d]/u.test(text.slice(from, to)))
     .map(({ from, to }) => ({
@@ -31,6 +32,7 @@ const sentencesOf = ({ text, items }: Reading): Sentence[] => {
         matters.test(text.slice(from, to)) ||
         items.some((item) => item.from >= from && item.to <= to && substance.test(item.letter)),
     }));
+  return all.length < 2 || all.length > mostSentences ? [] : all;
 };
 
 /** A message cut down to some of its sentences, and how the others began. */
@@ -45,6 +47,9 @@ const leadIns: readonly RegExp[] = [
   /\b(?:tell|ask|know|wonder(?:ing)?|say|see|check|look)\b[^.!?\n]{0,40}?\b(?:whether|if)\s+(?=\w)/i,
   /\b(?:would|could|can|will|kindly|please|to|and|must)\b[^.!?\n,]{0,20}?(?=\b(?:remind|stop|undo|redo|list|show|trace|recall|cancel)\b)/i,
 ];
+const firstWords = (text: string, count: number): string =>
+  text.trim().split(/\s+/).slice(0, count).join(' ');
+
 const something = /[RigvdptrcMLHSn%]/;
 
 /** What a sentence asks after such a lead-in, where that holds nothing itself. */
@@ -54,7 +59,7 @@ const innerOf = (reading: Reading): Gist[] =>
     const from = match ? match.index + match[0].length : 0;
     const led = reading.items.some((item) => item.from < from && something.test(item.letter));
     if (from === 0 || led || /\d/.test(reading.text.slice(0, from))) return [];
-    const passedOver = echo(reading.text.slice(0, from).trim().split(/\s+/).slice(0, 6).join(' '));
+    const passedOver = echo(firstWords(reading.text.slice(0, from), 6));
     return [{ reading: readAgain(reading.text.slice(from), reading), passedOver }];
   });
 
@@ -63,9 +68,6 @@ const innerOf = (reading: Reading): Gist[] =>
  * do, and that with the one after ("How much would that make?") or before ("Could you plan the workshop?").
  */
 export const gistsOf = (reading: Reading): Gist[] => [...sentencesIn(reading), ...innerOf(reading)];
-
-const firstWords = ({ text }: Reading, { from, to }: Sentence): string =>
-  text.slice(from, to).trim().split(/\s+/).slice(0, 4).join(' ');
 
 /** The message from one sentence to another. */
 const cutDown = (reading: Reading, sentences: readonly Sentence[], from: number, to: number): Gist => {
@@ -82,7 +84,7 @@ const cutDown = (reading: Reading, sentences: readonly Sentence[], from: number,
     passedOver: echo(
       gone
         .slice(0, 2)
-        .map((one) => firstWords(reading, one))
+        .map((one) => firstWords(said(one), 4))
         .join(' …, '),
     ),
   };
@@ -90,7 +92,6 @@ const cutDown = (reading: Reading, sentences: readonly Sentence[], from: number,
 
 const sentencesIn = (reading: Reading): Gist[] => {
   const sentences = sentencesOf(reading);
-  if (sentences.length < 2 || sentences.length > mostSentences) return [];
   const first = sentences.findIndex(({ carries }) => carries);
   const last = sentences.findLastIndex(({ carries }) => carries);
   if (first < 0) return [];
@@ -111,7 +112,6 @@ const sentencesIn = (reading: Reading): Gist[] => {
  */
 export const sentencesAlone = (reading: Reading): Gist[] => {
   const sentences = sentencesOf(reading);
-  if (sentences.length < 2 || sentences.length > mostSentences) return [];
   const matter = sentences.filter(({ from, to }) => matters.test(reading.text.slice(from, to)));
   return sentences
     .flatMap((sentence, at) => {

@@ -1,3 +1,5 @@
+import { wordsOf } from './word-list.ts';
+
 /**
  * One letter for each kind of thing a message is made of. A message becomes a string of these letters, and topics
  * look for shapes in it with regular expressions, so that a phrase family is one line and not a parser.
@@ -36,8 +38,6 @@ export const letters = {
   danger: 'z',
   past: 'Z',
 } as const;
-
-const wordsOf = (text: string): readonly string[] => text.trim().split(/\s+/);
 
 /** Words around a request that change nothing. */
 const chatter = new Set(

@@ -1,6 +1,6 @@
 import { lotKey } from '../../core/bench/codes.ts';
 import type { Bench } from '../../core/bench/state.ts';
-import type { Reading } from '../reading.ts';
+import { oncePerReading, type Reading } from '../reading.ts';
 import { letterOf, letters } from './lexicon.ts';
 import {
   houseCode,
@@ -220,17 +220,9 @@ const codesIn = (reading: Reading): readonly LotSaid[] => {
   return said;
 };
 
-const known = new WeakMap<Reading, readonly LotSaid[]>();
-
 /**
  * The lot codes of a message, in their order: the group's lots and batches however spaced or cased ("26-KIVO", "26 kivo",
  * "kivo" alone), and new ones after "lot" or "batch" ("lot G7", "batch no. 4411-B"). Amounts, ingredients and recipes are
  * not among them.
  */
-export const lotsIn = (reading: Reading): readonly LotSaid[] => {
-  const before = known.get(reading);
-  if (before) return before;
-  const lots = codesIn(reading);
-  known.set(reading, lots);
-  return lots;
-};
+export const lotsIn: (reading: Reading) => readonly LotSaid[] = oncePerReading(codesIn);

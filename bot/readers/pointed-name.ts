@@ -1,5 +1,5 @@
 import { nameKey } from '../../core/names.ts';
-import type { Reading } from '../reading.ts';
+import { oncePerReading, type Reading } from '../reading.ts';
 import type { Item } from './item.ts';
 import { letters } from './lexicon.ts';
 
@@ -111,16 +111,8 @@ const point = (reading: Reading): Pointed => {
   return { reading: { ...reading, items }, assumed: [`I took "${said}" as ${recipe}.`] };
 };
 
-const known = new WeakMap<Reading, Pointed>();
-
 /** "The mint lip balm": a saved recipe by part of its name, an ingredient's name in it or not. */
-export const pointedNames = (reading: Reading): Pointed => {
-  const before = known.get(reading);
-  if (before) return before;
-  const pointed = point(reading);
-  known.set(reading, pointed);
-  return pointed;
-};
+export const pointedNames: (reading: Reading) => Pointed = oncePerReading(point);
 
 /** What a topic makes of a message in which saved recipes are named in full. */
 export const readPointed =

@@ -5,8 +5,7 @@ import { batchMeant } from './batch-meant.ts';
 import { type BenchReading, readBench } from './bench-reading.ts';
 import { leftover } from './leftover.ts';
 import { boardOf } from './target.ts';
-
-const wordsOf = (text: string): readonly string[] => text.trim().split(/\s+/);
+import { wordsOf } from './word-list.ts';
 
 export const reactionCues = wordsOf(
   'report reported reaction reactions reacted reacting complaint complaints complained',

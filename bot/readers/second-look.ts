@@ -1,6 +1,7 @@
 import type { Reading } from '../reading.ts';
 import { echo } from './ask-back.ts';
 import { isBackground, isMonth } from './background-words.ts';
+import { wholeWeekdays } from './day-shapes.ts';
 import type { Item } from './item.ts';
 import { letters } from './lexicon.ts';
 
@@ -15,7 +16,8 @@ const isNextToFigure = (text: string, { from, to }: Item): boolean =>
 const isCapital = (text: string, { from }: Item): boolean =>
   /[A-Z]/.test(text.charAt(from)) && /[a-z,] $/.test(text.slice(Math.max(0, from - 2), from));
 
-const isDay = (word: string): boolean => /^(?:mon|tues|wednes|thurs|fri|satur|sun)day$/.test(word);
+const weekday = new RegExp(`^(?:${wholeWeekdays})$`);
+const isDay = (word: string): boolean => weekday.test(word);
 
 const isTalk = (item: Item, text: string): boolean => {
   if (item.letter !== letters.unknown) return false;

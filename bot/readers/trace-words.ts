@@ -1,5 +1,4 @@
-const wordsOf = (text: string): readonly string[] => text.trim().split(/\s+/);
-
+import { wordsOf } from './word-list.ts';
 /** Words that ask for a trace by themselves. */
 export const traceCues = wordsOf(
   'recipients recipient whereabouts trace traced tracing traces traceability recall recalls recalled recalling affected track tracking tracked',
