@@ -7,6 +7,7 @@ import { gistsOf, sentencesAlone } from './readers/gist.ts';
 import { letters } from './readers/lexicon.ts';
 import { pointedNames } from './readers/pointed-name.ts';
 import { secondLook } from './readers/second-look.ts';
+import { spokenOf } from './readers/spoken-of.ts';
 import { anyWord, type Claim, claim, type Reading } from './reading.ts';
 import type { Topic } from './topic.ts';
 
@@ -150,6 +151,11 @@ export const choose = (reading: Reading, topics: readonly Topic[]): Chosen | und
   for (const gist of gistsOf(named)) {
     const part = chooseWhole(gist.reading, topics);
     if (isRequest(part)) return withAssumed(part, [`I passed over "${gist.passedOver}".`]);
+  }
+  for (const pointed of isPuzzle(whole) ? spokenOf(named) : []) {
+    const part = chooseWhole(pointed.reading, topics);
+    const isSure = isRequest(part) && part.claim.weight >= sureAlone && !writes(part);
+    if (isSure) return withAssumed(part, [pointed.assumed]);
   }
   for (const alone of isPuzzle(whole) ? sentencesAlone(named) : []) {
     const part = chooseWhole(alone.reading, topics);

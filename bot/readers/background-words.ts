@@ -1,3 +1,4 @@
+import { isEveryday } from './talk-words.ts';
 import { wordsOf } from './word-list.ts';
 
 /**
@@ -73,4 +74,4 @@ const months = new Set(
 /** A month is talk where no day or year stands with it ("the July fair"). */
 export const isMonth = (word: string): boolean => months.has(word);
 
-export const isBackground = (word: string): boolean => background.has(word);
+export const isBackground = (word: string): boolean => background.has(word) || isEveryday(word);
