@@ -1,12 +1,13 @@
 import type { BookState } from '../core/book.ts';
 import type { Trouble } from './answer.ts';
+import { gathered } from './gathered/gather.ts';
 import type { Command } from './heard.ts';
 import { guessesAt, likely, likelyGoingOn } from './likeness/likely.ts';
 import { echo, orList } from './readers/ask-back.ts';
 import { gistsOf, sentencesAlone } from './readers/gist.ts';
 import { letters } from './readers/lexicon.ts';
 import { pointedNames } from './readers/pointed-name.ts';
-import { secondLook } from './readers/second-look.ts';
+import { namesOwnBalm, secondLook } from './readers/second-look.ts';
 import { spokenOf } from './readers/spoken-of.ts';
 import { anyWord, type Claim, claim, type Reading } from './reading.ts';
 import type { Topic } from './topic.ts';
@@ -54,6 +55,12 @@ const isPuzzle = (chosen: Chosen | undefined): boolean =>
     chosen.claim.trouble.code === 'not-understood' ||
     chosen.claim.weight <= (chosen.claim.trouble.code === 'unknown-recipe' ? faint : faintest));
 
+/** What a trouble says may come of words that a topic took for names, or of a name that means several things. */
+const isOpen = (chosen: Chosen | undefined): boolean =>
+  isPuzzle(chosen) ||
+  (chosen?.claim.kind === 'trouble' &&
+    /^(?:unknown-recipe|unknown-ingredient|missing|bad-quantity)$/.test(chosen.claim.trouble.code));
+
 /** "My sister likes Fernlea hand balm" names a recipe and asks for nothing. */
 const asksFor = ({ topic }: Chosen, reading: Reading): boolean =>
   topic.name !== 'recipe' ||
@@ -81,6 +88,7 @@ const isSame = (a: Chosen | undefined, b: Chosen | undefined): boolean =>
 
 /** The plain form of a saying that is like the message, where some topic reads it as a request, and all as likely as one. */
 const byLikeness = (reading: Reading, topics: readonly Topic[], leastAlike: number): Chosen | undefined => {
+  if (namesOwnBalm(reading)) return undefined;
   const [like, ...others] = likely(reading, leastAlike);
   const chosen = like && surest(like.reading, topics);
   if (!like || !isRequest(chosen)) return undefined;
@@ -140,27 +148,50 @@ const chooseWhole = (reading: Reading, topics: readonly Topic[]): Chosen | undef
   return last ? withAssumed(last, named.assumed) : (first ?? second ?? third);
 };
 
+/** One more way to look at a message, and how sure what is read there has to be. */
+interface Look {
+  readonly assumed: string;
+  readonly read: () => Chosen | undefined;
+}
+
+/** What is read off part of a message, or off a plain form that somebody else would have said, never writes. */
+const sure = (chosen: Chosen | undefined, least: number): Chosen | undefined =>
+  isRequest(chosen) && chosen.claim.weight >= least && !writes(chosen) ? chosen : undefined;
+
+/** Ways to look at a message that nobody understood as a whole, one after the other. */
+function* looksAt(named: Reading, whole: Chosen | undefined, topics: readonly Topic[]): Generator<Look> {
+  for (const gist of gistsOf(named)) {
+    yield { assumed: passedOver(gist), read: () => chooseWhole(gist.reading, topics) };
+  }
+  if (isPuzzle(whole)) {
+    for (const { reading, assumed } of spokenOf(named)) {
+      yield { assumed, read: () => sure(chooseWhole(reading, topics), sureAlone) };
+    }
+  }
+  if (isOpen(whole)) {
+    for (const { reading, plain } of gathered(named)) {
+      yield { assumed: `I read that as "${echo(plain)}".`, read: () => sure(surest(reading, topics), 0) };
+    }
+  }
+  if (isPuzzle(whole)) {
+    for (const alone of sentencesAlone(named)) {
+      yield { assumed: passedOver(alone), read: () => sure(chooseWhole(alone.reading, topics), sureAlone) };
+    }
+  }
+}
+
+const passedOver = (gist: { readonly passedOver: string }): string => `I passed over "${gist.passedOver}".`;
+
 /**
- * What a message means as a whole, or else the sentences of it that hold something to work with. What was taken for
- * granted on the way is told with the answer.
+ * What a message means as a whole; else what the sentences of it mean that hold something to work with, what "it" stands
+ * for in them, or what the things in it are put to. What was taken for granted on the way is told with the answer.
  */
 export const choose = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
   const whole = goingOn(reading, topics) ?? chooseWhole(reading, topics);
   if (isRequest(whole)) return whole;
-  const { reading: named } = pointedNames(reading);
-  for (const gist of gistsOf(named)) {
-    const part = chooseWhole(gist.reading, topics);
-    if (isRequest(part)) return withAssumed(part, [`I passed over "${gist.passedOver}".`]);
-  }
-  for (const pointed of isPuzzle(whole) ? spokenOf(named) : []) {
-    const part = chooseWhole(pointed.reading, topics);
-    const isSure = isRequest(part) && part.claim.weight >= sureAlone && !writes(part);
-    if (isSure) return withAssumed(part, [pointed.assumed]);
-  }
-  for (const alone of isPuzzle(whole) ? sentencesAlone(named) : []) {
-    const part = chooseWhole(alone.reading, topics);
-    const isSure = isRequest(part) && part.claim.weight >= sureAlone && !writes(part);
-    if (isSure) return withAssumed(part, [`I passed over "${alone.passedOver}".`]);
+  for (const { read, assumed } of looksAt(pointedNames(reading).reading, whole, topics)) {
+    const part = read();
+    if (isRequest(part)) return withAssumed(part, [assumed]);
   }
   return whole;
 };

@@ -16,6 +16,10 @@ export interface Slot {
   readonly text: string;
   readonly before: string;
   readonly after: string;
+  /** Where it stands, and what an ingredient's name may stand for. */
+  readonly from: number;
+  readonly to: number;
+  readonly ingredients?: readonly string[];
 }
 
 /** A message or a saying as likeness sees it: what is in it, and which words stand around that. */
@@ -28,7 +32,7 @@ export interface Features {
   readonly pointed: readonly string[];
 }
 
-const turning = wordSet(
+export const turning = wordSet(
   `not no without never except instead than less more only half double twice third quarter cheaper cheapest harder softer before after other
   don't dont won't can't cant isn't isnt
   note swapped replaced poured pour gave given sold used wasted finished opened save saved remove undo`,
@@ -41,7 +45,7 @@ const light = wordSet(
 );
 
 /** "Melting", "melts" and "melted" are one word here; it need not be a word of the language. */
-const stem = (word: string): string => {
+export const stem = (word: string): string => {
   const plain = word
     .toLowerCase()
     .replace(/'s$|'$/, '')
@@ -95,26 +99,30 @@ const quoted = /"([^"]{2,200})"/;
 
 /** Codes of the group's book, and ones written like its own. */
 const lotStretches = (lots: readonly LotSaid[]): readonly Stretch[] =>
-  lots.map(({ code, from, to }) => ({ slot: { kind: 'lot', text: code, before: '', after: '' }, from, to }));
-
-const dayStretches = (days: readonly DaySaid[]): readonly Stretch[] =>
-  days.map(({ said, to }) => ({
-    slot: { kind: 'date', text: said, before: '', after: '' },
-    from: to - said.length,
+  lots.map(({ code, from, to }) => ({
+    slot: { kind: 'lot', text: code, before: '', after: '', from, to },
+    from,
     to,
   }));
+
+const dayStretches = (days: readonly DaySaid[]): readonly Stretch[] =>
+  days.map(({ said, to }) => {
+    const from = to - said.length;
+    return { slot: { kind: 'date', text: said, before: '', after: '', from, to }, from, to };
+  });
 
 const stretchesOf = (text: string): readonly Stretch[] => {
   const quote = quoted.exec(text);
   const region = regionSaid(text) ?? regionBesides(text);
   const all: Stretch[] = [];
   if (region) {
-    const slot = { kind: 'region', text: regionNames[region.region], before: '', after: '' } as const;
-    all.push({ slot, from: region.from, to: region.to });
+    const { from, to } = region;
+    const name = regionNames[region.region];
+    all.push({ slot: { kind: 'region', text: name, before: '', after: '', from, to }, from, to });
   }
   if (quote?.[1]) {
-    const slot = { kind: 'q', text: quote[1], before: '', after: '' } as const;
-    all.push({ slot, from: quote.index, to: quote.index + quote[0].length });
+    const [from, to] = [quote.index, quote.index + quote[0].length];
+    all.push({ slot: { kind: 'q', text: quote[1], before: '', after: '', from, to }, from, to });
   }
   return all;
 };
@@ -188,6 +196,9 @@ const featuresIn = ({ text, items, stretches }: Cleared, look: Look): Features |
     text: said(text, item, last),
     before: wordBefore(text, item.from),
     after: wordAfter(text, last.to),
+    from: item.from,
+    to: last.to,
+    ...(kind !== 'R' && item.ingredients ? { ingredients: item.ingredients } : {}),
   }));
   const around = pieces.filter(({ kind, item }) => !kind && /[a-z]/i.test(item.word));
   const words = around.flatMap(({ item }) => item.word.toLowerCase().split(' '));
@@ -235,6 +246,8 @@ export const featuresOfSaying = (saying: string): Features => {
             text: match[0],
             before: wordBefore(saying, match.index),
             after: wordAfter(saying, match.index + match[0].length),
+            from: match.index,
+            to: match.index + match[0].length,
           },
         ]
       : [];

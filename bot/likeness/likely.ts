@@ -3,6 +3,7 @@ import { echo } from '../readers/ask-back.ts';
 import type { Reading } from '../reading.ts';
 import { allSayings } from '../sayings/all.ts';
 import { readAgain } from '../understand.ts';
+import { stem } from './features.ts';
 import { Sayings } from './nearest.ts';
 import { sayingsIn } from './sayings.ts';
 
@@ -27,6 +28,9 @@ const sayings = (): Sayings => {
   while (unread.length > 0) readNext();
   return known;
 };
+
+/** True for a word that some saying has, in any of its forms. */
+export const isInSayings = (word: string): boolean => sayings().knows(stem(word));
 
 /** A message read as the plain form of a saying that is like it, and what is told about that. */
 export interface Likely {

@@ -111,6 +111,11 @@ export class Sayings {
     }
   }
 
+  /** True for a word that stands in some saying. */
+  knows(word: string): boolean {
+    return this.#meanings.has(word);
+  }
+
   #weight(word: string): number {
     return this.#weights.get(word) ?? (isTalkWord(word) ? talkWeight : strangeWeight);
   }

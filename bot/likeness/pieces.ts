@@ -57,7 +57,7 @@ const kindOf = (item: Item): SlotKind | undefined =>
 
 /** Stretches of items that are one thing: a written-out recipe, "24 tins of 15 ml", "15 ml tins". */
 const stretches: readonly (readonly [SlotKind, RegExp])[] = [
-  ['R', /(?:[g%vdpn]o?i|Qo?i|i[g%vdpQ])(?:[,A;\n+-]{0,3}(?:[g%vdpn]o?i|Qo?i|i[g%vdpQ])){1,40}/g],
+  ['R', /(?:[g%vdpn]o?i|Qo?i|i[g%vdpQ])(?:[,A;T\n+-]{0,3}(?:[g%vdpn]o?i|Qo?i|i[g%vdpQ])){1,40}/g],
   ['tins', /nx?c[oe@]?[vg]|nx?[vg]c|n[ox][vg]/g],
   ['size', /[vg]c|c[oe@]?[vg]/g],
 ];

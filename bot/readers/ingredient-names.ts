@@ -3,6 +3,7 @@ import { defined } from '../../core/defined.ts';
 import { ingredientById } from '../../core/ingredients.ts';
 import { allNames, ambiguousName, nameKey } from '../../core/names.ts';
 import { clearName, nearNames } from '../../core/near-names.ts';
+import { isBackground } from './background-words.ts';
 import type { Item } from './item.ts';
 import type { NameRead, NameReader } from './items.ts';
 import { isChatter, letterOf, letters } from './lexicon.ts';
@@ -75,6 +76,8 @@ const nearName = (search: NameSearch, at: number): Near | undefined => {
     const keys = search.keys.slice(at, at + words);
     if (keys.length < words || keys.some((key) => key === '' || /^\d/.test(key))) continue;
     const said = saidBetween(search, at, words);
+    // "To settle it" is not about nettle.
+    if (words === 1 && isBackground(said.toLowerCase())) continue;
     const ids = nearIds(said);
     if (ids.length > 0) return { ids, words, said };
   }

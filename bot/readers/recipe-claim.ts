@@ -48,8 +48,13 @@ const isAboutKeeping = ({ corrected }: Reading): boolean =>
     corrected,
   ) && !/\b(?:save|store|record|add|create|enter)\b/i.test(corrected);
 
+/** "Is my new recipe all right? 18 % candelilla …" asks about a recipe. */
+const onlyAsks = ({ corrected }: Reading): boolean =>
+  /^\W*(?:is|are|does|do|what|what's|which|how|will|why|when|where)\b/i.test(corrected) &&
+  !/\b(?:save|store|record|enter|remember|keep)\b/i.test(corrected);
+
 const claimSave = (reading: Reading, existing: boolean): Claim | undefined => {
-  if (isAboutKeeping(reading)) return undefined;
+  if (isAboutKeeping(reading) || onlyAsks(reading)) return undefined;
   const named = readNamedLines(reading);
   if (!named) return undefined;
   const lines = named.hasLines ? named.lines.lines : linesBefore(reading);

@@ -4,6 +4,7 @@ import { isBackground, isMonth } from './background-words.ts';
 import { wholeWeekdays } from './day-shapes.ts';
 import type { Item } from './item.ts';
 import { letters } from './lexicon.ts';
+import { isEveryday } from './talk-words.ts';
 
 /** More talk than this is a message about something else. */
 const mostTalk = 14;
@@ -83,7 +84,7 @@ export const namesOwnBalm = ({ items, text }: Reading): boolean =>
     (item, at) =>
       item.letter === letters.unknown &&
       isCapital(text, item) &&
-      !isBackground(item.word) &&
+      (!isBackground(item.word) || isEveryday(item.word)) &&
       !isMonth(item.word) &&
       namesProduct(items, at),
   );

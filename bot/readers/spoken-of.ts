@@ -31,7 +31,12 @@ const thingBefore = ({ items }: Reading, before: number): Thing | undefined => {
   const said = items.filter(({ to }) => to <= before);
   const things = said.filter(isThing);
   const [thing] = things;
-  if (!thing || things.some(({ recipe, ingredients }) => (recipe ?? ingredients?.[0]) !== (thing.recipe ?? thing.ingredients?.[0])))
+  if (
+    !thing ||
+    things.some(
+      ({ recipe, ingredients }) => (recipe ?? ingredients?.[0]) !== (thing.recipe ?? thing.ingredients?.[0]),
+    )
+  )
     return undefined;
   const at = said.indexOf(thing);
   const measure = [said[at - 1], said[at - 2]].find((item) => item !== undefined && amount.test(item.letter));
@@ -62,7 +67,9 @@ const resolved = (reading: Reading, at: number, word: string, begins: readonly n
       if (!thing || matters.test(text.slice(0, begin)) || matters.test(text.slice(end))) return [];
       const rest = reading.items.filter(({ from }) => from >= end);
       if (rest.some((item) => isThing(item) || counts.test(item.letter))) return [];
-      const measured = reading.items.some(({ from, to, letter }) => from >= begin && to <= end && amount.test(letter));
+      const measured = reading.items.some(
+        ({ from, to, letter }) => from >= begin && to <= end && amount.test(letter),
+      );
       const name = text.slice(measured ? (thing.items.at(-1)?.from ?? thing.from) : thing.from, thing.to);
       const said = `${text.slice(begin, at)}${name}${text.slice(at + word.length, end)}`.trim();
       return [{ reading: readAgain(said, reading), assumed: `I took "${echo(word)}" for ${echo(name)}.` }];

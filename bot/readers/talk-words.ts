@@ -140,4 +140,5 @@ const formsOf = (word: string): readonly string[] => {
 };
 
 /** True for an everyday word in any of its forms. */
-export const isEveryday = (word: string): boolean => all.has(word) || formsOf(word).some((form) => all.has(form));
+export const isEveryday = (word: string): boolean =>
+  all.has(word) || formsOf(word).some((form) => all.has(form));

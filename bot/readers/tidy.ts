@@ -66,6 +66,10 @@ const dearMe =
 const wholeOne =
   /\b(a|one) (?:whole|full|entire) (?=(?:lit(?:re|er)|kilo(?:gram)?|kg|pound|gram|ounce|cup|tablespoon|teaspoon)s?\b)/gi;
 
+/** "One level tablespoon": a spoon is level unless somebody says it is heaped. */
+const levelSpoon =
+  /\b(an?|one|two|three|four|half an?|\d{1,4}(?:[.,/]\d{1,3})?) (?:level|flat) (?=(?:tablespoon|teaspoon|cup)s?\b|tbsps?\b|tsps?\b)/gi;
+
 /** Compatibility forms turned plain: full-width digits, ℃, ㎖. Fractions first, or 1½ would read as 11/2. */
 const folded = (text: string): string =>
   text
@@ -122,6 +126,7 @@ export const tidy = (text: string): string => {
       .replace(runTogether, '$1-free')
       .replace(less, '$1-free')
       .replace(fourFor, 'for ')
+      .replace(levelSpoon, '$1 ')
       .replace(wholeOne, '$1 '),
   ).replace(dearMe, ' ');
   return spelt.includes('\r') || spelt.includes('`')

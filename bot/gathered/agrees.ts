@@ -1,0 +1,47 @@
+import type { Slot } from '../likeness/features.ts';
+import { isBackground } from '../readers/background-words.ts';
+
+const people =
+  /^(?:people|persons?|participants?|guests?|pupils?|students?|scouts?|learners?|makers?|women|men|ladies|girls|boys|children|kids|friends|members?|colleagues|visitors|heads?|folks?|adults|teens|teenagers|brownies|guides|of|us|in|attendees|places|seats|sign|nurses|neighbours)$/;
+
+/** Numbers that count nothing the bench knows of: "forty copies". */
+const noNoun = /^(?:until|till|since|then|or|to|and|more|other|through|within|after)$/;
+export const isIdle = ({ kind, after }: Slot): boolean =>
+  kind === 'n' && isBackground(after) && !people.test(after) && !noNoun.test(after);
+
+const named = (list: string): RegExp => new RegExp(`\\b(?:${list.replaceAll(' ', '|')})$`, 'i');
+const away = named(
+  'of replace replacing swap swapping without for no lose losing from drop except trade exchange not avoid care skip have',
+);
+const toward = named('with to for use using by put try and add take into in');
+
+/** "3 hours" are no people. */
+const countsSame = (open: Slot, slot: Slot): boolean => {
+  if (/^hours?$/.test(open.after)) return /^hours?$/.test(slot.after);
+  return people.test(slot.after) || /^(?:of|for)$/.test(slot.before);
+};
+
+const isTwin = ([{ text }]: readonly [Slot, Slot]): boolean => /^\{i\d\}$/.test(text);
+
+/** The word before a thing, articles apart. */
+const leadOf = (text: string, { from }: Slot): string =>
+  text.slice(Math.max(0, from - 24), from).replace(/\s+(?:(?:the|my|our|all|some|that|this)\s+)?$/i, '');
+
+/** "Put jojoba in instead of the olive oil": the words before two ingredients say which goes and which comes. */
+const swapsSame = (plain: string, text: string, [first, second]: readonly Slot[]): boolean => {
+  const [goes, comes] = plain.startsWith('swap ') ? [first, second] : [second, first];
+  if (!goes || !comes) return false;
+  const lead = leadOf(text, comes);
+  return away.test(leadOf(text, goes)) && (toward.test(lead) || lead === '');
+};
+
+/** Whether things may stand in a form's places, by the words beside them. */
+export const agreesWith =
+  (plain: string, text: string) =>
+  (chosen: ReadonlyMap<Slot, Slot>): boolean => {
+    const pairs = [...chosen];
+    if (!pairs.every(([open, slot]) => open.kind !== 'n' || countsSame(open, slot))) return false;
+    const isSwap = plain.startsWith('swap ') || plain.includes('instead of');
+    const twins = pairs.filter(isTwin).map(([, slot]) => slot);
+    return !isSwap || swapsSame(plain, text, twins);
+  };

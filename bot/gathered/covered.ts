@@ -1,0 +1,77 @@
+import { type Slot, turning } from '../likeness/features.ts';
+import { isInSayings } from '../likeness/likely.ts';
+import { isBackground } from '../readers/background-words.ts';
+import type { Item } from '../readers/item.ts';
+import { letters } from '../readers/lexicon.ts';
+import { wordSet } from '../readers/word-list.ts';
+import type { Reading } from '../reading.ts';
+import type { Use } from './use.ts';
+
+/** Words that turn some requests round, and are only talk around others. */
+const mild = wordSet(
+  `why where who whom whose which whether because than buy buying bought ought before after other more only note gave given opened long post pay
+  order better can't cant shelf pour send eat drink cook bake`,
+);
+/** A no that says no to nothing. */
+const idleNo =
+  /\b(?:not|n't) (?:(?:quite|very|really|too|entirely) )?(?:sure|certain|clear|clever|good at)\b|\b(?:don't|do not|doesn't|didn't) (?:know|mind|remember|understand|have a clue)\b|\bno (?:idea|doubt|hurry|rush|clue|problem|worries|wonder)\b|\b(?:could(?:n't| not)|can(?:'t|not| not)) (?:say no|resist|remember|decide|work (?:it|this|that) out|find out|tell|wait|go wrong)\b|\bwhy not\b|\bor so\b|\bnot to mention\b/gi;
+const isTurning = (letter: string, word: string): boolean =>
+  (letter === letters.danger || turning.has(word)) && !mild.has(word);
+
+type Stretch = readonly [from: number, to: number];
+
+const stretchesOf = (patterns: readonly RegExp[], text: string): readonly Stretch[] =>
+  patterns.flatMap((pattern) =>
+    [...text.matchAll(pattern)].map(({ 0: match, index }) => [index, index + match.length] as const),
+  );
+
+/** What makes a thing another one, or tells of what has happened: a use has to know of it. */
+const modifiers = [
+  /\b(?:nuts?|palm|coconut|bee|fragrance|scent|almond|animal|cruelty)[- ]?free\b|\bnuts?\b|\bunscented\b|\borganic\b/gi,
+  /\b(?:who (?:made|poured|did)|how long|yesterday|last (?:week|month|time)|joke|in all|until|versus|vs|fell)\b|(?<=^\W*|[.!?]\s+)(?:who|why|did|was|were)\b/gi,
+];
+
+/** "With lard", "2 tbsp plutonium": a word there that nobody knows is a thing. */
+const leadsToThing =
+  /\b(?:with|without|of|for|instead|using|contains?|add|and|or|plus|no)\s+(?:(?:the|a|an|some|any|my|our)\s+)?$/i;
+const mostStrange = 3;
+
+/** What a message has in it that this use cannot account for. */
+export const uncovered = (use: Use, { items, text }: Reading, slots: readonly Slot[]): readonly string[] => {
+  const said = [
+    ...stretchesOf([...use.cues, ...use.wishes, idleNo], text),
+    ...slots.map(({ from, to }) => [from, to] as const),
+  ];
+  const isSaid = ([from, to]: Stretch): boolean => said.some(([start, end]) => start < to && end > from);
+  const open = items.filter(({ from, to }) => !isSaid([from, to]));
+  const turned = open.filter(({ letter, word }) => isTurning(letter, word));
+  const isThing = (item: Item): boolean =>
+    leadsToThing.test(text.slice(Math.max(0, item.from - 30), item.from)) ||
+    slots.some((slot) => isMeasuredBy(item, slot) || isPartOf(item, slot));
+  const unknown = open.filter(({ letter }) => letter === letters.unknown);
+  const strange = unknown.filter(({ word }) => !isBackground(word) && !isInSayings(word));
+  return [
+    ...turned.map(({ word }) => word),
+    ...strange.filter(isThing).map(({ word }) => word),
+    ...unknown.filter(({ from, to }) => namesOwn(text, from, to)).map(({ word }) => word),
+    ...(strange.length > mostStrange ? ['so much else'] : []),
+    ...stretchesOf(modifiers, text)
+      .filter((stretch) => !isSaid(stretch))
+      .map(([from, to]) => text.slice(from, to)),
+    ...items.flatMap(({ upTo, word }) => (upTo === undefined ? [] : [word])),
+  ];
+};
+
+/** "2 tbsp plutonium". */
+const isMeasuredBy = ({ from }: Item, { kind, to }: Slot): boolean =>
+  /^[gvd%]$/.test(kind) && from >= to && from - to <= 1;
+
+/** "Phoenix tallow". */
+const isPartOf = ({ to }: Item, { from, ingredients }: Slot): boolean =>
+  ingredients !== undefined && from - to === 1;
+
+/** "Thunder balm" inside a sentence is the name of one that nobody saved. */
+const namesOwn = (text: string, from: number, to: number): boolean =>
+  /^[A-Z]/.test(text.slice(from, to)) &&
+  /[a-z,] $/.test(text.slice(Math.max(0, from - 2), from)) &&
+  /^ (?:lip ?)?(?:balm|salve|butter|stick)s?\b/i.test(text.slice(to, to + 16));

@@ -1,0 +1,85 @@
+import { featuresOfSaying, type Slot } from '../likeness/features.ts';
+import { isIngredientKind } from '../likeness/pieces.ts';
+
+/** A plain form with all its slots, some of its optional parts taken and others left. */
+export interface Form {
+  readonly plain: string;
+  readonly slots: readonly Slot[];
+}
+
+/** What things can be put to, and by which words that is known. */
+export interface Use {
+  readonly forms: readonly Form[];
+  /** Of each of these a message has to have one. */
+  readonly cues: readonly RegExp[];
+  /** It has none of these. */
+  readonly never: RegExp | undefined;
+  /** Text that stands in the plain form where a message has such a word. */
+  readonly wishes: readonly RegExp[];
+}
+
+/** "heal*" is any word that begins so, "how_much" two words. */
+const wordsIn = (list: string): RegExp =>
+  new RegExp(
+    `(?<![\\p{L}'])(?:${list
+      .trim()
+      .split(/\s+/)
+      .map((word) => word.replaceAll('_', '[\\s-]+').replaceAll('*', "[\\p{L}']{0,12}"))
+      .join('|')})(?![\\p{L}'])`,
+    'giu',
+  );
+
+/** True where a text has one of the words. */
+export const isIn = (words: RegExp, text: string): boolean => text.search(words) >= 0;
+
+const optional = /\[([^\]]*)\]/;
+
+/** "label for {R}[, {size}]" is "label for {R}" and "label for {R}, {size}". */
+const withAndWithout = (plain: string): readonly string[] => {
+  const part = optional.exec(plain);
+  if (!part) return [plain];
+  const [before, after] = [plain.slice(0, part.index), plain.slice(part.index + part[0].length)];
+  return [`${before}${part[1] ?? ''}${after}`, `${before}${after}`].flatMap(withAndWithout);
+};
+
+const wish = /<([^:>]*):([^>]*)>/g;
+
+const formsOf = (line: string): readonly Form[] =>
+  withAndWithout(line).map((plain) => ({
+    plain,
+    slots: featuresOfSaying(plain.replace(wish, '')).slots,
+  }));
+
+/** The plain form with what a message wishes besides. */
+export const withWishes = (plain: string, text: string): string =>
+  plain.replace(wish, (_, words: string, said: string) => (isIn(wordsIn(words), text) ? said : ''));
+
+/**
+ * Reads a list of uses: `=` begins one with its plain form, where `[…]` may be left out and `<words: text>` stands for the
+ * text where a message has one of the words; `?` names words of which it has to have one, `!` words it must not have.
+ */
+export const usesIn = (list: string): readonly Use[] => {
+  const blocks = list.trim().split(/\n\s*\n/);
+  return blocks.map((block) => {
+    const lines = block.split('\n').map((line) => line.trim());
+    const after = (sign: string): readonly string[] =>
+      lines.filter((line) => line.startsWith(sign)).map((line) => line.slice(1));
+    const never = after('!').join(' ');
+    return {
+      forms: after('=').flatMap((line) => formsOf(line.trim())),
+      cues: after('?').map(wordsIn),
+      never: never ? wordsIn(never) : undefined,
+      wishes: [...block.matchAll(wish)].map(([, words]) => wordsIn(words ?? '')),
+    };
+  });
+};
+
+/** The kinds of things there are, in any order: what a message and a form have to have in common. */
+export const shelfOf = (slots: readonly Slot[]): string =>
+  slots
+    .map(({ kind }) => {
+      if (isIngredientKind(kind)) return 'i';
+      return kind === 'g' || kind === 'v' ? 'size' : kind;
+    })
+    .toSorted()
+    .join(' ');

@@ -1,0 +1,5 @@
+/** What `claim` does with the things in a message; bot/gathered/use.ts says how this is written. */
+export const claim = `
+= can I say {q}[ in {region}]
+? say* write* print* put claim* allowed may can okay ok fine word* line slogan* legal text sentence promise*
+`;
