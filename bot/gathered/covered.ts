@@ -56,7 +56,7 @@ export const uncovered = (use: Use, { items, text }: Reading, slots: readonly Sl
     ...unknown.filter(({ from, to }) => namesOwn(text, from, to)).map(({ word }) => word),
     ...(strange.length > mostStrange ? ['so much else'] : []),
     ...stretchesOf(modifiers, text)
-      .filter((stretch) => !isSaid(stretch))
+      .filter(([from, to]) => !said.some(([start, end]) => start <= from && end >= to))
       .map(([from, to]) => text.slice(from, to)),
     ...items.flatMap(({ upTo, word }) => (upTo === undefined ? [] : [word])),
   ];

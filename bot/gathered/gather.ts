@@ -1,4 +1,5 @@
 import { datedFeaturesOf, type Features, featuresOf, type Slot } from '../likeness/features.ts';
+import { pointedNames } from '../readers/pointed-name.ts';
 import type { Reading } from '../reading.ts';
 import { blanked, readAgain } from '../understand.ts';
 import { agreesWith, isIdle } from './agrees.ts';
@@ -12,6 +13,9 @@ export interface Gathered {
   readonly reading: Reading;
   readonly plain: string;
 }
+
+/** A longer message is a letter, in which much may be said. */
+const mostCharacters = 1500;
 
 interface Placed {
   readonly use: Use;
@@ -112,13 +116,15 @@ const formsFor = (reading: Reading, features: Features): string[] => {
 };
 
 /** The message as uses are looked for in it. */
-export const forUses = (message: Reading): Reading => withFiguresInWords(withoutAsides(message));
+export const forUses = (message: Reading): Reading =>
+  pointedNames(withoutAsides(withFiguresInWords(message))).reading;
 
 /**
  * Plain forms that account for every thing in a message, however it is worded, where a word in it says what they are
  * to be put to; in the order the uses are listed.
  */
 export const gathered = (message: Reading): readonly Gathered[] => {
+  if (message.text.length > mostCharacters) return [];
   const reading = forUses(message);
   const looks = [...featuresOf(reading), ...datedFeaturesOf(reading)];
   const plains = new Set(looks.flatMap((features) => formsFor(reading, features)));

@@ -59,7 +59,7 @@ const background = new Set(
   big small large little tiny huge
   yes yeah yup nah aye course indeed alright great perfect
   cheers brill ta thankyou sirs madam yous
-  copy copies hm hmm
+  copy copies hm hmm settle settles settled settling
   gift gifts present presents souvenir favours favors stockings
   fun joy pleasure delight surprise
   help helpful useful handy

@@ -12,6 +12,7 @@ export interface SpokenOf {
 
 const pointing = /\b(?:it|them|that|this|these|those|one)\b(?!'|\s+(?:is|was|to)\s+\w+ing\b)/gi;
 const mostPointing = 4;
+const mostCharacters = 1500;
 /** Where what is asked may begin. */
 const breaks = /[.!?;:]+(?=\s|$)|\n+|,(?=\s)|\s[-–—](?=\s)/g;
 const sentenceEnd = /[.!?]+(?=\s|$)|\n/;
@@ -81,6 +82,7 @@ const resolved = (reading: Reading, at: number, word: string, begins: readonly n
  * at the one thing spoken of before them. None where something else was said that would be lost.
  */
 export const spokenOf = (reading: Reading): readonly SpokenOf[] => {
+  if (reading.text.length > mostCharacters) return [];
   const begins = [...reading.text.matchAll(breaks)].map(({ 0: match, index }) => index + match.length);
   if (begins.length === 0) return [];
   return [...reading.text.matchAll(pointing)]

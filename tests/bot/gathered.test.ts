@@ -1,0 +1,113 @@
+import { describe, expect, it } from 'vitest';
+import { gathered } from '../../bot/gathered/gather.ts';
+import { usesIn, withWishes } from '../../bot/gathered/use.ts';
+import { allUses } from '../../bot/gathered/uses.ts';
+import { pointedNames } from '../../bot/readers/pointed-name.ts';
+import { understand } from '../../bot/understand.ts';
+import { answerOf, now, testHouse, troubleIn } from '../helpers/house.ts';
+
+const samples: Readonly<Record<string, string>> = {
+  R: 'Fernlea hand balm',
+  i: 'shea butter',
+  i1: 'shea butter',
+  i2: 'mango butter',
+  herb: 'calendula',
+  herb1: 'calendula',
+  herb2: 'chamomile',
+  oil: 'olive oil',
+  aroma: 'lavender essential oil',
+  g: '300 g',
+  g1: '40 g',
+  g2: '300 g',
+  v: '200 ml',
+  '%': '1 %',
+  t: '35 C',
+  r: '1:8',
+  n: '12',
+  n1: '12',
+  n2: '2',
+  tins: '24 tins of 15 ml',
+  size: '15 ml',
+  region: 'the US',
+  q: 'soothes dry lips',
+  lot: 'C7',
+};
+
+/** Only what is written out says by itself how much it is. */
+const writtenOut = '100 g beeswax, 300 g olive oil';
+
+const filledIn = (plain: string): string =>
+  (plain === 'cost of {R}' ? `cost of ${writtenOut}` : plain).replace(
+    /\{([a-zA-Z%]{1,8}\d?)\}/g,
+    (place, slot: string) => samples[slot] ?? place,
+  );
+
+describe('the uses', () => {
+  const uses = allUses.flatMap(usesIn);
+  const plains = uses.flatMap(({ forms }) => forms.map(({ plain }) => filledIn(withWishes(plain, ''))));
+
+  it('should be many, and leave no place empty', () => {
+    expect(plains.length).toBeGreaterThan(100);
+    for (const plain of plains) expect(plain).not.toMatch(/[{}<>[\]]/);
+  });
+
+  it.each([...new Set(plains)])('should each come to something a topic answers: %s', async (plain) => {
+    const house = await testHouse();
+    for (const price of ['shea costs 18 per kg', 'tins are 0.35 each']) await house.say(price);
+    answerOf(await house.say(plain));
+  });
+});
+
+/** The plain forms that what is in a message comes to. */
+const plainsOf = async (text: string): Promise<readonly string[]> => {
+  const { state } = await (await testHouse()).keeper.open('local');
+  const { reading } = pointedNames(understand(text, state, state.settings, undefined, now));
+  return gathered(reading).map(({ plain }) => plain);
+};
+
+describe('a message nobody understands', () => {
+  it.each([
+    [
+      'The dried thyme weighs 18 g and the sunflower oil 144 g. How much will I get back?',
+      '18 g thyme in 144 g sunflower oil',
+    ],
+    ['Herb: chamomile, dried, 35 g. Oil: jojoba, 350 g. Thanks!', 'infuse 35 g chamomile in 350 g jojoba'],
+    [
+      'I fancy 80 g of dried nettle at one to ten in sunflower oil, on the windowsill',
+      'infuse 80 g nettle in sunflower oil at 1:10 cold',
+    ],
+    [
+      'Swimmers at our lake lie about in 34 degrees. Does the hand balm stay a solid thing?',
+      'will Fernlea hand balm survive 34 °C',
+    ],
+    [
+      'I do not care for olive oil in the hand balm. Put jojoba in instead',
+      'swap olive oil for jojoba in Fernlea hand balm',
+    ],
+  ])('should be read by what is in it: %s', async (say, plain) => {
+    expect((await plainsOf(say))[0]).toContain(plain);
+  });
+
+  it.each([
+    ['what turns it round is not accounted for', 'the hand balm should not go to 24 tins of 15 ml'],
+    ['a thing nobody knows stands in it', 'check the hand balm with lard, is it all right'],
+    ['an amount would be lost', 'is 2 % peppermint oil with 3 % lavender oil allowed by my aunt in 40 g'],
+    ['it tells of what happened', 'did somebody melt the hand balm yesterday'],
+  ])('should be left alone where %s', async (_why, say) => {
+    expect(await plainsOf(say)).toEqual([]);
+  });
+
+  it('should be told how it was read', async () => {
+    const answer = answerOf(
+      await (await testHouse()).say(
+        'The dried thyme weighs 18 g and the sunflower oil 144 g. How much will I get back?',
+      ),
+    );
+    expect(JSON.stringify(answer)).toContain('I read that as');
+  });
+
+  it('should write nothing: what is gathered is a guess', async () => {
+    const house = await testHouse();
+    troubleIn(await house.say('my aunt fetched those 24 tins of 15 ml of hand balm, lovely thing'));
+  });
+});
