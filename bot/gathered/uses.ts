@@ -1,3 +1,4 @@
+import { book } from './uses/book.ts';
 import { check } from './uses/check.ts';
 import { claim } from './uses/claim.ts';
 import { convert } from './uses/convert.ts';
@@ -13,6 +14,7 @@ import { workshop } from './uses/workshop.ts';
 
 /** What things in a message are put to, in the order in which uses are tried. */
 export const allUses: readonly string[] = [
+  book,
   claim,
   infuse,
   check,

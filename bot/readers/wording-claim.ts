@@ -3,6 +3,8 @@ import { defined } from '../../core/defined.ts';
 import type { Region } from '../../core/settings.ts';
 import type { Trouble } from '../answer.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
+import type { Item } from './item.ts';
+import { lotsIn } from './lots.ts';
 import { regionBesides, regionSaid } from './region-said.ts';
 import { quoted, trimmed, wordingIn } from './wording-asked.ts';
 
@@ -120,9 +122,20 @@ const namesOnlyRecipe = (wording: string, { items, text }: Reading): boolean => 
   return rest !== wording && rest.replace(aroundNames, '') === '';
 };
 
+/** Amounts of something, a heat, a code of the book: what a label may say is worded without. */
+const isMeasure = ({ letter }: Item): boolean => /^[gvtrR]$/.test(letter);
+
+/** "My tins say 15 ml and I bought 40 of them", "call back everything from K12": promises nothing, and is about the bench. */
+const isBenchTalk = (wording: string, reading: Reading): boolean =>
+  quoted(reading.text) === undefined &&
+  (reading.items.some(isMeasure) || lotsIn(reading).length > 0) &&
+  judgeClaim(wording, 'us').matches.length === 0;
+
 const ownWording = (text: string, reading: Reading): string | undefined => {
   const wording = wordingIn(text);
-  return wording !== undefined && namesOnlyRecipe(wording, reading) ? undefined : wording;
+  const isOther =
+    wording !== undefined && (namesOnlyRecipe(wording, reading) || isBenchTalk(wording, reading));
+  return isOther ? undefined : wording;
 };
 
 /** "And under US rules", "what about customers in Canada": the same wording elsewhere. */
