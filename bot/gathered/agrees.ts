@@ -23,6 +23,9 @@ const countsSame = (open: Slot, slot: Slot): boolean => {
 
 const isTwin = ([{ text }]: readonly [Slot, Slot]): boolean => /^\{i\d\}$/.test(text);
 
+/** What stands after these goes, whatever is said of the other. */
+const gone = /\b(?:instead of|in place of|rather than|stead of|replac(?:e|es|ing)|without)$/i;
+
 /** The word before a thing, articles apart. */
 const leadOf = (text: string, { from }: Slot): string =>
   text.slice(Math.max(0, from - 24), from).replace(/\s+(?:(?:the|my|our|all|some|that|this)\s+)?$/i, '');
@@ -31,8 +34,9 @@ const leadOf = (text: string, { from }: Slot): string =>
 const swapsSame = (plain: string, text: string, [first, second]: readonly Slot[]): boolean => {
   const [goes, comes] = plain.startsWith('swap ') ? [first, second] : [second, first];
   if (!goes || !comes) return false;
-  const lead = leadOf(text, comes);
-  return away.test(leadOf(text, goes)) && (toward.test(lead) || lead === '');
+  const [from, to] = [leadOf(text, goes), leadOf(text, comes)];
+  if (gone.test(from) && !gone.test(to)) return true;
+  return away.test(from) && (toward.test(to) || to === '');
 };
 
 /** Whether things may stand in a form's places, by the words beside them. */

@@ -48,11 +48,17 @@ const nameAs = (kind: SlotKind, slot: Slot): string | undefined => {
 
 /** "One part beeswax to three parts oil" is a list of two lines. */
 const inParts = /\s+to\s+(?=[\w./-]+\s+parts?\b)/gi;
+/** "Tins hold 20 g" of what is filled, "bottle has 400 g" of what is kept. */
+const holding = /^\p{L}+\s+(?:hold|holds|holding|have|has|with|take|takes)\s+/iu;
+const inStore = /^(?:bottle|jug|bag|bucket|canister)s?\s+(?:hold|holds|have|has|with|of)\s+(.+)$/i;
+
 /** What a slot of a message comes to in a form's place; undefined where it does not belong there. */
 const valueFor = (open: Slot, slot: Slot): string | undefined => {
   if (isIngredientKind(open.kind)) return isIngredientKind(slot.kind) ? nameAs(open.kind, slot) : undefined;
+  if (open.kind === 'size' && slot.kind === 'size') return slot.text.replace(holding, '');
   if (open.kind === slot.kind) return open.kind === 'R' ? slot.text.replace(inParts, ', ') : slot.text;
-  return open.kind === 'size' && /^[gv]$/.test(slot.kind) ? slot.text : undefined;
+  if (open.kind === 'size' && /^[gv]$/.test(slot.kind)) return slot.text;
+  return slot.kind === 'size' ? inStore.exec(slot.text)?.[1] : undefined;
 };
 
 interface Fitting {
