@@ -5,7 +5,7 @@ import { blanked, readAgain } from '../understand.ts';
 import { agreesWith, isIdle } from './agrees.ts';
 import { uncovered } from './covered.ts';
 import { filled } from './fit.ts';
-import { type Form, isIn, shelfOf, type Use, usesIn, withWishes } from './use.ts';
+import { type Form, isIn, shelfOf, type Use, withWishes } from './use.ts';
 import { allUses } from './uses.ts';
 
 /** A message read as a plain form that puts the things in it to the use its words name. */
@@ -25,7 +25,7 @@ interface Placed {
 const byShelf = new Map<string, Placed[]>();
 const uses = (): ReadonlyMap<string, readonly Placed[]> => {
   if (byShelf.size > 0) return byShelf;
-  for (const use of allUses.flatMap(usesIn)) {
+  for (const use of allUses) {
     for (const form of use.forms) {
       const shelf = shelfOf(form.slots);
       const others = byShelf.get(shelf);
@@ -107,13 +107,19 @@ export const plainFor = (
   filled(withWishes(plain, blanked(text, slots)), open, slots, text, agreesWith(plain, text));
 
 const formsFor = (reading: Reading, features: Features): string[] => {
-  const slots = thingsIn(features);
-  return possibleUses(slots).flatMap(({ use, form }) => {
-    if (lacking(use, reading, slots).length > 0) return [];
+  const all = thingsIn(features);
+  const rest = all.filter(({ kind }) => kind !== 'region');
+  return rest.length === all.length
+    ? formsOf(reading, all, () => true)
+    : [...formsOf(reading, all, () => true), ...formsOf(reading, rest, ({ regional }) => !regional)];
+};
+
+const formsOf = (reading: Reading, slots: readonly Slot[], may: (use: Use) => boolean): string[] =>
+  possibleUses(slots).flatMap(({ use, form }) => {
+    if (!may(use) || lacking(use, reading, slots).length > 0) return [];
     const said = plainFor(form, reading.text, slots);
     return said === undefined ? [] : [said];
   });
-};
 
 /** The message as uses are looked for in it. */
 export const forUses = (message: Reading): Reading =>

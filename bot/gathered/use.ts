@@ -14,6 +14,8 @@ export interface Use {
   readonly cues: readonly RegExp[];
   /** It has none of these. */
   readonly never: RegExp | undefined;
+  /** True where another region's rules make another answer; elsewhere a region is talk. */
+  readonly regional: boolean;
   /** Text that stands in the plain form where a message has such a word. */
   readonly wishes: readonly RegExp[];
 }
@@ -58,7 +60,7 @@ export const withWishes = (plain: string, text: string): string =>
  * Reads a list of uses: `=` begins one with its plain form, where `[…]` may be left out and `<words: text>` stands for the
  * text where a message has one of the words; `?` names words of which it has to have one, `!` words it must not have.
  */
-export const usesIn = (list: string): readonly Use[] => {
+export const usesIn = (list: string, regional: boolean): readonly Use[] => {
   const blocks = list.trim().split(/\n\s*\n/);
   return blocks.map((block) => {
     const lines = block.split('\n').map((line) => line.trim());
@@ -69,6 +71,7 @@ export const usesIn = (list: string): readonly Use[] => {
       forms: after('=').flatMap((line) => formsOf(line.trim())),
       cues: after('?').map(wordsIn),
       never: never ? wordsIn(never) : undefined,
+      regional,
       wishes: [...block.matchAll(wish)].map(([, words]) => wordsIn(words ?? '')),
     };
   });

@@ -1,3 +1,4 @@
+import { type Use, usesIn } from './use.ts';
 import { book } from './uses/book.ts';
 import { check } from './uses/check.ts';
 import { claim } from './uses/claim.ts';
@@ -12,8 +13,10 @@ import { scale } from './uses/scale.ts';
 import { substitute } from './uses/substitute.ts';
 import { workshop } from './uses/workshop.ts';
 
+const regional: ReadonlySet<string> = new Set([claim, check, label]);
+
 /** What things in a message are put to, in the order in which uses are tried. */
-export const allUses: readonly string[] = [
+export const allUses: readonly Use[] = [
   book,
   claim,
   infuse,
@@ -27,4 +30,4 @@ export const allUses: readonly string[] = [
   scale,
   convert,
   ingredient,
-];
+].flatMap((list) => usesIn(list, regional.has(list)));

@@ -1,12 +1,5 @@
 import type { Region } from '../../core/settings.ts';
-
-const names: readonly (readonly [Region, string])[] = [
-  ['eu', 'eu|europe|european union'],
-  ['uk', 'uk|gb|great britain|britain|england|scotland|wales'],
-  ['us', 'usa|u\\.s\\.|united states|america'],
-  ['ca', 'canada'],
-  ['au', 'australia'],
-];
+import { regionNames } from './region-names.ts';
 
 const adjectives: readonly (readonly [Region, string])[] = [
   ['eu', 'european'],
@@ -28,7 +21,7 @@ const patterns: readonly (readonly [Region, RegExp])[] = [
   ),
   // A bare "us" is a pronoun; "in the US" is not.
   ['us', /,?\s*\b(?:in|for|under|by|to|into|at)\s+the\s+us\b(?:\s+(?:rules|law|laws|market))?/],
-  ...names.map(
+  ...regionNames.map(
     ([region, said]) =>
       [
         region,
@@ -74,8 +67,9 @@ const bare: readonly (readonly [Region, RegExp])[] = [
 const all = [...patterns, ...bare];
 
 /** Every pattern needs one of these; most messages have none, and are spared thirty looks. */
-const anyRegion =
-  /\b(?:eu|uk|gb|u k|great britain|britain|british|england|scotland|wales|us|usa|u\.s\.|united states|america|canad|au)|region/;
+const anyRegion = new RegExp(
+  `\\b(?:${regionNames.map(([, said]) => said).join('|')}|u k|british|us|american|canadian|european|australian|aussie)|region`,
+);
 
 /** The region a message names, and where; undefined when it names none. */
 export const regionSaid = (text: string): RegionSaid | undefined => {

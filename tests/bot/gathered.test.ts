@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { gathered } from '../../bot/gathered/gather.ts';
-import { usesIn, withWishes } from '../../bot/gathered/use.ts';
+import { withWishes } from '../../bot/gathered/use.ts';
 import { allUses } from '../../bot/gathered/uses.ts';
 import { pointedNames } from '../../bot/readers/pointed-name.ts';
 import { understand } from '../../bot/understand.ts';
@@ -43,8 +43,7 @@ const filledIn = (plain: string): string =>
   );
 
 describe('the uses', () => {
-  const uses = allUses.flatMap(usesIn);
-  const plains = uses.flatMap(({ forms }) => forms.map(({ plain }) => filledIn(withWishes(plain, ''))));
+  const plains = allUses.flatMap(({ forms }) => forms.map(({ plain }) => filledIn(withWishes(plain, ''))));
 
   it('should be many, and leave no place empty', () => {
     expect(plains.length).toBeGreaterThan(100);
