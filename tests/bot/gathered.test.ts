@@ -52,8 +52,12 @@ describe('the uses', () => {
 
   it.each([...new Set(plains)])('should each come to something a topic answers: %s', async (plain) => {
     const house = await testHouse();
-    for (const price of ['shea costs 18 per kg', 'tins are 0.35 each']) await house.say(price);
-    answerOf(await house.say(plain));
+    for (const told of ['shea costs 18 per kg', 'tins are 0.35 each', 'bought 500 g beeswax lot C7'])
+      answerOf(await house.say(told));
+    const poured = answerOf(await house.say('poured 24 tins of 15 ml of Fernlea hand balm today'));
+    const answers = await house.say(plain);
+    // What is asked of a lot on the shelf and of a batch is not the same.
+    answerOf('answer' in answers ? answers : await house.say(plain.replace('C7', String(poured.figures.lot))));
   });
 });
 
