@@ -68,7 +68,7 @@ const all = [...patterns, ...bare];
 
 /** Every pattern needs one of these; most messages have none, and are spared thirty looks. */
 const anyRegion = new RegExp(
-  `\\b(?:${regionNames.map(([, said]) => said).join('|')}|u k|british|us|american|canadian|european|australian|aussie)|region`,
+  `\\b(?:${regionNames.map(([, said]) => said).join('|')}|u k|au|british|us|american|canadian|european|australian|aussie)|region`,
 );
 
 /** The region a message names, and where; undefined when it names none. */
