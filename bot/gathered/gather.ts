@@ -1,5 +1,6 @@
 import { datedFeaturesOf, type Features, featuresOf, type Slot } from '../likeness/features.ts';
 import { pointedNames } from '../readers/pointed-name.ts';
+import { holds, matters, sentencesIn } from '../readers/sentences.ts';
 import type { Reading } from '../reading.ts';
 import { blanked, readAgain } from '../understand.ts';
 import { agreesWith, isIdle } from './agrees.ts';
@@ -36,26 +37,16 @@ const uses = (): ReadonlyMap<string, readonly Placed[]> => {
   return byShelf;
 };
 
-const ends = /[.!?]+(?=\s|$)|\n+/g;
-const substance = /[RigvdptrcMLHS%]/;
-const matters =
-  /\b(?:don'?t|cancel|stop|never ?mind|forget|scratch that|wait|not|nuts?|allerg\w{1,3}|vegans?|child|children|kids?|baby|pregnan\w{1,3})\b/i;
-
 /** The message without the sentences that hold nothing and ask nothing. */
 const withoutAsides = (reading: Reading): Reading => {
-  const stops = [...reading.text.matchAll(ends)].map((match) => match.index + match[0].length);
-  const bounds = [...stops, reading.text.length];
-  const sentences = bounds.map((to, at) => ({ from: bounds[at - 1] ?? 0, to }));
-  const kept = sentences.filter(({ from, to }) => {
-    const said = reading.text.slice(from, to);
-    const holds = reading.items.some(
-      (item) => item.from >= from && item.to <= to && substance.test(item.letter),
-    );
-    return holds || matters.test(said) || /\?\s*$/.test(said);
+  const { text } = reading;
+  const sentences = sentencesIn(text);
+  const kept = sentences.filter((sentence) => {
+    const said = text.slice(sentence.from, sentence.to);
+    return holds(reading, sentence) || matters.test(said) || /\?\s*$/.test(said);
   });
-  if (kept.length === 0 || kept.length === sentences.filter(({ from, to }) => from < to).length)
-    return reading;
-  return readAgain(kept.map(({ from, to }) => reading.text.slice(from, to).trim()).join(' '), reading);
+  if (kept.length === 0 || kept.length === sentences.length) return reading;
+  return readAgain(kept.map(({ from, to }) => text.slice(from, to).trim()).join(' '), reading);
 };
 
 const ratioInWords = /\bone to (three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty)\b/gi;

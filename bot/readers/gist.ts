@@ -1,37 +1,22 @@
 import type { Reading } from '../reading.ts';
 import { readAgain } from '../understand.ts';
 import { echo } from './ask-back.ts';
+import { holds, matters, type Sentence, sentencesIn } from './sentences.ts';
 
 /** More sentences than this are a letter, and what it asks is not looked for. */
 const mostSentences = 12;
 
-interface Sentence {
-  readonly from: number;
-  readonly to: number;
-  /** True when something stands in it that a request may be made of: a name, an amount, a container; or a no. */
+interface Told extends Sentence {
+  /** True when something stands in it that a request may be made of; or a no. */
   readonly carries: boolean;
 }
 
-const ends = /[.!?]+(?=\s|$)|\n+/g;
-const substance = /[RigvdptrcMLHS%]/;
-/** "No, don't" takes a request back; "she has a nut allergy" says what to look at. Neither is talk. */
-const matters =
-  /\b(?:don'?t|cancel|stop|never ?mind|forget|scratch that|wait|not|nuts?|allerg\w{1,3}|vegans?|child|children|kids?|baby|pregnan\w{1,3})\b/i;
-
 /** The sentences of a message; none where there is only one, or so many that it is no message. */
-const sentencesOf = ({ text, items }: Reading): readonly Sentence[] => {
-  const stops = [...text.matchAll(ends)].map((match) => match.index + match[0].length);
-  if (stops.at(-1) !== text.length) stops.push(text.length);
-  const all = stops
-    .map((to, at) => ({ from: stops[at - 1] ?? 0, to }))
-    .filter(({ from, to }) => /[\p{L}\d]/u.test(text.slice(from, to)))
-    .map(({ from, to }) => ({
-      from,
-      to,
-      carries:
-        matters.test(text.slice(from, to)) ||
-        items.some((item) => item.from >= from && item.to <= to && substance.test(item.letter)),
-    }));
+const sentencesOf = (reading: Reading): readonly Told[] => {
+  const all = sentencesIn(reading.text).map((sentence) => ({
+    ...sentence,
+    carries: matters.test(reading.text.slice(sentence.from, sentence.to)) || holds(reading, sentence),
+  }));
   return all.length < 2 || all.length > mostSentences ? [] : all;
 };
 
@@ -67,10 +52,10 @@ const innerOf = (reading: Reading): Gist[] =>
  * The message without sentences that hold nothing a request is made of, shortest first: from the first to the last that
  * do, and that with the one after ("How much would that make?") or before ("Could you plan the workshop?").
  */
-export const gistsOf = (reading: Reading): Gist[] => [...sentencesIn(reading), ...innerOf(reading)];
+export const gistsOf = (reading: Reading): Gist[] => [...stretchesOf(reading), ...innerOf(reading)];
 
 /** The message from one sentence to another. */
-const cutDown = (reading: Reading, sentences: readonly Sentence[], from: number, to: number): Gist => {
+const cutDown = (reading: Reading, sentences: readonly Told[], from: number, to: number): Gist => {
   const said = (one: Sentence): string => reading.text.slice(one.from, one.to).trim();
   const gone = [...sentences.slice(0, from), ...sentences.slice(to + 1)];
   return {
@@ -90,7 +75,7 @@ const cutDown = (reading: Reading, sentences: readonly Sentence[], from: number,
   };
 };
 
-const sentencesIn = (reading: Reading): Gist[] => {
+const stretchesOf = (reading: Reading): Gist[] => {
   const sentences = sentencesOf(reading);
   const first = sentences.findIndex(({ carries }) => carries);
   const last = sentences.findLastIndex(({ carries }) => carries);

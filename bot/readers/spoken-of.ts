@@ -3,6 +3,7 @@ import { readAgain } from '../understand.ts';
 import { echo } from './ask-back.ts';
 import type { Item } from './item.ts';
 import { letters } from './lexicon.ts';
+import { matters } from './sentences.ts';
 
 /** A message in which "it" is what was spoken of before, and what is told about that. */
 export interface SpokenOf {
@@ -45,10 +46,6 @@ const thingBefore = ({ items }: Reading, before: number): Thing | undefined => {
   const isLost = said.some((item) => counts.test(item.letter) && !mine.includes(item));
   return isLost ? undefined : { from: measure?.from ?? thing.from, to: thing.to, items: mine };
 };
-
-/** "No, don't" takes a request back; "she has a nut allergy" says what to look at. Nothing such is passed over. */
-const matters =
-  /\b(?:don'?t|cancel|stop|never ?mind|forget|scratch that|wait|not|nuts?|allerg\w{1,3}|vegans?|child|children|kids?|baby|pregnan\w{1,3})\b/i;
 
 const endOf = (text: string, from: number): number => {
   const end = sentenceEnd.exec(text.slice(from));

@@ -88,7 +88,16 @@ export const watchedThings: readonly Watched[] = [
     'african marigold',
     'african marigold oil',
   ]),
-  scent('peru-balsam', 'Peru balsam', ['peru balsam', 'balsam of peru', 'balsam peru', 'peruvian balsam']),
+  scent('peru-balsam', 'Peru balsam', [
+    'peru balsam',
+    'balsam of peru',
+    'balsam peru',
+    'peruvian balsam',
+    'crude peru balsam',
+    'peru balsam crude',
+    'crude balsam of peru',
+    'raw peru balsam',
+  ]),
   scent('laurel-seed-oil', 'laurel seed oil', [
     'laurel seed oil',
     'laurel berry oil',

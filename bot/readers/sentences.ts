@@ -1,0 +1,32 @@
+import type { Reading } from '../reading.ts';
+import type { Item } from './item.ts';
+
+/** A stretch of a text that ends in a full stop, another such sign or a line break. */
+export interface Sentence {
+  readonly from: number;
+  readonly to: number;
+}
+
+const ends = /[.!?]+(?=\s|$)|\n+/g;
+
+/** The sentences of a text; stretches without a letter or a digit are none. */
+export const sentencesIn = (text: string): readonly Sentence[] => {
+  const stops = [...text.matchAll(ends)].map((match) => match.index + match[0].length);
+  if (stops.at(-1) !== text.length) stops.push(text.length);
+  return stops
+    .map((to, at) => ({ from: stops[at - 1] ?? 0, to }))
+    .filter(({ from, to }) => /[\p{L}\d]/u.test(text.slice(from, to)));
+};
+
+/**
+ * "No, don't" takes a request back; "she has a nut allergy", "my daughter is two" say what to look at. Neither is talk, and
+ * no sentence with one is passed over.
+ */
+export const matters =
+  /\b(?:don'?t|cancel|stop|never ?mind|forget|scratch that|wait|not|nuts?|allerg\w{1,3}|vegans?|child|children|kids?|baby|toddlers?|pregnan\w{1,3}|(?:is|turns|aged|only) (?:one|two|three|four|five|six|\d)\b)/i;
+
+const substance = /[RigvdptrcMLHS%]/;
+
+/** True where a sentence has something that a request may be made of: a name, an amount, a container. */
+export const holds = ({ items }: Reading, { from, to }: Sentence): boolean =>
+  items.some((item: Item) => item.from >= from && item.to <= to && substance.test(item.letter));
