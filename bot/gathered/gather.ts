@@ -49,27 +49,11 @@ const withoutAsides = (reading: Reading): Reading => {
   return readAgain(kept.map(({ from, to }) => text.slice(from, to).trim()).join(' '), reading);
 };
 
-const ratioInWords = /\bone to (three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty)\b/gi;
-const parts: Readonly<Record<string, number>> = {
-  three: 3,
-  four: 4,
-  five: 5,
-  six: 6,
-  seven: 7,
-  eight: 8,
-  nine: 9,
-  ten: 10,
-  twelve: 12,
-  fifteen: 15,
-  twenty: 20,
-};
 const degrees = /(\d)\s?degrees?\b(?!\s+(?:[cf]\b|celsius|centigrade|fahrenheit))/gi;
 
-/** "One to eight" for 1:8, "36 degrees" for 36 °C: what stands alone here is a share or a heat. */
-const withFiguresInWords = (reading: Reading): Reading => {
-  const text = reading.text
-    .replace(ratioInWords, (_, word: string) => `1:${parts[word.toLowerCase()]}`)
-    .replace(degrees, '$1 °C');
+/** "36 degrees" for 36 °C. */
+const withDegrees = (reading: Reading): Reading => {
+  const text = reading.text.replace(degrees, '$1 °C');
   return text === reading.text ? reading : readAgain(text, reading);
 };
 
@@ -97,24 +81,34 @@ export const plainFor = (
 ): string | undefined =>
   filled(withWishes(plain, blanked(text, slots)), open, slots, text, agreesWith(plain, text));
 
-const formsFor = (reading: Reading, features: Features): string[] => {
-  const all = thingsIn(features);
-  const rest = all.filter(({ kind }) => kind !== 'region');
-  return rest.length === all.length
-    ? formsOf(reading, all, () => true)
-    : [...formsOf(reading, all, () => true), ...formsOf(reading, rest, ({ regional }) => !regional)];
+/** Kinds of things that make no difference to some use. */
+const sometimesIdle = ['region', 'size', 'tins', 'n', 'R', 'g'];
+
+/** The things in a message, all of them first; then without one kind, or several, that may be idle. */
+const choicesOf = (slots: readonly Slot[]): readonly (readonly Slot[])[] => {
+  const choices = [slots];
+  for (const kind of sometimesIdle) {
+    if (!slots.some((slot) => slot.kind === kind)) continue;
+    choices.push(...choices.map((some) => some.filter((slot) => slot.kind !== kind)));
+  }
+  return choices;
 };
 
-const formsOf = (reading: Reading, slots: readonly Slot[], may: (use: Use) => boolean): string[] =>
-  possibleUses(slots).flatMap(({ use, form }) => {
-    if (!may(use) || lacking(use, reading, slots).length > 0) return [];
-    const said = plainFor(form, reading.text, slots);
-    return said === undefined ? [] : [said];
+const formsFor = (reading: Reading, features: Features): string[] => {
+  const all = thingsIn(features);
+  return choicesOf(all).flatMap((slots) => {
+    const left = all.filter((slot) => !slots.includes(slot));
+    return possibleUses(slots).flatMap(({ use, form }) => {
+      if (!left.every(({ kind }) => use.idle.has(kind)) || lacking(use, reading, all).length > 0) return [];
+      const said = plainFor(form, reading.text, slots);
+      return said === undefined ? [] : [said];
+    });
   });
+};
 
 /** The message as uses are looked for in it. */
 export const forUses = (message: Reading): Reading =>
-  pointedNames(withoutAsides(withFiguresInWords(message))).reading;
+  pointedNames(withoutAsides(withDegrees(message))).reading;
 
 /**
  * Plain forms that account for every thing in a message, however it is worded, where a word in it says what they are

@@ -1,5 +1,6 @@
 import { featuresOfSaying, type Slot } from '../likeness/features.ts';
 import { isIngredientKind } from '../likeness/pieces.ts';
+import { wordsOf } from '../readers/word-list.ts';
 
 /** A plain form with all its slots, some of its optional parts taken and others left. */
 export interface Form {
@@ -14,8 +15,8 @@ export interface Use {
   readonly cues: readonly RegExp[];
   /** It has none of these. */
   readonly never: RegExp | undefined;
-  /** True where another region's rules make another answer; elsewhere a region is talk. */
-  readonly regional: boolean;
+  /** Kinds of things that make no difference to it. */
+  readonly idle: ReadonlySet<string>;
   /** Text that stands in the plain form where a message has such a word. */
   readonly wishes: readonly RegExp[];
 }
@@ -57,12 +58,14 @@ export const withWishes = (plain: string, text: string): string =>
   plain.replace(wish, (_, words: string, said: string) => (isIn(wordsIn(words), text) ? said : ''));
 
 /**
- * Reads a list of uses: `=` begins one with its plain form, where `[…]` may be left out and `<words: text>` stands for the
+ * Reads a list of uses. Its first line names the kinds of things that make no difference to any of them (`~ region n`).
+ * Then `=` begins a use with its plain form, where `[…]` may be left out and `<words: text>` stands for the
  * text where a message has one of the words; `?` names words of which it has to have one, `!` words it must not have.
  */
-export const usesIn = (list: string, regional: boolean): readonly Use[] => {
+export const usesIn = (list: string): readonly Use[] => {
   const blocks = list.trim().split(/\n\s*\n/);
-  return blocks.map((block) => {
+  const idle = new Set(wordsOf(/^~(.*)$/m.exec(blocks[0] ?? '')?.[1] ?? ''));
+  return blocks.slice(1).map((block) => {
     const lines = block.split('\n').map((line) => line.trim());
     const after = (sign: string): readonly string[] =>
       lines.filter((line) => line.startsWith(sign)).map((line) => line.slice(1));
@@ -71,7 +74,7 @@ export const usesIn = (list: string, regional: boolean): readonly Use[] => {
       forms: after('=').flatMap((line) => formsOf(line.trim())),
       cues: after('?').map(wordsIn),
       never: never ? wordsIn(never) : undefined,
-      regional,
+      idle,
       wishes: [...block.matchAll(wish)].map(([, words]) => wordsIn(words ?? '')),
     };
   });

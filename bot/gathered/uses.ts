@@ -13,8 +13,6 @@ import { scale } from './uses/scale.ts';
 import { substitute } from './uses/substitute.ts';
 import { workshop } from './uses/workshop.ts';
 
-const regional: ReadonlySet<string> = new Set([claim, check, label]);
-
 /** What things in a message are put to, in the order in which uses are tried. */
 export const allUses: readonly Use[] = [
   book,
@@ -30,4 +28,4 @@ export const allUses: readonly Use[] = [
   scale,
   convert,
   ingredient,
-].flatMap((list) => usesIn(list, regional.has(list)));
+].flatMap(usesIn);

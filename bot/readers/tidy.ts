@@ -1,3 +1,4 @@
+import { withRatiosInFigures } from './ratio-in-words.ts';
 /** Longest message that is read, in characters: a pasted recipe of sixty lines fits with room to spare. */
 export const maxMessageLength = 4000;
 
@@ -129,7 +130,8 @@ export const tidy = (text: string): string => {
       .replace(levelSpoon, '$1 ')
       .replace(wholeOne, '$1 '),
   ).replace(dearMe, ' ');
-  return spelt.includes('\r') || spelt.includes('`')
-    ? narrowed(spelt.replace(/\r\n?/g, '\n').replace(/`+/g, ' '))
-    : spelt;
+  const shared = withRatiosInFigures(spelt);
+  return shared.includes('\r') || shared.includes('`')
+    ? narrowed(shared.replace(/\r\n?/g, '\n').replace(/`+/g, ' '))
+    : shared;
 };

@@ -1,5 +1,7 @@
 /** What is asked of the bench book by the things in a message; bot/gathered/use.ts says how this is written. */
 export const book = `
+~ region
+
 = reactions for {lot}
 ? reaction* rash* itch* complain* complaint*
 ? which any list show what has have had did is are

@@ -1,5 +1,7 @@
 /** What `check` does with the things in a message; bot/gathered/use.ts says how this is written. */
 export const check = `
+~ size tins n
+
 = is {%} {aroma} ok for children
 ? child* kid kids baby babies toddler* grandchild* year-old* little_ones pupils school*
 

@@ -1,5 +1,7 @@
 /** What `claim` does with the things in a message; bot/gathered/use.ts says how this is written. */
 export const claim = `
+~ R size tins n g
+
 = can I say {q}[ in {region}]
 ? say* write* print* put claim* allowed may can okay ok fine word* line slogan* legal text sentence promise*
 `;

@@ -1,5 +1,7 @@
 /** What `cost` does with the things in a message; bot/gathered/use.ts says how this is written. */
 export const cost = `
+~ region
+
 = what price for {R}, {tins}, for a margin of {%}
 ? margin profit markup
 

@@ -1,5 +1,7 @@
 /** What `design` does with the things in a message; bot/gathered/use.ts says how this is written. */
 export const design = `
+~ region size tins n
+
 = design a<vegan* nothing_from_animals: vegan><allergic_to_nuts nut_allerg* no_nuts nut-free nut nuts: nut-free><palm: palm-free> stick<heatwave hot_weather hot_day*: for hot weather> with {i1} and {i2}[ that survives {t}]
 = design a<vegan* nothing_from_animals: vegan><allergic_to_nuts nut_allerg* no_nuts nut-free nut nuts: nut-free><palm: palm-free> stick with {i}[ that survives {t}]
 = design a<vegan* nothing_from_animals: vegan><allergic_to_nuts nut_allerg* no_nuts nut-free nut nuts: nut-free><palm: palm-free> stick[ that survives {t}]

@@ -1,5 +1,7 @@
 /** What `infuse` does with the things in a message; bot/gathered/use.ts says how this is written. */
 export const infuse = `
+~ region
+
 = {tins} of {R}, oil infused {r} with {herb}
 
 = how much oil comes out of {g1} {herb} in {g2} {oil}

@@ -1,5 +1,7 @@
 /** What `ingredient` does with the things in a message; bot/gathered/use.ts says how this is written. */
 export const ingredient = `
+~ region n
+
 = density of {i}
 ? densit* specific_gravity heavy
 

@@ -1,5 +1,7 @@
 /** What `label` does with the things in a message; bot/gathered/use.ts says how this is written. */
 export const label = `
+~
+
 = which warnings go on the label of {R}[ in {region}]
 ? warning* caution*
 ? label* print* tin sticker* lid

@@ -1,5 +1,7 @@
 /** What `melt` does with the things in a message; bot/gathered/use.ts says how this is written. */
 export const melt = `
+~ region size tins n
+
 = how much of {R} is solid at {t}
 ? solid*
 ? how_much percent* share fraction

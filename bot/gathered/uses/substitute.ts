@@ -1,5 +1,7 @@
 /** What `substitute` does with the things in a message; bot/gathered/use.ts says how this is written. */
 export const substitute = `
+~ region
+
 = swap {i1} for {i2} in {R}[ and make {tins}]
 ? swap* instead in_place replac* exchang* trade rather switch* stead* use_up don't_care_for don't_like not_keen_on do_not_care_for
 

@@ -1,5 +1,7 @@
 /** What `workshop` does with the things in a message; bot/gathered/use.ts says how this is written. */
 export const workshop = `
+~ region
+
 = workshop for {n} people, {tins} each, {R}[, spare {%}]<a4: on A4>
 ? each every* per apiece head class workshop people participants students pupils guests course scouts teach* evening session group
 ! cost costs price label* child* kid kids in_all altogether total
