@@ -1,4 +1,5 @@
 import { datedFeaturesOf, type Features, featuresOf, type Slot } from '../likeness/features.ts';
+import { pointedNames } from '../readers/pointed-name.ts';
 import type { Reading } from '../reading.ts';
 import { blanked, readAgain } from '../understand.ts';
 import { agreesWith, isIdle } from './agrees.ts';
@@ -33,7 +34,7 @@ const uses = (): ReadonlyMap<string, readonly Placed[]> => {
 };
 
 const ends = /[.!?]+(?=\s|$)|\n+/g;
-const substance = /[RigvdptrcMLHS%]/;
+const substance = /[RigvdptrcuMLHS%]/;
 const matters =
   /\b(?:don'?t|cancel|stop|never ?mind|forget|scratch that|wait|not|nuts?|allerg\w{1,3}|vegans?|child|children|kids?|baby|pregnan\w{1,3})\b/i;
 
@@ -70,11 +71,15 @@ const parts: Readonly<Record<string, number>> = {
 };
 const degrees = /(\d)\s?degrees?\b(?!\s+(?:[cf]\b|celsius|centigrade|fahrenheit))/gi;
 
+const oneOf =
+  /(?<![\d€£$] ?)\b(?:an?|one) (?=(?:kilo(?:gram(?:me)?)?|kg|lit(?:re|er)|pound|ounce|pint)s? of (?:(?:the|our|my) )?(?:[\w-]+ ){0,3}(?:balm|salve)\b)/gi;
+
 /** "One to eight" for 1:8, "36 degrees" for 36 °C: what stands alone here is a share or a heat. */
 const withFiguresInWords = (reading: Reading): Reading => {
   const text = reading.text
     .replace(ratioInWords, (_, word: string) => `1:${parts[word.toLowerCase()]}`)
-    .replace(degrees, '$1 °C');
+    .replace(degrees, '$1 °C')
+    .replace(oneOf, '1 ');
   return text === reading.text ? reading : readAgain(text, reading);
 };
 
@@ -82,8 +87,18 @@ const withFiguresInWords = (reading: Reading): Reading => {
 export const possibleUses = (slots: readonly Slot[]): readonly Placed[] =>
   (uses().get(shelfOf(slots)) ?? []).toSorted((a, b) => b.use.cues.length - a.use.cues.length);
 
+/** "I was given kokum butter. Put kokum butter in …": what is spoken of twice is one thing, the last time it is named. */
+const isSameThing = (slot: Slot, later: Slot): boolean => {
+  if (slot.kind === 'R') return later.kind === 'R' && slot.text === later.text;
+  const [id, second] = slot.ingredients ?? [];
+  return (
+    id !== undefined && second === undefined && later.ingredients?.length === 1 && later.ingredients[0] === id
+  );
+};
+
 /** The things in a message that a use has to account for. */
-export const thingsIn = ({ slots }: Features): readonly Slot[] => slots.filter((slot) => !isIdle(slot));
+export const thingsIn = ({ slots }: Features): readonly Slot[] =>
+  slots.filter((slot, at) => !isIdle(slot) && !slots.slice(at + 1).some((later) => isSameThing(slot, later)));
 
 /** What a use lacks to be what a message means: words that name it, or that it can account for. */
 export const lacking = (use: Use, reading: Reading, slots: readonly Slot[]): readonly string[] => {
@@ -112,7 +127,8 @@ const formsFor = (reading: Reading, features: Features): string[] => {
 };
 
 /** The message as uses are looked for in it. */
-export const forUses = (message: Reading): Reading => withFiguresInWords(withoutAsides(message));
+export const forUses = (message: Reading): Reading =>
+  pointedNames(withFiguresInWords(withoutAsides(message))).reading;
 
 /**
  * Plain forms that account for every thing in a message, however it is worded, where a word in it says what they are
