@@ -5,37 +5,46 @@ const people =
   /^(?:people|persons?|participants?|guests?|pupils?|students?|scouts?|learners?|makers?|women|men|ladies|girls|boys|children|kids|friends|members?|colleagues|visitors|heads?|folks?|adults|teens|teenagers|brownies|guides|of|us|in|attendees|places|seats|sign|nurses|neighbours)$/;
 
 /** Numbers that count nothing the bench knows of: "forty copies". */
-const noNoun = /^(?:until|till|since|then|or|to|and|more|other|through|within|after)$/;
-export const isIdle = ({ kind, after }: Slot): boolean =>
-  kind === 'n' && isBackground(after) && !people.test(after) && !noNoun.test(after);
+const noNoun =
+  /^(?:until|till|since|then|or|to|and|more|other|through|within|after|times|little|small|tiny|big|large|new|nice|empty)$/;
+const age = /^(?:turn(?:s|ed|ing)?|aged?|over)$/;
+export const isIdle = ({ kind, before, after }: Slot): boolean =>
+  kind === 'n' && (age.test(before) || (isBackground(after) && !people.test(after) && !noNoun.test(after)));
+
+/** "Twenty little jars": what a count of containers may stand before. */
+const containers =
+  /^(?:tins?|jars?|pots?|tubes?|sticks?|tubs?|containers?|of|in|short|more|left|empty|little|small|tiny|big|large|new|nice|each)$/;
 
 const named = (list: string): RegExp => new RegExp(`\\b(?:${list.replaceAll(' ', '|')})$`, 'i');
 const away = named(
-  'of replace replacing swap swapping without for no lose losing from drop except trade exchange not avoid care skip have',
+  'of replace replacing swap swapping without for no lose losing from drop except trade exchange not avoid care skip have has had where',
 );
 const toward = named('with to for use using by put try and add take into in');
 
 /** "3 hours" are no people. */
 const countsSame = (open: Slot, slot: Slot): boolean => {
   if (/^hours?$/.test(open.after)) return /^hours?$/.test(slot.after);
+  if (open.after === 'times') return slot.after === 'times';
+  if (/^(?:x|tins)$/.test(open.after)) return containers.test(slot.after) || people.test(slot.after);
   return people.test(slot.after) || /^(?:of|for)$/.test(slot.before);
 };
 
 const isTwin = ([{ text }]: readonly [Slot, Slot]): boolean => /^\{i\d\}$/.test(text);
 
-/** What stands after these goes, whatever is said of the other. */
-const gone = /\b(?:instead of|in place of|rather than|stead of|replac(?:e|es|ing)|without)$/i;
-
 /** The word before a thing, articles apart. */
 const leadOf = (text: string, { from }: Slot): string =>
   text.slice(Math.max(0, from - 24), from).replace(/\s+(?:(?:the|my|our|all|some|that|this)\s+)?$/i, '');
+
+/** What stands after these goes, whatever is said of the other. */
+const surelyAway =
+  /\b(?:instead of|in place of|in the place of|rather than|stead of|replac(?:e|es|ing)|substitute for|without|out of)(?:\s+(?:the|my|our|all))*$/i;
 
 /** "Put jojoba in instead of the olive oil": the words before two ingredients say which goes and which comes. */
 const swapsSame = (plain: string, text: string, [first, second]: readonly Slot[]): boolean => {
   const [goes, comes] = plain.startsWith('swap ') ? [first, second] : [second, first];
   if (!goes || !comes) return false;
   const [from, to] = [leadOf(text, goes), leadOf(text, comes)];
-  if (gone.test(from) && !gone.test(to)) return true;
+  if (surelyAway.test(from) && !away.test(to.replace(/\bof$/i, ''))) return true;
   return away.test(from) && (toward.test(to) || to === '');
 };
 

@@ -14,7 +14,7 @@ const mild = wordSet(
 );
 /** A no that says no to nothing. */
 const idleNo =
-  /\b(?:not|n't) (?:(?:quite|very|really|too|entirely) )?(?:sure|certain|clear|clever|good at)\b|\b(?:don't|do not|doesn't|didn't) (?:know|mind|remember|understand|have a clue)\b|\bno (?:idea|doubt|hurry|rush|clue|problem|worries|wonder)\b|\b(?:could(?:n't| not)|can(?:'t|not| not)) (?:say no|resist|remember|decide|work (?:it|this|that) out|find out|tell|wait|go wrong)\b|\bwhy not\b|\bor so\b|\bnot to mention\b/gi;
+  /\b(?:not|n't) (?:(?:quite|very|really|too|entirely) )?(?:sure|certain|clear|clever|good at)\b|\b(?:don't|do not|doesn't|didn't) (?:know|mind|remember|understand|have a clue)\b|\bno (?:idea|doubt|hurry|rush|clue|problem|worries|wonder)\b|\b(?:could(?:n't| not)|can(?:'t|not| not)) (?:say no|resist|remember|decide|work (?:it|this|that) out|find out|tell|wait|go wrong|let (?:it|them|that|this) go)\b|\bwhy not\b|\bor so\b|\bnot to mention\b/gi;
 const isTurning = (letter: string, word: string): boolean =>
   (letter === letters.danger || turning.has(word)) && !mild.has(word);
 
@@ -42,7 +42,8 @@ export const uncovered = (use: Use, { items, text }: Reading, slots: readonly Sl
     ...stretchesOf([...use.cues, ...use.wishes, idleNo], text),
     ...slots.map(({ from, to }) => [from, to] as const),
   ];
-  const isSaid = ([from, to]: Stretch): boolean => said.some(([start, end]) => start < to && end > from);
+  const isSaid = ([from, to]: Stretch): boolean =>
+    said.some(([start, end]) => start < Math.max(to, from + 1) && end > from);
   const open = items.filter(({ from, to }) => !isSaid([from, to]));
   const turned = open.filter(({ letter, word }) => isTurning(letter, word));
   const isThing = (item: Item): boolean =>

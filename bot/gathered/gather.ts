@@ -51,9 +51,12 @@ const withoutAsides = (reading: Reading): Reading => {
 
 const degrees = /(\d)\s?degrees?\b(?!\s+(?:[cf]\b|celsius|centigrade|fahrenheit))/gi;
 
-/** "36 degrees" for 36 °C. */
-const withDegrees = (reading: Reading): Reading => {
-  const text = reading.text.replace(degrees, '$1 °C');
+const oneOf =
+  /(?<![\d€£$] ?)\b(?:an?|one) (?=(?:kilo(?:gram(?:me)?)?|kg|lit(?:re|er)|pound|ounce|pint)s? of (?:(?:the|our|my) )?(?:[\w-]+ ){0,3}(?:balm|salve)\b)/gi;
+
+/** "36 degrees" for 36 °C, "a kilo of hand balm" for 1 kg of it. */
+const withFigures = (reading: Reading): Reading => {
+  const text = reading.text.replace(degrees, '$1 °C').replace(oneOf, '1 ');
   return text === reading.text ? reading : readAgain(text, reading);
 };
 
@@ -61,8 +64,18 @@ const withDegrees = (reading: Reading): Reading => {
 export const possibleUses = (slots: readonly Slot[]): readonly Placed[] =>
   (uses().get(shelfOf(slots)) ?? []).toSorted((a, b) => b.use.cues.length - a.use.cues.length);
 
+/** "I was given kokum butter. Put kokum butter in …": what is spoken of twice is one thing, the last time it is named. */
+const isSameThing = (slot: Slot, later: Slot): boolean => {
+  if (slot.kind === 'R') return later.kind === 'R' && slot.text === later.text;
+  const [id, second] = slot.ingredients ?? [];
+  return (
+    id !== undefined && second === undefined && later.ingredients?.length === 1 && later.ingredients[0] === id
+  );
+};
+
 /** The things in a message that a use has to account for. */
-export const thingsIn = ({ slots }: Features): readonly Slot[] => slots.filter((slot) => !isIdle(slot));
+export const thingsIn = ({ slots }: Features): readonly Slot[] =>
+  slots.filter((slot, at) => !isIdle(slot) && !slots.slice(at + 1).some((later) => isSameThing(slot, later)));
 
 /** What a use lacks to be what a message means: words that name it, or that it can account for. */
 export const lacking = (use: Use, reading: Reading, slots: readonly Slot[]): readonly string[] => {
@@ -108,7 +121,7 @@ const formsFor = (reading: Reading, features: Features): string[] => {
 
 /** The message as uses are looked for in it. */
 export const forUses = (message: Reading): Reading =>
-  pointedNames(withoutAsides(withDegrees(message))).reading;
+  pointedNames(withoutAsides(withFigures(message))).reading;
 
 /**
  * Plain forms that account for every thing in a message, however it is worded, where a word in it says what they are

@@ -53,7 +53,7 @@ const asked: readonly (readonly [string, RegExp])[] = [
 
 /** Stocks, recipes, labels and dates are other topics' words. */
 const elsewhere =
-  /\b(?:scale|recipe|lots?|batch(?:es)?|workshop|reaction|report|rash|cost|price|how long|expires?|swap|substitute|infus\w*|check)\b/i;
+  /\b(?:scale|recipe|lots?|batch(?:es)?|workshop|reaction|report|rash|cost|price|how (?:long|soon|quickly|fast)|expires?|what else|instead|swap|substitute|infus\w*|check)\b/i;
 /** "Between batches" is when one cleans, and alcohol is kept wet for a while: neither is about a batch or a shelf life. */
 const benchTalk =
   /\bbetween (?:the |two )?batches\b|\bhow long\b(?=.{0,30}\b(?:alcohol|ethanol|wet|dry|disinfect))/gi;

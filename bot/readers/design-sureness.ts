@@ -3,7 +3,9 @@ import type { DesignRequest, WishesRead } from './design-wishes.ts';
 import { bodyWords, inventingWords, suggestingWords, wantingWords } from './design-words.ts';
 
 const comesUpWith = (reading: Reading): boolean =>
-  /\b(?:come|coming|came|dream|think|make) up\b|\bthink of an?\b/.test(reading.text.toLowerCase());
+  /\b(?:come|coming|came|dream|think|make|made)(?: me| us| her| him| them)? up\b|\bthink of an?\b/.test(
+    reading.text.toLowerCase(),
+  );
 
 /** Kinds of wishes besides the form. A wish that was not understood is one too. */
 const kindsOf = ({ wishes, trouble }: WishesRead): number =>
@@ -32,6 +34,18 @@ const listed = (wishes: DesignRequest, kinds: number, body: boolean): number => 
   return told >= (body ? sureBody : sureWishes) ? 2.75 : 2.4;
 };
 
+/** "Stick with castor oil", "hard tin balm without nuts, with olive oil": what it is, and what goes in or stays out. */
+const isNamedWith =
+  /^\W*(?:(?:an?|one|some|my|hard|firm|soft|softer|simple|plain|new|nice|good|vegan|unscented|lip|hand|body|nut-free|palm-free)\s+){0,4}(?:(?:stick|tin balm|tube balm|balm stick|balm|salve)s?|(?:balm|salve) (?:in|for) (?:an? )?(?:tin|tube|pot|jar)s?)\s+(?:made |that has |that is made )?(?:with|without|from|out of|of|containing|has|having)\b/i;
+const asksMore =
+  /\b(?:ok|okay|allowed|safe|legal|cost|price|label|melts?|survives?|recipe|instead|what|how|is|are|does|do|can|will|should)\b/i;
+
+const isNamed = ({ text, items }: Reading, { wishes }: WishesRead): boolean =>
+  (wishes.with ?? wishes.without) !== undefined &&
+  isNamedWith.test(text) &&
+  !asksMore.test(text) &&
+  !items.some(({ letter }) => /[%gvdRt]/.test(letter));
+
 /** How surely it asks for a design: a word for it, a wanted product with a wish, or a product with two wishes. */
 export const sureness = (reading: Reading, read: WishesRead): number => {
   const { wishes } = read;
@@ -41,6 +55,7 @@ export const sureness = (reading: Reading, read: WishesRead): number => {
   const something = kinds > 1 && isHard(wishes) && reading.words.has('something');
   const body = something || anyWord(reading, bodyWords);
   if (kinds === 0 || (!body && wishes.form === undefined)) return 0;
+  if (isNamed(reading, read)) return 2.85;
   if (anyWord(reading, wantingWords) || /\b(?:you|we|i) do (?:a|an|me|us)\b/i.test(reading.text)) return 2.7;
   return wishes.priceLimit ? 2.85 : listed(wishes, kinds, body);
 };

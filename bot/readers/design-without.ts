@@ -129,7 +129,7 @@ const startOfFree = (board: Board, free: number): number | undefined => {
 };
 
 /** "Nut-free", "a soy allergy". */
-const afterTerms = new Set(['free', 'allergy', 'allergies', 'intolerance']);
+const afterTerms = new Set(['free', 'allergic', 'allergy', 'allergies', 'intolerance']);
 
 const takeFree = (board: Board): readonly string[] =>
   board.items.flatMap((item, free) => {

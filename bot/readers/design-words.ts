@@ -148,7 +148,7 @@ export const designWords = new Set([
   couple different homemade home-made diy put goes into go people friend everyone who user per each only just
   solve able could can may might glide glides glossy gloss smooth creamy rich light shine shiny try trying
   slump slumps soften softens go goes runny which cope copes coping fine ok lasts club class lesson group weatherproof heatproof heat-proof heat-resistant resistant proof resists resist because so if when even during while
-  free friendly safe sell selling sold gift gifts present presents fair market stall stable anhydrous water-free waterless doesnt doesn't wouldnt stays-firm recipe`.split(
+  free friendly safe sell selling sold gift gifts present presents fair market stall stable anhydrous water-free waterless doesnt doesn't wouldnt stays-firm recipe scratch`.split(
     /\s+/,
   ),
 ]);

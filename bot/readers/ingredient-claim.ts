@@ -2,6 +2,7 @@ import { defined } from '../../core/defined.ts';
 import { ingredientById } from '../../core/ingredients.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { askWhich, unknownIngredient } from './ask-back.ts';
+import { isBackground } from './background-words.ts';
 import type { Item } from './item.ts';
 import { leftover } from './leftover.ts';
 import { type Board, boardOf, take } from './target.ts';
@@ -101,6 +102,17 @@ const isPlain = (board: Board, name: Item, reading: Reading, about: Aspect | und
   return blocking.every(({ letter }) => letter === 'Z' && whatIsIt.test(reading.text));
 };
 
+/** "What is moonsilver wax?": a kind with a word before it that nobody knows is a name of its own. */
+const strangeKind = (board: Board, name: Item): Claim | undefined => {
+  const word = board.items[board.items.indexOf(name) - 1];
+  if (!name.generic || word?.letter !== 'w' || name.from - word.to > 1) return undefined;
+  const others = board.items.filter((item) => item !== name && item !== word);
+  const isNew =
+    !ingredientWords.has(word.word) && !isBackground(word.word) && !/(?:est|ing)$/.test(word.word);
+  const plain = others.every((item) => ingredientWords.has(item.word) || /^[o?.!]$/.test(item.letter));
+  return isNew && plain ? refuse(unknownIngredient(`${word.word} ${name.word}`), 1) : undefined;
+};
+
 /** What a message would mean as a question about one ingredient. */
 export const claimIngredient = (reading: Reading): Claim | undefined => {
   const about = aspectOf(reading);
@@ -109,6 +121,8 @@ export const claimIngredient = (reading: Reading): Claim | undefined => {
   const [name, second] = board.items.filter((item) => item.letter === 'i');
   if (second || isUnsuited(reading, about)) return undefined;
   if (!name) return nameless(reading, asks, about);
+  const strange = asks ? strangeKind(board, name) : undefined;
+  if (strange) return strange;
   if (!isPlain(board, name, reading, about)) return undefined;
   if (asks) return namedClaim(name, 2.2, about);
   return namedClaim(name, 1.5, lastAsked(reading)?.about);

@@ -14,7 +14,7 @@ const mostWords = 6;
 const mostItems = 80;
 const lastCharacters = 40;
 /** "A mint lip balm", "a nice vegan lip balm": any, and none in particular. */
-const anyOne = /\b(?:an?|some|any|each|one|new|another|kind of|sort of)\s+(?:[\w-]+\s+){0,2}$/i;
+const anyOne = /\b(?:an?|some|any|each|one|new|another|kind of|sort of)\s+(?:(?!of\b)[\w-]+\s+){0,2}$/i;
 
 const pointing = /\b(?:the|our|my|your|that|this|her|his|their|for|of|in)\s+$/i;
 
@@ -90,10 +90,22 @@ const nameAt = (reading: Reading, at: number): Found | undefined => {
   return undefined;
 };
 
+const onlyWord = /^[\p{L}'-]+$/u;
+
+/** "And the mint one?" after an answer: a recipe by one word of its name. */
+const oneAt = (reading: Reading, at: number): Found | undefined => {
+  const word = reading.items[at];
+  if (!reading.last || !word || !/[wi]/.test(word.letter) || !onlyWord.test(word.word)) return undefined;
+  const isOne =
+    /\b(?:the|our|my)\s+$/i.test(before(reading, word)) && /^ one\b/i.test(reading.text.slice(word.to));
+  const [only, second] = isOne ? reading.recipes.near(word.word) : [];
+  return only && !second ? { at, length: 1, said: word.word, recipe: only.name } : undefined;
+};
+
 const find = (reading: Reading): Found | undefined => {
   if (reading.items.length > mostItems) return undefined;
   for (const at of reading.items.keys()) {
-    const found = nameAt(reading, at);
+    const found = nameAt(reading, at) ?? oneAt(reading, at);
     if (found) return found;
   }
   return undefined;

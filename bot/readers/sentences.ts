@@ -25,7 +25,7 @@ export const sentencesIn = (text: string): readonly Sentence[] => {
 export const matters =
   /\b(?:don'?t|cancel|stop|never ?mind|forget|scratch that|wait|not|nuts?|allerg\w{1,3}|vegans?|child|children|kids?|baby|toddlers?|pregnan\w{1,3}|(?:is|turns|aged|only) (?:one|two|three|four|five|six|\d)\b)/i;
 
-const substance = /[RigvdptrcMLHS%]/;
+const substance = /[RigvdptrcuMLHS%]/;
 
 /** True where a sentence has something that a request may be made of: a name, an amount, a container. */
 export const holds = ({ items }: Reading, { from, to }: Sentence): boolean =>

@@ -57,6 +57,7 @@ const hurried: Readonly<Record<string, string>> = {
   vegn: 'vegan',
   paln: 'plan',
   metl: 'melt',
+  often: 'often',
   meeting: 'meeting',
   meetings: 'meetings',
   seating: 'seating',

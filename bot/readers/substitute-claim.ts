@@ -3,6 +3,7 @@ import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts'
 import { echo } from './ask-back.ts';
 import { cueWords } from './cues.ts';
 import { inventingWords } from './design-words.ts';
+import type { Item } from './item.ts';
 import { leftover } from './leftover.ts';
 import { readPointed } from './pointed-name.ts';
 import { scaleWords } from './scale-claim.ts';
@@ -208,6 +209,9 @@ const chosenWhole = (board: Board, reading: Reading, choice: Choice): Claim | un
   return claim(withChoice(bodyOf(body), choice), 2.7, body.assumed);
 };
 
+const isOnly = ({ letter, ingredients }: Item, id: unknown): boolean =>
+  letter === 'i' && ingredients !== undefined && ingredients.includes(String(id));
+
 /** "What if only half?" after a swap: the same swap in part. */
 const partAgain = (reading: Reading): Claim | undefined => {
   const last = lastChange(reading);
@@ -218,6 +222,8 @@ const partAgain = (reading: Reading): Claim | undefined => {
   const amount = share?.letter === '%' ? (share.value ?? 0) / 100 : share?.value;
   if (!share || second || amount === undefined || amount <= 0 || amount >= 1) return undefined;
   board.taken[board.items.indexOf(share)] = true;
+  for (const [at, item] of board.items.entries())
+    if (item.letter === 'N' || isOnly(item, last.from)) board.taken[at] = true;
   if (leftover(board, known, false).blocking.length > 0) return undefined;
   return claim({ ...last, part: { amount, unit: 'share' } }, 2.9);
 };

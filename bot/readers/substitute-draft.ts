@@ -122,6 +122,8 @@ const whatDraft = (said: Said, what: Settled): Draft => {
 const partFor = ({ part }: Said, ...names: readonly Item[]): PartRead | undefined =>
   part && names.includes(part.of) ? part : undefined;
 
+const putsIn = /\b(?:instead|with|use|using|put|swap|replace|try|take)\b/i;
+
 /** "What about candelilla instead?": for what came in last, or for the only line that does the same job. */
 const loneDraft = (said: Said, item: Extract<Phrase, { kind: 'lone' }>['to']): Draft | undefined => {
   const last = swapIn(said.body.before ? lastChange(said.reading) : undefined);
@@ -130,6 +132,9 @@ const loneDraft = (said: Said, item: Extract<Phrase, { kind: 'lone' }>['to']): D
   const to = settleIn(item, out ?? '');
   if (to.id === undefined) return draftOf({}, to);
   const part = partFor(said, item);
+  // "And the cocoa butter?" of a recipe that has it asks the same of another line; "with cocoa butter?" puts it in.
+  if (asked !== undefined && said.own?.includes(to.id) && !putsIn.test(said.reading.text))
+    return whatDraft(said, to);
   if (out !== undefined) return swapDraft(said, { id: out }, to, part);
   if (!said.own) return undefined;
   const same = sameJob(to.id, said.own);
@@ -139,11 +144,21 @@ const loneDraft = (said: Said, item: Extract<Phrase, { kind: 'lone' }>['to']): D
   return swapDraft(said, { id: only }, to, part);
 };
 
+/** "The shop had no cocoa butter. Is there another one I could use instead?" asks what would do. */
+const asksForAnother = (text: string): boolean =>
+  /\b(?:had|has|have|got|there(?:'s| is| was)|stocks?|sells?|was|is) no\b/i.test(text) &&
+  /\b(?:another|other|something|anything|what|which)\b[^.?!]{0,60}\b(?:instead|else|use|replace|work|do|substitute)\b/i.test(
+    text,
+  );
+
 export const withoutDraft = (said: Said, gone: readonly Settled[] = []): Draft => {
   const asked = said.body.before ? lastChange(said.reading)?.replaces : undefined;
   // "And vegan?" after "what can replace beeswax" asks the same of fewer.
   if (typeof asked === 'string' && gone.length === 0) return whatDraft(said, { id: asked });
   const { ids, settled } = settledWithouts(said);
+  const [lacked, second] = ids;
+  if (lacked !== undefined && second === undefined && gone.length === 0 && asksForAnother(said.reading.text))
+    return whatDraft({ ...said, withouts: { kinds: [], names: [] } }, { id: lacked });
   const goneIds = gone.flatMap(({ id }) => (id === undefined ? [] : [id]));
   const before = swapsBefore(said);
   const swap = before.at(-1);

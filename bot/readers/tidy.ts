@@ -88,6 +88,9 @@ const folded = (text: string): string =>
     // Control, zero-width and direction-changing characters say nothing and can hide something.
     .replace(/[^\P{C}\n\t]/gu, '');
 
+/** "22 % w/w": by weight, as every share here. */
+const byWeight = /(?<=(?:%|percent) ?)\(?\b(?:w\/w|m\/m|wt\/wt|by weight)(?=[\s,;):]|$)\)?/gi;
+
 /** ".5 oz" is half an ounce and not five. */
 const bareDecimal = /(?<![\w.)\]])\.(?=\d)/g;
 
@@ -128,6 +131,7 @@ export const tidy = (text: string): string => {
       .replace(less, '$1-free')
       .replace(fourFor, 'for ')
       .replace(levelSpoon, '$1 ')
+      .replace(byWeight, '')
       .replace(wholeOne, '$1 '),
   ).replace(dearMe, ' ');
   const shared = withRatiosInFigures(spelt);

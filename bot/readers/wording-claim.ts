@@ -60,7 +60,7 @@ const isOwnHealth = (text: string): boolean =>
 
 /** What the balm does in the heat is a forecast, not a label. */
 const forecast =
-  /\b(?:survives?|melting)\b|\bmelts?\b(?! (?:into|onto|on) (?:the |your |my )?(?:lips?|skin)\b)/i;
+  /\b(?:survives?|melting|copes? with)\b|^\d{1,4}(?:\.\d+)? ?(?:ml|g|oz)\b|\d ?°|\bmelts?\b(?! (?:into|onto|on) (?:the |your |my )?(?:lips?|skin)\b)/i;
 
 /** Nothing that would stand on a label. */
 const noWording =

@@ -28,9 +28,9 @@ const proposalFigure = (proposal: Proposal): FigureValue => ({
   why: whyOf(proposal),
 });
 
-/** The wishes as asked, the first proposal with its forecast, all proposals, and what had to be relaxed. */
+/** The wishes as asked, the first proposal (or the one that is shown) with its forecast, all proposals, and what had to be relaxed. */
 export const designFigures = (made: Design, wish: DesignWish): Answer['figures'] => {
-  const [first] = made.proposals;
+  const first = made.proposals[wish.show ?? 0] ?? made.proposals[0];
   const [relaxed, ...others] = made.relaxed;
   return {
     form: made.wishes.form,

@@ -2,17 +2,63 @@
 export const convert = `
 ~ region R
 
-= {v} {i} in g
-? gram grams weigh* weight
-! ml price cost
+= {v} {i} in g<never label recipe why: >
+? gram grams weigh* weight grammes
+! ml price cost oz ounce* tbsp cup cups drops
 
-= {t} in C
-? celsius centigrade
+= {g} {i} in ml<never label why: >
+? ml millilitre* milliliter* volume
+! cost price tbsp spoon* cup cups
 
-= {t} in F
-? fahrenheit
+= {g} {i} in tbsp
+? tbsp tablespoon*
+! cost price
 
-= {v} in ml
+= {g} {i} in cups
+? cup cups
+! cost price
+
+= {d} of {i} in ml
+? ml millilitre* milliliter*
+! cost price
+
+= {d} of {i} in g
+? gram grams weigh* weight grammes
+! cost price ml
+
+= {v} of {i} in drops
+? drops
+
+= {t} in C<never label why order: >
+? celsius centigrade °c degrees_c
+! survive* hold hold_up stand cope melt_at melts_at does_it will_it
+
+= {t} in F<never label why order: >
+? fahrenheit °f degrees_f
+! survive* hold hold_up stand cope melt_at melts_at does_it will_it
+
+= {v} in ml<never label why order: >
 ? millilitre* milliliter* ml
 ! of tin tins
+
+= {v} in fl oz<never label why order: >
+? fl_oz fluid_ounce*
+
+= {v} in tsp
+? tsp teaspoon*
+
+= {v} in drops
+? drops
+
+= {g} in g<never label why order: >
+? gram grams grammes metric
+! of tin tins
+
+= {g} in oz<never label why order: >
+? oz ounce ounces
+! lb lbs pound pounds of tin tins fl fluid
+
+= {g} in lb<never label why order: >
+? lb lbs pound pounds
+! oz ounce ounces of tin tins cost price
 `;

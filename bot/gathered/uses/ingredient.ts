@@ -3,30 +3,31 @@ export const ingredient = `
 ~ region n
 
 = density of {i}
-? densit* specific_gravity heavy
+? densit* dense specific_gravity heavy
 
-= INCI name of {i}
-? inci latin botanical_name label_name
+= INCI name of {i}<label: >
+? inci latin botanical_name label_name official_name ingredient_name
 
-= shelf life of {i}
-? shelf_life keep* last lasts go_off rancid stale
-! recipe label
+= shelf life of {i}<long why rancid order: >
+? shelf_life keep* last lasts go_off goes_off rancid stale stays_fresh stay_fresh spoil*
+! recipe label batch lot
 
 = iodine value of {i}
 ? iodine
 
-= is {i} vegan
-? vegan* animal animals
-! instead replac*
+= is {i} vegan<safe label sell allowed ok: >
+? vegan* animal animals plant-based plant_based
+! instead replac* without
 
-= is {i} an allergen
-? allergen* allergy allergic nut nuts
-! instead replac* free
+= is {i} an allergen<why safe danger* label: >
+? allergen* allergy allergies allergic nut nuts allergenic
+! instead replac* free without
 
-= what is {i} used for
-? used_for good_for use_for do_with purpose
+= what is {i} used for<why long: >
+? used_for good_for use_for use_it_for do_with purpose uses
+! instead
 
-= what is {i}
-? what_is what's whats what_on_earth tell_me_about never_heard
-! melt* cost* price* instead limit max* maximum
+= what is {i}<never_come_across never_heard* never_seen never_met never_used label why: >
+? what_is what's whats what_on_earth tell_me_about never_heard know_about explain
+! melt* cost* price* instead limit max* maximum without
 `;

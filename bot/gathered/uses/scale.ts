@@ -2,15 +2,62 @@
 export const scale = `
 ~ region
 
-= scale {R} to {tins}<no_loss nothing_lost scrape*: , no loss>
-? weigh* make making want wants need* how_much how_many what_do fill* batch pour scale weights grams please pls i'd_like would_like could_you can_you amounts quantities measure measures figures
+= scale {R} to {tins}[, loss {%}]<no_loss nothing_lost losing_nothing scrape*: , no loss><never don't_worry can't_wait: >
 ! cost* price* label* each_person workshop class people poured gave sold stock double melt* sticker* warm* hot survive* allergen* grain* send how_many long take takes last keep post abroad
 
-= scale {R} to {g}<no_loss nothing_lost: , no loss>
-? weigh* made make making batch want need* altogether total scale size
-! cost* price* label* workshop class poured gave sold stock double melt* survive* allergen* jug
+= scale {R} to {n} x {size}<no_loss nothing_lost losing_nothing scrape*: , no loss>
+? weigh* amount* quantit* grams gram how_much_of what_goes goes_into goes_in need needs required fill filling scale holds hold go_in each_holds each
+! between ± cost* price* label* workshop class course lesson teach* pupils students evening session melt* sticker* hot survive* allergen* long keep post abroad poured gave sold how_many
 
-= scale {R} with my {g} of {i}
-? have got only left use_up using
-! cost* label* workshop
+= scale {R} to {g}<no_loss nothing_lost losing_nothing: , no loss><send give post sell for_sale: >
+? weigh* made make making batch want need* altogether total scale size mass masses component* amount* quantit* broken_down break_down divide* split like how_much everything each_thing
+! who_made who_poured cost* price* label* workshop class poured gave sold stock double melt* survive* allergen* jug
+
+= scale {R} with my {g} of {i}<no_more: >
+? have got only left use_up using there's there_is remains remaining up
+! cost* label* workshop instead swap*
+
+= scale {R} to {g1}, to the nearest {g2}<reading: >
+? nearest reading reads readab* resolution precision precise balance accurate
+! cost* price* label* workshop sold
+
+= {n} times {R}
+? times
+! cost* price* label* workshop how_many melt* poured
+
+= double {R}
+? double doubled doubling twice two_times two_lots two_batches twofold
+! cost* price* label* workshop melt* poured sold
+
+= triple {R}
+? triple tripled treble thrice three_times three_batches three_lots
+! cost* price* label* workshop melt* poured sold
+
+= half of {R}
+? half halve halved
+! cost* price* label* workshop melt* poured sold swap instead vegan made full
+
+= what jug do I need for {tins} of {R}
+? jug jugs pan saucepan pot_do beaker
+? what which how_big big_enough size
+! cost* price* label* workshop
+
+= and for {n} tins
+? miscounted counted only there_are we_have got actually wrong turns_out them instead make_it
+! balm salve people workshop class cost* price* gave sold poured
+
+= and for {tins}
+? miscounted only actually wrong turns_out instead make_it what_if changed rather
+! balm salve people workshop class cost* price* gave sold poured without
+
+= and with no loss
+? no_loss nothing_lost lose_nothing losing_nothing without_loss
+! balm salve
+
+= how much is the first pour for {tins} of {R}
+? first_pour pour_first top_up top-up
+
+= how much {i} if I scale {R} to {tins}
+? how_much
+! cost* price* label* workshop swap instead without no
 `;

@@ -3,37 +3,67 @@ export const substitute = `
 ~ region
 
 = swap {i1} for {i2} in {R}[ and make {tins}]
-? swap* instead in_place replac* exchang* trade rather switch* stead* use_up don't_care_for don't_like not_keen_on do_not_care_for
+? swap* instead in_place replac* exchang* trade rather switch* stead* use_up don't_care_for don't_like not_keen_on do_not_care_for take_out where use_it
+! half some
+
+= swap half the {i1} for {i2} in {R}
+? swap* instead in_place replac* exchang* trade rather switch* stead* half_and_half
+? half half_and_half
+! all
 
 = what can replace {i} in {R}, vegan
-? replac* instead in_place substitut* alternative* stand-in similar run_out ran_out out_of
+? replac* instead in_place place_of substitut* alternative* stand-in stand_in similar run_out ran_out out_of something_else
 ? vegan*
+! nut nuts
 
 = what can replace {i} in {R}, nut-free
-? replac* instead in_place substitut* alternative* stand-in similar run_out ran_out
+? replac* instead in_place place_of substitut* alternative* stand-in stand_in similar run_out ran_out something_else
 ? nut*
-! peanut
+! peanut vegan*
 
-= what can replace {i} in {R}
-? replac* instead in_place substitut* alternative* stand-in stand_in similar like-for-like run_out ran_out out_of closest nearest
-! vegan* nut nuts cheap* swap* what_about how_about
+= what can replace {i} in {R}<had_no has_no have_no there_is_no there's_no got_no is_no can't_stand cannot_stand can't_get cannot_get couldn't_get allergic_to hates expensive never_again not_have don't_have didn't_have doesn't_have not_have than: >
+? replac* instead in_place place_of substitut* alternative* stand-in stand_in similar like-for-like run_out ran_out out_of closest nearest what_else something_else anything_else another_one
+! vegan* nut nuts cheap* swap* what_about how_about put
 
 = what can replace {i}, vegan
-? replac* instead in_place substitut* alternative* stand-in similar
+? replac* instead in_place place_of substitut* alternative* stand-in stand_in similar
 ? vegan*
+! nut nuts
 
-= what can replace {i}
-? replac* instead in_place substitut* alternative* stand-in stand_in similar like-for-like
-! vegan* nut nuts cheap* swap* what_about how_about
+= what can replace {i}, nut-free
+? replac* instead in_place place_of substitut* alternative* stand-in stand_in similar
+? nut nuts nut-free nut_free
+! vegan*
+
+= what can replace {i}<had_no has_no have_no there_is_no there's_no got_no is_no can't_stand cannot_stand can't_get cannot_get couldn't_get allergic_to hates expensive not_have don't_have didn't_have doesn't_have than: >
+? replac* instead in_place place_of substitut* alternative* stand-in stand_in similar like-for-like something_like
+! vegan* nut nuts cheap* swap* what_about how_about put
+
+= cheapest instead of {i} in {R}
+? cheap* affordable less_expensive save_money
+? replac* instead in_place place_of substitut* alternative*
+! swap
 
 = {R} without {i}[, {tins}]
-? without leave_out no not
+? without leave_out leave no not
+! how_much how_many instead else another
 
 = make {R} vegan
-? vegan* animal animals nothing_from_animals nothing_animal
+? vegan* animal animals nothing_from_animals nothing_animal plant-based
 ! nut nuts palm check is_the
 
-= nut-free {R}
-? nut-free nut_free no_nuts without_nuts
-! vegan
+= nut-free {R}<safe so_that allergic allergy allergies children child kids school: >
+? nut-free nut_free no_nuts without_nuts nut nuts
+? rework* make made version become without no free adapt* change*
+! vegan contain* check label* ok okay
+
+= palm-free {R}
+? palm
+? rework* make made version become without no free adapt* change*
+! vegan nut nuts contain*
+
+= unscented {R}
+? unscented scent* fragrance* perfume* smell*
+? without no free un* leave_out
+! nut nuts vegan melt when
 `;

@@ -8,7 +8,12 @@ export const workshop = `
 
 = workshop for {n} people, 1 x {size} each, {R}[, spare {%}]
 ? each every* per apiece head
+? class workshop people participants students pupils guests course teach* evening session group lesson
 ! cost costs price label* child* kid kids in_all altogether total
+
+= workshop for {n} people, 1 x {size} each, {R}[, spare {%}]
+? each every* per apiece head
+! cost costs price label* child* kid kids in_all altogether total weigh* amounts quantities
 
 = workshop for {n} children, {tins} each, {R}[, spare {%}]
 = workshop for {n} children, 1 x {size} each, {R}[, spare {%}]
