@@ -1,4 +1,5 @@
 import { datedFeaturesOf, type Features, featuresOf, type Slot } from '../likeness/features.ts';
+import { pointedNames } from '../readers/pointed-name.ts';
 import type { Reading } from '../reading.ts';
 import { blanked, readAgain } from '../understand.ts';
 import { agreesWith, isIdle } from './agrees.ts';
@@ -68,14 +69,48 @@ const parts: Readonly<Record<string, number>> = {
   fifteen: 15,
   twenty: 20,
 };
+/** "A litre of olive oil" to work with, "a walnut allergy". */
+const onePack = /\ban? (lit(?:re|er)|kilo|kg|pound|ounce)(?= of\b)/gi;
+const someNut = /\b(?:walnut|hazelnut|almond|cashew|pecan|macadamia|brazil nut)s?(?= allerg)/gi;
+
 const degrees = /(\d)\s?degrees?\b(?!\s+(?:[cf]\b|celsius|centigrade|fahrenheit))/gi;
 
 /** "One to eight" for 1:8, "36 degrees" for 36 °C: what stands alone here is a share or a heat. */
 const withFiguresInWords = (reading: Reading): Reading => {
   const text = reading.text
     .replace(ratioInWords, (_, word: string) => `1:${parts[word.toLowerCase()]}`)
-    .replace(degrees, '$1 °C');
+    .replace(degrees, '$1 °C')
+    .replace(onePack, '1 $1')
+    .replace(someNut, 'nut');
   return text === reading.text ? reading : readAgain(text, reading);
+};
+
+const holders = /^nR(c[oe@]?[vg]|[vg]c)/;
+const apart = /nco(R)[@,:(]?([gv])(?!o?i)/;
+
+/** "30 tins of hand balm at 15 g" is 30 tins of 15 g of it. */
+const together = (reading: Reading, { index, 0: said }: RegExpExecArray): Reading => {
+  const { items, text } = reading;
+  const [count, holder, , name] = items.slice(index, index + 4);
+  const size = items[index + said.length - 1];
+  if (!count || !holder || !name?.recipe || !size) return reading;
+  const held = `${text.slice(count.from, holder.to)} of ${text.slice(size.from, size.to)} of ${name.recipe}`;
+  return readAgain(`${text.slice(0, count.from)}${held}${text.slice(size.to)}`, reading);
+};
+
+/** "24 hand balm tins of 15 ml" is 24 tins of 15 ml of hand balm. */
+const withHoldersTogether = (reading: Reading): Reading => {
+  const { items, text } = reading;
+  const shape = items.map(({ letter }) => (letter.length === 1 ? letter : '?')).join('');
+  const split = apart.exec(shape);
+  if (split) return together(reading, split);
+  const at = shape.search(/nR(?:c[oe@]?[vg]|[vg]c)/);
+  const [count, name, held] = [items[at], items[at + 1], items[at + 2]];
+  if (!count || !name?.recipe || !held) return reading;
+  const length = holders.exec(shape.slice(at))?.[1]?.length ?? 0;
+  const to = items[at + 1 + length]?.to ?? held.to;
+  const tins = `${text.slice(count.from, count.to)} ${text.slice(held.from, to)} of ${name.recipe}`;
+  return readAgain(`${text.slice(0, count.from)}${tins}${text.slice(to)}`, reading);
 };
 
 /** What the things in a message could be put to, by their kinds alone; where more words have to name it first. */
@@ -112,7 +147,8 @@ const formsFor = (reading: Reading, features: Features): string[] => {
 };
 
 /** The message as uses are looked for in it. */
-export const forUses = (message: Reading): Reading => withFiguresInWords(withoutAsides(message));
+export const forUses = (message: Reading): Reading =>
+  withHoldersTogether(pointedNames(withFiguresInWords(withoutAsides(message))).reading);
 
 /**
  * Plain forms that account for every thing in a message, however it is worded, where a word in it says what they are
