@@ -1,11 +1,20 @@
 import type { Region } from '../../core/settings.ts';
 
+/** Parts of a country and big cities that there is one of: enough to know whose rules are meant. */
+const usPlaces =
+  'texas|california|florida|new york|oregon|ohio|michigan|colorado|arizona|virginia|vermont|minnesota|wisconsin|illinois|chicago|boston|seattle';
+const ukPlaces =
+  'london|bristol|manchester|leeds|sheffield|liverpool|edinburgh|glasgow|cardiff|cornwall|devon|yorkshire|kent';
+const caPlaces =
+  'ontario|quebec|british columbia|alberta|manitoba|nova scotia|toronto|vancouver|montreal|ottawa';
+const auPlaces = 'queensland|new south wales|tasmania|sydney|melbourne|brisbane|adelaide|canberra';
+
 const names: readonly (readonly [Region, string])[] = [
   ['eu', 'eu|europe|european union'],
-  ['uk', 'uk|gb|great britain|britain|england|scotland|wales'],
-  ['us', 'usa|u\\.s\\.|united states|america'],
-  ['ca', 'canada'],
-  ['au', 'australia'],
+  ['uk', `uk|gb|great britain|britain|england|scotland|wales|${ukPlaces}`],
+  ['us', `usa|u\\.s\\.|united states|america|states|${usPlaces}`],
+  ['ca', `canada|${caPlaces}`],
+  ['au', `australia|${auPlaces}`],
 ];
 
 const adjectives: readonly (readonly [Region, string])[] = [
@@ -25,6 +34,22 @@ export interface RegionSaid {
 const patterns: readonly (readonly [Region, RegExp])[] = [
   ...(['eu', 'uk', 'us', 'ca', 'au'] as const).map(
     (region) => [region, new RegExp(`,?\\s*\\(?\\bregion\\s*[:=]?\\s*${region}\\b\\)?`)] as const,
+  ),
+  ['us', /\b(?:would|do|will|let|for|to|by) (?:the )?americans\b/],
+  [
+    'uk',
+    /\b(?:would|do|will|let|for|to|by) (?:the )?(?:british|brits|english)(?= (?:let|allow|permit|mind|object|say)\b|\W*$)/,
+  ],
+  ['ca', /\b(?:would|do|will|let|for|to|by) (?:the )?canadians\b/],
+  ['au', /\b(?:would|do|will|let|for|to|by) (?:the )?(?:australians|aussies)\b/],
+  ...names.map(
+    ([region, said]) =>
+      [
+        region,
+        new RegExp(
+          `\\b(?:would|does|will|do|did|could)\\s+(?:the\\s+)?(?:${said})(?=\\s+(?:let|allow|accept|permit|mind|object|see|call|want|need|ask|demand|require|forbid|ban)\\b)`,
+        ),
+      ] as const,
   ),
   // A bare "us" is a pronoun; "in the US" is not.
   ['us', /,?\s*\b(?:in|for|under|by|to|into|at)\s+the\s+us\b(?:\s+(?:rules|law|laws|market))?/],
@@ -74,8 +99,9 @@ const bare: readonly (readonly [Region, RegExp])[] = [
 const all = [...patterns, ...bare];
 
 /** Every pattern needs one of these; most messages have none, and are spared thirty looks. */
-const anyRegion =
-  /\b(?:eu|uk|gb|u k|great britain|britain|british|england|scotland|wales|us|usa|u\.s\.|united states|america|canad|au)|region/;
+const anyRegion = new RegExp(
+  `\\b(?:eu|uk|gb|u k|great britain|britain|british|brits|england|english|scotland|wales|us|usa|u\\.s\\.|united states|states|america|canad|au|${usPlaces}|${ukPlaces}|${caPlaces}|${auPlaces})|region`,
+);
 
 /** The region a message names, and where; undefined when it names none. */
 export const regionSaid = (text: string): RegionSaid | undefined => {
@@ -96,7 +122,7 @@ const regionWords: readonly (readonly [Region, string])[] = [
   ['au', 'australia|australian|aussie'],
 ];
 const kinds =
-  '(?:way|labels?|labelling|checks?|limits?|stickers?|rules?|version|strips?|sheets?|law|market|style|tins?|lids?)';
+  '(?:one|way|labels?|labelling|checks?|limits?|stickers?|rules?|version|strips?|sheets?|law|market|style|tins?|lids?)';
 
 const besides = regionWords.map(
   ([region, words]) =>
