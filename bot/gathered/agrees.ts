@@ -21,11 +21,16 @@ const away = named(
 );
 const toward = named('with to for use using by put try and add take into in');
 
+const isMoney = ({ text, after }: Slot): boolean =>
+  /[€£$]|\d[.,]\d\d\b|\b(?:euros?|eur|pounds?|quid|gbp|dollars?)\b/i.test(text) ||
+  /^(?:each|apiece|euros?|pounds?|quid|dollars?)$/i.test(after);
+
 /** "3 hours" are no people. */
 const countsSame = (open: Slot, slot: Slot): boolean => {
   if (/^hours?$/.test(open.after)) return /^hours?$/.test(slot.after);
   if (open.after === 'times') return slot.after === 'times';
   if (/^(?:x|tins)$/.test(open.after)) return containers.test(slot.after) || people.test(slot.after);
+  if (open.before === 'at') return isMoney(slot);
   return people.test(slot.after) || /^(?:of|for)$/.test(slot.before);
 };
 

@@ -50,14 +50,48 @@ const withoutAsides = (reading: Reading): Reading => {
 };
 
 const degrees = /(\d)\s?degrees?\b(?!\s+(?:[cf]\b|celsius|centigrade|fahrenheit))/gi;
-
 const oneOf =
   /(?<![\d€£$] ?)\b(?:an?|one) (?=(?:kilo(?:gram(?:me)?)?|kg|lit(?:re|er)|pound|ounce|pint)s? of (?:(?:the|our|my) )?(?:[\w-]+ ){0,3}(?:balm|salve)\b)/gi;
+/** "A litre of olive oil" to work with, "a walnut allergy". */
+const onePack = /\ban? (lit(?:re|er)|kilo|kg|pound|ounce)(?= of\b)/gi;
+const someNut = /\b(?:walnut|hazelnut|almond|cashew|pecan|macadamia|brazil nut)s?(?= allerg)/gi;
 
 /** "36 degrees" for 36 °C, "a kilo of hand balm" for 1 kg of it. */
 const withFigures = (reading: Reading): Reading => {
-  const text = reading.text.replace(degrees, '$1 °C').replace(oneOf, '1 ');
+  const text = reading.text
+    .replace(degrees, '$1 °C')
+    .replace(oneOf, '1 ')
+    .replace(onePack, '1 $1')
+    .replace(someNut, 'nut');
   return text === reading.text ? reading : readAgain(text, reading);
+};
+
+const holders = /^nR(c[oe@]?[vg]|[vg]c)/;
+const apart = /nco(R)[@,:(]?([gv])(?!o?i)/;
+
+/** "30 tins of hand balm at 15 g" is 30 tins of 15 g of it. */
+const together = (reading: Reading, { index, 0: said }: RegExpExecArray): Reading => {
+  const { items, text } = reading;
+  const [count, holder, , name] = items.slice(index, index + 4);
+  const size = items[index + said.length - 1];
+  if (!count || !holder || !name?.recipe || !size) return reading;
+  const held = `${text.slice(count.from, holder.to)} of ${text.slice(size.from, size.to)} of ${name.recipe}`;
+  return readAgain(`${text.slice(0, count.from)}${held}${text.slice(size.to)}`, reading);
+};
+
+/** "24 hand balm tins of 15 ml" is 24 tins of 15 ml of hand balm. */
+const withHoldersTogether = (reading: Reading): Reading => {
+  const { items, text } = reading;
+  const shape = items.map(({ letter }) => (letter.length === 1 ? letter : '?')).join('');
+  const split = apart.exec(shape);
+  if (split) return together(reading, split);
+  const at = shape.search(/nR(?:c[oe@]?[vg]|[vg]c)/);
+  const [count, name, held] = [items[at], items[at + 1], items[at + 2]];
+  if (!count || !name?.recipe || !held) return reading;
+  const length = holders.exec(shape.slice(at))?.[1]?.length ?? 0;
+  const to = items[at + 1 + length]?.to ?? held.to;
+  const tins = `${text.slice(count.from, count.to)} ${text.slice(held.from, to)} of ${name.recipe}`;
+  return readAgain(`${text.slice(0, count.from)}${tins}${text.slice(to)}`, reading);
 };
 
 /** What the things in a message could be put to, by their kinds alone; where more words have to name it first. */
@@ -121,7 +155,7 @@ const formsFor = (reading: Reading, features: Features): string[] => {
 
 /** The message as uses are looked for in it. */
 export const forUses = (message: Reading): Reading =>
-  pointedNames(withoutAsides(withFigures(message))).reading;
+  withHoldersTogether(pointedNames(withoutAsides(withFigures(message))).reading);
 
 /**
  * Plain forms that account for every thing in a message, however it is worded, where a word in it says what they are

@@ -58,9 +58,13 @@ const elsewhere =
 const benchTalk =
   /\bbetween (?:the |two )?batches\b|\bhow long\b(?=.{0,30}\b(?:alcohol|ethanol|wet|dry|disinfect))/gi;
 
+/** What light does to skin that has a citrus oil on it is the check's. */
+const inTheSun =
+  /\b(?:burns?|burnt|burned)\b(?=[^.!?]{0,30}\b(?:sun\w{0,6}|daylight|uv)\b)|(?<=\b(?:sun|sunlight|sunshine|daylight)\b[^.!?]{0,30})\b(?:burns?|burnt|burned)\b/gi;
+
 /** The advice a message asks for, by its id; undefined when it asks for none. */
 export const readAdvice = (text: string): string | undefined => {
-  const head = text.slice(0, 400);
+  const head = text.slice(0, 400).replace(inTheSun, ' ');
   const found = asked.find(([, pattern]) => pattern.test(head))?.[0];
   const pressing = found === 'wax-fire' || found === 'burn' || found === 'alcohol-and-flame';
   return found !== undefined && !pressing && elsewhere.test(head.replace(benchTalk, '')) ? undefined : found;

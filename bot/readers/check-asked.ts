@@ -35,7 +35,7 @@ const mayPut =
 const modals = 'can may should is are how too most'.split(' ');
 /** Of a whole recipe written out these ask for a look at it. */
 const wholeCues =
-  'pass passes nuts allergens allergen ok okay fine alright wrong problem problems acceptable suitable worry worried good sun sunlight sunshine'.split(
+  'pass passes nuts allergens allergen ok okay fine alright right wrong problem problems acceptable suitable worry worried good sun sunlight sunshine'.split(
     ' ',
   );
 
@@ -54,10 +54,18 @@ export const isAsked = (reading: Reading, parts: Parts, strong: boolean): boolea
   return (asks || inBalm.test(reading.text)) && isAboutLips(reading, parts);
 };
 
+const isForSomebody = (parts: Parts): boolean =>
+  parts.more.wearer !== undefined &&
+  parts.subject.recipe === undefined &&
+  (parts.subject.ingredient?.ingredients?.length ?? 1) === 1 &&
+  holdsLimited(parts);
+
 /** How sure a look is asked for; undefined where it is a question of another kind. */
 export const weightOf = (reading: Reading, parts: Parts, strong: boolean): number | undefined => {
   // A region in the question is no setting to be changed.
   if (parts.more.region !== undefined) return 3.2;
+  // "Is 0.5 % of it ok for children" is a question of that share, and no talk of scents and children.
+  if (isForSomebody(parts)) return 3.15;
   // "The most beeswax" is no question of limits.
   if (mostAsked.test(reading.text) && parts.subject.ingredient) return holdsLimited(parts) ? 2.9 : undefined;
   // "Could I add 1 % clove oil to a lip balm": of a share, no recipe to be written down.

@@ -1,10 +1,13 @@
+import { watchedThing } from '../../core/check/composition.ts';
 import { defined } from '../../core/defined.ts';
+import { ingredientById, isAdditive, isAroma } from '../../core/ingredients.ts';
 import type { RecipeLine } from '../../core/recipe.ts';
 import { gramsIn, isMassUnit } from '../../core/units.ts';
 import type { Trouble } from '../answer.ts';
 import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { askWhich } from './ask-back.ts';
 import { type Subject, subjectBefore, takeOwnIngredients, takeRemembered, takeSubject } from './body.ts';
+import { isCalledOff } from './called-off.ts';
 import { otherShare, takeAdded } from './check-added.ts';
 import { inBalm, isAsked, type Parts, weightOf } from './check-asked.ts';
 import { type Settled, settleDoubts } from './check-doubts.ts';
@@ -21,6 +24,8 @@ import {
 } from './check-parts.ts';
 import { checkWords, mildCues, strongCues } from './check-words.ts';
 import { leftover } from './leftover.ts';
+import { unknownRecipe } from './scale-troubles.ts';
+import { namesOwnBalm } from './second-look.ts';
 import { type Board, boardOf, findShape, take } from './target.ts';
 
 const missing = (text: string): Trouble => ({ code: 'missing', text });
@@ -178,13 +183,45 @@ const looked = (reading: Reading, { items, assumed }: Settled, strong: boolean):
   return weight === undefined ? undefined : settle(parts, weight, assumed);
 };
 
+const mayAdd =
+  /\b(?:can|could|may|might|should|shall|am i allowed to|is it (?:ok|okay|safe|fine) to)\s+(?:(?:i|we|you|one)\s+)?(?:also\s+)?(?:put|add|use|mix|stir|pour|have)\b/i;
+
+const isWatched = (id: string): boolean => {
+  const found = ingredientById(id);
+  return watchedThing(id) !== undefined || (found !== undefined && isAdditive(found) && !isAroma(found));
+};
+
+/** "May I put water in R": of a thing that is watched, whatever it goes into and however little of it. */
+const addedWatched = (reading: Reading, items: Reading['items']): Claim | undefined => {
+  if (!mayAdd.test(reading.text) || items.some(({ letter }) => /[g%vdpnc]/.test(letter))) return undefined;
+  const [only, second] = items.filter(({ letter }) => letter === 'i');
+  const into = items.some(({ letter }) => letter === 'R');
+  const [id] = only?.ingredients ?? [];
+  if (!into || second || id === undefined || !isWatched(id)) return undefined;
+  return claim({ ingredient: id }, 3.1, ['I looked at it for any balm.']);
+};
+
+/** "Check the Sea Mist balm": one that nobody saved. */
+const checked =
+  /\bcheck (?:the |our |my )?((?:[A-Z][\w'-]{1,30} ){1,4}(?:lip )?(?:balm|salve|butter|stick))\b/;
+const unknownBalm = (reading: Reading): Claim | undefined => {
+  const [, name] = checked.exec(reading.text.replace(/^check/i, 'check')) ?? [];
+  return name && namesOwnBalm(reading) ? refuse(unknownRecipe(name), 1) : undefined;
+};
+
 /** What a message would mean as a look at a recipe, or at one share of one thing. */
 export const claimCheck = (reading: Reading): Claim | undefined => {
+  if (isCalledOff(reading.text)) return undefined;
   const applied = claimApply(reading);
   if (applied) return applied;
   const strong = anyWord(reading, strongCues) || asksLook(reading);
+  if (mayAdd.test(reading.text)) {
+    const added = addedWatched(reading, withWatched(reading.items, reading.text));
+    if (added) return added;
+  }
   if (!isCued(reading, strong) && reading.last?.topic !== 'check') return undefined;
   const settled = settleDoubts(withWatched(perAsIn(reading.items), reading.text), reading.text);
   const share = otherShare(reading, settled.items);
-  return share ? claim(share, 3.05, settled.assumed) : looked(reading, settled, strong);
+  if (share) return claim(share, 3.05, settled.assumed);
+  return looked(reading, settled, strong) ?? unknownBalm(reading);
 };

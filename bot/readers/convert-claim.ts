@@ -152,9 +152,15 @@ const isAbout = (reading: Reading, draft: Draft): boolean => {
 /** "How many drops in 100 g of lip balm" asks how strong it may be. */
 const intoBalm = /\bdrops?\b.{0,60}\b(?:in|for|to|into)\b.{0,30}\b(?:balm|balms|salve|salves|lipstick)\b/i;
 
+/** "A 50 g batch. How many drops could I add?" */
+const howManyMore =
+  /\bhow many drops\b.{0,50}\b(?:can|could|may|might|should|shall|am i allowed)\b.{0,20}\b(?:add|put|use|go|have|mix|be)\b|\bhow many drops\b.{0,50}\b(?:at (?:the )?most|maximum|at max)\b/i;
+
+const asksHowStrong = (text: string): boolean => intoBalm.test(text) || howManyMore.test(text);
+
 /** What a message would mean as a conversion. */
 export const claimConvert = (reading: Reading): Claim | undefined => {
-  if (intoBalm.test(reading.text)) return undefined;
+  if (asksHowStrong(reading.text)) return undefined;
   const board = boardOf(reading.items);
   const draft = draftOf(reading, board);
   const { wish, named, amount } = draft;

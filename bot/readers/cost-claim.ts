@@ -1,12 +1,14 @@
 import { defined } from '../../core/defined.ts';
 import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { readingWithout } from '../understand.ts';
+import { isCalledOff } from './called-off.ts';
 import { readCostBatch } from './cost-batch.ts';
 import { claimLabour, hasWork, takeHours, takeWork } from './cost-labour.ts';
 import { asksCost, claimPrices, looksPriced } from './cost-note.ts';
 import { withParts } from './cost-parts.ts';
 import { claimMissing, claimPast, isPlain, oneThing } from './cost-past.ts';
 import { asksMargin, claimSelling, sellingIn } from './cost-selling.ts';
+import { claimSupposed } from './cost-suppose.ts';
 import { readCostSwap } from './cost-swap.ts';
 import { costCues, lastCost, listWords, payCues, sellCues } from './cost-words.ts';
 import { claimUnits } from './in-ounces.ts';
@@ -155,10 +157,16 @@ const claimBoth = (reading: Reading): Claim | undefined => {
   return undefined;
 };
 
+/** What a parcel costs is not known here. */
+const byPost = /\b(?:costs?|price|much)\b.{0,20}\bto (?:send|post|ship|mail|deliver)\b|\bpostage\b/i;
+
 /** What a message would mean about money: a price, the price list, labour, the cost of a batch, a margin. */
 export const claimMoney = (heard: Reading): Claim | undefined => {
+  if (isCalledOff(heard.text) || byPost.test(heard.text)) return undefined;
   const units = lastCost(heard)?.batch === undefined ? undefined : claimUnits(heard, 'cost');
   if (units) return units;
+  const supposed = elsewhere.test(heard.text) ? undefined : claimSupposed(heard, claimOne);
+  if (supposed) return supposed;
   const one = claimOne(heard);
   if (one?.kind === 'request' || elsewhere.test(heard.text)) return one;
   return claimBoth(heard) ?? one;

@@ -68,11 +68,17 @@ export const moneyAt = (items: readonly Item[], at: number, currency: string): M
   return price === undefined ? { items: taken, trouble: badMoney } : { price, items: taken };
 };
 
+const coin = /^(?:€|eur|euros?|quid|pence|cents?|pounds?|dollars?)$/;
+
 /** "Labels are 12 for 100": of two numbers after the thing the first is the money, unless only the second has pence. */
 const firstForMany = (segment: readonly Item[]): number | undefined => {
+  // "Lids: 100 for 9 euros" says which of the two is money.
   const at = segment.findIndex(
     (item, index) =>
-      item.letter === 'n' && segment[index + 1]?.word === 'for' && segment[index + 2]?.letter === 'n',
+      item.letter === 'n' &&
+      segment[index + 1]?.word === 'for' &&
+      segment[index + 2]?.letter === 'n' &&
+      !coin.test(segment[index + 3]?.word ?? ''),
   );
   const named = segment.findIndex((item) => item.letter === 'c');
   if (at < 0 || named < 0 || named > at || packWord.test(segment[at - 2]?.word ?? '')) return undefined;

@@ -2,7 +2,7 @@ import { defined } from '../../core/defined.ts';
 import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { readPrices } from './cost-prices.ts';
 import { readWhen, type WhenRead } from './cost-when.ts';
-import { costCues, risenBy, whichDay } from './cost-words.ts';
+import { badMoney, costCues, risenBy, whichDay } from './cost-words.ts';
 
 /** A name with a pack and a number with pence, and nothing else: "beeswax 500 g 14.50". */
 export const looksPriced = (reading: Reading): boolean => {
@@ -47,16 +47,23 @@ const isDifference = ({ text, items }: Reading): boolean =>
     text,
   );
 
+const perPack =
+  /\d\s*(?:€|£|\$|euros?|eur|quid)?\s*(?:an?|per|the|\/)\s?(?:kilo|kg|kilogram|lit(?:re|er))\b/i;
+
 /** What a price is worth as a claim: "New price: shea 19/kg" is no recipe to be saved. */
-const weightOf = (reading: Reading): number => (anyWord(reading, costCues) ? 3.1 : 2.7);
+const weightOf = (reading: Reading): number =>
+  anyWord(reading, costCues) || perPack.test(reading.text) ? 3.1 : 2.7;
 
 const undated = (reading: Reading, dated: WhenRead | undefined): Reading =>
   dated ? { ...reading, items: reading.items.filter((item) => !dated.items.includes(item)) } : reading;
+
+const lessThanNothing = /\b(?:costs?|is|are|at|for|now|pay|paid|price)\s+(?:minus|negative)\s+[€£$]?\s?\d/i;
 
 /** Prices to be noted: "shea costs 18 per kg", "tins are 0.35 each, from 2 March". */
 export const claimPrices = (reading: Reading): Claim | undefined => {
   if (!looksPriced(reading) || asksCost(reading)) return undefined;
   if (isDifference(reading)) return refuse(risenBy, 2.8);
+  if (lessThanNothing.test(reading.text)) return refuse(badMoney, 2.8);
   const dated = readWhen(reading);
   const read = readPrices(undated(reading, dated));
   if (!read) return undefined;

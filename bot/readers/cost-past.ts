@@ -24,7 +24,7 @@ export const isPlain = (reading: Reading): boolean => {
 };
 
 const pasts =
-  /\bhistory\b|\b(?:earlier|former|old|past|previous) prices?\b|\bprices? (?:over time|before)\b|\bused to (?:cost|pay)\b/i;
+  /\bhistory\b|\b(?:earlier|former|old|past|previous) prices?\b|\bprices? (?:over time|before)\b|\bused to (?:cost|pay)\b|\b(?:has|have|is|are|did|was|were)\b.{0,30}\b(?:become|became|got|gotten|gone up|went up|risen|dearer)\b/i;
 const asksPast = /\b(?:what|how much|price|prices|pay|paid|cost)\b/i;
 
 /** "What did shea cost in March", "price history of shea". */
@@ -35,7 +35,9 @@ export const claimPast = (reading: Reading): Claim | undefined => {
   const items = reading.items.filter(
     (item) =>
       !dated?.items.includes(item) &&
-      !/^(?:history|earlier|former|old|past|previous|over|time|used)$/.test(item.word),
+      !/^(?:history|earlier|former|old|past|previous|over|time|used|become|became|got|gotten|gone|went|risen|lately|recently|has|have|did)$/.test(
+        item.word,
+      ),
   );
   const rest = { ...reading, items };
   if (items.some((item) => /[ngvdt%pR]/.test(item.letter)) || !isPlain(rest)) return undefined;

@@ -184,12 +184,18 @@ const isOilAfter = (items: readonly Item[], part: Item): boolean => {
   return next !== undefined && !next.generic && isOil(next);
 };
 
+const isHerbAfter = (items: readonly Item[], part: Item): boolean => {
+  const next = items[items.indexOf(part) + 1];
+  return next?.letter === 'i' && herbOf(next) !== undefined;
+};
+
 const partsRatio = (items: readonly Item[]): RatioRead | undefined => {
   const parts = items.filter((item) => item.letter === 'p' && item.value);
   const [a, b, c] = parts;
   if (!a?.value || !b?.value || c) return undefined;
-  // "2 parts olive oil and 1 part sunflower oil" blends two oils, and is no ratio of herb to oil.
+  // "2 parts olive oil and 1 part sunflower oil" blends two oils, "2 parts calendula and 1 part lavender" two herbs.
   if (isOilAfter(items, a) && isOilAfter(items, b)) return undefined;
+  if (isHerbAfter(items, a) && isHerbAfter(items, b)) return undefined;
   return { ...twoParts(a.value, b.value), items: parts };
 };
 

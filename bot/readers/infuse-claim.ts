@@ -2,8 +2,10 @@ import { defined } from '../../core/defined.ts';
 import { ingredientById } from '../../core/ingredients.ts';
 import type { Trouble } from '../answer.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
-import { echo } from './ask-back.ts';
+import { echo, unknownIngredient } from './ask-back.ts';
+import { isBackground } from './background-words.ts';
 import { takeItem } from './body.ts';
+import { isCalledOff, isToldOnly } from './called-off.ts';
 import { herbOf, isAmountItem, type RatioRead, readRatio } from './infuse-amounts.ts';
 import { readBatch } from './infuse-batch.ts';
 import { concerns, elsewhere } from './infuse-concerns.ts';
@@ -204,6 +206,18 @@ const otherUse = (reading: Reading, weight: number): Trouble | undefined => {
   return weight > 2.7 && otherLiquids.test(reading.text) ? notInOil : undefined;
 };
 
+/** "In plutonium": where the oil should be. */
+const strangeOil = ({ items, taken }: Board): Item | undefined =>
+  items.find(
+    ({ letter, word }, at) =>
+      letter === 'w' &&
+      !taken[at] &&
+      items[at - 1]?.letter === 'I' &&
+      /[i]/.test(items[at - 2]?.letter ?? '') &&
+      !infuseWords.has(word) &&
+      !isBackground(word),
+  );
+
 const plainClaim = (reading: Reading, ratio: RatioRead, names: Names, weight: number): Claim | undefined => {
   const board = boardOf(reading.items);
   const timed = takeTimes(board);
@@ -215,6 +229,8 @@ const plainClaim = (reading: Reading, ratio: RatioRead, names: Names, weight: nu
     if (share || /[gviH]/.test(item.letter) || ratio.items.includes(item)) takeItem(board, item);
   }
   const { blocking } = leftover(board, infuseWords, weight > 0);
+  const strange = draft.fields.oil === undefined && !draft.mixed ? strangeOil(board) : undefined;
+  if (strange) return refuse(unknownIngredient(strange.word), 2.8);
   if (blocking.length > 0) return weight > 2.7 ? refuse(notPlaced(blocking), 1.1) : undefined;
   return settle(reading, draft, weight, timed);
 };
@@ -250,10 +266,12 @@ const asInfusion = (reading: Reading): Reading => {
 
 /** What a message would mean as a question about steeping a herb in oil. */
 export const claimInfuse = (heard: Reading): Claim | undefined => {
+  if (isCalledOff(heard.text)) return undefined;
   const reading = asInfusion(heard);
   const own = claimOwnYields(reading);
   if (own || isElsewhere(reading)) return own;
   if (tellsYield(reading)) return claimYield(reading);
+  if (isToldOnly(heard.text)) return undefined;
   const ratio = readRatio(reading.items);
   const names = namesOf(reading.items);
   const weight = weightOf(reading, ratio, names);

@@ -19,7 +19,7 @@ const isOther = (reading: Reading, ratio: RatioRead): boolean => {
   const { items } = reading;
   // "350 g strained calendula oil at 1:8, what do I weigh" asks for an infusion all the same.
   const strained = ratio.ratio !== undefined && items.some(isInfusedOilItem);
-  const cue = !strained && anyWord(reading, otherCues);
+  const cue = (!strained && anyWord(reading, otherCues)) || anyWord(reading, ['drop', 'drops']);
   const tins = items.some(
     ({ letter }, at) =>
       letter === 'c' && items.slice(Math.max(0, at - 3), at).some((each) => each.letter === 'n'),

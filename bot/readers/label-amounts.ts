@@ -83,6 +83,10 @@ const takeLoneNumber = (board: Board): Item | undefined => {
   return take(board, at, at + 1)[0];
 };
 
+/** "In one tin is 10 g", "each tin has 10 g": what one of them holds, and no number of labels. */
+const holdsSo =
+  /\b(?:in (?:one|1|each|every|an?)|one|1|each|every|an?|per)\s+(?:[a-z]+\s+)?(?:tin|jar|pot|tube|stick|container)s?\s+(?:(?:it|there)\s+)?(?:is|are|has|have|holds?|weighs?|contains?|takes?|comes? to|goes|will (?:hold|have|weigh|contain))\b/i;
+
 const wholeTins: Trouble = {
   code: 'bad-quantity',
   text: 'Labels come in whole numbers, at least one: "24 round labels 40 mm".',
@@ -101,7 +105,8 @@ export const takeLabelAmounts = (board: Board, reading: Reading): Amounts => {
   const whole = counted?.value;
   const { target, trouble } = takeCountOrMultiple(board, reading.settings);
   const net = asSaid(target.size, board.items) ?? takeNet(board, reading);
-  const tins = whole ?? target.count ?? takeLoneNumber(board)?.value;
+  const count = target.count === 1 && holdsSo.test(reading.text) ? undefined : target.count;
+  const tins = whole ?? count ?? (target.count === undefined ? takeLoneNumber(board)?.value : undefined);
   const wrong = tins !== undefined && (!Number.isInteger(tins) || tins < 1) ? wholeTins : undefined;
   return defined({ tins, net, trouble: range ?? wrong ?? trouble });
 };

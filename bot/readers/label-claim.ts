@@ -3,6 +3,7 @@ import type { RecipeLine } from '../../core/recipe.ts';
 import type { Trouble } from '../answer.ts';
 import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { type Subject, takeOwnIngredients, takeRemembered, takeSubject } from './body.ts';
+import { isCalledOff } from './called-off.ts';
 import { settleDoubts } from './check-doubts.ts';
 import { goesOn } from './check-forms.ts';
 import { freshHerbs, takeAnalyses, withWatched } from './check-parts.ts';
@@ -139,6 +140,7 @@ const isChange = (aside: readonly string[]): boolean =>
 
 /** What a message would mean as labels for the tins of a recipe or batch. */
 export const claimLabel = (reading: Reading): Claim | undefined => {
+  if (isCalledOff(reading.text)) return undefined;
   const asked = isAsked(reading);
   if ((!asked && reading.last?.topic !== 'label') || elsewhere.test(reading.text.replace(whatItSays, '')))
     return undefined;

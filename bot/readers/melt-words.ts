@@ -77,6 +77,7 @@ const ofHeat = /\bat\b|\bhot|\bwarm|\bcool|\btemp|\bdegree|°|\d ?[CF]\b|\bshoul
 /** What the forecast is not about: the first pour of a batch is weighed out, and what was poured is in the book. */
 export const asksElse = (text: string): boolean =>
   (wasPoured.test(text) && !ofHeat.test(text)) ||
+  /\b(?:inci|declaration|ingredients? list)\b/i.test(text) ||
   /\bin (?:grams?|g|kilos?|kg|ounces?|oz|ml|millilitres?|spoons?)\b|\bfirst pour\b|\btop(?:ping)?[- ]?up\b/i.test(
     text,
   );

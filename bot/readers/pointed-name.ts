@@ -14,7 +14,8 @@ const mostWords = 6;
 const mostItems = 80;
 const lastCharacters = 40;
 /** "A mint lip balm", "a nice vegan lip balm": any, and none in particular. */
-const anyOne = /\b(?:an?|some|any|each|one|new|another|kind of|sort of)\s+(?:(?!of\b)[\w-]+\s+){0,2}$/i;
+const anyOne =
+  /\b(?:(?:an?|some|any|one|new|another|kind of|sort of)\s+(?:(?!of\b)[a-z-]+\s+){0,2}|each\s+)$/i;
 
 const pointing = /\b(?:the|our|my|your|that|this|her|his|their|for|of|in)\s+$/i;
 
@@ -52,9 +53,24 @@ const beginsOrHeld = ({ items }: Reading, run: readonly Item[]): boolean => {
   return last === undefined || /[cve,;:.?!\n-]/.test(last.letter);
 };
 
+/** "A pot of hand balm": of one that is known. */
+const heldOf = /\b(?:tins?|jars?|pots?|tubes?|sticks?|batch|labels?|recipe) of\s+$/i;
+const isAnyOne = (text: string): boolean => anyOne.test(text) && !heldOf.test(text);
+
+/** "The Sea Mist balm": what is no word of the name but near one, behind a name's first word, is another's name. */
+const isOthersName = (reading: Reading, [first]: readonly Item[], said: string, name: string): boolean => {
+  const last = reading.items[reading.items.findIndex(({ from }) => from === first?.from) - 1];
+  if (!first || last?.letter !== letters.unknown || first.from - last.to !== 1) return false;
+  const words = nameKey(name).split(' ');
+  const isExact = nameKey(said)
+    .split(' ')
+    .every((word) => words.includes(word));
+  return !isExact && [last, first].every(({ from }) => /[A-Z]/.test(reading.text.charAt(from)));
+};
+
 const isMeant = (reading: Reading, items: readonly Item[], said: string, recipe: string): boolean => {
   const [first] = items;
-  if (!first || anyOne.test(before(reading, first))) return false;
+  if (!first || isAnyOne(before(reading, first)) || isOthersName(reading, items, said, recipe)) return false;
   if (isWholeName(said, recipe)) return true;
   const names =
     !isWrittenOut(reading) || pointing.test(before(reading, first)) || beginsOrHeld(reading, items);

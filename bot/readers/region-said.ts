@@ -19,6 +19,22 @@ const patterns: readonly (readonly [Region, RegExp])[] = [
   ...(['eu', 'uk', 'us', 'ca', 'au'] as const).map(
     (region) => [region, new RegExp(`,?\\s*\\(?\\bregion\\s*[:=]?\\s*${region}\\b\\)?`)] as const,
   ),
+  ['us', /\b(?:would|do|will|let|for|to|by) (?:the )?americans\b/],
+  [
+    'uk',
+    /\b(?:would|do|will|let|for|to|by) (?:the )?(?:british|brits|english)(?= (?:let|allow|permit|mind|object|say)\b|\W*$)/,
+  ],
+  ['ca', /\b(?:would|do|will|let|for|to|by) (?:the )?canadians\b/],
+  ['au', /\b(?:would|do|will|let|for|to|by) (?:the )?(?:australians|aussies)\b/],
+  ...regionNames.map(
+    ([region, said]) =>
+      [
+        region,
+        new RegExp(
+          `\\b(?:would|does|will|do|did|could)\\s+(?:the\\s+)?(?:${said})(?=\\s+(?:let|allow|accept|permit|mind|object|see|call|want|need|ask|demand|require|forbid|ban)\\b)`,
+        ),
+      ] as const,
+  ),
   // A bare "us" is a pronoun; "in the US" is not.
   ['us', /,?\s*\b(?:in|for|under|by|to|into|at)\s+the\s+us\b(?:\s+(?:rules|law|laws|market))?/],
   ...regionNames.map(
@@ -68,7 +84,7 @@ const all = [...patterns, ...bare];
 
 /** Every pattern needs one of these; most messages have none, and are spared thirty looks. */
 const anyRegion = new RegExp(
-  `\\b(?:${regionNames.map(([, said]) => said).join('|')}|u k|au|british|us|american|canadian|european|australian|aussie)|region`,
+  `\\b(?:${regionNames.map(([, said]) => said).join('|')}|u k|au|british|brits|english|states|us|american|canadian|european|australian|aussie)|region`,
 );
 
 /** The region a message names, and where; undefined when it names none. */
@@ -90,7 +106,7 @@ const regionWords: readonly (readonly [Region, string])[] = [
   ['au', 'australia|australian|aussie'],
 ];
 const kinds =
-  '(?:way|labels?|labelling|checks?|limits?|stickers?|rules?|version|strips?|sheets?|law|market|style|tins?|lids?)';
+  '(?:one|way|labels?|labelling|checks?|limits?|stickers?|rules?|version|strips?|sheets?|law|market|style|tins?|lids?)';
 
 const besides = regionWords.map(
   ([region, words]) =>

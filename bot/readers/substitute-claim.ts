@@ -295,8 +295,13 @@ const invents = (reading: Reading): boolean =>
   (anyWord(reading, inventingWords) || /\b(?:think|come|dream|make) up\b/i.test(reading.text)) &&
   !reading.items.some(({ letter }) => letter === 'R');
 
+/** "How long should calendula stand in the oil": it stays there. */
+const stands =
+  /\b(?:how long|hours|days|weeks|how warm|temperature)\b.{0,60}\b(?:stand|stands|sit|sits|stay|stays)\s+in\s+(?:the\s+|my\s+|its\s+)?(?:\w+\s+)?(?:oil|jar|sun)\b/i;
+
 const read = (reading: Reading): Claim | undefined => {
-  if (isPlainBatch(reading) || isOnlyAsked(reading) || invents(reading)) return undefined;
+  if (isPlainBatch(reading) || isOnlyAsked(reading) || invents(reading) || stands.test(reading.text))
+    return undefined;
   const again = claimScores(reading) ?? partAgain(reading);
   if (again) return again;
   const board = boardOf(reading.items);

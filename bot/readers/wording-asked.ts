@@ -76,6 +76,9 @@ const afterMatch = (text: string, match: RegExpExecArray): string => {
 /** "Is organic lip balm allowed as a name", "is the word cure allowed". */
 const asName =
   /^\W*(?:is|are|would)\s+(?:the (?:words?|name|term|phrase)\s+)?(.{2,120}?)\s+(?:ok|okay|fine|allowed|legal|alright|permitted|a problem|forbidden|banned|illegal|prohibited|wrong)(?:\s+(?:as|for|in|on)\s+(?:a|an|the|my|our)\s+(?:name|title|label|slogan|brand|product name|tagline))?[\s?!.]*$/i;
+/** "The word hypoallergenic, may I use it?" */
+const wordAsked =
+  /\bthe (?:words?|term|phrase|expression|line|slogan)\s+(.{2,80}?)\s*[,;:.-]?\s*(?:may|can|could|should|am|are) (?:i|we)(?: allowed to)? (?:use|say|print|write|put|keep)\b/i;
 const namesWords =
   /\bthe (?:words?|name|term|phrase)\b|\bas (?:a|an|the|my|our) (?:name|title|slogan|brand|product name|tagline)\b/i;
 
@@ -103,6 +106,7 @@ const otherAsking = (text: string): string | undefined => {
     page !== undefined &&
     (/\bpage|bio|label|sign|poster|leaflet|says?|reads?/i.test(text) ? page : undefined);
   const said =
+    wordAsked.exec(text)?.[1] ??
     named ??
     praised.exec(text)?.[1] ??
     ownTelling.exec(text)?.[1] ??

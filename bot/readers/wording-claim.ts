@@ -88,7 +88,7 @@ const withoutRegion = (text: string): { readonly text: string; readonly region?:
 
 /** "In what order do I write the ingredients", "how do I write the net weight": asks how a label is made. */
 const labelMaking =
-  /\bbefore (?:i|we) print\b|\bwhat (?:goes|stands|belongs|must go|has to go|should go) on (?:the|a|my|our) (?:labels?|tins?|lids?)\b|\b(?:which|what) price\b|\b(?:must|should|does|do|has|have|needs?)\b(?: to)? (?:a|the|my|our) (?:label|tin|lid|jar|pot)s? (?:have to |need to )?say\b|\b(?:what|which|legal|right|falling|descending) order\b|\bhow (?:do|should|must|can) (?:i|we) (?:write|put|state|print) (?:the |my |a )?(?:net|ingredients?|inci|lot|best before|weight)\b/i;
+  /\bbefore (?:i|we) print\b|\b(?:what|which|everything) (?:must|should|has to|have to|needs to) (?:appear|stand|be|go)\b[^.?!]{0,20}\bon\b|\bwhat (?:goes|stands|belongs|must go|has to go|should go) on (?:the|a|my|our) (?:labels?|tins?|lids?)\b|\b(?:which|what) price\b|\b(?:must|should|does|do|has|have|needs?)\b(?: to)? (?:a|the|my|our) (?:label|tin|lid|jar|pot)s? (?:have to |need to )?say\b|\b(?:what|which|legal|right|falling|descending) order\b|\bhow (?:do|should|must|can) (?:i|we) (?:write|put|state|print) (?:the |my |a )?(?:net|ingredients?|inci|lot|best before|weight)\b/i;
 /** "Write me a poem", "say hello to everyone": something done for people, not words on a tin. */
 const forPeople =
   /\b(?:write|tell|say|show|print|sell)\s+(?:me|us|you|him|her)\b|\bwrite (?:out |down |up )?(?:the|a|our|my) (?:plan|list|shopping list|recipe|schedule|timeline|handout)\b|\bsay (?:(?:a|some|the) (?:prayer|word|words|few words)|hello|hi|thanks|thank you|sorry|goodbye)\b/i;
@@ -140,7 +140,7 @@ const ownWording = (text: string, reading: Reading): string | undefined => {
 
 /** "And under US rules", "what about customers in Canada": the same wording elsewhere. */
 const elsewhereOnly =
-  /\b(?:and|so|but|then|what|how|about|if|i|we|sell|sold|selling|it|customers?|buyers?|people|folks|for|from|in|at|to|by|under|the|a|rules?|law|market|same|too|also|does|that|hold|go|ok|okay|now|going)\b|[^a-z]/gi;
+  /\b(?:and|so|but|then|what|how|about|if|i|we|sell|sold|selling|it|customers?|buyers?|people|folks|for|from|in|at|to|by|under|the|a|rules?|law|market|same|too|also|over|up|down|there|does|that|hold|go|ok|okay|now|going)\b|[^a-z]/gi;
 const sameElsewhere = ({ text, last }: Reading): Claim | undefined => {
   const said = regionSaid(text) ?? regionBesides(text);
   const wording = last?.topic === 'claim' ? last.request.wording : undefined;

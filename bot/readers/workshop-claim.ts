@@ -1,6 +1,7 @@
 import { defined } from '../../core/defined.ts';
 import { anyWord, type Claim, type Reading, refuse } from '../reading.ts';
 import { subjectBefore } from './body.ts';
+import { isCalledOff, isToldOnly } from './called-off.ts';
 import { costCues } from './cost-words.ts';
 import { claimUnits } from './in-ounces.ts';
 import type { Item } from './item.ts';
@@ -194,6 +195,7 @@ export const claimWorkshop = (reading: Reading): Claim | undefined => {
   const units = claimUnits(reading, 'workshop');
   if (units) return units;
   const last = lastWorkshop(reading);
+  if (!last && (isCalledOff(reading.text) || isToldOnly(reading.text))) return undefined;
   if (!last && !anyWord(reading, anyCue) && !counted.test(reading.text)) return undefined;
   const parts = partsOf(reading);
   const sure = sureness(reading, parts);

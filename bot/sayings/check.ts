@@ -254,6 +254,9 @@ is {aroma} an irritant
 can {aroma} be worn on lips
 
 = is {aroma} light sensitising
+do {aroma} and sunshine go together
+is it true that {aroma} and the sun do not go together
+may i wear {aroma} in the sun
 does {aroma} react with sun
 {aroma} and sunlight
 does {aroma} burn skin in the sun

@@ -145,6 +145,9 @@ if it goes to {region}
 
 = what can I say instead
 @ claim
+then what
+what then
+so what would be fine
 give me a better wording
 what would you write
 how do i reword it

@@ -468,6 +468,11 @@ taking {i1} rather than {i2}, dearer or cheaper
 replace {i2} by {i1}, what is the cost
 
 = prices
+every price we have noted
+all the prices we noted so far
+what have we noted for prices
+read me our prices
+our whole price list
 price list
 show all the prices i noted
 what prices do you know
@@ -509,6 +514,11 @@ is there a price for {i}
 what is {i} going for
 
 = price history of {i}
+has {i} become dearer
+has {i} got more expensive
+did the price of {i} change
+what did we pay for {i} over the years
+is {i} dearer than it used to be
 how has the price of {i} changed
 did {i} get dearer
 old prices of {i}
@@ -609,6 +619,11 @@ labels in bulk, {n2} for {n1}
 the invoice says {n2} labels, {n1}
 
 = {i} costs {n} a litre
+{i} at the mill, {n} the litre
+{i} {n} the litre
+a litre of {i} is {n}
+they want {n} for a litre of {i}
+{n} per litre of {i}
 i found {i} for {n} a litre, put that in the price list
 {i} is {n} per litre
 a litre of {i} is {n}

@@ -647,6 +647,14 @@ let us take {g}
 
 = and for {herb}
 @ infuse
+i meant {herb}
+sorry i meant {herb}
+i meant {herb} sorry
+no i said {herb}
+it was {herb}
+{herb} not that
+with {herb} instead
+same but with {herb}
 sorry, i meant {herb}
 i meant {herb}
 no, {herb}

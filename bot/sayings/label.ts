@@ -369,6 +369,9 @@ weight statement in oz for {size} with {R}
 
 = and for {region}
 @ label
+now the {region} one
+and the {region} one
+one for {region} too
 and for the {region} label
 same label for {region}
 what about {region}
@@ -386,8 +389,24 @@ and if i sell in {region}
 redo for {region}
 what would {region} want
 
+= and one for {R}
+@ label
+do one for {R} too
+and one for {R}
+the same for {R}
+now one for {R}
+another for {R}
+and {R}
+also {R}
+what about {R}
+i need one for {R} as well
+{R} as well
+
 = on A4
 @ label
+my printer only takes a4
+we only have a4 paper
+our printer has a4
 put it on a4
 a4 paper
 i print on a4
@@ -406,6 +425,10 @@ change the paper to a4
 
 = on Letter
 @ label
+my printer only takes american paper
+we only have american paper
+it has to fit letter paper
+our printer has letter paper
 put it on letter
 letter paper
 i print on letter

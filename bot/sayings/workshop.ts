@@ -359,6 +359,12 @@ for every person {tins}
 
 = and for {R}
 @ workshop
+let it be {R}
+make it {R}
+it should be {R}
+rather {R}
+we decided on {R}
+everyone wants {R}
 what if we make {R}
 same with {R}
 do {R} instead
@@ -377,6 +383,14 @@ they should make {R}
 
 = shopping list
 @ workshop
+what goes into the shopping basket
+what goes in the shopping trolley
+write me the shopping list
+what must i buy for that
+send me the list of what to buy
+what do we have to get
+what should be bought
+what do i put in the trolley
 what to buy for it
 what should i purchase
 list for the shop
@@ -425,6 +439,10 @@ a page they keep
 
 = timeline
 @ workshop
+write me the schedule
+give me the times
+how does the evening run
+what happens at what time
 schedule
 what happens when
 running order
@@ -444,6 +462,10 @@ sequence of steps by the clock
 
 = what do I bring
 @ workshop
+what must i carry there
+what do i pack in the car
+which equipment do i need
+what tools do we need
 packing list
 what tools do i need there
 what should i take with me
@@ -458,6 +480,11 @@ pack the car
 
 = kits for each person
 @ workshop
+what should lie on each table place
+what goes on each place
+what does each place need
+what lies in front of everyone
+set out one place, what is on it
 how much wax does one person get
 what does one person need
 how much does each one weigh

@@ -26,7 +26,7 @@ const request = z.strictObject({
     .optional(),
   region: z.enum(regions).optional(),
   on: z.iso.date('Write the day as 2027-01-02.').optional(),
-  wearer: z.enum(['anyone', 'children', 'babies']).optional(),
+  wearer: z.enum(['anyone', 'children', 'babies', 'pregnant']).optional(),
   use: z.enum(['leave-on', 'rinse-off']).optional(),
   /** The change that clears the findings is made, and saved where the recipe is a saved one. */
   apply: z.boolean().optional(),

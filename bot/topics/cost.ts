@@ -74,6 +74,8 @@ const request = z.strictObject({
   one: z.boolean().optional(),
   /** The same batch with one ingredient bought instead of another, gram for gram. */
   swap: z.strictObject({ from: z.string().max(60), to: z.string().max(60) }).optional(),
+  /** Prices that are only supposed: the batch is reckoned with them, and nothing is noted. */
+  suppose: z.array(price).max(20).optional(),
   /** Ounces beside the grams in this answer, whatever the group's units are. */
   units: z.enum(['g', 'oz']).optional(),
   sellAt: decimal.optional(),

@@ -151,6 +151,8 @@ const sentences: { [C in Finding['code']]: (finding: Of<C>, batch: Batch) => str
   'peanut-protein': () =>
     'Peanut oil may carry at most 0.5 ppm peanut protein (law, read: Reg (EU) 2017/2228): only refined oil with a certificate.',
   'not-for-children': ({ ingredients, why }) => `${capital(names(ingredients))}: ${childText[why]}.`,
+  pregnancy: ({ ingredients }) =>
+    `Pregnancy: ${ingredients.length > 0 ? `leave out ${names(ingredients)} (from memory). ` : ''}I have no figures that clear a balm for it; ask a midwife or doctor.`,
   pets: () => 'Keep scented balm away from cats and dogs (from memory).',
   'unknown-scent': ({ ingredients }) =>
     `I cannot see into ${names(ingredients)}: ask the supplier for the lip (Category 1) limit and the allergen list.`,

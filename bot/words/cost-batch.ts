@@ -1,5 +1,5 @@
 import { type Costs, costOf, labourFor } from '../../core/cost/cost.ts';
-import { type Prices, priceOf } from '../../core/cost/prices.ts';
+import { type Prices, priceOf, withSupposed } from '../../core/cost/prices.ts';
 import { defined } from '../../core/defined.ts';
 import type { RecipeLine } from '../../core/recipe.ts';
 import { type Scaled, scaleRecipe } from '../../core/scale.ts';
@@ -92,7 +92,13 @@ export const costLinesOf = (
     region: settings.region,
   });
   if (!scaled.ok) return troubleOf(scaled.problem);
-  const prices = tools.book.state.prices ?? {};
+  const prices = withSupposed(
+    tools.book.state.prices ?? {},
+    (wish.suppose ?? []).map(({ on: _on, currency: _currency, ...price }) => ({
+      ...price,
+      currency: settings.currency,
+    })),
+  );
   const container = containerOf(wish, prices, scaled.value.containers !== undefined);
   const { currency } = settings;
   const labour = wish.one ? undefined : labourFor(tools.book.state.labour, wish.hours, currency);

@@ -19,6 +19,10 @@ interface Stretch extends Days {
 
 const two = (value: number): string => String(value).padStart(2, '0');
 
+/** The last day of a month; 1 is January. */
+const lastDayOf = (year: number, month: number): string =>
+  new Date(Date.UTC(year, month, 0)).toISOString().slice(0, 10);
+
 /** "March" is the last one that has begun. */
 const stretchOf = ({ day, month, year }: When, today: string): Stretch => {
   if (day !== undefined) return { from: day, to: day, said: `on ${day}` };
@@ -27,7 +31,7 @@ const stretchOf = ({ day, month, year }: When, today: string): Stretch => {
   const of = year ?? (month > thisMonth ? thisYear - 1 : thisYear);
   return {
     from: `${of}-${two(month)}-01`,
-    to: `${of}-${two(month)}-31`,
+    to: lastDayOf(of, month),
     said: `in ${monthNames[month - 1]} ${of}`,
   };
 };

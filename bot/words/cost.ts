@@ -1,11 +1,12 @@
-import { pricedAs } from '../../core/cost/prices.ts';
+import { minorDigits } from '../../core/cost/money.ts';
+import { pricedAs, priceOf } from '../../core/cost/prices.ts';
 import { defined } from '../../core/defined.ts';
 import type { Answer, Block, NextStep, Trouble, Warning } from '../answer.ts';
 import type { Tools } from '../topic.ts';
 import type { CostWish } from '../topics/cost.ts';
 import { type Costed, costBatch, mixesVat } from './cost-batch.ts';
 import { marginOf } from './cost-margin.ts';
-import { containersText } from './cost-money.ts';
+import { containersText, priceText, thingName } from './cost-money.ts';
 import { missingPrices, pastPrices } from './cost-past.ts';
 import { listPrices, notePrices, removePrice } from './cost-prices.ts';
 import { swapEffect } from './cost-swap.ts';
@@ -14,12 +15,22 @@ import { plain } from './numbers.ts';
 import { by } from './recipe-table.ts';
 import { localRules, shortName } from './warnings.ts';
 
-const assumedOf = (costed: Costed, tools: Tools, one: boolean): string[] => {
+/** What was only supposed. */
+const supposedText = ({ prices }: Costed, { suppose = [] }: CostWish): string[] =>
+  suppose.flatMap(({ thing }) => {
+    const kept = priceOf(prices, thing);
+    const said = kept && priceText(kept, minorDigits(kept.currency));
+    return said ? [`Reckoned as if ${thingName(thing)} were ${said}; nothing was noted.`] : [];
+  });
+
+const assumedOf = (costed: Costed, tools: Tools, wish: CostWish): string[] => {
+  const one = wish.one === true;
   const { costs, assumed, labour } = costed;
   const rate = tools.book.state.labour?.ratePerHour;
   const infused = costed.scaled.lines.some((line) => line.infusedWith !== undefined);
   return [
     ...assumed,
+    ...supposedText(costed, wish),
     ...costs.byDensity.map(
       ({ ingredient, densityGMl }) =>
         `${shortName(ingredient)} is priced by volume: weighed at ${densityGMl} g/ml.`,
@@ -87,7 +98,7 @@ const answerBatch = (wish: CostWish, tools: Tools, first: readonly Block[] = [])
       ...(effect ? [{ kind: 'text', text: effect.text } as const] : []),
       costTable(costed, currency, wish.units ?? tools.settings.units),
       ...costLines(costed, currency).map((text) => ({ kind: 'text', text }) as const),
-      ...assumedOf(costed, tools, wish.one === true).map((text) => ({ kind: 'assumed', text }) as const),
+      ...assumedOf(costed, tools, wish).map((text) => ({ kind: 'assumed', text }) as const),
     ],
     figures: { ...costFigures(costed, currency), ...(margin?.figures ?? {}), ...(effect?.figures ?? {}) },
     warnings: warningsOf(costed),

@@ -21,6 +21,7 @@ import {
   lightSum,
   lipFindings,
   peanutFindings,
+  pregnancyFindings,
   type Told,
   waterFindings,
 } from './other-findings.ts';
@@ -132,6 +133,7 @@ const findingsOf = (
     ...peanutFindings(lines, region),
     ...doseFindings(lines),
     ...childFindings(lines, wearer),
+    ...pregnancyFindings(lines, wearer),
     ...hazardFindings(hazardInput, toldOf([...first, ...aroma])),
     ...unknownScents(lines, toldOf(first).cut),
   ];

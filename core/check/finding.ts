@@ -50,6 +50,12 @@ export type Finding =
       readonly ingredients: readonly string[];
       readonly why: 'breathing' | 'salicylate' | 'honey' | 'other';
     }
+  | {
+      /** The wearer is pregnant; what is told to be left out then, if any of it is. */
+      readonly code: 'pregnancy';
+      readonly level: Level;
+      readonly ingredients: readonly string[];
+    }
   | { readonly code: 'pets'; readonly level: Level }
   | { readonly code: 'unknown-scent'; readonly level: Level; readonly ingredients: readonly string[] }
   | {

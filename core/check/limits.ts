@@ -28,7 +28,7 @@ export interface Compared {
 }
 
 /** Who it is for, where a limit depends on it. */
-export type Wearer = 'anyone' | 'children' | 'babies';
+export type Wearer = 'anyone' | 'children' | 'babies' | 'pregnant';
 
 const slack = 1e-9;
 
@@ -76,7 +76,7 @@ const countedFor = (
 
 /** Where the limit itself depends on the wearer's age. */
 const limitFor = (row: LimitRow, region: Region, wearer: Wearer): number | undefined => {
-  if (row.id !== 'methyl-salicylate' || wearer === 'anyone') return row.limit;
+  if (row.id !== 'methyl-salicylate' || wearer === 'anyone' || wearer === 'pregnant') return row.limit;
   if (region === 'eu') return 0;
   return region === 'uk' && wearer === 'babies' ? 0.02 : row.limit;
 };

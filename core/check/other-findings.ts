@@ -106,7 +106,8 @@ const isUnsuitedToChildren = (ingredient: string): boolean => {
 /** What has to be kept from children: told always, a warning when it is made for them. */
 export const childFindings = (lines: readonly CheckLine[], wearer: Wearer): Finding[] => {
   const ids = [...new Set(lines.map(({ ingredient }) => ingredient))];
-  const level = wearer === 'anyone' ? 'note' : 'warn';
+  const isForChildren = wearer === 'children' || wearer === 'babies';
+  const level = isForChildren ? 'warn' : 'note';
   const salicylate = ids.filter(hasSalicylate);
   const cold = ids.filter((id) => breathing.has(id));
   const others = ids.filter(
@@ -116,11 +117,28 @@ export const childFindings = (lines: readonly CheckLine[], wearer: Wearer): Find
     { why: 'breathing', ingredients: cold },
     { why: 'salicylate', ingredients: salicylate },
     { why: 'honey', ingredients: ids.filter((id) => id === 'honey') },
-    { why: 'other', ingredients: wearer === 'anyone' ? [] : others },
+    { why: 'other', ingredients: isForChildren ? others : [] },
   ] as const;
   return groups
     .filter(({ ingredients }) => ingredients.length > 0)
     .map((group) => ({ code: 'not-for-children', level, ...group }));
+};
+
+/** The essential oils and herbs that the facts tell to be left out in pregnancy (from memory). */
+const isUnsuitedInPregnancy = (ingredient: string): boolean => {
+  const found = ingredientById(ingredient);
+  const notes = [
+    found && 'avoidFor' in found ? found.avoidFor : '',
+    found && 'lipNote' in found ? found.lipNote : '',
+  ];
+  return notes.some((note) => typeof note === 'string' && /pregnan/.test(note));
+};
+
+/** Nothing here can clear a balm for pregnancy: what speaks against it, and who is to be asked. */
+export const pregnancyFindings = (lines: readonly CheckLine[], wearer: Wearer): Finding[] => {
+  if (wearer !== 'pregnant') return [];
+  const ids = [...new Set(lines.map(({ ingredient }) => ingredient))];
+  return [{ code: 'pregnancy', level: 'warn', ingredients: ids.filter(isUnsuitedInPregnancy) }];
 };
 
 /** Additives over what makers usually put in: vitamin E, sweetener, pigments (common practice). */

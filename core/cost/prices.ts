@@ -104,6 +104,19 @@ export const afterPrice = (prices: Prices, event: PriceNoted | PriceRemoved, at:
   return { ...prices, [thing]: withEarlier(priceOf(prices, thing), { ...price, at: on ?? at.slice(0, 10) }) };
 };
 
+/** A day after every other, so that a supposed price stands before all that are noted. */
+const lastDay = '9999-12-31';
+
+/** The price list as it would be with these prices; `prices` stays as it was. */
+export const withSupposed = (
+  prices: Prices,
+  supposed: readonly Pick<PriceNoted, 'thing' | 'price' | 'pack' | 'vat' | 'currency'>[],
+): Prices =>
+  supposed.reduce<Prices>(
+    (all, price) => afterPrice(all, { kind: 'price-noted', ...price }, lastDay),
+    prices,
+  );
+
 /** A stretch of days, both ends in it, as ISO days. */
 export interface Days {
   readonly from: string;

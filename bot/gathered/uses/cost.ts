@@ -3,22 +3,27 @@ export const cost = `
 ~ region
 
 = what price for {R}, {tins}, for a margin of {%}
-? margin profit markup
+? margin profit markup keep earn charge ask sell price_card price_tag stays left_over
+! without no_margin
+
+= sell {R} at {n}, {tins}: what margin
+? margin profit earn* keep left leaves gain* make_on make_anything worth pocket losing lose over_for_us
+! without hours
 
 = cost of {R} for {tins}[ with {n} hours of labour]
-? cost* price* money spend* expens* charge pay come_to pounds euros quid
-! sell margin profit swap instead workshop
+? cost* price* money spend* expens* dear charge pay come_to comes_to set_me_back set_us_back out_of_pocket budget outlay pounds euros quid
+! sell margin profit swap instead workshop send post postage ship mail deliver*
 
 = cost of {R} for {g}
-? cost* price* money spend* expens* pay
-! sell margin profit swap instead workshop
+? cost* price* money spend* expens* dear pay come_to comes_to set_me_back set_us_back out_of_pocket budget outlay pounds euros quid
+! sell margin profit swap instead workshop send post postage ship mail deliver*
 
 = cost of {R}
 ? cost* price* money spend* expens*
 ! sell margin profit swap instead missing cheap* history save
 
 = which prices are missing for {R}
-? missing lack*
+? missing lack* still_need yet unpriced not_have haven't
 ? price*
 
 = what does {i} cost

@@ -2,22 +2,37 @@
 export const label = `
 ~
 
-= which warnings go on the label of {R}[ in {region}]
+= net weight in ounces on the label for {R}, {size}
+? ounces ounce oz
+? net weight weigh* contents
+
+= round labels {n} mm for {R}
+? mm millimetre* millimeter*
+? round lid lids circle* diameter across
+! high tall wide side strip
+
+= which warnings go on the label of {R}[ in {region}]<sell* sold selling shop market fair stall: >
 ? warning* caution*
 ? label* print* tin sticker* lid
 
 = what is missing on the label of {R}
-? missing
+? missing not_filled not_yet lack* incomplete gap gaps forgot* forget still_open unfinished blank*
 ? label* sticker*
 
 = ingredient list of {R}[ in {region}]
 ? ingredient_list ingredients_list list_of_ingredients inci ingredients declaration
 ! label warning* swap stock allergen*
 
-= print labels for {R}, {tins}[, region {region}][, lot {lot}]<a4: on A4><letter: on Letter>
-? label* sticker* lid_print*
+= what must be on the label of {R}[ in {region}]<sell* sold selling shop market fair stall: >
+? must should want* has_to have_to needs_to need required obliged obligatory compulsory mandatory law
+? appear stand* print* on_it on_a on_the on_them label* sticker*
+! warning* caution* ingredient* buy weigh* pour melt* cost* price*
 
-= label for {R}[, {size}][, region {region}][, lot {lot}]<a4: on A4>
-? label* sticker* print wording
+= print labels for {R}, {tins}[, region {region}][, lot {lot}]<a4: on A4><sell* sold selling shop market fair stall: ><letter: on Letter>
+? label* sticker* lid_print* print printed
+! handout plan chart recipe timeline shopping price* cost*
+
+= label for {R}[, {size}][, region {region}][, lot {lot}]<a4: on A4><sell* sold selling shop market fair stall: >
+? label* sticker* print wording etikett etiquette etiqueta tag tags
 ! cost costs price allergen*
 `;
