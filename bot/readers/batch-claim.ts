@@ -1,6 +1,7 @@
 import { lotKey } from '../../core/bench/codes.ts';
 import { defined } from '../../core/defined.ts';
 import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
+import { claimAnew } from './batch-anew.ts';
 import { claimCorrect } from './batch-correct.ts';
 import { claimGone } from './batch-gone.ts';
 import { batchMeant } from './batch-meant.ts';
@@ -49,7 +50,10 @@ const claimNote = (reading: Reading, text: BenchText): Claim | undefined => {
 
 /** Nothing but a code beside the note. */
 const isBare = ({ rest, lots }: BenchReading): boolean =>
-  lots.length === 1 && rest.items.every(({ letter }) => /[,;.:b]/.test(letter));
+  lots.length === 1 &&
+  rest.items.every(
+    ({ letter, word }) => /[,;.:bFITyc-]/.test(letter) || /^(?:on|about|add|this)$/.test(word),
+  );
 
 const looksCue =
   /\b(?:still\s+)?(?:looks?|smells?|feels?|seems?|is|are|was|looked at|checked|inspected)\b\W*/i;
@@ -154,7 +158,8 @@ const namesTins = ({ items, words, tokens, bench }: Reading): boolean =>
 const concerns = (reading: Reading): boolean =>
   anyWord(reading, batchCues) ||
   namesTins(reading) ||
-  (reading.last?.topic === 'batch' && reading.last.request.action === 'pour') ||
+  (reading.last?.topic === 'batch' &&
+    /^(?:pour|correct|gone|back|show)$/.test(String(reading.last.request.action))) ||
   (reading.tokens.length <= mostTokens &&
     reading.bench.batches.size > 0 &&
     lotsIn(reading).some(({ kind }) => kind !== 'lot' || reading.tokens.length <= shortTokens));
@@ -165,6 +170,7 @@ export const claimBatch = (reading: Reading): Claim | undefined => {
   const text = readBenchText(reading);
   return (
     claimCorrect(reading) ??
+    claimAnew(reading, text.bench) ??
     claimNote(reading, text) ??
     claimPour(reading) ??
     claimGone(reading, text.bench) ??

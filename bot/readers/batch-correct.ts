@@ -3,6 +3,7 @@ import { defined } from '../../core/defined.ts';
 import type { Trouble } from '../answer.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { readingWithout } from '../understand.ts';
+import { isAnew, sizeAnew } from './batch-anew.ts';
 import { takePourFigures } from './batch-figures.ts';
 import { isTaking } from './batch-gone-clauses.ts';
 import { howIn } from './batch-gone-verbs.ts';
@@ -25,12 +26,21 @@ const countedAnew =
 const isToldAnew = (reading: Reading, { rest, lots, days }: BenchReading): boolean =>
   lots.some(({ kind }) => kind === 'batch') &&
   toldAnew.test(rest.text) &&
-  (/\bpour(?:ed)?\b/i.test(rest.text)
+  (/\b(?:pour(?:ed)?|made|dated)\b/i.test(rest.text)
     ? days.length > 0 && !rest.items.some(({ letter }) => /[nciR]/.test(letter))
     : rest.items.some(({ letter }) => letter === 'c') &&
       rest.items.some(({ letter }) => letter === 'n') &&
       (countedAnew.test(rest.text) || howIn(rest.text, isTaking(rest.text)) === undefined)) &&
   !asksOrPlans(reading.text.replace(notThat, ' ').split(/[,;]/)[0] ?? '');
+
+/** "The tins of 26-KIVO hold 17 g": what one holds, of a batch that is named. */
+const isSizeTold = (reading: Reading, bench: BenchReading): boolean =>
+  bench.lots.length === 1 &&
+  bench.lots[0]?.kind === 'batch' &&
+  bench.rest.items.every(isAnew) &&
+  !bench.rest.items.some(({ letter }) => letter === 'n') &&
+  sizeAnew(bench, reading.settings.region) !== undefined &&
+  !asksOrPlans(reading.text);
 
 /** "… not 30", "not on 3 May": what it was not. */
 const notThat =
@@ -55,15 +65,25 @@ const seenOf = (reading: Reading, lot: string): number | undefined => {
 
 type Changes = Readonly<Record<string, unknown>>;
 
+/** "The tins hold 17 g" is said of one of them, unless that is nearer to what all of them held. */
+const isPerTin = (reading: Reading, bench: BenchReading, lot: string): boolean => {
+  const batch = reading.bench.batches.get(lotKey(lot));
+  const held = sizeAnew(bench, reading.settings.region);
+  return (
+    held !== undefined && batch !== undefined && held.amount * 2 < (batch.size?.amount ?? 0) * batch.count
+  );
+};
+
 const changesIn = (reading: Reading, bench: BenchReading, lot: string): Changes => {
-  const { figures, items } = takePourFigures(bench.rest);
+  const held = isPerTin(reading, bench, lot) ? sizeAnew(bench, reading.settings.region) : undefined;
+  const { figures, items } = held ? { figures: {}, items: [] } : takePourFigures(bench.rest);
   const board = boardOf(bench.rest.items.filter((item) => !items.includes(item)));
   const { count, size, container } = takeContainers(board);
   const lots = bench.lots.filter(({ code }) => lotKey(code) !== lotKey(lot)).map(({ code }) => code);
   return defined({
     ...figures,
     count: count?.value,
-    size: size && sizeOf(size, reading.settings.region),
+    size: held ?? (size && sizeOf(size, reading.settings.region)),
     container: container === undefined ? undefined : containerWord(container),
     on: bench.days.find(({ role }) => role === 'on')?.past,
     bestBefore: bench.days.find(({ role }) => role === 'best-before')?.future,
@@ -98,7 +118,7 @@ const withoutNot = (reading: Reading): ReturnType<typeof readBenchText> => {
 export const claimCorrect = (reading: Reading): Claim | undefined => {
   if (/\?/.test(reading.text)) return undefined;
   const { bench } = withoutNot(reading);
-  if (!cue.test(reading.text) && !isToldAnew(reading, bench)) return undefined;
+  if (!cue.test(reading.text) && !isToldAnew(reading, bench) && !isSizeTold(reading, bench)) return undefined;
   const meant = batchMeant(reading, bench, true);
   if (meant.said ? meant.said.kind === 'lot' : isElsewhere(reading)) return undefined;
   if (meant.lot === undefined) return unnamed(reading, bench, meant.trouble ?? whichBatch);

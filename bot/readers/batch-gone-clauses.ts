@@ -97,7 +97,10 @@ const taking =
 const lead =
   '^(?:\\W|_|\\b(?:and|also|then|so|today|yesterday|this morning|this afternoon|later|ok|oh|sorry|right|actually|no|well|hang on|hi|hey|hello|pipkin|please|note|noted|that)\\b)*';
 const place = "((?:the\\s+|my\\s+|our\\s+|a\\s+|an\\s+)?\\p{L}[\\p{L}\\p{N}'’.& -]{0,60}?)";
-const taker = new RegExp(`${lead}${place}\\s+${adverbs}${taking}\\s+(?:another\\s+|home\\s+)?${small}`, 'iu');
+const taker = new RegExp(
+  `${lead}${place}(?:,_+)?\\s+${adverbs}${taking}\\s+(?:another\\s+|home\\s+)?${small}`,
+  'iu',
+);
 const returner = new RegExp(
   `${lead}${place}\\s+${adverbs}(?:returned|(?:brought|brings|gave|gives|given|hands|handed|sends|sent|is sending|mailed|shipped|took|taken|posted|passed)(?=.{0,60}\\bback\\b))`,
   'iu',

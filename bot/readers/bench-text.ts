@@ -86,7 +86,7 @@ export const nameAfter = (
   const start = match.index + match[0].length;
   const tail = /^[^,;\n_!?]{1,100}/.exec(text.slice(start))?.[0] ?? '';
   const end =
-    /\s(?:for|at)\s+[€£$]?\d|\s(?:i|we|on|in|with|because|and|from|as|by (?:post|mail|courier|hand|bike|car)|but|so|who|came|come|comes|which|this|last|now|today|yesterday|earlier|just|took|has|have|had|got|via)(?:\s|$)|[:"()]|[€£$]|\s\d+[.,]\d\d(?!\d)|\.(?=\s|$)|\s-\s/i.exec(
+    /\s(?:for|at)\s+[€£$]?\d|\s(?:i|we|on|in|with|because|and|from|as|by (?:post|mail|courier|hand|bike|car)|but|so|who|came|come|comes|which|this|last|now|today|yesterday|earlier|just|took|has|have|had|got|via)(?:\s|$)|[:"()]|[€£$]|\s\d[\d.,]*\s?(?:[x×]|(?:k?g|ml|l|oz|lbs?|grams?|kilos?|litres?)\b)|\s\d+[.,]\d\d(?!\d)|\.(?=\s|$)|\s-\s/i.exec(
       tail,
     )?.index;
   const name = tail
@@ -102,9 +102,12 @@ export const nameAfter = (
 const reasons =
   /,?\s(?:because|cos|so that(?!')|so as to|since (?:the|we|it|i|he|she|they|my|our)\b|as (?:it|he|she|they|we|the|my|our|you) |in case |and (?:he|she|they) (?:was|were|is|are|loved|liked)|bless (?:her|him|them)|(?:he|she|they|it) (?:says|said|say))\b[^.;:!?\n\d_]*(?=[.;:!?\n]|$)/gi;
 
+/** "My neighbour, who helped with the stirring, got 5 tins" */
+const inBrackets = /,\s(?:who|which|whose)\b[^,;.:!?\n\d_]{3,80},(?=\s)/gi;
+
 /** The message without the reasons in it that name no amount, no ingredient, no recipe and no container. */
 export const withoutReasons = (bench: BenchReading): BenchReading => {
-  const places = [...bench.rest.text.matchAll(reasons)]
+  const places = [...bench.rest.text.matchAll(reasons), ...bench.rest.text.matchAll(inBrackets)]
     .map((match) => ({ from: match.index + 1, to: match.index + match[0].length }))
     .filter(
       ({ from, to }) =>

@@ -20,12 +20,17 @@ const isNumberWord = (list: readonly Token[], at: number): boolean =>
     list[at + 1]?.glued === true
   );
 
-/** The words that announce a code, from token `at` on. */
+/** The words that announce a code, from token `at` on; "which batches is K12 in" announces none. */
 export const lotCue = (list: readonly Token[], at: number): LotCue | undefined => {
   const word = list[at]?.word ?? '';
   if (!cueWords.has(word)) return undefined;
+  const asks = /^(?:which|what)$/.test(list[at - 1]?.word ?? '');
   let next = at + 1;
-  while (isNumberWord(list, next) || signs.has(list[next]?.text ?? '')) next += 1;
+  while (
+    (isNumberWord(list, next) && !(asks && list[next]?.word === 'is')) ||
+    signs.has(list[next]?.text ?? '')
+  )
+    next += 1;
   return { next, many: word.endsWith('s'), word };
 };
 

@@ -98,9 +98,10 @@ const isWithin = ({ from, to }: Item, place: Place | undefined): boolean =>
   place !== undefined && from >= place.from && to <= place.to;
 
 /** What is left of a purchase; talk at the edge of a clause is set aside and told. */
-const looseIn = (piece: Piece, used: readonly Item[]) => {
+const looseIn = (piece: Piece, used: readonly Item[], text: string) => {
   const items = piece.items.filter(
-    (item) => used.includes(item) || isLoose(item) || /^[,;.:()\n!-]$/.test(item.letter),
+    (item) =>
+      used.includes(item) || (isLoose(item) && !countsLots(item, text)) || /^[,;.:()\n!-]$/.test(item.letter),
   );
   const board = boardOf(items);
   for (const [at, item] of board.items.entries()) if (used.includes(item)) take(board, at, at + 1);
@@ -132,7 +133,7 @@ const readPiece = (piece: Piece, { typed, rest }: Whole, bench: BenchReading, wh
   const bare = lots.length === 0 && best ? bareLot(rest.text, piece) : undefined;
   const plain = { ...piece, items: piece.items.filter((item) => !isWithin(item, bare)) };
   const price = priceTold(plain, [amount, ...times.items], typed, read.pack);
-  const left = looseIn(plain, [...used, ...price.items]);
+  const left = looseIn(plain, [...used, ...price.items], rest.text);
   return {
     assumed: [named.assumed, read.assumed, ...days.map(({ assumed }) => assumed)].flatMap(
       (each) => each ?? [],
@@ -168,6 +169,10 @@ const lotTrouble = (lots: BenchReading['lots']): Trouble | undefined => {
       }
     : undefined;
 };
+
+/** "Two lots of olive oil: …": each of them follows with its own amount. */
+const countsLots = ({ letter, to }: Item, text: string): boolean =>
+  letter === 'n' && /^\s*(?:lots|kinds|sorts|deliveries|parcels)\b/i.test(text.slice(to, to + 14));
 
 const isLoose = ({ letter, word }: Item): boolean =>
   /[wzZRgvn%dptrMQ]/.test(letter) && !boughtWords.has(word) && !/^[€$£]$/.test(word);

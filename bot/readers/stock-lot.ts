@@ -1,5 +1,6 @@
 import { lotKey } from '../../core/bench/codes.ts';
 import { defined } from '../../core/defined.ts';
+import type { Trouble } from '../answer.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { whichLot } from './batch-meant.ts';
 import type { BenchReading } from './bench-reading.ts';
@@ -10,20 +11,25 @@ import { gramsRead, isAmount } from './stock-amount.ts';
 import { claimTaken } from './stock-taken.ts';
 import { dayIn, reasonIn } from './stock-told.ts';
 
-/** The lot on the shelf a message is about: one that is known, or a new code after the word "lot". */
+/** The lot on the shelf a message is about, said once or twice: one that is known, or a new code after the word "lot". */
 export const lotMeant = ({ lots }: BenchReading): LotSaid | undefined => {
   const shelf = lots.filter(({ kind }) => kind !== 'batch');
-  const [first, second] = shelf;
-  return first && !second && lots.length === 1 ? first : undefined;
+  const [first, ...more] = shelf;
+  const others =
+    lots.length > shelf.length || more.some(({ code }) => lotKey(code) !== lotKey(first?.code ?? ''));
+  return others ? undefined : first;
 };
 
 const bestIn = ({ days }: BenchReading): string | undefined =>
   days.find(({ role }) => role === 'best-before')?.future;
 
 const countCue =
-  /\b(?:is|are|was|were|now|down to|has|have(?! to\b)|had(?! to\b)|holds|should be|should have been|only|actually|really|left|adjust|set|count(?:ed)?|weigh(?:ed|s)?|correct(?:ion)?|inventory)\b|[:=]/i;
+  /\b(?:is|are|was|were|now|down to|has|have(?! to\b)|had(?! to\b)|holds|should be|should have been|only|actually|really|left|adjust|set|count(?:ed)?|counts?|weigh(?:ed|s)?|correct(?:ion)?|inventory|stocktake|stock-take|says?|said|reads?|shows?|scales?)\b|[:=]/i;
+/** "20 g less than the book says" is no count. */
+const relative =
+  /\b(?:less|more|fewer|short|over|under|too (?:much|little|many)|missing|difference|extra|off)\b/i;
 const emptyCue =
-  /\b(?:is empty|used up|all gone|is gone|finished|is out(?! of)|run out|ran out|none left|empty now|emptied|no more|nothing left|all used|used it all|is done|run dry)\b/i;
+  /\b(?:is empty|used up|all gone|is gone|finished|is out(?! of)|run out|ran out|none left|empty now|emptied|no more|nothing (?:is )?left|all used|used it all|run dry)\b|_\W{0,2}(?:is )?(?:now )?empty\b|\bempty\W+(?:of )?_/i;
 const amountOf = (reading: Reading, bench: BenchReading) => {
   const [amount, second] = bench.rest.items.filter(isAmount);
   if (!amount || second) return undefined;
@@ -31,6 +37,11 @@ const amountOf = (reading: Reading, bench: BenchReading) => {
   const known = lot && reading.bench.lots.get(lotKey(lot.code));
   return gramsRead(amount, known?.ingredient ?? '', reading.settings.region);
 };
+
+const whatItWeighs = (lot: string): Trouble => ({
+  code: 'missing',
+  text: `How much is there now? Say it like "${lot} is really 230 g".`,
+});
 
 /** "K12 is really 230 g", "K12 is empty". */
 const claimCounted = (reading: Reading, { bench, note }: BenchText): Claim | undefined => {
@@ -44,6 +55,7 @@ const claimCounted = (reading: Reading, { bench, note }: BenchText): Claim | und
     return claim({ action: 'counted', lot: lot.code, grams: 0, ...defined({ on, why }) }, 3.3);
   const strangers = bench.rest.items.some(({ letter }) => /[RctM%]/.test(letter));
   if (amounts.length !== 1 || !countCue.test(text) || strangers) return undefined;
+  if (relative.test(text)) return refuse(whatItWeighs(lot.code), 3.2);
   const read = amountOf(reading, bench);
   if (read?.trouble) return refuse(read.trouble, 3.3);
   return read?.grams === undefined
@@ -59,11 +71,11 @@ const claimCounted = (reading: Reading, { bench, note }: BenchText): Claim | und
 const claimOpened = ({ bench }: BenchText): Claim | undefined => {
   const lot = lotMeant(bench);
   const told =
-    /_\W*(?:is |was |now |has been )*open(?:ed)?\b|\b(?:opened|open(?:ed)? since|broke the seal|broke open|started|is (?:now |already )?open)\b/i.test(
+    /_\W*(?:is |was |now |has been )*open(?:ed)?\b|\b(?:opened|open(?:ed)? since|broke the seal|(?:broke|cracked|cut|tore|ripped|popped|broken|torn) (?:it )?open|unsealed|unscrewed|broached|started|began|begun|in use|on the go|is (?:now |already )?open)\b/i.test(
       bench.rest.text,
     );
   const more = bench.rest.items.some(
-    (item) => /[gvRcn%]/.test(item.letter) && !isGroupNumber(item, bench.rest.text),
+    (item) => /[gvRn%]/.test(item.letter) && !isGroupNumber(item, bench.rest.text),
   );
   if (!lot || !told || more) return undefined;
   return claim({ action: 'opened', lot: lot.code, ...defined({ on: dayIn(bench) }) }, 3.3);

@@ -11,7 +11,11 @@ import { howMuchTaken, whichStock } from './stock-words.ts';
 
 const wasteCue =
   /\b(?:threw|thrown|throw|toss(?:ed)?|chuck|dump|discard|lose|lost|missing|bin(?= (?:\d|the |all |_))|(?:wrote|write|written) off|(?:knocked|tipped|fell|kicked) (?:it |them |_+ )?over|leaked|ruined|spoilt|spoiled|fell (?:on|off|down|out|in)|on the (?:floor|carpet|ground)|got wet|(?<=\d ?(?:k?g|kilos?|grams?|ml|l|oz)(?: of _+| _+)? )(?:is|are|was|were|went|has|have) gone|binned|wasted|waste|discarded|spilled|spilt|chucked|dumped|disposed|tipped|got rid of|(?:in|into|to|on) the (?:bin|rubbish|trash|garbage|compost|compost heap|skip)|down the (?:drain|sink)|poured\b(?:(?!\bweigh).){0,60}\b(?:away|out))\b/i;
-const useCue = /\b(?:used|took(?! in\b)|taken(?! in\b)|use up|gave away|went into|needed)\b/i;
+const useCue =
+  /\b(?:used|took(?! in\b)|taken(?! in\b)|use up|gave away|went into|needed)\b|(?:^\W*|\b(?:i|we|i've|we've|just|also|and|then|have) )(?:gave|given|lent|sold|donated|swapped)(?! (?:me|us)\b)/i;
+/** A share of a lot is no amount, and not all of it. */
+const shareOf =
+  /\b(?:half|third|quarter|part|some|most|bit|little|lots|much|few) (?:of|the)\b|\b(?:partly|half-?way)\b/i;
 const allOf =
   /\b(?:all|the rest|the whole|whole|entire|the lot|everything|what(?:ever)?(?:'s| is| was)? left|remaining|the last|the remains?)\b/gi;
 
@@ -66,8 +70,9 @@ const takeIn = (reading: Reading, bench: BenchReading, clause: Clause, how: stri
   if (!target) return undefined;
   const [amount] = within(bench.rest.items.filter(isAmount), clause);
   if (!amount) {
-    const whole = how === 'wasted' && target.lot !== undefined && !said(allOf, clause.text);
-    const all = whole || said(allOf, clause.text) ? (true as const) : undefined;
+    const share = shareOf.test(bench.rest.text);
+    const whole = how === 'wasted' && target.lot !== undefined && !share && !said(allOf, clause.text);
+    const all = whole || (!share && said(allOf, clause.text)) ? (true as const) : undefined;
     return {
       take: { ...target, ...defined({ all }) },
       ...(whole ? { assumed: `I took all that was left of ${target.lot ?? ''}.` } : {}),
