@@ -56,11 +56,11 @@ const isBare = ({ rest, lots }: BenchReading): boolean =>
   );
 
 const looksCue =
-  /\b(?:still\s+)?(?:looks?|smells?|feels?|seems?|is|are|was|looked at|checked|inspected)\b\W*/i;
+  /\b(?:still\s+)?(?:looks?|smells?|feels?|seems?|is|are|was|looked at|looked|checked|inspected|examined|tested|turned|became|(?:has|have) (?:gone|turned|become|got)|has|have|went|shows?|look at)\b\W*/i;
 const fineWords =
   /^\W*(?:(?:still|all|very|quite|really|perfectly|absolutely)\s+)*(?:fine|good|ok|okay|great|perfect|well|lovely|nice|alright|right|sound|as it should)\b/i;
 const badWords =
-  /\b(?:rancid|mou?ldy?|mou?ld|grainy|gritty|off|bad|too soft|too hard|soft|sticky|sweaty|sweating|cracked|separated|wrong|discolou?red|dull|white bloom|bloom|wet|leaking|lumpy|not (?:fine|good|ok|okay|right))\b/i;
+  /\b(?:rancid|mou?ldy?|mou?ld|grainy|gritty|off|bad|too soft|too hard|soft|sticky|sweaty|sweating|cracked|separated|wrong|discolou?red|dull|odd|strange|weird|funny|burnt|sour|stale|musty|oily|greasy|runny|brittle|crumbly|uneven|sunken|bubbles?|bubbly|streaky|streaks|cloudy|specks?|spots?|spotty|tacky|draggy|rough|faded|pitted|holes?|craters?|cracks?|white bloom|bloom|wet|leaking|lumpy|not (?:fine|good|ok|okay|right))\b/i;
 
 /** What a look found: fine, not fine, or nothing that tells. */
 const verdictIn = (rest: Reading): boolean | undefined => {

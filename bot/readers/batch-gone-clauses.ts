@@ -39,7 +39,7 @@ const allSaid =
 
 /** "One" stands alone too: "kept one back", "gave the school one". */
 const oneSaid =
-  /\b(?<!\b(?:another|the|this|that|last|latest|each|every|no|which|wee|little|young|small|old|other|any|some) )(?:one|an? (?:tin|jar|pot|tube|stick|sample)|another one)\b(?! of (?:the|our|my|us|them)\b(?! (?:tins|jars|pots|sticks|tubes)))/gi;
+  /\b(?<!\b(?:another|the|this|that|last|latest|each|every|no|which|wee|little|young|small|old|other|any|some) )(?:one|an? (?:tin|jar|pot|tube|stick|sample)|another one)\b(?! of (?:the|our|my|us|them)\b(?! (?:_+ )?(?:tins|jars|pots|sticks|tubes)| _))/gi;
 
 const eachSaid = /\b(?:each|every|apiece)\b/i;
 const totalAfter =
@@ -76,13 +76,16 @@ const marksIn = ({ rest }: BenchReading): readonly Mark[] => {
 /** What tells that another number counts containers, and is no part of a name: "to room 12". */
 const tells =
   /\b(?:to|at|for|from|as|back|tins?|jars?|pots?|tubes?|sticks?|of|kept|keep|sold|gave|went|more|another|sent|it|dropped|broken?|squashed|lost|cracked|returned|sold|given|used|melted|leaked|dented|stolen|missing|bent|tested|binned|spoilt|ruined|eaten|swapped)\b|_/i;
+/** "… and dad 1", but no "and hall 3". */
+const nameThenCount =
+  /^\s*(?!.*\b(?:room|hall|class|group|table|year|unit|flat|number|house|street|form|team|stall|grade)\b)(?:the |my |our )?\p{L}[\p{L}'’.-]{1,20}(?: \p{L}[\p{L}'’.-]{1,20}){0,2} (?:\d{1,3}|one|two|three|four|five|six)\s*(?:[,;.!]|and\b|$)/iu;
 
 const clausesOf = (bench: BenchReading): readonly Counted[] => {
   const marks = marksIn(bench);
   return clausesAt(
     bench.rest.text,
     marks.map(({ from }) => from),
-    (stretch) => tells.test(stretch),
+    (stretch) => tells.test(stretch) || nameThenCount.test(stretch),
   ).map((clause) => {
     const said = marks.find(({ from }) => from === clause.mark);
     return { ...clause, ...defined({ count: said?.count, all: said?.all }) };
@@ -106,12 +109,16 @@ const returner = new RegExp(
   'iu',
 );
 const bareReturner = new RegExp(`${lead}${place}\\s+${small}.{0,60}\\bback\\W*$`, 'iu');
+const bareTaker = new RegExp(
+  `${lead}${place}\\s+(?:\\d{1,3}|one|two|three|four|five|six)\\s*[,;.!]*\\s*(?:and\\s*)?$`,
+  'iu',
+);
 const receiver = new RegExp(
   `\\b(?:gave|given|sold|sent|mailed|lent|handed|posted|brought|passed|dropped|left|send|give)\\s+(?:out\\s+|off\\s+)?${place}\\s+${small}`,
   'iu',
 );
 const toPlace =
-  /\b(?:to (?!be\b)|at (?!\d|_)|with |in(?:to)? (?=(?:the|our|a) (?:shop|store|cafe|café|salon|deli|library|office|school|tea ?room|hall|raffle|hamper)\b))\s*/i;
+  /\b(?:to (?!be\b)|at (?!\d|_)|with |in(?:to)? (?=(?:the|our|a|my) (?:[\w'’-]+ ){0,2}(?:shop|store|cafe|café|salon|deli|library|office|school|tea ?room|hall|raffle|hamper)\b))\s*/i;
 const fromPlace = /\bfrom\s+/i;
 const forPlace = /\bfor\s+(?=(?:the|our|my|a)\b|\p{Lu})/u;
 
@@ -136,7 +143,9 @@ const placeIn = (text: string, how: How): string | undefined => {
   const after = nameAfter(fromVerb(text), toPlace)?.name;
   if (after !== undefined && !pronoun.test(after)) return after;
   if (how === 'kept' || how === 'wasted') return undefined;
-  return named(text, taker) ?? named(text, receiver) ?? nameAfter(text, forPlace)?.name;
+  return (
+    named(text, taker) ?? named(text, receiver) ?? nameAfter(text, forPlace)?.name ?? named(text, bareTaker)
+  );
 };
 
 export const isTaking = (text: string): boolean => named(text, taker) !== undefined;

@@ -67,7 +67,7 @@ const claimParts = (bench: BenchReading, meant: Meant): Claim => {
 };
 
 const upWords =
-  /\b(?:used up|all gone|finished|is empty|sold out|ran out|run out|none (?:is |are )?left|(?:is|are|was|were) gone|gone)\b/i;
+  /\b(?:used up|all gone|finished|is empty|sold out|ran out|run out|none (?:is |are )?left|(?:is|are|was|were|has|have)? ?gone(?=\W*(?:$|[,;.!?\n_])|\s+(?:now|already|all|today|yesterday|then|too|again)\b))\b/i;
 
 /** "26-KIVO is used up": every container that is left. */
 const claimUsedUp = (bench: BenchReading, meant: Meant): Claim | undefined => {
@@ -106,7 +106,11 @@ export const claimGone = (reading: Reading, said: BenchReading): Claim | undefin
   const bench = withoutReasons(said);
   const { text } = bench.rest;
   if (asksOrPlans(text) || weighs(bench.rest)) return undefined;
-  if (bench.lots.length === 0 && /\b(?:pour(?:s|ed|ing)?|made|filled)\b/i.test(text)) return undefined;
+  if (
+    bench.lots.length === 0 &&
+    /\b(?:pour(?:s|ed|ing)?|made|filled|(?:finished|completed|did) (?:\w+ ){1,2}batch)\b/i.test(text)
+  )
+    return undefined;
   const meant = batchMeant(reading, bench, bench.lots.length === 0);
   if (!isAboutBatch(bench, meant)) return undefined;
   const how = howIn(text, isTaking(text));

@@ -40,10 +40,10 @@ const pouredAway = ({ text, items }: Reading): boolean =>
   !items.some(({ letter }) => letter === 'c');
 
 const pouredCue =
-  /\bpoured\b|\b(?:had (?:the |some |a )?(?:time|chance|pleasure) to|managed to|was able to|were able to|got (?:round |around )?to) (?:pour|make|fill)\b|\bspent\b.{0,40}\bpouring\b|\bbatch (?:is |was |all )?(?:done|made|finished|ready)\b|^\W*(?:new |another |one more )?batch\s*:|\b(?:finished|done|been|were|was) (?:with )?pouring\b|\b(?:did|done|had|record|recorded|log|enter|note|add|new|write down|put down)\b(?: (?:a|the|our|another|new|one|this|today's|in))*\s+pour\b(?! the)|^\W*pour\s*:/i;
+  /\bpoured\b|\b(?:had (?:the |some |a )?(?:time|chance|pleasure) to|managed to|was able to|were able to|got (?:round |around )?to) (?:pour|make|fill)\b|\bspent\b.{0,40}\bpouring\b|\bbatch (?:is |was |all )?(?:done|made|finished|ready)\b|\b(?:finished|completed|made|did|done with) (?:(?:a|an|the|our|another|one|this|today's|new|whole|small|big|double|triple|first|second) )+batch\b|^\W*(?:new |another |one more )?batch\s*:|\b(?:finished|done|been|were|was) (?:with )?pouring\b|\b(?:did|done|had|record|recorded|log|enter|note|add|new|write down|put down)\b(?: (?:a|the|our|another|new|one|this|today's|in))*\s+pour\b(?! the)|^\W*pour\s*:/i;
 
 const doing =
-  '(?:made|filled|produced|did|done|prepared|(?:turned|knocked|ran|banged|churned|got) (?:out|off)|whipped up|cooked(?: up)?|cast)';
+  '(?:made|filled|produced|did|done|prepared|managed|(?:turned|knocked|ran|banged|churned|got) (?:out|off)|whipped up|cooked(?: up)?|cast)';
 const doneVerb = new RegExp(`\\b${doing}\\b`, 'i');
 const doneFirst = new RegExp(
   `^\\W*(?:(?:ok|right|so|and|then|also|just|now|today|hi|hello|pipkin)\\b\\W*)*${doing}\\b`,
@@ -114,7 +114,10 @@ const inBetween = new Set([
 ]);
 
 /** A recipe may be called "Little moon balm". */
-const isInBetween = ({ letter, word }: Item): boolean => letter === letters.unknown && inBetween.has(word);
+const isInBetween = ({ letter, word }: Item, at: number, all: readonly Item[]): boolean =>
+  (letter === letters.unknown && inBetween.has(word)) ||
+  // "A double batch: 40 tins" says how many.
+  (letter === letters.multiple && all[at + 1]?.letter === letters.batch);
 
 const expiredToo = /\b(?:past (?:its|their|the) date|expired|all the same|even though|knowingly)\b/i;
 
@@ -219,7 +222,8 @@ export const claimPour = (reading: Reading): Claim | undefined => {
   const { figures, items } = takePourFigures(bench.rest);
   const { last: _last, ...bare } = bench.rest;
   const left = bench.rest.items.filter(
-    (item) => !items.includes(item) && !isInBetween(item) && !isGroupNumber(item, bench.rest.text),
+    (item, at, all) =>
+      !items.includes(item) && !isInBetween(item, at, all) && !isGroupNumber(item, bench.rest.text),
   );
   const board = boardOf(withHouseOils(left, reading.bench, bench.lots));
   const weighed = takeWeighed(board, reading);

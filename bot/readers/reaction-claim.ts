@@ -12,7 +12,7 @@ export const reactionCues = wordsOf(
 );
 const signWords =
   wordsOf(`rash rashes itch itchy itches itching itched hives blister blisters blistered swelling swelled swollen welts burning
-  burned stinging stung redness inflamed peeling sore tingle tingles tingled tingling sting stings stung burns numb dizzy wheezing breathing breathe bumps eczema flare spots spotty rashy prickly hives' complaint`);
+  burned stinging stung redness inflamed peeling sore tingle tingles tingled tingling sting stings stung burns numb dizzy wheezing breathing breathe bumps eczema flare pimple pimples acne breakout irritated irritation irritates irritating spots spotty rashy prickly hives' complaint`);
 const turnedRed =
   /\b(?:skin|lips?|face|cheeks?|hands?|arms?|mouth|chin|eyes?|eyelids?)\b.{0,30}\b(?:red|sore|swollen|raw|puffy|cracked|inflamed)\b|\b(?:skin|lips?|face|cheeks?|hands?|mouth|eyes?|tongue)\b.{0,12}\bburns?\b|\b(?:red|sore|swollen|puffy|raw) (?:skin|lips?|face|cheeks?|hands?|patch(?:es)?|marks?)\b/i;
 const signs = new RegExp(`\\b(?:${signWords.join('|')})\\b|${turnedRed.source}`, 'i');
@@ -29,7 +29,8 @@ const contactSaid = /[;,.]?\s*\bcontact(?:\s+(?:is|details|them|her|him))?\s*[:=
 const address =
   /\b(?:phone|tel|email|e-mail|mail|reach (?:her|him|them) (?:at|on))\s*[:.]?\s+([^;\n,]{5,100})/i;
 const useSaid = /\b((?:used|using|applied|put it on|put on|wore)\b[^;.\n]{0,200})/i;
-const noSerious = /\bnot (?:so |very |that )?serious\b|\bserious\s*[:=]?\s*no\b/i;
+const noSerious =
+  /\b(?:not|nothing|never|isn't|wasn't|is no|no longer|hardly|less) (?:\w+ ){0,2}serious\b|\bserious\s*[:=]?\s*no\b/i;
 const isSerious = /\bserious(?:\s*[:=]?\s*yes)?\b/i;
 
 const seriousIn = (text: string): boolean | undefined => {
@@ -101,9 +102,12 @@ const followed = (bench: BenchReading, id: string): Claim | undefined => {
     .replace(/\s+/g, ' ')
     .replace(/^[\s,:;.-]+|[\s,:;.-]+$/g, '');
   const bare =
-    /^(?:(?:show|see|what|about|is|was|me|please|reaction|the|with|how|update|on)\b[\s?]*)*$/i.test(told);
+    /^(?:(?:show|see|what|what's|do|does|did|we|know|about|is|was|me|please|reaction|the|with|how|update|on|up|tell|of|happened|became|come|of|it|read|open|has|have|there|any|news|for|to)\b[\s?]*)*$/i.test(
+      told,
+    );
   if (bare && closed === undefined && contact === undefined && lot === undefined && serious === undefined)
     return claim({ action: 'show', id }, 3);
+  if (asks.test(bench.rest.text) && closed === undefined && contact === undefined) return undefined;
   const plain = closed !== undefined || contact === null || lot !== undefined;
   const text = plain && told.length < 40 ? undefined : told.slice(0, 500);
   // "It cleared up in three days" names no day ahead.

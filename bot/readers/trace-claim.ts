@@ -14,7 +14,7 @@ const ofWhat: Trouble = {
 
 /** Asked of a lot or a batch these are about where it came from or went to; any other question of it is not ours. */
 const asksWay =
-  /\b(?:trac(?:e|es|ed|ing|eability)|recall(?:s|ed|ing)?|withdraw|affected|track(?:ed|ing)?|recipients?|whereabouts)\b|\bbatch(?:es)? (?:that )?(?:us(?:e|ed|es|ing)|with|contain(?:s|ing)?|from)\b|\b(?:which|what)\b.{0,40}\b(?:batch(?:es)?|tins?|jars?|pots?|sticks?|tubes?|balms?|salves?|recipes?|products?)\b.{0,40}\b(?:us(?:e|es|ed|ing)|contain(?:s|ed|ing)?|made|have|has|had|got|from|with|in|drew|hold(?:s|ing)?)\b|\bwhat\b.{0,30}\b(?:made|make|poured|pour)\b.{0,20}\b(?:with|from|out of|of|using)\b|\b(?:where|who|whom)\b|\b(?:which|what)\b.{0,20}\blots?\b|\bwhat(?:'s| is| was| went| goes| came| has gone)?\b.{0,12}\b(?:in|into|inside)\b|\bmade (?:from|of|with)\b|\bhow many\b.{0,40}\b(?:contain|out there|used|with|from|of)\b|\b(?:used|went|go|goes|gone|going) (?:in|into|for|to)\b|\bwhat\b.{0,30}\b(?:did|have|do|has) (?:we|i|you|they|anyone)\b.{0,20}\bus(?:e|ed)\b|\b(?:what|which) (?:oils?|butters?|wax(?:es)?|ingredients?|lots?)\b.{0,30}\b(?:us(?:e|es|ed)|in|went|go)\b|\b(?:did|have|has) (?:we|i|you|they|anyone) .{0,20}\bused?\b.{0,30}\bin\b|\b(?:is|was|are) .{0,30}\bin (?:any|a|some|which|our)\b|\bcontains?\b|\bcall(?:ed|ing)? (?:it|them|all|_+) ?back\b|\b(?:in|into|for) (?:which|what)\b|\b(?:is|was|were|are) [^?]{1,30}\b(?:used|put) (?:in|into)\b|\b(?:end(?:s|ed)? up|landed|turned up) (?:in|at|with)\b/i;
+  /\b(?:trac(?:e|es|ed|ing|eability)|recall(?:s|ed|ing)?|withdraw|affected|track(?:ed|ing)?|recipients?|whereabouts)\b|\bbatch(?:es)? (?:that )?(?:us(?:e|ed|es|ing)|with|contain(?:s|ing)?|from)\b|\b(?:which|what)\b.{0,40}\b(?:batch(?:es)?|tins?|jars?|pots?|sticks?|tubes?|balms?|salves?|recipes?|products?)\b.{0,40}\b(?:us(?:e|es|ed|ing)|contain(?:s|ed|ing)?|made|have|has|had|got|from|with|in|drew|hold(?:s|ing)?)\b|\bwhat\b.{0,30}\b(?:made|make|poured|pour)\b.{0,20}\b(?:with|from|out of|of|using)\b|\b(?:where|who|whom)\b|\b(?:which|what) (?:of (?:our|the) )?(?:customers?|people|shops?|places?|buyers?|friends?|clients?|pupils?|schools?)\b|\b(?:did|has|have) (?:any(?:one|body)|some(?:one|body))\b.{0,20}\b(?:get|got|have|buy|bought|take|taken|receive|received)\b|\b(?:what|whatever) (?:became|has become|becomes|happened to|has happened to) (?=of|all|the|_)|\b(?:which|what)\b.{0,20}\blots?\b|\bwhat(?:'s| is| was| went| goes| came| has gone)?\b.{0,12}\b(?:in|into|inside)\b|\bmade (?:from|of|with)\b|\bhow many\b.{0,40}\b(?:contain|out there|used|with|from|of)\b|\b(?:used|went|go|goes|gone|going) (?:in|into|for|to)\b|\bwhat\b.{0,30}\b(?:did|have|do|has) (?:we|i|you|they|anyone)\b.{0,20}\bus(?:e|ed)\b|\b(?:what|which) (?:oils?|butters?|wax(?:es)?|ingredients?|lots?)\b.{0,30}\b(?:us(?:e|es|ed)|in|went|go)\b|\b(?:did|have|has) (?:we|i|you|they|anyone) .{0,20}\bused?\b.{0,30}\bin\b|\b(?:is|was|are) .{0,30}\bin (?:any|a|some|which|our|_)|\bcontains?\b|\bcall(?:ed|ing)? (?:it|them|all|_+) ?back\b|\b(?:in|into|for) (?:which|what)\b|\b(?:is|was|were|are) [^?]{1,30}\b(?:used|put) (?:in|into)\b|\b(?:end(?:s|ed)? up|landed|turned up) (?:in|at|with)\b/i;
 
 const asksSheet =
   /\brecall|\bwithdraw\b|\bsheet\b|\bnotify\b|\b(?:needs?|ought|has|have) to know\b|\b(?:must|should) (?:i |we )?(?:know|warn|inform|tell|be (?:told|warned|informed))\b|\bwarn(?:ed)?\b|\binform(?:ed)?\b|\bcall(?:ed|ing)? (?:it |them |_+ |all )*back\b|\bsomething wrong with\b/i;
@@ -78,11 +78,15 @@ const everything = (reading: Reading, bench: BenchReading): Claim | undefined =>
     : claim({}, 2.8);
 };
 
+/** "Is K12 in 26-KIVO?" */
+const namesTwo = (reading: Reading): boolean =>
+  reading.words.has('in') && reading.text.length <= 60 && lotsIn(reading).length === 2;
+
 /** What a message would mean as a question where a lot went, or what a batch was made from. */
 export const claimTrace = (reading: Reading): Claim | undefined => {
   const strong = anyWord(reading, traceCues);
   const follows = reading.last?.topic === 'trace';
-  if (!strong && !follows && !anyWord(reading, traceWeakCues)) return undefined;
+  if (!strong && !follows && !anyWord(reading, traceWeakCues) && !namesTwo(reading)) return undefined;
   if (
     !strong &&
     reading.bench.batches.size === 0 &&

@@ -3,6 +3,7 @@ import { lotCodeText, mostContainers } from '../../core/bench/event-fields.ts';
 import { maxLines, recipeLine, recipeName } from '../../core/recipe.ts';
 import { pourForm } from '../forms/bench-forms.ts';
 import { claimBatch } from '../readers/batch-claim.ts';
+import { ofSpokenLot } from '../readers/of-spoken-lot.ts';
 import { type SlashValues, topic } from '../topic.ts';
 import { answerBatch } from '../words/batch.ts';
 
@@ -129,6 +130,6 @@ export const batch = topic({
     say: spoken,
   },
   writes: ({ action }) => action !== 'show' && action !== 'list',
-  read: claimBatch,
+  read: ofSpokenLot(claimBatch),
   answer: answerBatch,
 });

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { lotCodeText, mostBenchG } from '../../core/bench/event-fields.ts';
 import { decimal, packSchema } from '../../core/cost/prices.ts';
 import { purchaseForm } from '../forms/bench-forms.ts';
+import { ofSpokenLot } from '../readers/of-spoken-lot.ts';
 import { claimStock } from '../readers/stock-claim.ts';
 import { boughtExample } from '../readers/stock-words.ts';
 import { type SlashValues, topic } from '../topic.ts';
@@ -145,6 +146,6 @@ export const stock = topic({
     say: spoken,
   },
   writes: ({ action }) => action !== 'list' && action !== 'show',
-  read: claimStock,
+  read: ofSpokenLot(claimStock),
   answer: answerStock,
 });
