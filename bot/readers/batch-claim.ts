@@ -10,6 +10,7 @@ import { claimPourRest } from './batch-pour-before.ts';
 import { batchCues, listWords, showWords, whichBatch } from './batch-words.ts';
 import type { BenchReading } from './bench-reading.ts';
 import { asksOrPlans, type BenchText, longestNote, readBenchText } from './bench-text.ts';
+import { periodIn } from './book-when.ts';
 import { leftover } from './leftover.ts';
 import { lotsIn } from './lots.ts';
 import { boardOf } from './target.ts';
@@ -74,6 +75,8 @@ const verdictIn = (rest: Reading): boolean | undefined => {
 /** "26-KIVO looks fine", "26-KIVO smells rancid": a look some days after the pour. */
 const claimLook = (reading: Reading, bench: BenchReading): Claim | undefined => {
   const { rest, days } = bench;
+  if (/\b(?:date|day|count|number|name|weight|label|recipe)s?\b.{0,20}\bwrong\b/i.test(rest.text))
+    return undefined;
   if (asksOrPlans(rest.text) || rest.items.some(({ letter }) => /[gvn%]/.test(letter))) return undefined;
   const fine = verdictIn(rest);
   const meant = batchMeant(reading, bench);
@@ -96,9 +99,12 @@ const only = (bench: BenchReading, words: ReadonlySet<string>): boolean => {
 const listed =
   /\bbatches\b|\b(?:every|each|all) (?:batch|pour)\b|\bhow (?:often|many times)\b.{0,40}\b(?:pour|poured|make|made)\b|\bwhen (?:did|was|were|have)\b.{0,40}\b(?:pour|poured)\b|\bbatch overview\b|\bpours\b|\bwhat (?:all )?(?:did|have|had) we (?:all )?(?:pour|poured|make|made)\b|\bbatch (?:list|book|record)s?\b|\bquality looks?\b|\blooks? (?:is |are )?due\b|\bdue looks?\b/i;
 
-const claimList = ({ bench }: BenchText): Claim | undefined => {
+const claimList = (reading: Reading, { bench }: BenchText): Claim | undefined => {
   const { text } = bench.rest;
-  if (!listed.test(text) || bench.lots.length > 0 || bench.days.length > 0 || !only(bench, listWords))
+  const period = listed.test(text) ? periodIn(reading) : undefined;
+  const others = bench.days.some(({ said }) => !period?.said.includes(said));
+  const around = period ? [...listWords, ...period.said.toLowerCase().split(/\W+/)] : listWords;
+  if (!listed.test(text) || bench.lots.length > 0 || others || !only(bench, new Set(around)))
     return undefined;
   const names = [...new Set(bench.rest.items.flatMap(({ recipe }) => recipe ?? []))];
   if (names.length > 1) return undefined;
@@ -107,13 +113,17 @@ const claimList = ({ bench }: BenchText): Claim | undefined => {
     : /\b(?:open|left|still)\b/i.test(text)
       ? 'open'
       : undefined;
-  return claim({ action: 'list', ...defined({ recipe: names[0], which }) }, 3.1);
+  const days = defined({ from: period?.from, to: period?.to });
+  return claim({ action: 'list', ...defined({ recipe: names[0], which }), ...days }, 3.1);
 };
 
 /** "How many hand balm tins are left": of its only batch, or of all of them. */
 const claimLeft = (reading: Reading, { bench }: BenchText): Claim | undefined => {
   const names = [...new Set(bench.rest.items.flatMap(({ recipe }) => recipe ?? []))];
-  const asks = /\bhow many\b|\b(?:any|tins|jars|pots|tubes|sticks)\b.{0,40}\bleft\b/i.test(bench.rest.text);
+  const asks =
+    /\bhow many\b|\b(?:any(?:thing)?|tins|jars|pots|tubes|sticks)\b.{0,40}\b(?:left|remaining)\b/i.test(
+      bench.rest.text,
+    );
   if (!asks || names.length !== 1 || bench.lots.length > 0 || bench.days.length > 0) return undefined;
   const meant = batchMeant(reading, bench);
   if ((meant.lot ?? meant.trouble) === undefined) return undefined;
@@ -175,7 +185,7 @@ export const claimBatch = (reading: Reading): Claim | undefined => {
     claimPour(reading) ??
     claimGone(reading, text.bench) ??
     claimLook(reading, text.bench) ??
-    claimList(text) ??
+    claimList(reading, text) ??
     claimLeft(reading, text) ??
     claimShow(reading, text) ??
     noBatchSaid(reading, text) ??

@@ -18,7 +18,7 @@ const cue = /\b(?:correct|correction|correcting|fix|amend|put right)\b|^\W*(?:ch
 
 /** "26-KIVO was 28 tins, I miscounted": a count or a day of a batch that is named, and nothing that happened to it. */
 const toldAnew =
-  /_\W{0,2}(?:had|has|have)\b|\b(?:we|i|it|there) (?:only |really |actually )?(?:had|have|has)\b|\b(?:was|were|should (?:be|have been)|actually|really|only|miscounted|counted (?:wrong|again)|recounted|short)\b/i;
+  /_\W{0,2}(?:had|has|have)\b|\b(?:we|i|it|there) (?:only |really |actually )?(?:had|have|has)\b(?=.{0,16}(?:\d|\b(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\w+teen|twenty|thirty|forty|fifty|a dozen)\b))|\b(?:was|were|should (?:be|have been)|actually|really|only|miscounted|counted (?:wrong|again)|recounted|short|wrong|mistake|(?:poured|made) (?:it|this|that|them) on|not on)\b/i;
 /** "26-KIVO was 38 pots, two broke while filling": the count of the batch itself, whatever became of the others. */
 const countedAnew =
   /^[^_]{0,30}_+\W{0,2}(?:was|were|had|made|came (?:out )?(?:to|as)|turned out (?:to be )?)\s+(?:(?:only|really|actually|just|in fact)\s+)*[\w-]{1,16}\s+(?:tins?|jars?|pots?|sticks?|tubes?)\b(?!\s+(?:sold|given|returned|lost|gone|broken|back|short))/i;
@@ -26,12 +26,27 @@ const countedAnew =
 const isToldAnew = (reading: Reading, { rest, lots, days }: BenchReading): boolean =>
   lots.some(({ kind }) => kind === 'batch') &&
   toldAnew.test(rest.text) &&
-  (/\b(?:pour(?:ed)?|made|dated)\b/i.test(rest.text)
+  (/\bpour(?:ed)?\b|\b(?:was|were|is) (?:\w+ )?(?:made|dated)\b|\bmade (?:it|this|that|them) on\b/i.test(
+    rest.text,
+  )
     ? days.length > 0 && !rest.items.some(({ letter }) => /[nciR]/.test(letter))
     : rest.items.some(({ letter }) => letter === 'c') &&
       rest.items.some(({ letter }) => letter === 'n') &&
       (countedAnew.test(rest.text) || howIn(rest.text, isTaking(rest.text)) === undefined)) &&
   !asksOrPlans(reading.text.replace(notThat, ' ').split(/[,;]/)[0] ?? '');
+
+/** "26-KIVO: best before should be 31 December": its date alone. */
+const isDateTold = (reading: Reading, { lots, days, rest }: BenchReading): boolean =>
+  lots.length === 1 &&
+  lots[0]?.kind === 'batch' &&
+  days.length === 1 &&
+  days[0]?.role === 'best-before' &&
+  rest.items.every(
+    (item) =>
+      isAnew(item) || /^(?:best|before|bb|bbe|expiry|expires|use|by|keeps|until|set)$/.test(item.word),
+  ) &&
+  !rest.items.some(({ letter }) => /[ngvc]/.test(letter)) &&
+  !asksOrPlans(reading.text);
 
 /** "The tins of 26-KIVO hold 17 g": what one holds, of a batch that is named. */
 const isSizeTold = (reading: Reading, bench: BenchReading): boolean =>
@@ -118,7 +133,13 @@ const withoutNot = (reading: Reading): ReturnType<typeof readBenchText> => {
 export const claimCorrect = (reading: Reading): Claim | undefined => {
   if (/\?/.test(reading.text)) return undefined;
   const { bench } = withoutNot(reading);
-  if (!cue.test(reading.text) && !isToldAnew(reading, bench) && !isSizeTold(reading, bench)) return undefined;
+  if (
+    !cue.test(reading.text) &&
+    !isToldAnew(reading, bench) &&
+    !isSizeTold(reading, bench) &&
+    !isDateTold(reading, bench)
+  )
+    return undefined;
   const meant = batchMeant(reading, bench, true);
   if (meant.said ? meant.said.kind === 'lot' : isElsewhere(reading)) return undefined;
   if (meant.lot === undefined) return unnamed(reading, bench, meant.trouble ?? whichBatch);

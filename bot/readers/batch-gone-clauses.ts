@@ -96,7 +96,7 @@ const small =
   '(?=\\d|_|(?:an?|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|half|all|both|some|the (?:last|rest|other|first)|another|our|my|us|tins?|jars?|pots?|tubes?|sticks?)\\b)';
 const adverbs = '(?:(?:has|have|had|also|just|then|already|kindly|wants|wanted|been)\\s+)*';
 const taking =
-  '(?:took|taken|is taking|are taking|bought|buys|takes|got|has|have|had|received|purchased|collected|ordered|grabbed|wanted|snapped up|picked up|(?:were|was|are|been) (?:given|handed|sent|sold|promised)|walked off with|went home with|went off with|accepted|become|became)';
+  '(?:took|taken|is taking|are taking|bought|buys|takes|got|has|have|had|received|purchased|collected|ordered|grabbed|wanted|snapped up|picked up|(?:were|was|are|been) (?:given|handed|sent|sold|promised)|walked off with|went home with|went off with|left with|came away with|went away with|drove off with|accepted|become|became)';
 const lead =
   '^(?:\\W|_|\\b(?:and|also|then|so|today|yesterday|this morning|this afternoon|later|ok|oh|sorry|right|actually|no|well|hang on|hi|hey|hello|pipkin|please|note|noted|that)\\b)*';
 const place = "((?:the\\s+|my\\s+|our\\s+|a\\s+|an\\s+)?\\p{L}[\\p{L}\\p{N}'’.& -]{0,60}?)";
@@ -118,9 +118,17 @@ const receiver = new RegExp(
   'iu',
 );
 const toPlace =
-  /\b(?:to (?!be\b)|at (?!\d|_)|with |in(?:to)? (?=(?:the|our|a|my) (?:[\w'’-]+ ){0,2}(?:shop|store|cafe|café|salon|deli|library|office|school|tea ?room|hall|raffle|hamper)\b))\s*/i;
+  /\b(?:to (?!be\b)|at (?!\d|_)|with (?!\d|_|(?:an?|one|two|three|four|five|six|some) (?:tins?|jars?|pots?|sticks?|tubes?|of)\b)|in(?:to)? (?=(?:the|our|a|my) (?:[\w'’-]+ ){0,2}(?:shop|store|cafe|café|salon|deli|library|office|school|tea ?room|hall|raffle|hamper)\b))\s*/i;
 const fromPlace = /\bfrom\s+/i;
 const forPlace = /\bfor\s+(?=(?:the|our|my|a)\b|\p{Lu})/u;
+
+/** "My aunt came by on Sunday, she left with 2 tins": who it was is said before. */
+const visitor = new RegExp(
+  `${lead}(?:(?:i|we) had\\s+)?${place}\\s+(?:had |has |have |just )?(?:came|called|rang|popped|visited|phoned|dropped|stopped|wrote|looked in|was here|were here|texted|emailed|over\\b)`,
+  'iu',
+);
+const ofSomebody =
+  /\b(?:he|she|they)\b.{0,20}\b(?:took|left|got|bought|went|had|has)\b|\b(?:gave|brought|sold|sent|handed|took) (?:him|her|them)\b/i;
 
 const named = (text: string, pattern: RegExp): string | undefined => {
   const name = pattern.exec(text)?.[1]?.trim();
@@ -147,6 +155,9 @@ const placeIn = (text: string, how: How): string | undefined => {
     named(text, taker) ?? named(text, receiver) ?? nameAfter(text, forPlace)?.name ?? named(text, bareTaker)
   );
 };
+
+const visitorIn = (whole: string, clause: string, how: How | undefined): string | undefined =>
+  (how === 'given' || how === 'sold') && ofSomebody.test(clause) ? named(whole, visitor) : undefined;
 
 export const isTaking = (text: string): boolean => named(text, taker) !== undefined;
 
@@ -178,7 +189,9 @@ const toldIn = (
   const lots = own.map(
     (lot, at) => lot ?? own.slice(0, at).findLast((each) => each) ?? own.find((each) => each) ?? first,
   );
-  const said = clauses.map(({ text }, at) => placeIn(text, ways[at] ?? 'given'));
+  const said = clauses.map(
+    ({ text }, at) => placeIn(text, ways[at] ?? 'given') ?? visitorIn(bench.rest.text, text, ways[at]),
+  );
   const places = said.map((to, at) => {
     if (to !== undefined) return to;
     const near = [at + 1, at - 1].find(

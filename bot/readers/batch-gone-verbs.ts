@@ -17,19 +17,19 @@ const verbs: readonly (readonly [How, RegExp])[] = [
   ],
   [
     'sold',
-    /\b(?:sold|flogged|shifted|offloaded|sell|sells|selling|sale of|customers? bought|people bought)\b/i,
+    /\b(?:(?<!\b(?:they|she|he|it|who)(?:'d| had|'ve| have|'s| has| is| are| was| were)? (?=sold out))sold|flogged|shifted|offloaded|sell|sells|selling|sale of|customers? bought|people bought)\b/i,
   ],
   [
     'given',
-    /\b(?:gave|given|give|gives|giving|gifts?|gifted|donated|donate|handed|hand out|lent|went(?: out| off)? to|(?:took|taken|taking|takes|carried|brought|drove|walked|dropped|passed|moved)\b(?!.{0,40}\bhome\b).{0,60}\b(?:to|round to|over to|along to)\b|(?:gone|going|off) to|sent|send|mailed|shipped|posted|delivered|dropped off|left with|\d+ (?:more )?(?:tins?|jars?|pots?|sticks?|tubes?)\b.{0,30}\b(?:are|is|stand|sit|lie) (?:now |still )?(?:at|with) (?=\w)|put (?:another )?(?:\d+|_+|an?|one|two|three|four|five|six|seven|eight|nine|ten|a dozen|some)\b.{0,40}\b(?:in|into|on|at) (?:the|our|a|my) (?:[\w'’-]+ ){0,2}(?:shop|store|cafe|café|salon|deli|library|office|school|tea ?room|hall|raffle|hamper|stall|gift|church|counter)|left (?:another |the |her |him |them )?(?:\d+|_+|an?|one|two|three|four|five|six|seven|eight|nine|ten|a dozen|some)|passed on|traded|swapped)\b/i,
+    /\b(?:gave|given|give|gives|giving|gifts?|gifted|donated|donate|handed|hand out|lent|went(?: out| off)? to|(?:took|taken|taking|takes|carried|brought|drove|walked|dropped|passed|moved)\b(?!.{0,40}\bhome\b).{0,60}\b(?:to|round to|over to|along to)\b|(?:gone|going|off) to|sent|send|mailed|shipped|posted|delivered|dropped off|left with|\d+ (?:more )?(?:tins?|jars?|pots?|sticks?|tubes?)\b.{0,30}\b(?:are|is|stand|sit|lie) (?:now |still )?(?:at|with) (?=\w)|put (?:another )?(?:\d+|_+|an?|one|two|three|four|five|six|seven|eight|nine|ten|a dozen|some)\b.{0,40}\b(?:in|into|on|at) (?:the|our|a|my) (?:[\w'’-]+ ){0,2}(?:shop|store|cafe|café|salon|deli|library|office|school|tea ?room|hall|raffle|hamper|stall|gift|church|counter)|left (?:another |the |her |him |them )?(?:\d+|_+|an?|one|two|three|four|five|six|seven|eight|nine|ten|a dozen|some)|brought (?:him|her|them|over|round)|(?:he|she|they|who) (?:also |has |have |then )?(?:took|taken|takes)\b.{0,40}\bhome|(?<!\b(?:i|we|i've|we've)\b.{0,30})(?:took|taken)\b.{0,40}\bhome|(?:left|came away|went away|drove off|walked out) with|passed on|traded|swapped)\b/i,
   ],
   [
     'wasted',
-    /\b(?:dropped|broke|broken|spilled|spilt|ruined|smashed|cracked|crushed|squashed|slipped|in pieces|to pieces|to bits|shattered|fell|fallen|leaked|melted|spoiled|spoilt|lost|damaged|went (?:under|overboard|mouldy|rancid|astray|walkabout)|(?:run|ran) over|stolen|nicked|pinched|swiped|missing|dented|bent|scratched|sank|burst)\b/i,
+    /\b(?:dropped|broke|broken|spilled|spilt|ruined|smashed|cracked|crushed|squashed|slipped|in pieces|to pieces|to bits|shattered|fell|fallen|leaked|melted|spoiled|spoilt|lost|damaged|went (?:under|overboard|mouldy|rancid|astray|walkabout)|(?:run|ran) over|stolen|nicked|pinched|swiped|missing|dented|bent|scratched|sank|burst|flattened|exploded|froze|soaked|chewed|licked|trodden on|(?:sat|stood|trod|stepped|sitting|landed|bit) (?:down )?(?:on|into)|caught fire|got wet|went off|gone off|went bad)\b/i,
   ],
   [
     'used',
-    /\b(?:used|opened|finished|tried|(?:is|are|as) (?:my |our |a |the |an )*(?:open )?testers?|tested|ate|(?:took|taken)\b.{0,40}\b(?:home|myself|ourselves|test|testing|tester|testers))\b/i,
+    /\b(?:used|opened|finished|tried|(?:is|are|as) (?:my |our |a |the |an )*(?:open )?testers?|tested|ate|(?:took|taken)\b.{0,40}\b(?:myself|ourselves|test|testing|tester|testers)|(?:took|taken)\b.{0,40}\bhome)\b/iu,
   ],
 ];
 

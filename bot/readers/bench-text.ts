@@ -10,7 +10,7 @@ export interface BenchText {
 }
 
 const link = /\bhttps?:\/\/[^\s<>"]{4,480}/gi;
-const noteTail = /(?:^|[\s,;.])(?:notes?|remarks?|nb)\s*[:=]\s*/i;
+const noteTail = /(?:^|(?<!\b(?:delivery|dispatch|goods|shipping))[\s,;.])(?:notes?|remarks?|nb)\s*[:=]\s*/i;
 /** The word before a link that has been taken out. */
 const pictureWord = /[\s,;]*\b(?:pictures?|photos?|pics?|images?)\W*$/i;
 /** Longest note, in characters; the rest is cut off by the schema's own limit. */
@@ -60,7 +60,7 @@ const plainly = (whole: string): string => {
 const asks =
   /\?|^\W*(?:(?:is|was|were|has|had|are|have|did) (?:_+|the|any|some|all|that|this|it|he|she|they|we|you|i|there|anyone|anybody|someone|somebody)\b|(?:in|to|from|until|till|since|for|with) (?:which|whom|what|when)\b|any(?:one|body|thing)?\b)|,\s*(?:so )?(?:who|where|what|which|how) (?:has (?:it|them|some|tins)|have|do|does|did|is|are|must|should|can|needs?|to)\b|^\W*(?:how|what|when|which|who|whom|why|where|can|could|should|shall|is|are|does|did(?! (?:another|\d|an?\b|some|two|three|four|five|six|eight|ten|twelve|twenty|thirty))|do|will|would|if|list|show|find|trace|track|recall)\b/i;
 const plans =
-  /\b(?:how (?:much|many|long)|what if|will be|going to|want to|would like|plan(?:ning)? to|before we|tomorrow|don't|dont|do not|did not|didn't|never|not yet|haven't)\b/i;
+  /\b(?:how (?:much|many|long)|what if|will be|going to|want to|would like|plan(?:ning)? to|before we|tomorrow|don't|dont|do not|did not|didn't|never|not yet|haven't|wonder(?:ing)?|whether|might|thinking (?:of|about)|considering|intend(?:ing)? to|hop(?:e|ing) to|(?:should|shall) (?:i|we)|(?:maybe|perhaps) (?:i|we|they|he|she|you)|(?:nearly|almost) (?:dropped|lost|spilled|spilt|broke|gave|sold|threw|binned))\b|^\W*to (?:throw|give|open|sell|use|bin|toss|pour|make|keep|send|report|count|return|take|hand)\b/i;
 
 /** "So where have all the tins got to": what a question may begin with. */
 const leadWords =
@@ -74,7 +74,7 @@ export const asksOrPlans = (said: string): boolean => {
 
 /** Words that are nobody's name. */
 export const noPlace =
-  /^(?:i|we|you|they|he|she|it|us|them|someone|somebody|people|away|out|back|another|just|all|only|up|that|which|this|today|yesterday|now|me|her|him|my dear|there)\b/i;
+  /^(?:i|we|you|they|he|she|it|us|them|someone|somebody|people|away|out|back|another|just|all|only|up|that|which|this|today|yesterday|now|me|her|him|my dear|there|with|behind|over|home|here)\b/i;
 
 /** A name in the message as it was typed: "to the spring fair", "from Hive Lane". Places masked as "_" end it. */
 export const nameAfter = (
@@ -105,9 +105,17 @@ const reasons =
 /** "My neighbour, who helped with the stirring, got 5 tins" */
 const inBrackets = /,\s(?:who|which|whose)\b[^,;.:!?\n\d_]{3,80},(?=\s)/gi;
 
+/** "…, the rest stays here": nothing that went anywhere. */
+const keepsRest =
+  /,?\s(?:and |but )?(?:the |all )?(?:rest|others?|remaining(?: ones)?|remainder)(?: of (?:them|it))? (?:stays?|stayed|remains?|is|are|still|we keep|we kept|i keep|i kept)\b(?! (?:for|to|at|with (?!us|me)))[^,;.!?\n\d_]{0,40}/gi;
+
 /** The message without the reasons in it that name no amount, no ingredient, no recipe and no container. */
 export const withoutReasons = (bench: BenchReading): BenchReading => {
-  const places = [...bench.rest.text.matchAll(reasons), ...bench.rest.text.matchAll(inBrackets)]
+  const places = [
+    ...bench.rest.text.matchAll(reasons),
+    ...bench.rest.text.matchAll(inBrackets),
+    ...bench.rest.text.matchAll(keepsRest),
+  ]
     .map((match) => ({ from: match.index + 1, to: match.index + match[0].length }))
     .filter(
       ({ from, to }) =>

@@ -64,7 +64,7 @@ export const looksLikeCode = (text: string): boolean =>
 /** Letters and then digits, in one piece: what a supplier's code often looks like. */
 export const plainCode = /^(?:[a-z]{1,4}-?\d{1,6}|\p{Lu}{1,4}-?\d{1,6}\p{L}?)$/iu;
 const lotVerb =
-  /(?:\b(?:trace|recall|track|withdraw|opened|done with|finished with|where(?: is| did| has|'s| are)?|who (?:has|got)|used|about)|\b(?:threw|throw|thrown|binned|wasted|spilled|spilt|dumped|tossed|gave|sold|kept|lost|left|much)\b[^,;.\n]{0,40}\bof)\s+(?:the\s+)?$/i;
+  /(?:\b(?:trace|recall|track|withdraw|opened|done with|finished with|where(?: is| did| has|'s| are)?|who (?:has|got)|used|about|call (?:it|this|them|the oil)|called|name it|named)|\b(?:threw|throw|thrown|binned|wasted|spilled|spilt|dumped|tossed|gave|sold|kept|lost|left|much)\b[^,;.\n]{0,40}\bof)\s+(?:the\s+)?$/i;
 const makes = /\b(?:pour\w*|save|scale|label\w*|costs?|recipe|bought|made|make)\b/i;
 
 /** A code that nothing but a verb announces: "trace ZZ9", "threw away 5 g of ZZ9". */

@@ -54,7 +54,7 @@ const pointing = oncePerReading((reading): Spoken | undefined => {
 const leftOut = oncePerReading((reading): Spoken | undefined => {
   const code = spokenOf(reading);
   if (code === undefined || !isOpen(reading)) return undefined;
-  return { code, reading: readAgain(`${code}: ${reading.text}`, reading) };
+  return { code, reading: readAgain(`${code}, ${reading.text}`, reading) };
 });
 
 const withAssumed = (made: Claim, code: string, most: number): Claim =>
@@ -66,7 +66,7 @@ const withAssumed = (made: Claim, code: string, most: number): Claim =>
       }
     : made;
 
-/** Asking words that a message without a name has to have, so that "thanks" looks nothing up. */
+/** Asking words that a message without a name has to have, so that "I love it" looks nothing up. */
 const asksSomething =
   /\b(?:left|remain\w*|much|many|expires?|best before|good|keeps?|where|who|whom|when|which|what|lots?|recall|trace|notes?|date|history)\b/i;
 const looking: ReadonlySet<unknown> = new Set(['show', 'list', 'due', undefined]);
@@ -78,9 +78,9 @@ const isOfWhatWent = ({ last, text }: Reading, { action }: Request): boolean => 
   return action === 'counted' && before === 'taken' && !/\b(?:left|remain\w*|now)\b/i.test(text);
 };
 
-const isFit = (made: Claim | undefined, reading: Reading, leaves: boolean): made is Claim => {
+const isFit = (made: Claim | undefined, reading: Reading): made is Claim => {
   if (made?.kind !== 'request' || isOfWhatWent(reading, made.request)) return false;
-  return !(leaves && looking.has(made.request.action)) || asksSomething.test(reading.text);
+  return !looking.has(made.request.action) || asksSomething.test(reading.text);
 };
 
 /**
@@ -92,10 +92,10 @@ export const ofSpokenLot =
   (reading: Reading): Claim | undefined => {
     const pointed = pointing(reading);
     const meant = pointed && read(pointed.reading);
-    if (pointed && isFit(meant, reading, false)) return withAssumed(meant, pointed.code, meant.weight);
+    if (pointed && isFit(meant, reading)) return withAssumed(meant, pointed.code, meant.weight);
     const own = read(reading);
     if (own?.kind === 'request') return own;
     const led = leftOut(reading);
     const after = led && read(led.reading);
-    return led && isFit(after, reading, true) ? withAssumed(after, led.code, leftOutWeight) : own;
+    return led && isFit(after, reading) ? withAssumed(after, led.code, leftOutWeight) : own;
   };

@@ -136,6 +136,31 @@ const recordIn = ({ text, bench }: Reading): string | undefined => {
   return id !== undefined && bench.reactions.has(id) ? id : undefined;
 };
 
+/** The reaction noted, shown or followed just before in this channel. */
+const spokenOf = ({ last, bench }: Reading): string | undefined => {
+  if (last?.topic !== 'reaction') return undefined;
+  const { id, action, signs: told } = last.request;
+  if (typeof id === 'string') return id;
+  if (action !== 'note') return undefined;
+  const same = [...bench.reactions.values()].filter((each) => each.signs === told);
+  return same.toSorted((a, b) => Number(b.id.slice(1)) - Number(a.id.slice(1)))[0]?.id;
+};
+
+const goesOn =
+  /\b(?:better|worse|fine|well|ok|okay|gone|healed|cleared|recovered|over|again|doctor|still|closed?|settled|resolved|serious|contact|stopped|faded|calmed)\b/i;
+
+/** "She is fine again", "close it": of the reaction spoken of just before. */
+const followedOn = (reading: Reading): Claim | undefined => {
+  const id = spokenOf(reading);
+  if (id === undefined || !goesOn.test(reading.text) || asks.test(reading.text)) return undefined;
+  const bench = readBench(reading);
+  const others = bench.lots.length > 0 || reading.items.some(({ letter }) => /[Ricgv%]/.test(letter));
+  const made = others || reading.tokens.length > 24 ? undefined : followed(bench, id);
+  return made?.kind === 'request'
+    ? { ...made, weight: 2.7, assumed: [`I took ${id}, which we spoke of.`] }
+    : undefined;
+};
+
 const listWords = new Set(
   wordsOf(`other more further else been log book far up on record reaction reactions list show any all which see open for of to with on about are there were the batch lot tin tins do we have had
     so far yet tell anyone anybody someone somebody customer customers reacted react complained complaint complaints please us me give get our your latest last recent old written down known what is how many much number count did was has been people's reported noted recorded got anybody anyone against any past until now open closed status`),
@@ -176,6 +201,8 @@ const redWords = ['burn', 'burns', 'red', 'sore', 'raw', 'puffy', 'swollen', 'cr
 export const claimReaction = (reading: Reading): Claim | undefined => {
   const id = record.test(reading.text) ? recordIn(reading) : undefined;
   const cued = anyWord(reading, reactionCues);
+  const on = id === undefined ? followedOn(reading) : undefined;
+  if (on) return on;
   if (id === undefined && !cued && !anyWord(reading, signWords) && !anyWord(reading, redWords))
     return undefined;
   const bench = readBench(reading);

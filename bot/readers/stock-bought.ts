@@ -31,7 +31,7 @@ export interface PurchaseRead {
 }
 
 const cue =
-  /\b(?:bought|purchased|received|brought(?= (?:in )?(?:us |me )?(?:\d|a |half|another ))|got in|(?:took|taken|take|taking) (?:in\b|delivery)|stored away|delivery|delivered|arrived|came(?= (?:another |in )?(?:an? |half |\d))|restocked|stocked up|picked up|fetched|collected|add(?:ed)? to (?:the |our )?stock|new (?:stock|lot|in))\b|\bto (?:the |our )?stock\b/i;
+  /\b(?:bought|purchased|received|brought(?= (?:in )?(?:us |me )?(?:\d|a |half|another ))|got in|(?:took|taken|take|taking) (?:in\b|delivery)|stored away|delivery|delivered|arrived|came(?= (?:another |in )?(?:an? |half |\d))|restocked|stocked up|picked up|fetched|collected|stock in|goods in|topped up|got given|was given|were given|add(?:ed)? to (?:the |our )?stock|new (?:stock|lot|in))\b|\bto (?:the |our )?stock\b/i;
 const supplierCue =
   /\b(?:from|by|at|off)\s+(?!(?:the )?(?:it\b|that\b|this\b|post|mail|courier|parcel|mistake|kilo|gram|cost|last|least|once|about|home|half|noon|price|least|now|hand|accident|january|february|march|april|may|june|july|august|september|october|november|december)\b)(?:the\s+)?(?=\p{L})/iu;
 /** Where it came, and what it is for: "in the post", "for the winter workshop". */
@@ -52,13 +52,13 @@ const cameIn =
  * "500 g beeswax lot K12 best before 2027-03": an amount, a name, and a lot with a date beside them; or a lot and
  * that it came, in any words.
  */
-const looksBought = ({ rest, lots, days }: BenchReading): boolean =>
+const looksBought = ({ rest, lots, days, today }: BenchReading): boolean =>
   (lots.some(({ cued, kind }) => cued && kind !== 'batch') ||
     (bareCode.test(rest.text) && days.some(({ role }) => role === 'best-before'))) &&
   rest.items.some(({ letter }) => letter === 'i') &&
   rest.items.some(isAmount) &&
   !doneElse.test(rest.text) &&
-  (days.some(({ role }) => role === 'best-before') || cameIn.test(rest.text));
+  (days.some(({ role, past }) => role === 'best-before' || past > today) || cameIn.test(rest.text));
 
 interface One {
   readonly purchase?: PurchaseRead;

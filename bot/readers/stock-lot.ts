@@ -81,6 +81,20 @@ const claimOpened = ({ bench }: BenchText): Claim | undefined => {
   return claim({ action: 'opened', lot: lot.code, ...defined({ on: dayIn(bench) }) }, 3.3);
 };
 
+const putsRight =
+  /^\W*(?:(?:no|sorry|oops|actually|wait|i|we|it|that|this|was|is|mean|meant|opened|open|have|been|had|should|be|correction|rather|wrong|day|date|not|today|but|it's|in fact|really|on|the)\b\W*)*_+\W*(?:not today)?\W*$/i;
+
+/** "I meant yesterday", right after a lot was opened. */
+export const claimOpenedAgain = ({ last }: Reading, { bench }: BenchText): Claim | undefined => {
+  const { days, lots, rest } = bench;
+  const lot = last?.topic === 'stock' && last.request.action === 'opened' ? last.request.lot : undefined;
+  if (typeof lot !== 'string' || lots.length > 0 || !putsRight.test(rest.text)) return undefined;
+  const on = dayIn(bench);
+  return on === undefined || days.length > 1
+    ? undefined
+    : claim({ action: 'opened', lot, on }, 3.2, [`I took ${lot}, which we spoke of.`]);
+};
+
 /** "The date on K12 is wrong, it is 30/09/2027": the one date there is. */
 const dateSaid = ({ days, rest }: BenchReading): string | undefined =>
   days.length === 1 &&

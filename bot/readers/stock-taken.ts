@@ -19,6 +19,23 @@ const shareOf =
 const allOf =
   /\b(?:all|the rest|the whole|whole|entire|the lot|everything|what(?:ever)?(?:'s| is| was)? left|remaining|the last|the remains?)\b/gi;
 
+/** "The sunflower oil is used up" says all of it, where that is one lot. */
+const emptied =
+  /\b(?:is|are|was|were|it's|now|all|has been)\b.{0,12}\b(?:used up|finished|empty|gone)\b|\bused up (?:all |the last of )?(?:the|our)\b|\b(?:ran|have run|'ve run|has run) out of\b/i;
+
+const notQuite = /\b(?:nearly|almost|not|soon|half|about to|will be|from the (?:shop|market|list))\b/i;
+
+/** Of an ingredient; "K12 is empty" is a count. */
+const isEmptied = ({ rest, lots }: BenchReading): boolean =>
+  emptied.test(rest.text) &&
+  !notQuite.test(rest.text) &&
+  (lots.length === 0 || /\bused up\b/i.test(rest.text)) &&
+  !rest.items.some(({ letter }) => /[Rcgvn]/.test(letter));
+
+const isOnlyLot = (reading: Reading, ingredient: string | undefined): boolean =>
+  [...reading.bench.lots.values()].filter((lot) => lot.ingredient === ingredient && lot.leftG > 0).length ===
+  1;
+
 const isShelf = ({ lots }: BenchReading): boolean => lots.some(({ kind }) => kind === 'lot');
 
 const howTaken = (bench: BenchReading): 'wasted' | 'used' | undefined => {
@@ -26,6 +43,7 @@ const howTaken = (bench: BenchReading): 'wasted' | 'used' | undefined => {
   if (lots.some(({ kind }) => kind === 'batch')) return undefined;
   if (!isShelf(bench) && rest.items.some(({ letter }) => /[Rc]/.test(letter))) return undefined;
   if (wasteCue.test(rest.text)) return 'wasted';
+  if (isEmptied(bench)) return 'used';
   return useCue.test(rest.text) && !rest.items.some(({ letter }) => /[Rc]/.test(letter)) ? 'used' : undefined;
 };
 
@@ -72,7 +90,9 @@ const takeIn = (reading: Reading, bench: BenchReading, clause: Clause, how: stri
   if (!amount) {
     const share = shareOf.test(bench.rest.text);
     const whole = how === 'wasted' && target.lot !== undefined && !share && !said(allOf, clause.text);
-    const all = whole || (!share && said(allOf, clause.text)) ? (true as const) : undefined;
+    const gone =
+      isEmptied(bench) && !share && (target.lot !== undefined || isOnlyLot(reading, target.ingredient));
+    const all = whole || gone || (!share && said(allOf, clause.text)) ? (true as const) : undefined;
     return {
       take: { ...target, ...defined({ all }) },
       ...(whole ? { assumed: `I took all that was left of ${target.lot ?? ''}.` } : {}),
