@@ -5,18 +5,19 @@ import { claimAnew } from './batch-anew.ts';
 import { claimCorrect } from './batch-correct.ts';
 import { claimGone } from './batch-gone.ts';
 import { batchMeant } from './batch-meant.ts';
-import { claimPour } from './batch-pour.ts';
+import { claimPour, doesNow } from './batch-pour.ts';
 import { claimPourRest } from './batch-pour-before.ts';
 import { batchCues, listWords, showWords, whichBatch } from './batch-words.ts';
 import type { BenchReading } from './bench-reading.ts';
 import { asksOrPlans, type BenchText, longestNote, readBenchText } from './bench-text.ts';
 import { periodIn } from './book-when.ts';
+import type { Item } from './item.ts';
 import { leftover } from './leftover.ts';
 import { lotsIn } from './lots.ts';
 import { boardOf } from './target.ts';
 
 const noteCue =
-  /\b(?:notes?|comments?|remarks?|jot(?: (?:it |this )?down)?|write(?: (?:it |this )?down)?)\s+(?:on|for|about|to|against|under)\b|\b(?:add|put)\b.{0,20}\bnote\b|^\W*(?:please |also )?(?:notes?|remark)\W+_+|_\W*(?:please\s+)?note\b|\b(?:picture|photo|pic|image)s?\s+(?:of|for|on)\b/i;
+  /\b(?:notes?|comments?|remarks?|jot(?: (?:it |this )?down)?|write(?: (?:it |this )?down)?)\s+(?:on|for|about|to|against|under)\b|\b(?:add|put)\b.{0,20}\bnote\b|^\W*(?:please |also )?(?:notes?|remark)\W+_+|_\W*(?:please\s+)?note\b(?!\s+(?:(?:that|it|this|down|please|thanks|thank you|for us|for me)\s*)*\W*$)|\b(?:picture|photo|pic|image)s?\s+(?:of|for|on)\b/i;
 
 /** "note on 26-KIVO: set a little grainy", "picture of 26-KIVO: https://…" */
 const claimNote = (reading: Reading, text: BenchText): Claim | undefined => {
@@ -63,8 +64,24 @@ const fineWords =
 const badWords =
   /\b(?:rancid|mou?ldy?|mou?ld|grainy|gritty|off|bad|too soft|too hard|soft|sticky|sweaty|sweating|cracked|separated|wrong|discolou?red|dull|odd|strange|weird|funny|burnt|sour|stale|musty|oily|greasy|runny|brittle|crumbly|uneven|sunken|bubbles?|bubbly|streaky|streaks|cloudy|specks?|spots?|spotty|tacky|draggy|rough|faded|pitted|holes?|craters?|cracks?|white bloom|bloom|wet|leaking|lumpy|not (?:fine|good|ok|okay|right))\b/i;
 
+const someTime =
+  '(?:(?:after )?(?:an? |one |two |three |\\d+ )?(?:days?|weeks?|months?)(?: later| on| old| after)?|today|update|quality(?: look| check)?|check(?:ed)?|look)';
+const bareFine = new RegExp(
+  `^\\W*(?:${someTime}\\W+)*(?:(?:still|all|and|is|are|quite|very|absolutely) )*(?:fine|good|perfect|great|lovely|ok|okay|alright|as it should(?: be)?)\\W*$`,
+  'i',
+);
+
+/** "Week later, 26-KIVO still perfect": no verb at all. */
+const bareVerdict = (text: string): boolean | undefined =>
+  bareFine.test(text.replace(/_+/g, ' ').replace(/\s+/g, ' ')) &&
+  /\b(?:still|all|week|month|day|look|check)/i.test(text)
+    ? true
+    : undefined;
+
 /** What a look found: fine, not fine, or nothing that tells. */
 const verdictIn = (rest: Reading): boolean | undefined => {
+  const bare = bareVerdict(rest.text);
+  if (bare !== undefined) return bare;
   const cue = looksCue.exec(rest.text);
   if (!cue) return undefined;
   const after = rest.text.slice(cue.index + cue[0].length).replace(/_+/g, ' ');
@@ -72,12 +89,20 @@ const verdictIn = (rest: Reading): boolean | undefined => {
   return fineWords.test(after) || /:\s*(?:fine|ok|good)/i.test(rest.text) ? true : undefined;
 };
 
+/** "After 2 weeks": no count of tins. */
+const isAge = ({ to }: Item, text: string): boolean =>
+  /^\s*(?:days?|weeks?|months?)\b/i.test(text.slice(to, to + 8));
+
 /** "26-KIVO looks fine", "26-KIVO smells rancid": a look some days after the pour. */
 const claimLook = (reading: Reading, bench: BenchReading): Claim | undefined => {
   const { rest, days } = bench;
   if (/\b(?:date|day|count|number|name|weight|label|recipe)s?\b.{0,20}\bwrong\b/i.test(rest.text))
     return undefined;
-  if (asksOrPlans(rest.text) || rest.items.some(({ letter }) => /[gvn%]/.test(letter))) return undefined;
+  if (
+    asksOrPlans(rest.text) ||
+    rest.items.some((item) => /[gvn%]/.test(item.letter) && !isAge(item, rest.text))
+  )
+    return undefined;
   const fine = verdictIn(rest);
   const meant = batchMeant(reading, bench);
   if (fine === undefined || meant.lot === undefined || meant.said?.kind === 'lot') return undefined;
@@ -161,13 +186,14 @@ const mostTokens = 80;
 const namesTins = ({ items, words, tokens, bench }: Reading): boolean =>
   tokens.length <= mostTokens &&
   bench.batches.size > 0 &&
-  ['to', 'many', 'left'].some((word) => words.has(word)) &&
+  ['to', 'many', 'left', 'yesterday', 'ago', 'last', 'done'].some((word) => words.has(word)) &&
   items.some(({ letter }) => letter === 'R') &&
   items.some(({ letter }) => letter === 'c');
 
 const concerns = (reading: Reading): boolean =>
   anyWord(reading, batchCues) ||
   namesTins(reading) ||
+  (doesNow.test(reading.text) && lotsIn(reading).length > 0) ||
   (reading.last?.topic === 'batch' &&
     /^(?:pour|correct|gone|back|show)$/.test(String(reading.last.request.action))) ||
   (reading.tokens.length <= mostTokens &&

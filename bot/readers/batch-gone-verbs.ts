@@ -9,7 +9,7 @@ const verbs: readonly (readonly [How, RegExp])[] = [
   ],
   [
     'kept',
-    /\b(?:keep|keeping|kept|retain|retained|retaining|reserve|reserved|reserving|hold(?:ing)? back|hold(?:ing)?\b.{1,40}\bback|held\b.{0,40}\bback|put aside|set aside|put by|(?:put|set)\b.{1,40}\baside|retention|(?:reference|control) sample|^\W*(?:_+\W*)?samples?\W*\d|\d\W*(?:_+\W*)?samples?\W*$|as (?:an? |the |our )?(?:retention |reference |control |retained )*samples?)\b/i,
+    /\b(?:(?:put|putting|set|setting)\b.{1,40}\b(?:aside|by|away)|keep|keeping|kept|retain|retained|retaining|reserve|reserved|reserving|hold(?:ing)? back|hold(?:ing)?\b.{1,40}\bback|held\b.{0,40}\bback|put aside|set aside|put by|(?:put|set)\b.{1,40}\baside|retention|(?:reference|control) sample|^\W*(?:_+\W*)?samples?\W*\d|\d\W*(?:_+\W*)?samples?\W*$|as (?:an? |the |our )?(?:retention |reference |control |retained )*samples?)\b/i,
   ],
   [
     'wasted',
@@ -21,7 +21,7 @@ const verbs: readonly (readonly [How, RegExp])[] = [
   ],
   [
     'given',
-    /\b(?:gave|given|give|gives|giving|gifts?|gifted|donated|donate|handed|hand out|lent|went(?: out| off)? to|(?:took|taken|taking|takes|carried|brought|drove|walked|dropped|passed|moved)\b(?!.{0,40}\bhome\b).{0,60}\b(?:to|round to|over to|along to)\b|(?:gone|going|off) to|sent|send|mailed|shipped|posted|delivered|dropped off|left with|\d+ (?:more )?(?:tins?|jars?|pots?|sticks?|tubes?)\b.{0,30}\b(?:are|is|stand|sit|lie) (?:now |still )?(?:at|with) (?=\w)|put (?:another )?(?:\d+|_+|an?|one|two|three|four|five|six|seven|eight|nine|ten|a dozen|some)\b.{0,40}\b(?:in|into|on|at) (?:the|our|a|my) (?:[\w'’-]+ ){0,2}(?:shop|store|cafe|café|salon|deli|library|office|school|tea ?room|hall|raffle|hamper|stall|gift|church|counter)|left (?:another |the |her |him |them )?(?:\d+|_+|an?|one|two|three|four|five|six|seven|eight|nine|ten|a dozen|some)|brought (?:him|her|them|over|round)|(?:he|she|they|who) (?:also |has |have |then )?(?:took|taken|takes)\b.{0,40}\bhome|(?<!\b(?:i|we|i've|we've)\b.{0,30})(?:took|taken)\b.{0,40}\bhome|(?:left|came away|went away|drove off|walked out) with|passed on|traded|swapped)\b/i,
+    /\b(?:gave|given|give|gives|giving|gifts?|gifted|donated|donate|donating|sending|handing|bringing|delivering|handed|hand out|lent|went(?: out| off)? to|(?:took|taken|taking|takes|carried|brought|drove|walked|dropped|passed|moved)\b(?!.{0,40}\bhome\b).{0,60}\b(?:to|round to|over to|along to)\b|(?:gone|going|off) to|sent|send|mailed|shipped|posted|delivered|dropped off|left with|\d+ (?:more )?(?:tins?|jars?|pots?|sticks?|tubes?)\b.{0,30}\b(?:are|is|stand|sit|lie) (?:now |still )?(?:at|with) (?=\w)|put (?:another )?(?:\d+|_+|an?|one|two|three|four|five|six|seven|eight|nine|ten|a dozen|some)\b.{0,40}\b(?:in|into|on|at) (?:the|our|a|my) (?:[\w'’-]+ ){0,2}(?:shop|store|cafe|café|salon|deli|library|office|school|tea ?room|hall|raffle|hamper|stall|gift|church|counter)|left (?:another |the |her |him |them )?(?:\d+|_+|an?|one|two|three|four|five|six|seven|eight|nine|ten|a dozen|some)|brought (?:him|her|them|over|round)|(?:he|she|they|who) (?:also |has |have |then )?(?:took|taken|takes)\b.{0,40}\bhome|(?<!\b(?:i|we|i've|we've)\b.{0,30})(?:took|taken)\b.{0,40}\bhome|(?:left|came away|went away|drove off|walked out) with|passed on|traded|swapped)\b/i,
   ],
   [
     'wasted',

@@ -97,7 +97,9 @@ const isTold = ({ lots, rest }: BenchReading): boolean =>
   (lots.length > 0 || /\b(?:stock|shelf)\b/i.test(rest.text)) &&
   cue.test(rest.text) &&
   !asksOrPlans(rest.text) &&
-  !rest.items.some(({ letter }) => /[Rc]/.test(letter));
+  !rest.items.some(
+    ({ letter }, at) => letter === 'R' || (letter === 'c' && /[nx]/.test(rest.items[at - 1]?.letter ?? '')),
+  );
 
 const aboutJar = ({ days, rest }: BenchReading, note: string | undefined) =>
   defined({

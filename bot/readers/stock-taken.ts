@@ -23,13 +23,17 @@ const allOf =
 const emptied =
   /\b(?:is|are|was|were|it's|now|all|has been)\b.{0,12}\b(?:used up|finished|empty|gone)\b|\bused up (?:all |the last of )?(?:the|our)\b|\b(?:ran|have run|'ve run|has run) out of\b/i;
 
+/** "20 g of K12 for the candle lesson" */
+const takenFor =
+  /^\W*\d[\d.,]* ?(?:k?g|grams?|kilos?|ml|oz) (?:out )?(?:of )?_+ (?:for|into|in) (?:the|my|our|an?|\w+ing)\b/i;
 const notQuite = /\b(?:nearly|almost|not|soon|half|about to|will be|from the (?:shop|market|list))\b/i;
 
 /** Of an ingredient; "K12 is empty" is a count. */
 const isEmptied = ({ rest, lots }: BenchReading): boolean =>
   emptied.test(rest.text) &&
   !notQuite.test(rest.text) &&
-  (lots.length === 0 || /\bused up\b/i.test(rest.text)) &&
+  (lots.length === 0 ||
+    (/\bused up\b/i.test(rest.text) && rest.items.some(({ letter }) => letter === 'i'))) &&
   !rest.items.some(({ letter }) => /[Rcgvn]/.test(letter));
 
 const isOnlyLot = (reading: Reading, ingredient: string | undefined): boolean =>
@@ -43,7 +47,7 @@ const howTaken = (bench: BenchReading): 'wasted' | 'used' | undefined => {
   if (lots.some(({ kind }) => kind === 'batch')) return undefined;
   if (!isShelf(bench) && rest.items.some(({ letter }) => /[Rc]/.test(letter))) return undefined;
   if (wasteCue.test(rest.text)) return 'wasted';
-  if (isEmptied(bench)) return 'used';
+  if (isEmptied(bench) || takenFor.test(rest.text)) return 'used';
   return useCue.test(rest.text) && !rest.items.some(({ letter }) => /[Rc]/.test(letter)) ? 'used' : undefined;
 };
 
@@ -83,21 +87,29 @@ const targetIn = (bench: BenchReading, clause: Clause): Take | undefined => {
   return named?.id === undefined ? undefined : { ingredient: named.id, ...defined({ herb: named.herb }) };
 };
 
+/** Without an amount: all of it, where that is said, or where a whole lot was thrown out. */
+const takeWhole = (
+  reading: Reading,
+  bench: BenchReading,
+  text: string,
+  target: Take,
+  how: string,
+): TakeRead => {
+  if (shareOf.test(bench.rest.text)) return { take: target };
+  const whole = how === 'wasted' && target.lot !== undefined && !said(allOf, text);
+  const gone = isEmptied(bench) && (target.lot !== undefined || isOnlyLot(reading, target.ingredient));
+  const all = whole || gone || said(allOf, text) ? (true as const) : undefined;
+  return {
+    take: { ...target, ...defined({ all }) },
+    ...(whole ? { assumed: `I took all that was left of ${target.lot ?? ''}.` } : {}),
+  };
+};
+
 const takeIn = (reading: Reading, bench: BenchReading, clause: Clause, how: string): TakeRead | undefined => {
   const target = targetIn(bench, clause);
   if (!target) return undefined;
   const [amount] = within(bench.rest.items.filter(isAmount), clause);
-  if (!amount) {
-    const share = shareOf.test(bench.rest.text);
-    const whole = how === 'wasted' && target.lot !== undefined && !share && !said(allOf, clause.text);
-    const gone =
-      isEmptied(bench) && !share && (target.lot !== undefined || isOnlyLot(reading, target.ingredient));
-    const all = whole || gone || (!share && said(allOf, clause.text)) ? (true as const) : undefined;
-    return {
-      take: { ...target, ...defined({ all }) },
-      ...(whole ? { assumed: `I took all that was left of ${target.lot ?? ''}.` } : {}),
-    };
-  }
+  if (!amount) return takeWhole(reading, bench, clause.text, target, how);
   const known = target.lot === undefined ? undefined : reading.bench.lots.get(lotKey(target.lot));
   const read = gramsRead(amount, known?.ingredient ?? target.ingredient ?? '', reading.settings.region);
   return {

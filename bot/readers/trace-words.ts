@@ -20,5 +20,5 @@ export const traceWords: ReadonlySet<string> = new Set([
   how many much number and or also find show tell need needs know notify told inform warn back forward history origin source sources
   drew drawn draw draws poured pour maker makers wax oil butter herb turned out rancid contaminated mouldy moldy faulty off wrong not no good recall-sheet
   should shops shop stall fair fairs market customers customer holders holder holding where's who's what's which's ones one inside
-  end ends up landed turned turn turns sitting sits finish finished lot's were wherever exactly currently already anywhere somewhere else list gift gifts neighbours lots' trace-back step steps full last latest supplier supplier's says said dodgy suspect suspicious problem please same story same thing track tracked tracking follow followed`),
+  end ends up landed turned turn turns sitting sits finish finished lot's were wherever exactly currently already anywhere somewhere else list gift gifts neighbours lots' trace-back step steps full last latest supplier supplier's suppliers wants warns warned warning phoned rang rung wrote letter mailed emailed calls callback health inspector office lady man says said asks asked dodgy suspect suspicious problem please same story same thing track tracked tracking follow followed`),
 ]);
