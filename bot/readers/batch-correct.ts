@@ -8,7 +8,7 @@ import { takePourFigures } from './batch-figures.ts';
 import { isTaking } from './batch-gone-clauses.ts';
 import { howIn } from './batch-gone-verbs.ts';
 import { batchMeant } from './batch-meant.ts';
-import { whatWrong, whichBatch } from './batch-words.ts';
+import { pourWords, whatWrong, whichBatch } from './batch-words.ts';
 import type { BenchReading } from './bench-reading.ts';
 import { asksOrPlans, longestNote, readBenchText } from './bench-text.ts';
 import { containerWord } from './cost-prices.ts';
@@ -17,8 +17,16 @@ import { boardOf, sizeOf, takeContainers } from './target.ts';
 const cue = /\b(?:correct|correction|correcting|fix|amend|put right)\b|^\W*(?:change|update|edit)\b/i;
 
 /** "26-KIVO was 28 tins, I miscounted": a count or a day of a batch that is named, and nothing that happened to it. */
-const toldAnew =
-  /_\W{0,2}(?:had|has|have)\b|\b(?:we|i|it|there) (?:only |really |actually )?(?:had|have|has)\b(?=.{0,16}(?:\d|\b(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\w+teen|twenty|thirty|forty|fifty|a dozen)\b))|\b(?:was|were|should (?:be|have been)|actually|really|only|miscounted|counted (?:wrong|again)|recounted|short|wrong|mistake|(?:poured|made) (?:it|this|that|them) on|not on)\b/i;
+const numberSoon =
+  '(?=.{0,16}(?:\\d|\\b(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\\w+teen|twenty|thirty|forty|fifty|a dozen)\\b))';
+const toldAnew = new RegExp(
+  [
+    `_\\W{0,2}(?:had|has|have)\\b${numberSoon}`,
+    `\\b(?:we|i|it|there) (?:only |really |actually )?(?:had|have|has)\\b${numberSoon}`,
+    '\\b(?:was|were|should (?:be|have been)|actually|really|only|miscounted|counted (?:wrong|again)|recounted|short|wrong|mistake|(?:poured|made) (?:it|this|that|them) on|not on)\\b',
+  ].join('|'),
+  'i',
+);
 /** "26-KIVO was 38 pots, two broke while filling": the count of the batch itself, whatever became of the others. */
 const countedAnew =
   /^[^_]{0,30}_+\W{0,2}(?:was|were|had|made|came (?:out )?(?:to|as)|turned out (?:to be )?)\s+(?:(?:only|really|actually|just|in fact)\s+)*[\w-]{1,16}\s+(?:tins?|jars?|pots?|sticks?|tubes?)\b(?!\s+(?:sold|given|returned|lost|gone|broken|back|short))/i;
@@ -34,6 +42,19 @@ const isToldAnew = (reading: Reading, { rest, lots, days }: BenchReading): boole
       rest.items.some(({ letter }) => letter === 'n') &&
       (countedAnew.test(rest.text) || howIn(rest.text, isTaking(rest.text)) === undefined)) &&
   !asksOrPlans(reading.text.replace(notThat, ' ').split(/[,;]/)[0] ?? '');
+
+/** "26-KIVO: weighed out 640 g, filled 612 g": figures that were not told with the pour. */
+const isFigureTold = (reading: Reading, bench: BenchReading): boolean => {
+  const { lots, rest } = bench;
+  if (lots.length !== 1 || lots[0]?.kind !== 'batch' || asksOrPlans(reading.text)) return false;
+  const { items } = takePourFigures(rest);
+  const others = rest.items.filter((item) => !items.includes(item));
+  return (
+    items.length > 0 &&
+    others.every((item) => isAnew(item) || /^[uFAI]$/.test(item.letter) || pourWords.has(item.word)) &&
+    !others.some(({ letter }) => /[ngvcR]/.test(letter))
+  );
+};
 
 /** "26-KIVO: best before should be 31 December": its date alone. */
 const isDateTold = (reading: Reading, { lots, days, rest }: BenchReading): boolean =>
@@ -137,6 +158,7 @@ export const claimCorrect = (reading: Reading): Claim | undefined => {
     !cue.test(reading.text) &&
     !isToldAnew(reading, bench) &&
     !isSizeTold(reading, bench) &&
+    !isFigureTold(reading, bench) &&
     !isDateTold(reading, bench)
   )
     return undefined;

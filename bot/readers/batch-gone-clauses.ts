@@ -41,13 +41,21 @@ const allSaid =
 const oneSaid =
   /\b(?<!\b(?:another|the|this|that|last|latest|each|every|no|which|wee|little|young|small|old|other|any|some) )(?:one|an? (?:tin|jar|pot|tube|stick|sample)|another one)\b(?! of (?:the|our|my|us|them)\b(?! (?:_+ )?(?:tins|jars|pots|sticks|tubes)| _))/gi;
 
-const eachSaid = /\b(?:each|every|apiece)\b/i;
+const eachSaid = /\b(?:each|every|apiece|everyone|everybody|all of (?:us|them|the))\b/i;
 const totalAfter =
   /^\s*(?:(?:tins?|jars?|pots?|tubes?|sticks?)\s+)?(?:in all|altogether|all told|in total|all together)\b/i;
 const totalBefore = /\b(?:that'?s|that is|that makes|makes|so)\s*$/i;
 
+const eachOfThem =
+  /\beach of (?:the |our |my )?[\w-]+ .{0,40}\b(?:an?|one|a single) (?:tin|jar|pot|stick|tube|of)\b|\beach of (?:the |our |my )?[\w-]+ .{0,30}\b(?:got|took|had|received) one\b/i;
+const followedByTins = (text: string, { to }: Item): boolean =>
+  /^\s*(?:more |new |full |little )?(?:tins?|jars?|pots?|sticks?|tubes?)\b/i.test(text.slice(to, to + 16));
+
 /** "Each leader got one, that's 4", "every pupil took a tin, 16 in all". */
 const totalOf = (said: readonly Item[], text: string): Mark | undefined => {
+  // "Each of the 4 leaders got one": as many as there are of them.
+  const [people, second] = said.filter((item) => !followedByTins(text, item));
+  if (people && !second && eachOfThem.test(text)) return { from: people.from, count: people.value ?? 0 };
   const item = eachSaid.test(text)
     ? said.find(
         ({ from, to }) =>
@@ -80,13 +88,32 @@ const tells =
 const nameThenCount =
   /^\s*(?!.*\b(?:room|hall|class|group|table|year|unit|flat|number|house|street|form|team|stall|grade)\b)(?:the |my |our )?\p{L}[\p{L}'’.-]{1,20}(?: \p{L}[\p{L}'’.-]{1,20}){0,2} (?:\d{1,3}|one|two|three|four|five|six)\s*(?:[,;.!]|and\b|$)/iu;
 
+/** "Three tins A two jars B": a number with its containers begins a part of its own, whatever stands before it. */
+const withEachCount = (
+  clauses: readonly (Clause & { readonly mark: number })[],
+  { rest }: BenchReading,
+  marks: readonly Mark[],
+) =>
+  clauses.flatMap((clause) => {
+    const more = rest.items
+      .filter((item, at) => isCount(item) && rest.items[at + 1]?.letter === 'c')
+      .map(({ from }) => from)
+      .filter((from) => from > clause.mark && from < clause.to && marks.some((mark) => mark.from === from));
+    const starts = [clause.from, ...more];
+    return starts.map((from, at) => {
+      const to = starts[at + 1] ?? clause.to;
+      return { from, to, text: rest.text.slice(from, to), mark: at === 0 ? clause.mark : from };
+    });
+  });
+
 const clausesOf = (bench: BenchReading): readonly Counted[] => {
   const marks = marksIn(bench);
-  return clausesAt(
+  const clauses = clausesAt(
     bench.rest.text,
     marks.map(({ from }) => from),
     (stretch) => tells.test(stretch) || nameThenCount.test(stretch),
-  ).map((clause) => {
+  );
+  return withEachCount(clauses, bench, marks).map((clause) => {
     const said = marks.find(({ from }) => from === clause.mark);
     return { ...clause, ...defined({ count: said?.count, all: said?.all }) };
   });
@@ -98,7 +125,7 @@ const adverbs = '(?:(?:has|have|had|also|just|then|already|kindly|wants|wanted|b
 const taking =
   '(?:took|taken|is taking|are taking|bought|buys|takes|got|has|have|had|received|purchased|collected|ordered|grabbed|wanted|snapped up|picked up|(?:were|was|are|been) (?:given|handed|sent|sold|promised)|walked off with|went home with|went off with|left with|came away with|went away with|drove off with|accepted|become|became)';
 const lead =
-  '^(?:\\W|_|\\b(?:and|also|then|so|today|yesterday|this morning|this afternoon|later|ok|oh|sorry|right|actually|no|well|hang on|hi|hey|hello|pipkin|please|note|noted|that)\\b)*';
+  '^(?:\\W|_|\\b(?:and|also|then|so|today|yesterday|this morning|this afternoon|later|ok|oh|sorry|right|actually|no|well|hang on|hi|hey|hello|pipkin|please|note|noted|that|as (?:a|an) (?:thank you|thanks|gift|present|prize|treat|sample))\\b)*';
 const place = "((?:the\\s+|my\\s+|our\\s+|a\\s+|an\\s+)?\\p{L}[\\p{L}\\p{N}'’.& -]{0,60}?)";
 const taker = new RegExp(
   `${lead}${place}(?:,_+)?\\s+${adverbs}${taking}\\s+(?:another\\s+|home\\s+)?${small}`,

@@ -5,7 +5,7 @@ export type How = 'given' | 'sold' | 'used' | 'wasted' | 'kept' | 'back';
 const verbs: readonly (readonly [How, RegExp])[] = [
   [
     'back',
-    /\b(?:returned|returns|(?:came|come|got|took|taken|brought|bringing|gave|given|handed|sent|posted|mailed|shipped|sending|passed|are|is|were|was|has|have)\b.{0,60}\bback(?! (?:in|as|for)\b)|back from)\b|\d+ (?:(?:tins?|jars?|pots?|sticks?|tubes?)\b|of _|_).{0,30}\bback\W*$/i,
+    /\b(?:returned|returns|(?:came|come|got|took|taken|brought|bringing|gave|given|handed|sent|posted|mailed|shipped|sending|passed|are|is|were|was|has|have)\b.{0,60}\bback(?! (?:in|as|for)\b)|back from|(?:come|came|are|is) (?:back )?home from)\b|\d+ (?:(?:tins?|jars?|pots?|sticks?|tubes?)\b|of _|_).{0,30}\bback\W*$/i,
   ],
   [
     'kept',
@@ -13,11 +13,11 @@ const verbs: readonly (readonly [How, RegExp])[] = [
   ],
   [
     'wasted',
-    /\b(?:in|into|to) (?:the|our) (?:bin|rubbish|trash|garbage|compost|skip)\b|\b(?:threw|thrown|binned|wasted|discarded|chucked)\b/i,
+    /\b(?:in|into|to) (?:the|our) (?:bin|rubbish|trash|garbage|compost|skip)\b|\b(?:threw|thrown|binned|wasted|discarded|chucked|(?:wrote|written|write|writing) off|written off|out of the (?:count|book|stock))\b/i,
   ],
   [
     'sold',
-    /\b(?:(?<!\b(?:they|she|he|it|who)(?:'d| had|'ve| have|'s| has| is| are| was| were)? (?=sold out))sold|flogged|shifted|offloaded|sell|sells|selling|sale of|customers? bought|people bought)\b/i,
+    /\b(?:(?<!\b(?:they|she|he|it|who)(?:'d| had|'ve| have|'s| has| is| are| was| were)? (?=sold out))sold|flogged|shifted|offloaded|raffled|auctioned|sell|sells|selling|sale of|customers? bought|people bought)\b/i,
   ],
   [
     'given',
@@ -25,7 +25,7 @@ const verbs: readonly (readonly [How, RegExp])[] = [
   ],
   [
     'wasted',
-    /\b(?:dropped|broke|broken|spilled|spilt|ruined|smashed|cracked|crushed|squashed|slipped|in pieces|to pieces|to bits|shattered|fell|fallen|leaked|melted|spoiled|spoilt|lost|damaged|went (?:under|overboard|mouldy|rancid|astray|walkabout)|(?:run|ran) over|stolen|nicked|pinched|swiped|missing|dented|bent|scratched|sank|burst|flattened|exploded|froze|soaked|chewed|licked|trodden on|(?:sat|stood|trod|stepped|sitting|landed|bit) (?:down )?(?:on|into)|caught fire|got wet|went off|gone off|went bad)\b/i,
+    /\b(?:dropped|broke|broken|spilled|spilt|ruined|smashed|cracked|crushed|squashed|slipped|in pieces|to pieces|to bits|shattered|fell|fallen|leaked|melted|spoiled|spoilt|lost|damaged|went (?:under|overboard|mouldy|rancid|astray|walkabout)|(?:run|ran) over|stolen|nicked|pinched|swiped|missing|dented|bent|scratched|sank|burst|flattened|exploded|nibbled|gnawed|(?:mice|rats|ants|moths) (?:got|ate|had|were)|froze|soaked|chewed|licked|trodden on|(?:sat|stood|trod|stepped|sitting|landed|bit) (?:down )?(?:on|into)|caught fire|got wet|went off|gone off|went bad)\b/i,
   ],
   [
     'used',

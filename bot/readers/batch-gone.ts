@@ -7,7 +7,7 @@ import { howIn } from './batch-gone-verbs.ts';
 import { batchMeant, type Meant } from './batch-meant.ts';
 import { goesWords, howManyGone, whichBatch } from './batch-words.ts';
 import type { BenchReading } from './bench-reading.ts';
-import { asksOrPlans, nameAfter, withoutReasons } from './bench-text.ts';
+import { asksOrPlans, nameAfter, withoutMoney, withoutReasons } from './bench-text.ts';
 import { leftover } from './leftover.ts';
 import { boardOf } from './target.ts';
 
@@ -61,6 +61,9 @@ const claimParts = (bench: BenchReading, meant: Meant): Claim => {
   const trouble = bench.trouble ?? meant.trouble ?? badCount(parts);
   if (trouble) return refuse(trouble, 3.3);
   if (meant.lot === undefined) return refuse(whichBatch, 2.6);
+  // "Both of them got a jar" is one jar or two.
+  if (/\bboth\b/i.test(bench.rest.text) && parts.some(({ count }) => count === 1))
+    return refuse(howManyGone, 3.2);
   if (parts.some(({ count, all }) => count === undefined && !all)) return refuse(howManyGone, 3.2);
   const again = /\b(?:another|again|more)\b/i.test(bench.rest.text) || undefined;
   return claim(requestOf(parts, dayIn(bench), again), 3.4, meant.assumed);
@@ -103,7 +106,7 @@ const goesTo = ({ rest, lots }: BenchReading): boolean => {
 
 /** Containers that left the house, came back, or are kept as a sample. */
 export const claimGone = (reading: Reading, said: BenchReading): Claim | undefined => {
-  const bench = withoutReasons(said);
+  const bench = withoutMoney(withoutReasons(said));
   const { text } = bench.rest;
   if (asksOrPlans(text) || weighs(bench.rest)) return undefined;
   if (

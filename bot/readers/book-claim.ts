@@ -31,7 +31,10 @@ const exporting = new RegExp(
   `^(?:(?:make|do|create|give|send|get|save|take|run)(?: me| us)? )?(?:an? |the |our )?(?:(?:full|complete|whole) )?(?:export|backup|back up|download|data export)(?: of)?(?: ${whole})?(?: ${form})?$`,
   'i',
 );
-const asFile = new RegExp(`^(?:give|send|get|save|hand|show)?(?: me| us)? ?${whole} ${form}$`, 'i');
+const asFile = new RegExp(
+  `^(?:(?:give|send|get|save|hand|show|let)(?: me| us)?(?: have)?)? ?${whole} ${form}$`,
+  'i',
+);
 const copying = new RegExp(
   `^(?:(?:give|send|get|save|make|have)(?: me| us)? )?a (?:full )?copy of ${whole}(?: ${form})?$`,
   'i',

@@ -18,7 +18,7 @@ const asked = new RegExp(
     '^(?:which|what) (?:changes|entries|things) (?:were|have been|did we|have we|has anyone)(?: (?:made|make|written|write|entered|recorded|noted))?(?: down)?$',
     '^who(?: has)?(?: last)? (?:changed|did|done|wrote|written(?: down)?|recorded|entered|noted|logged)(?: things| everything| what| anything| something| this| that)?$',
     '^what (?:did|have|has) (?:we|i|you|they|anyone|everyone|everybody|people)? ?(?:all )?(?:do|done|did|put(?: in| down)?|record|recorded|write(?: down)?|written(?: down)?|note(?: down)?|enter|entered|log|change|changed|get up to)(?: to| with| in| about)?(?: (?:the|batch|lot|recipe|book))*$',
-    "^what(?:'s| is| has| have|'ve| was| were| got)?(?: been)? ?(?:happened|changed|new|going on|done|recorded|written(?: down)?|entered|noted|logged)(?: (?:here|in the book|to|with|lately|recently))*(?: (?:the|batch|lot|recipe))*$",
+    "^what(?:'s| is| has| have|'ve| was| were| got)?(?: been)? ?(?:happened|changed|new|going on|done|recorded|written(?: down)?|entered|noted|logged)(?: (?:here|in the book|to|with|in|about|on|of|lately|recently))*(?: (?:the|batch|lot|recipe))*$",
     '^when (?:did|was|were|has)(?: we| i| anyone| someone)?(?: the| our| this)*(?: last)? ?(?:changed?|edited?|touch(?:ed)?|saved?|updated?)?$',
   ].join('|'),
   'i',

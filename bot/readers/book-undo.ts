@@ -44,7 +44,7 @@ const ofKind =
 const lastOfKind =
   /^(?:delete|remove|scrap|scratch|strike|drop|forget) (?=(?:the|my|our|that) (?:very )?(?:last|latest) )/i;
 const filler =
-  /^(?:\s|\b(?:of|to|for|in|on|the|my|our|lot|batch|recipe|change|changes|entry|that|one|and|again|thing|things|bit|stuff|business)\b|[,.])*$/i;
+  /^(?:\s|\b(?:of|to|for|in|on|the|my|our|lot|batch|recipe|change|changes|entry|report|record|that|one|and|again|thing|things|bit|stuff|business)\b|[,.])*$/i;
 
 const claimOfKind = (text: string, reading: Reading): Claim | undefined => {
   const match = ofKind.exec(text);

@@ -109,7 +109,7 @@ const followed = (bench: BenchReading, id: string): Claim | undefined => {
     return claim({ action: 'show', id }, 3);
   if (asks.test(bench.rest.text) && closed === undefined && contact === undefined) return undefined;
   const plain = closed !== undefined || contact === null || lot !== undefined;
-  const text = plain && told.length < 40 ? undefined : told.slice(0, 500);
+  const text = (plain && told.length < 40) || told === '' ? undefined : told.slice(0, 500);
   // "It cleared up in three days" names no day ahead.
   const said = onDay(bench);
   const on = said !== undefined && said <= bench.today ? said : undefined;
@@ -163,7 +163,7 @@ const followedOn = (reading: Reading): Claim | undefined => {
 
 const listWords = new Set(
   wordsOf(`other more further else been log book far up on record reaction reactions list show any all which see open for of to with on about are there were the batch lot tin tins do we have had
-    so far yet tell anyone anybody someone somebody customer customers reacted react complained complaint complaints please us me give get our your latest last recent old written down known what is how many much number count did was has been people's reported noted recorded got anybody anyone against any past until now open closed status`),
+    ever so far yet tell anyone anybody someone somebody customer customers reacted react complained complaint complaints please us me give get our your latest last recent old written down known what is how many much number count did was has been people's reported noted recorded got anybody anyone against any past until now open closed status`),
 );
 
 /** Only where nothing else is asked: "what is the saponification reaction of beeswax with lye" is no question of ours. */

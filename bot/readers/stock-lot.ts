@@ -8,8 +8,9 @@ import { asksOrPlans, type BenchText, longestNote } from './bench-text.ts';
 import { isGroupNumber } from './group-number.ts';
 import type { LotSaid } from './lots.ts';
 import { gramsRead, isAmount } from './stock-amount.ts';
+import { claimCountedEach, claimOpenedEach } from './stock-lots.ts';
 import { claimTaken } from './stock-taken.ts';
-import { dayIn, reasonIn } from './stock-told.ts';
+import { countCue, dayIn, openCue, reasonIn, relative } from './stock-told.ts';
 
 /** The lot on the shelf a message is about, said once or twice: one that is known, or a new code after the word "lot". */
 export const lotMeant = ({ lots }: BenchReading): LotSaid | undefined => {
@@ -23,11 +24,6 @@ export const lotMeant = ({ lots }: BenchReading): LotSaid | undefined => {
 const bestIn = ({ days }: BenchReading): string | undefined =>
   days.find(({ role }) => role === 'best-before')?.future;
 
-const countCue =
-  /\b(?:is|are|was|were|now|down to|has|have(?! to\b)|had(?! to\b)|holds|should be|should have been|only|actually|really|left|adjust|set|count(?:ed)?|counts?|weigh(?:ed|s)?|correct(?:ion)?|inventory|stocktake|stock-take|says?|said|reads?|shows?|scales?)\b|[:=]/i;
-/** "20 g less than the book says" is no count. */
-const relative =
-  /\b(?:less|more|fewer|short|over|under|too (?:much|little|many)|missing|difference|extra|off)\b/i;
 const emptyCue =
   /\b(?:is empty|used up|all gone|is gone|finished|is out(?! of)|run out|ran out|none left|empty now|emptied|no more|nothing (?:is )?left|all used|used it all|run dry)\b|_\W{0,2}(?:is )?(?:now )?empty\b|\bempty\W+(?:of )?_/i;
 const amountOf = (reading: Reading, bench: BenchReading) => {
@@ -70,10 +66,7 @@ const claimCounted = (reading: Reading, { bench, note }: BenchText): Claim | und
 /** "opened K12 today". */
 const claimOpened = ({ bench }: BenchText): Claim | undefined => {
   const lot = lotMeant(bench);
-  const told =
-    /_\W*(?:is |was |now |has been )*open(?:ed)?\b|\b(?:opened|open(?:ed)? since|broke the seal|(?:broke|cracked|cut|tore|ripped|popped|broken|torn) (?:it )?open|unsealed|unscrewed|broached|started|began|begun|in use|on the go|is (?:now |already )?open)\b/i.test(
-      bench.rest.text,
-    );
+  const told = openCue.test(bench.rest.text);
   const more = bench.rest.items.some(
     (item) => /[gvRn%]/.test(item.letter) && !isGroupNumber(item, bench.rest.text),
   );
@@ -104,6 +97,10 @@ const dateSaid = ({ days, rest }: BenchReading): string | undefined =>
     ? days[0]?.future
     : undefined;
 
+/** "K12 can wait until June" is an answer to the reminder. */
+const putOff =
+  /\b(?:wait|snooze|ask|remind|postpone|leave|later|closed|away|reserve|save|saved|keep it|kept)\b/i;
+
 /** "K12 is best before 2027-04", "the date of K12 is wrong: no date". */
 const claimDated = ({ bench, note }: BenchText): Claim | undefined => {
   const lot = lotMeant(bench);
@@ -112,7 +109,7 @@ const claimDated = ({ bench, note }: BenchText): Claim | undefined => {
   const none = /\b(?:has|with|there is|is) no (?:best before|date)\b|\bno best before\b/i.test(
     bench.rest.text,
   );
-  if (bestBefore === undefined && !none) return undefined;
+  if ((bestBefore === undefined && !none) || putOff.test(bench.rest.text)) return undefined;
   return claim(
     { action: 'dated', lot: lot.code, ...defined({ bestBefore, why: note }) },
     3.3,
@@ -144,6 +141,11 @@ export const claimLot = (reading: Reading, text: BenchText): Claim | undefined =
   if (noted) return noted;
   if (asksOrPlans(text.bench.rest.text)) return undefined;
   const found =
-    claimTaken(reading, text) ?? claimCounted(reading, text) ?? claimOpened(text) ?? claimDated(text);
+    claimTaken(reading, text) ??
+    claimCounted(reading, text) ??
+    claimCountedEach(reading, text.bench) ??
+    claimOpened(text) ??
+    claimOpenedEach(text.bench) ??
+    claimDated(text);
   return found && text.bench.trouble ? refuse(text.bench.trouble, 3.3) : found;
 };

@@ -62,6 +62,18 @@ const request = z.strictObject({
   how: z.enum(['used', 'wasted']).optional(),
   /** Several things taken at once, in place of `lot` or `ingredient`. */
   takes: z.array(take).min(1).max(20, 'At most twenty lots at once.').optional(),
+  /** Several lots counted or opened at once, in place of `lot`. */
+  each: z
+    .array(
+      z.strictObject({
+        lot: code,
+        grams: z.number().min(0).max(mostBenchG).optional(),
+        on: z.iso.date().optional(),
+      }),
+    )
+    .min(2)
+    .max(20, 'At most twenty lots at once.')
+    .optional(),
   parts: z.array(part).max(20, 'At most twenty things in one jar.').optional(),
   on: z.iso.date().optional(),
   bestBefore: z.iso.date().optional(),
