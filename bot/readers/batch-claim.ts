@@ -1,20 +1,23 @@
 import { lotKey } from '../../core/bench/codes.ts';
 import { defined } from '../../core/defined.ts';
 import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
+import { claimAnew } from './batch-anew.ts';
 import { claimCorrect } from './batch-correct.ts';
 import { claimGone } from './batch-gone.ts';
 import { batchMeant } from './batch-meant.ts';
-import { claimPour } from './batch-pour.ts';
+import { claimPour, doesNow } from './batch-pour.ts';
 import { claimPourRest } from './batch-pour-before.ts';
 import { batchCues, listWords, showWords, whichBatch } from './batch-words.ts';
 import type { BenchReading } from './bench-reading.ts';
 import { asksOrPlans, type BenchText, longestNote, readBenchText } from './bench-text.ts';
+import { periodIn } from './book-when.ts';
+import type { Item } from './item.ts';
 import { leftover } from './leftover.ts';
 import { lotsIn } from './lots.ts';
 import { boardOf } from './target.ts';
 
 const noteCue =
-  /\b(?:notes?|comments?|remarks?|jot(?: (?:it |this )?down)?|write(?: (?:it |this )?down)?)\s+(?:on|for|about|to|against|under)\b|\b(?:add|put)\b.{0,20}\bnote\b|^\W*(?:please |also )?(?:notes?|remark)\W+_+|_\W*(?:please\s+)?note\b|\b(?:picture|photo|pic|image)s?\s+(?:of|for|on)\b/i;
+  /\b(?:notes?|comments?|remarks?|jot(?: (?:it |this )?down)?|write(?: (?:it |this )?down)?)\s+(?:on|for|about|to|against|under)\b|\b(?:add|put)\b.{0,20}\bnote\b|^\W*(?:please |also )?(?:notes?|remark)\W+_+|_\W*(?:please\s+)?note\b(?!\s+(?:(?:that|it|this|down|please|thanks|thank you|for us|for me)\s*)*\W*$)|\b(?:picture|photo|pic|image)s?\s+(?:of|for|on)\b/i;
 
 /** "note on 26-KIVO: set a little grainy", "picture of 26-KIVO: https://…" */
 const claimNote = (reading: Reading, text: BenchText): Claim | undefined => {
@@ -49,17 +52,36 @@ const claimNote = (reading: Reading, text: BenchText): Claim | undefined => {
 
 /** Nothing but a code beside the note. */
 const isBare = ({ rest, lots }: BenchReading): boolean =>
-  lots.length === 1 && rest.items.every(({ letter }) => /[,;.:b]/.test(letter));
+  lots.length === 1 &&
+  rest.items.every(
+    ({ letter, word }) => /[,;.:bFITyc-]/.test(letter) || /^(?:on|about|add|this)$/.test(word),
+  );
 
 const looksCue =
-  /\b(?:still\s+)?(?:looks?|smells?|feels?|seems?|is|are|was|looked at|checked|inspected)\b\W*/i;
+  /\b(?:still\s+)?(?:looks?|smells?|feels?|seems?|is|are|was|looked at|looked|checked|inspected|examined|tested|turned|became|(?:has|have) (?:gone|turned|become|got)|has|have|went|shows?|look at)\b\W*/i;
 const fineWords =
   /^\W*(?:(?:still|all|very|quite|really|perfectly|absolutely)\s+)*(?:fine|good|ok|okay|great|perfect|well|lovely|nice|alright|right|sound|as it should)\b/i;
 const badWords =
-  /\b(?:rancid|mou?ldy?|mou?ld|grainy|gritty|off|bad|too soft|too hard|soft|sticky|sweaty|sweating|cracked|separated|wrong|discolou?red|dull|white bloom|bloom|wet|leaking|lumpy|not (?:fine|good|ok|okay|right))\b/i;
+  /\b(?:rancid|mou?ldy?|mou?ld|grainy|gritty|off|bad|too soft|too hard|soft|sticky|sweaty|sweating|cracked|separated|wrong|discolou?red|dull|odd|strange|weird|funny|burnt|sour|stale|musty|oily|greasy|runny|brittle|crumbly|uneven|sunken|bubbles?|bubbly|streaky|streaks|cloudy|specks?|spots?|spotty|tacky|draggy|rough|faded|pitted|holes?|craters?|cracks?|white bloom|bloom|wet|leaking|lumpy|not (?:fine|good|ok|okay|right))\b/i;
+
+const someTime =
+  '(?:(?:after )?(?:an? |one |two |three |\\d+ )?(?:days?|weeks?|months?)(?: later| on| old| after)?|today|update|quality(?: look| check)?|check(?:ed)?|look)';
+const bareFine = new RegExp(
+  `^\\W*(?:${someTime}\\W+)*(?:(?:still|all|and|is|are|quite|very|absolutely) )*(?:fine|good|perfect|great|lovely|ok|okay|alright|as it should(?: be)?)\\W*$`,
+  'i',
+);
+
+/** "Week later, 26-KIVO still perfect": no verb at all. */
+const bareVerdict = (text: string): boolean | undefined =>
+  bareFine.test(text.replace(/_+/g, ' ').replace(/\s+/g, ' ')) &&
+  /\b(?:still|all|week|month|day|look|check)/i.test(text)
+    ? true
+    : undefined;
 
 /** What a look found: fine, not fine, or nothing that tells. */
 const verdictIn = (rest: Reading): boolean | undefined => {
+  const bare = bareVerdict(rest.text);
+  if (bare !== undefined) return bare;
   const cue = looksCue.exec(rest.text);
   if (!cue) return undefined;
   const after = rest.text.slice(cue.index + cue[0].length).replace(/_+/g, ' ');
@@ -67,10 +89,20 @@ const verdictIn = (rest: Reading): boolean | undefined => {
   return fineWords.test(after) || /:\s*(?:fine|ok|good)/i.test(rest.text) ? true : undefined;
 };
 
+/** "After 2 weeks": no count of tins. */
+const isAge = ({ to }: Item, text: string): boolean =>
+  /^\s*(?:days?|weeks?|months?)\b/i.test(text.slice(to, to + 8));
+
 /** "26-KIVO looks fine", "26-KIVO smells rancid": a look some days after the pour. */
 const claimLook = (reading: Reading, bench: BenchReading): Claim | undefined => {
   const { rest, days } = bench;
-  if (asksOrPlans(rest.text) || rest.items.some(({ letter }) => /[gvn%]/.test(letter))) return undefined;
+  if (/\b(?:date|day|count|number|name|weight|label|recipe)s?\b.{0,20}\bwrong\b/i.test(rest.text))
+    return undefined;
+  if (
+    asksOrPlans(rest.text) ||
+    rest.items.some((item) => /[gvn%]/.test(item.letter) && !isAge(item, rest.text))
+  )
+    return undefined;
   const fine = verdictIn(rest);
   const meant = batchMeant(reading, bench);
   if (fine === undefined || meant.lot === undefined || meant.said?.kind === 'lot') return undefined;
@@ -92,9 +124,12 @@ const only = (bench: BenchReading, words: ReadonlySet<string>): boolean => {
 const listed =
   /\bbatches\b|\b(?:every|each|all) (?:batch|pour)\b|\bhow (?:often|many times)\b.{0,40}\b(?:pour|poured|make|made)\b|\bwhen (?:did|was|were|have)\b.{0,40}\b(?:pour|poured)\b|\bbatch overview\b|\bpours\b|\bwhat (?:all )?(?:did|have|had) we (?:all )?(?:pour|poured|make|made)\b|\bbatch (?:list|book|record)s?\b|\bquality looks?\b|\blooks? (?:is |are )?due\b|\bdue looks?\b/i;
 
-const claimList = ({ bench }: BenchText): Claim | undefined => {
+const claimList = (reading: Reading, { bench }: BenchText): Claim | undefined => {
   const { text } = bench.rest;
-  if (!listed.test(text) || bench.lots.length > 0 || bench.days.length > 0 || !only(bench, listWords))
+  const period = listed.test(text) ? periodIn(reading) : undefined;
+  const others = bench.days.some(({ said }) => !period?.said.includes(said));
+  const around = period ? [...listWords, ...period.said.toLowerCase().split(/\W+/)] : listWords;
+  if (!listed.test(text) || bench.lots.length > 0 || others || !only(bench, new Set(around)))
     return undefined;
   const names = [...new Set(bench.rest.items.flatMap(({ recipe }) => recipe ?? []))];
   if (names.length > 1) return undefined;
@@ -103,13 +138,17 @@ const claimList = ({ bench }: BenchText): Claim | undefined => {
     : /\b(?:open|left|still)\b/i.test(text)
       ? 'open'
       : undefined;
-  return claim({ action: 'list', ...defined({ recipe: names[0], which }) }, 3.1);
+  const days = defined({ from: period?.from, to: period?.to });
+  return claim({ action: 'list', ...defined({ recipe: names[0], which }), ...days }, 3.1);
 };
 
 /** "How many hand balm tins are left": of its only batch, or of all of them. */
 const claimLeft = (reading: Reading, { bench }: BenchText): Claim | undefined => {
   const names = [...new Set(bench.rest.items.flatMap(({ recipe }) => recipe ?? []))];
-  const asks = /\bhow many\b|\b(?:any|tins|jars|pots|tubes|sticks)\b.{0,40}\bleft\b/i.test(bench.rest.text);
+  const asks =
+    /\bhow many\b|\b(?:any(?:thing)?|tins|jars|pots|tubes|sticks)\b.{0,40}\b(?:left|remaining)\b/i.test(
+      bench.rest.text,
+    );
   if (!asks || names.length !== 1 || bench.lots.length > 0 || bench.days.length > 0) return undefined;
   const meant = batchMeant(reading, bench);
   if ((meant.lot ?? meant.trouble) === undefined) return undefined;
@@ -147,14 +186,16 @@ const mostTokens = 80;
 const namesTins = ({ items, words, tokens, bench }: Reading): boolean =>
   tokens.length <= mostTokens &&
   bench.batches.size > 0 &&
-  ['to', 'many', 'left'].some((word) => words.has(word)) &&
+  ['to', 'many', 'left', 'yesterday', 'ago', 'last', 'done'].some((word) => words.has(word)) &&
   items.some(({ letter }) => letter === 'R') &&
   items.some(({ letter }) => letter === 'c');
 
 const concerns = (reading: Reading): boolean =>
   anyWord(reading, batchCues) ||
   namesTins(reading) ||
-  (reading.last?.topic === 'batch' && reading.last.request.action === 'pour') ||
+  (doesNow.test(reading.text) && lotsIn(reading).length > 0) ||
+  (reading.last?.topic === 'batch' &&
+    /^(?:pour|correct|gone|back|show)$/.test(String(reading.last.request.action))) ||
   (reading.tokens.length <= mostTokens &&
     reading.bench.batches.size > 0 &&
     lotsIn(reading).some(({ kind }) => kind !== 'lot' || reading.tokens.length <= shortTokens));
@@ -165,11 +206,12 @@ export const claimBatch = (reading: Reading): Claim | undefined => {
   const text = readBenchText(reading);
   return (
     claimCorrect(reading) ??
+    claimAnew(reading, text.bench) ??
     claimNote(reading, text) ??
     claimPour(reading) ??
     claimGone(reading, text.bench) ??
     claimLook(reading, text.bench) ??
-    claimList(text) ??
+    claimList(reading, text) ??
     claimLeft(reading, text) ??
     claimShow(reading, text) ??
     noBatchSaid(reading, text) ??

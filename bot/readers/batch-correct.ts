@@ -3,11 +3,12 @@ import { defined } from '../../core/defined.ts';
 import type { Trouble } from '../answer.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { readingWithout } from '../understand.ts';
+import { isAnew, sizeAnew } from './batch-anew.ts';
 import { takePourFigures } from './batch-figures.ts';
 import { isTaking } from './batch-gone-clauses.ts';
 import { howIn } from './batch-gone-verbs.ts';
 import { batchMeant } from './batch-meant.ts';
-import { whatWrong, whichBatch } from './batch-words.ts';
+import { pourWords, whatWrong, whichBatch } from './batch-words.ts';
 import type { BenchReading } from './bench-reading.ts';
 import { asksOrPlans, longestNote, readBenchText } from './bench-text.ts';
 import { containerWord } from './cost-prices.ts';
@@ -16,8 +17,16 @@ import { boardOf, sizeOf, takeContainers } from './target.ts';
 const cue = /\b(?:correct|correction|correcting|fix|amend|put right)\b|^\W*(?:change|update|edit)\b/i;
 
 /** "26-KIVO was 28 tins, I miscounted": a count or a day of a batch that is named, and nothing that happened to it. */
-const toldAnew =
-  /_\W{0,2}(?:had|has|have)\b|\b(?:we|i|it|there) (?:only |really |actually )?(?:had|have|has)\b|\b(?:was|were|should (?:be|have been)|actually|really|only|miscounted|counted (?:wrong|again)|recounted|short)\b/i;
+const numberSoon =
+  '(?=.{0,16}(?:\\d|\\b(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\\w+teen|twenty|thirty|forty|fifty|a dozen)\\b))';
+const toldAnew = new RegExp(
+  [
+    `_\\W{0,2}(?:had|has|have)\\b${numberSoon}`,
+    `\\b(?:we|i|it|there) (?:only |really |actually )?(?:had|have|has)\\b${numberSoon}`,
+    '\\b(?:was|were|should (?:be|have been)|actually|really|only|miscounted|counted (?:wrong|again)|recounted|short|wrong|mistake|(?:poured|made) (?:it|this|that|them) on|not on)\\b',
+  ].join('|'),
+  'i',
+);
 /** "26-KIVO was 38 pots, two broke while filling": the count of the batch itself, whatever became of the others. */
 const countedAnew =
   /^[^_]{0,30}_+\W{0,2}(?:was|were|had|made|came (?:out )?(?:to|as)|turned out (?:to be )?)\s+(?:(?:only|really|actually|just|in fact)\s+)*[\w-]{1,16}\s+(?:tins?|jars?|pots?|sticks?|tubes?)\b(?!\s+(?:sold|given|returned|lost|gone|broken|back|short))/i;
@@ -25,12 +34,49 @@ const countedAnew =
 const isToldAnew = (reading: Reading, { rest, lots, days }: BenchReading): boolean =>
   lots.some(({ kind }) => kind === 'batch') &&
   toldAnew.test(rest.text) &&
-  (/\bpour(?:ed)?\b/i.test(rest.text)
+  (/\bpour(?:ed)?\b|\b(?:was|were|is) (?:\w+ )?(?:made|dated)\b|\bmade (?:it|this|that|them) on\b/i.test(
+    rest.text,
+  )
     ? days.length > 0 && !rest.items.some(({ letter }) => /[nciR]/.test(letter))
     : rest.items.some(({ letter }) => letter === 'c') &&
       rest.items.some(({ letter }) => letter === 'n') &&
       (countedAnew.test(rest.text) || howIn(rest.text, isTaking(rest.text)) === undefined)) &&
   !asksOrPlans(reading.text.replace(notThat, ' ').split(/[,;]/)[0] ?? '');
+
+/** "26-KIVO: weighed out 640 g, filled 612 g": figures that were not told with the pour. */
+const isFigureTold = (reading: Reading, bench: BenchReading): boolean => {
+  const { lots, rest } = bench;
+  if (lots.length !== 1 || lots[0]?.kind !== 'batch' || asksOrPlans(reading.text)) return false;
+  const { items } = takePourFigures(rest);
+  const others = rest.items.filter((item) => !items.includes(item));
+  return (
+    items.length > 0 &&
+    others.every((item) => isAnew(item) || /^[uFAI]$/.test(item.letter) || pourWords.has(item.word)) &&
+    !others.some(({ letter }) => /[ngvcR]/.test(letter))
+  );
+};
+
+/** "26-KIVO: best before should be 31 December": its date alone. */
+const isDateTold = (reading: Reading, { lots, days, rest }: BenchReading): boolean =>
+  lots.length === 1 &&
+  lots[0]?.kind === 'batch' &&
+  days.length === 1 &&
+  days[0]?.role === 'best-before' &&
+  rest.items.every(
+    (item) =>
+      isAnew(item) || /^(?:best|before|bb|bbe|expiry|expires|use|by|keeps|until|set)$/.test(item.word),
+  ) &&
+  !rest.items.some(({ letter }) => /[ngvc]/.test(letter)) &&
+  !asksOrPlans(reading.text);
+
+/** "The tins of 26-KIVO hold 17 g": what one holds, of a batch that is named. */
+const isSizeTold = (reading: Reading, bench: BenchReading): boolean =>
+  bench.lots.length === 1 &&
+  bench.lots[0]?.kind === 'batch' &&
+  bench.rest.items.every(isAnew) &&
+  !bench.rest.items.some(({ letter }) => letter === 'n') &&
+  sizeAnew(bench, reading.settings.region) !== undefined &&
+  !asksOrPlans(reading.text);
 
 /** "… not 30", "not on 3 May": what it was not. */
 const notThat =
@@ -55,15 +101,25 @@ const seenOf = (reading: Reading, lot: string): number | undefined => {
 
 type Changes = Readonly<Record<string, unknown>>;
 
+/** "The tins hold 17 g" is said of one of them, unless that is nearer to what all of them held. */
+const isPerTin = (reading: Reading, bench: BenchReading, lot: string): boolean => {
+  const batch = reading.bench.batches.get(lotKey(lot));
+  const held = sizeAnew(bench, reading.settings.region);
+  return (
+    held !== undefined && batch !== undefined && held.amount * 2 < (batch.size?.amount ?? 0) * batch.count
+  );
+};
+
 const changesIn = (reading: Reading, bench: BenchReading, lot: string): Changes => {
-  const { figures, items } = takePourFigures(bench.rest);
+  const held = isPerTin(reading, bench, lot) ? sizeAnew(bench, reading.settings.region) : undefined;
+  const { figures, items } = held ? { figures: {}, items: [] } : takePourFigures(bench.rest);
   const board = boardOf(bench.rest.items.filter((item) => !items.includes(item)));
   const { count, size, container } = takeContainers(board);
   const lots = bench.lots.filter(({ code }) => lotKey(code) !== lotKey(lot)).map(({ code }) => code);
   return defined({
     ...figures,
     count: count?.value,
-    size: size && sizeOf(size, reading.settings.region),
+    size: held ?? (size && sizeOf(size, reading.settings.region)),
     container: container === undefined ? undefined : containerWord(container),
     on: bench.days.find(({ role }) => role === 'on')?.past,
     bestBefore: bench.days.find(({ role }) => role === 'best-before')?.future,
@@ -98,7 +154,14 @@ const withoutNot = (reading: Reading): ReturnType<typeof readBenchText> => {
 export const claimCorrect = (reading: Reading): Claim | undefined => {
   if (/\?/.test(reading.text)) return undefined;
   const { bench } = withoutNot(reading);
-  if (!cue.test(reading.text) && !isToldAnew(reading, bench)) return undefined;
+  if (
+    !cue.test(reading.text) &&
+    !isToldAnew(reading, bench) &&
+    !isSizeTold(reading, bench) &&
+    !isFigureTold(reading, bench) &&
+    !isDateTold(reading, bench)
+  )
+    return undefined;
   const meant = batchMeant(reading, bench, true);
   if (meant.said ? meant.said.kind === 'lot' : isElsewhere(reading)) return undefined;
   if (meant.lot === undefined) return unnamed(reading, bench, meant.trouble ?? whichBatch);

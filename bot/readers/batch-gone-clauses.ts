@@ -39,15 +39,23 @@ const allSaid =
 
 /** "One" stands alone too: "kept one back", "gave the school one". */
 const oneSaid =
-  /\b(?<!\b(?:another|the|this|that|last|latest|each|every|no|which|wee|little|young|small|old|other|any|some) )(?:one|an? (?:tin|jar|pot|tube|stick|sample)|another one)\b(?! of (?:the|our|my|us|them)\b(?! (?:tins|jars|pots|sticks|tubes)))/gi;
+  /\b(?<!\b(?:another|the|this|that|last|latest|each|every|no|which|wee|little|young|small|old|other|any|some) )(?:one|an? (?:tin|jar|pot|tube|stick|sample)|another one)\b(?! of (?:the|our|my|us|them)\b(?! (?:_+ )?(?:tins|jars|pots|sticks|tubes)| _))/gi;
 
-const eachSaid = /\b(?:each|every|apiece)\b/i;
+const eachSaid = /\b(?:each|every|apiece|everyone|everybody|all of (?:us|them|the))\b/i;
 const totalAfter =
   /^\s*(?:(?:tins?|jars?|pots?|tubes?|sticks?)\s+)?(?:in all|altogether|all told|in total|all together)\b/i;
 const totalBefore = /\b(?:that'?s|that is|that makes|makes|so)\s*$/i;
 
+const eachOfThem =
+  /\beach of (?:the |our |my )?[\w-]+ .{0,40}\b(?:an?|one|a single) (?:tin|jar|pot|stick|tube|of)\b|\beach of (?:the |our |my )?[\w-]+ .{0,30}\b(?:got|took|had|received) one\b/i;
+const followedByTins = (text: string, { to }: Item): boolean =>
+  /^\s*(?:more |new |full |little )?(?:tins?|jars?|pots?|sticks?|tubes?)\b/i.test(text.slice(to, to + 16));
+
 /** "Each leader got one, that's 4", "every pupil took a tin, 16 in all". */
 const totalOf = (said: readonly Item[], text: string): Mark | undefined => {
+  // "Each of the 4 leaders got one": as many as there are of them.
+  const [people, second] = said.filter((item) => !followedByTins(text, item));
+  if (people && !second && eachOfThem.test(text)) return { from: people.from, count: people.value ?? 0 };
   const item = eachSaid.test(text)
     ? said.find(
         ({ from, to }) =>
@@ -76,14 +84,36 @@ const marksIn = ({ rest }: BenchReading): readonly Mark[] => {
 /** What tells that another number counts containers, and is no part of a name: "to room 12". */
 const tells =
   /\b(?:to|at|for|from|as|back|tins?|jars?|pots?|tubes?|sticks?|of|kept|keep|sold|gave|went|more|another|sent|it|dropped|broken?|squashed|lost|cracked|returned|sold|given|used|melted|leaked|dented|stolen|missing|bent|tested|binned|spoilt|ruined|eaten|swapped)\b|_/i;
+/** "… and dad 1", but no "and hall 3". */
+const nameThenCount =
+  /^\s*(?!.*\b(?:room|hall|class|group|table|year|unit|flat|number|house|street|form|team|stall|grade)\b)(?:the |my |our )?\p{L}[\p{L}'’.-]{1,20}(?: \p{L}[\p{L}'’.-]{1,20}){0,2} (?:\d{1,3}|one|two|three|four|five|six)\s*(?:[,;.!]|and\b|$)/iu;
+
+/** "Three tins A two jars B": a number with its containers begins a part of its own, whatever stands before it. */
+const withEachCount = (
+  clauses: readonly (Clause & { readonly mark: number })[],
+  { rest }: BenchReading,
+  marks: readonly Mark[],
+) =>
+  clauses.flatMap((clause) => {
+    const more = rest.items
+      .filter((item, at) => isCount(item) && rest.items[at + 1]?.letter === 'c')
+      .map(({ from }) => from)
+      .filter((from) => from > clause.mark && from < clause.to && marks.some((mark) => mark.from === from));
+    const starts = [clause.from, ...more];
+    return starts.map((from, at) => {
+      const to = starts[at + 1] ?? clause.to;
+      return { from, to, text: rest.text.slice(from, to), mark: at === 0 ? clause.mark : from };
+    });
+  });
 
 const clausesOf = (bench: BenchReading): readonly Counted[] => {
   const marks = marksIn(bench);
-  return clausesAt(
+  const clauses = clausesAt(
     bench.rest.text,
     marks.map(({ from }) => from),
-    (stretch) => tells.test(stretch),
-  ).map((clause) => {
+    (stretch) => tells.test(stretch) || nameThenCount.test(stretch),
+  );
+  return withEachCount(clauses, bench, marks).map((clause) => {
     const said = marks.find(({ from }) => from === clause.mark);
     return { ...clause, ...defined({ count: said?.count, all: said?.all }) };
   });
@@ -93,24 +123,39 @@ const small =
   '(?=\\d|_|(?:an?|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|half|all|both|some|the (?:last|rest|other|first)|another|our|my|us|tins?|jars?|pots?|tubes?|sticks?)\\b)';
 const adverbs = '(?:(?:has|have|had|also|just|then|already|kindly|wants|wanted|been)\\s+)*';
 const taking =
-  '(?:took|taken|is taking|are taking|bought|buys|takes|got|has|have|had|received|purchased|collected|ordered|grabbed|wanted|snapped up|picked up|(?:were|was|are|been) (?:given|handed|sent|sold|promised)|walked off with|went home with|went off with|accepted|become|became)';
+  '(?:took|taken|is taking|are taking|bought|buys|takes|got|has|have|had|received|purchased|collected|ordered|grabbed|wanted|snapped up|picked up|(?:were|was|are|been) (?:given|handed|sent|sold|promised)|walked off with|went home with|went off with|left with|came away with|went away with|drove off with|accepted|become|became)';
 const lead =
-  '^(?:\\W|_|\\b(?:and|also|then|so|today|yesterday|this morning|this afternoon|later|ok|oh|sorry|right|actually|no|well|hang on|hi|hey|hello|pipkin|please|note|noted|that)\\b)*';
+  '^(?:\\W|_|\\b(?:and|also|then|so|today|yesterday|this morning|this afternoon|later|ok|oh|sorry|right|actually|no|well|hang on|hi|hey|hello|pipkin|please|note|noted|that|as (?:a|an) (?:thank you|thanks|gift|present|prize|treat|sample))\\b)*';
 const place = "((?:the\\s+|my\\s+|our\\s+|a\\s+|an\\s+)?\\p{L}[\\p{L}\\p{N}'’.& -]{0,60}?)";
-const taker = new RegExp(`${lead}${place}\\s+${adverbs}${taking}\\s+(?:another\\s+|home\\s+)?${small}`, 'iu');
+const taker = new RegExp(
+  `${lead}${place}(?:,_+)?\\s+${adverbs}${taking}\\s+(?:another\\s+|home\\s+)?${small}`,
+  'iu',
+);
 const returner = new RegExp(
   `${lead}${place}\\s+${adverbs}(?:returned|(?:brought|brings|gave|gives|given|hands|handed|sends|sent|is sending|mailed|shipped|took|taken|posted|passed)(?=.{0,60}\\bback\\b))`,
   'iu',
 );
 const bareReturner = new RegExp(`${lead}${place}\\s+${small}.{0,60}\\bback\\W*$`, 'iu');
+const bareTaker = new RegExp(
+  `${lead}${place}\\s+(?:\\d{1,3}|one|two|three|four|five|six)\\s*[,;.!]*\\s*(?:and\\s*)?$`,
+  'iu',
+);
 const receiver = new RegExp(
   `\\b(?:gave|given|sold|sent|mailed|lent|handed|posted|brought|passed|dropped|left|send|give)\\s+(?:out\\s+|off\\s+)?${place}\\s+${small}`,
   'iu',
 );
 const toPlace =
-  /\b(?:to (?!be\b)|at (?!\d|_)|with |in(?:to)? (?=(?:the|our|a) (?:shop|store|cafe|café|salon|deli|library|office|school|tea ?room|hall|raffle|hamper)\b))\s*/i;
+  /(?:\s[-=]*>|\b(?:to (?!(?:be|throw|bin|give|sell|send|keep|use|test|take|make|get|say|go|come|have|pour|open|melt|chuck|toss|hand|put|return|write|note|tell|try)\b)|at (?!\d|_)|with (?!\d|_|(?:an?|one|two|three|four|five|six|some) (?:tins?|jars?|pots?|sticks?|tubes?|of)\b)|on (?=(?:the|our|a) (?:[\w'’-]+ ){0,2}(?:market|bazaar|fair|f[eê]te|stall|festival|show|sale)\b)|in(?:to)? (?=(?:the|our|a|my) (?:[\w'’-]+ ){0,2}(?:shop|store|cafe|café|salon|deli|library|office|school|tea ?room|hall|raffle|hamper)\b)))\s*/i;
 const fromPlace = /\bfrom\s+/i;
 const forPlace = /\bfor\s+(?=(?:the|our|my|a)\b|\p{Lu})/u;
+
+/** "My aunt came by on Sunday, she left with 2 tins": who it was is said before. */
+const visitor = new RegExp(
+  `${lead}(?:(?:i|we) had\\s+)?${place}\\s+(?:had |has |have |just )?(?:came|called|rang|popped|visited|phoned|dropped|stopped|wrote|looked in|was here|were here|texted|emailed|over\\b)`,
+  'iu',
+);
+const ofSomebody =
+  /\b(?:he|she|they)\b.{0,20}\b(?:took|left|got|bought|went|had|has)\b|\b(?:gave|brought|sold|sent|handed|took) (?:him|her|them)\b/i;
 
 const named = (text: string, pattern: RegExp): string | undefined => {
   const name = pattern.exec(text)?.[1]?.trim();
@@ -133,8 +178,13 @@ const placeIn = (text: string, how: How): string | undefined => {
   const after = nameAfter(fromVerb(text), toPlace)?.name;
   if (after !== undefined && !pronoun.test(after)) return after;
   if (how === 'kept' || how === 'wasted') return undefined;
-  return named(text, taker) ?? named(text, receiver) ?? nameAfter(text, forPlace)?.name;
+  return (
+    named(text, taker) ?? named(text, receiver) ?? nameAfter(text, forPlace)?.name ?? named(text, bareTaker)
+  );
 };
+
+const visitorIn = (whole: string, clause: string, how: How | undefined): string | undefined =>
+  (how === 'given' || how === 'sold') && ofSomebody.test(clause) ? named(whole, visitor) : undefined;
 
 export const isTaking = (text: string): boolean => named(text, taker) !== undefined;
 
@@ -166,7 +216,9 @@ const toldIn = (
   const lots = own.map(
     (lot, at) => lot ?? own.slice(0, at).findLast((each) => each) ?? own.find((each) => each) ?? first,
   );
-  const said = clauses.map(({ text }, at) => placeIn(text, ways[at] ?? 'given'));
+  const said = clauses.map(
+    ({ text }, at) => placeIn(text, ways[at] ?? 'given') ?? visitorIn(bench.rest.text, text, ways[at]),
+  );
   const places = said.map((to, at) => {
     if (to !== undefined) return to;
     const near = [at + 1, at - 1].find(

@@ -7,7 +7,7 @@ import { howIn } from './batch-gone-verbs.ts';
 import { batchMeant, type Meant } from './batch-meant.ts';
 import { goesWords, howManyGone, whichBatch } from './batch-words.ts';
 import type { BenchReading } from './bench-reading.ts';
-import { asksOrPlans, nameAfter, withoutReasons } from './bench-text.ts';
+import { asksOrPlans, nameAfter, withoutMoney, withoutReasons } from './bench-text.ts';
 import { leftover } from './leftover.ts';
 import { boardOf } from './target.ts';
 
@@ -61,13 +61,16 @@ const claimParts = (bench: BenchReading, meant: Meant): Claim => {
   const trouble = bench.trouble ?? meant.trouble ?? badCount(parts);
   if (trouble) return refuse(trouble, 3.3);
   if (meant.lot === undefined) return refuse(whichBatch, 2.6);
+  // "Both of them got a jar" is one jar or two.
+  if (/\bboth\b/i.test(bench.rest.text) && parts.some(({ count }) => count === 1))
+    return refuse(howManyGone, 3.2);
   if (parts.some(({ count, all }) => count === undefined && !all)) return refuse(howManyGone, 3.2);
   const again = /\b(?:another|again|more)\b/i.test(bench.rest.text) || undefined;
   return claim(requestOf(parts, dayIn(bench), again), 3.4, meant.assumed);
 };
 
 const upWords =
-  /\b(?:used up|all gone|finished|is empty|sold out|ran out|run out|none (?:is |are )?left|(?:is|are|was|were) gone|gone)\b/i;
+  /\b(?:used up|all gone|finished|is empty|sold out|ran out|run out|none (?:is |are )?left|(?:is|are|was|were|has|have)? ?gone(?=\W*(?:$|[,;.!?\n_])|\s+(?:now|already|all|today|yesterday|then|too|again)\b))\b/i;
 
 /** "26-KIVO is used up": every container that is left. */
 const claimUsedUp = (bench: BenchReading, meant: Meant): Claim | undefined => {
@@ -85,7 +88,7 @@ const claimUsedUp = (bench: BenchReading, meant: Meant): Claim | undefined => {
   return claim(request, 3.4, meant.assumed);
 };
 
-const goal = /\b(?:to|for)\s+(?=(?:the|our|my|a|an)\b|\p{L}{3})/iu;
+const goal = /(?:\b(?:to|for)\s+|\s[-=]*>\s*)(?=(?:the|our|my|a|an|mrs?|ms|dr|st)\b|\p{L}{3})/iu;
 
 /** What is left without the places named: "to the bakery … to the inn". */
 const withoutPlaces = (rest: Reading, tries = 6): Reading => {
@@ -103,10 +106,14 @@ const goesTo = ({ rest, lots }: BenchReading): boolean => {
 
 /** Containers that left the house, came back, or are kept as a sample. */
 export const claimGone = (reading: Reading, said: BenchReading): Claim | undefined => {
-  const bench = withoutReasons(said);
+  const bench = withoutMoney(withoutReasons(said));
   const { text } = bench.rest;
   if (asksOrPlans(text) || weighs(bench.rest)) return undefined;
-  if (bench.lots.length === 0 && /\b(?:pour(?:s|ed|ing)?|made|filled)\b/i.test(text)) return undefined;
+  if (
+    bench.lots.length === 0 &&
+    /\b(?:pour(?:s|ed|ing)?|made|filled|(?:finished|completed|did) (?:\w+ ){1,2}batch)\b/i.test(text)
+  )
+    return undefined;
   const meant = batchMeant(reading, bench, bench.lots.length === 0);
   if (!isAboutBatch(bench, meant)) return undefined;
   const how = howIn(text, isTaking(text));

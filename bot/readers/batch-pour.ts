@@ -8,7 +8,7 @@ import type { BenchReading } from './bench-reading.ts';
 import { asksOrPlans, type BenchText, readBenchText, withoutReasons } from './bench-text.ts';
 import { takeRemembered } from './body.ts';
 import { containerWord } from './cost-prices.ts';
-import type { DaySaid } from './days.ts';
+import { type DaySaid, todayOf } from './days.ts';
 import { isGroupNumber } from './group-number.ts';
 import { withHouseOils } from './house-oil.ts';
 import type { Item } from './item.ts';
@@ -40,10 +40,13 @@ const pouredAway = ({ text, items }: Reading): boolean =>
   !items.some(({ letter }) => letter === 'c');
 
 const pouredCue =
-  /\bpoured\b|\b(?:had (?:the |some |a )?(?:time|chance|pleasure) to|managed to|was able to|were able to|got (?:round |around )?to) (?:pour|make|fill)\b|\bspent\b.{0,40}\bpouring\b|\bbatch (?:is |was |all )?(?:done|made|finished|ready)\b|^\W*(?:new |another |one more )?batch\s*:|\b(?:finished|done|been|were|was) (?:with )?pouring\b|\b(?:did|done|had|record|recorded|log|enter|note|add|new|write down|put down)\b(?: (?:a|the|our|another|new|one|this|today's|in))*\s+pour\b(?! the)|^\W*pour\s*:/i;
+  /\bpoured\b|\b(?:had (?:the |some |a )?(?:time|chance|pleasure) to|managed to|was able to|were able to|got (?:round |around )?to) (?:pour|make|fill)\b|\bspent\b.{0,40}\bpouring\b|\bbatch (?:is |was |all )?(?:done|made|finished|ready)\b|\b(?:finished|completed|made|did|done with) (?:(?:a|an|the|our|another|one|this|today's|new|whole|small|big|double|triple|first|second) )+batch\b|^\W*(?:new |another |one more )?batch\s*:|\b(?:finished|done|been|were|was) (?:with )?pouring\b|\b(?:did|done|had|record|recorded|log|enter|note|add|new|write down|put down)\b(?: (?:a|the|our|another|new|one|this|today's|in))*\s+pour\b(?! the)|^\W*(?:(?:and|then|also|so|ok|right|today|yesterday|oh)\W+)*(?:(?:another|one more|a|a new|new|the|second|a second|third|a third|today's|yesterday's|my|our|a further|a small|a quick|a big)\s+)+pour\b(?! (?:temp|point|the|at\b|point))|^\W*pour\s*:/i;
+/** "Today I make 10 jars, with lot K12": told in the present, as it is done. */
+export const doesNow =
+  /\b(?:i|we) (?:(?:also|now|just|again|only) )?(?:make|pour|fill|cast|am (?:making|pouring|filling)|are (?:making|pouring|filling))\b/i;
 
 const doing =
-  '(?:made|filled|produced|did|done|prepared|(?:turned|knocked|ran|banged|churned|got) (?:out|off)|whipped up|cooked(?: up)?|cast)';
+  '(?:made|filled|produced|did|done|prepared|managed|(?:turned|knocked|ran|banged|churned|got) (?:out|off)|whipped up|cooked(?: up)?|cast)';
 const doneVerb = new RegExp(`\\b${doing}\\b`, 'i');
 const doneFirst = new RegExp(
   `^\\W*(?:(?:ok|right|so|and|then|also|just|now|today|hi|hello|pipkin)\\b\\W*)*${doing}\\b`,
@@ -55,10 +58,38 @@ const somebodyDid = new RegExp(
   'i',
 );
 
+const saysDone = /^\s*(?:is |are |was |all |now )*(?:done|made|filled|finished|poured)\b/i;
+
+/** "Winter balm done. 20 tins", "6 tins of Winter balm the day before yesterday": no verb, and no wish for anything either. */
+const isBarePour = (
+  { last }: Reading,
+  { rest, days, lots }: Pick<BenchReading, 'rest' | 'days' | 'lots'>,
+): boolean => {
+  const name = rest.items.find(({ letter }) => letter === letters.recipe);
+  const counted = /nx?B*[,gv-]*o?B*c/.test(rest.items.map(({ letter }) => letter).join(''));
+  if (!name || !counted || lots.some(({ kind }) => kind === 'batch')) return false;
+  if (saysDone.test(rest.text.slice(name.to))) return true;
+  const [day, second] = days;
+  if (
+    !day ||
+    second ||
+    day.role !== 'on' ||
+    !rest.items.every(({ letter }) => /^[Rncgvoex,.:;()!A-]$/.test(letter))
+  )
+    return false;
+  const goesOn = last?.topic === 'batch' && last.request.action === 'pour';
+  return day.past === day.future
+    ? day.past < todayOf(rest) || (goesOn && day.past === todayOf(rest))
+    : goesOn;
+};
+
 /** "poured …" was done; "made …" only with a number of containers and a day, lots, or somebody who made them. */
 const isPour = (reading: Reading, { rest, days, lots }: BenchReading): boolean => {
   if (asksOrPlans(rest.text) || pouredAway(rest)) return false;
   if (pouredCue.test(rest.text)) return tellsOfBatch(reading, rest);
+  const withLots = lots.some(({ kind }) => kind === 'lot');
+  if (doesNow.test(rest.text) && withLots && rest.items.some(({ letter }) => letter === 'c')) return true;
+  if (isBarePour(reading, { rest, days, lots })) return true;
   if (!doneVerb.test(rest.text) || !rest.items.some(({ letter }) => letter === 'c')) return false;
   return doneFirst.test(rest.text) || days.length > 0 || lots.length > 0 || somebodyDid.test(reading.text);
 };
@@ -114,7 +145,10 @@ const inBetween = new Set([
 ]);
 
 /** A recipe may be called "Little moon balm". */
-const isInBetween = ({ letter, word }: Item): boolean => letter === letters.unknown && inBetween.has(word);
+const isInBetween = ({ letter, word }: Item, at: number, all: readonly Item[]): boolean =>
+  (letter === letters.unknown && inBetween.has(word)) ||
+  // "A double batch: 40 tins" says how many.
+  (letter === letters.multiple && all[at + 1]?.letter === letters.batch);
 
 const expiredToo = /\b(?:past (?:its|their|the) date|expired|all the same|even though|knowingly)\b/i;
 
@@ -219,7 +253,8 @@ export const claimPour = (reading: Reading): Claim | undefined => {
   const { figures, items } = takePourFigures(bench.rest);
   const { last: _last, ...bare } = bench.rest;
   const left = bench.rest.items.filter(
-    (item) => !items.includes(item) && !isInBetween(item) && !isGroupNumber(item, bench.rest.text),
+    (item, at, all) =>
+      !items.includes(item) && !isInBetween(item, at, all) && !isGroupNumber(item, bench.rest.text),
   );
   const board = boardOf(withHouseOils(left, reading.bench, bench.lots));
   const weighed = takeWeighed(board, reading);

@@ -15,19 +15,19 @@ export const batchCues =
 export const pourWords = words(`
   poured pouring pour made make filled fill weighed weigh weighed-out out yield yielded net total came bath melted heated wax at about into by us just now again another
   more second batch batches today yesterday day lot lots number with from using used and then it them all together got we i tins each full hot temperature temp degrees were was this that
-  called code recipe version loss no lids ah logged not yet written evening morning afternoon night before did done record recorded log enter note add new finished been write down produced cast last on same past date expired all same anyway even though knowingly prepared turned knocked ran banged churned off whipped up cooked cast lesson class group team pupils students`);
+  called code recipe version loss no lids ah logged not yet written evening morning afternoon night before did done record recorded log enter note add new finished been write down produced cast last on same past date already finally actually quickly slowly carefully nicely successfully luckily happily also too only just still once really take takes taking make makes making expired managed completed double triple all same anyway even though knowingly prepared turned knocked ran banged churned off whipped up cooked cast lesson class group team pupils students`);
 
 /** Words around tins that went somewhere, where no verb says so. */
 export const goesWords = words(`
-  also another more and then please today again of the our my all tins free gift gifts present presents off out go went extra further it now yesterday batch lot for last rest left remaining sale return or swap loan trial commission consignment credit whats`);
+  also another more and then please today again of the our my all tins free gift gifts present presents prize prizes reward treat favour thank-you off out go went extra further it now yesterday batch lot for last rest left remaining sale return or swap loan trial commission consignment credit whats`);
 
 export const listWords = words(`
-  often times time when overview everything up were been each batch batches list listing show see view all our my the what which have we do got are there made poured far left open still last latest recent recently of so with tins
+  often times time when overview everything up were been each batch batches list listing show see view all our my the what which have we do got book record records written down are there make been season made poured far left open still last latest recent recently of so with tins
   any pours pour did past current every everything in stock how many need needs due look looks looking quality check checks a an`);
 
 export const showWords = words(`
   batch show see view open display details detail about what is in was of the how many much tins left are do we have status look up find tell me info made when which
-  fair market sale shop event class workshop count number tally sell leave leaves makes recipe lots used went into its best before date expire expiry was were did poured pour day filled full already still any there got us for out gone over remaining`);
+  fair market sale shop event class workshop count number tally sell leave leaves makes recipe lots used went into its best before date expire expiry was were did poured pour day filled full already still any there got us for out gone over remaining last latest newest most recent yield bath temperature temperatures hot weight weighed loss note notes name kind size big given give gave away sold container containers at used made makers`);
 
 const missing = (text: string): Trouble => ({ code: 'missing', text });
 

@@ -31,7 +31,10 @@ const exporting = new RegExp(
   `^(?:(?:make|do|create|give|send|get|save|take|run)(?: me| us)? )?(?:an? |the |our )?(?:(?:full|complete|whole) )?(?:export|backup|back up|download|data export)(?: of)?(?: ${whole})?(?: ${form})?$`,
   'i',
 );
-const asFile = new RegExp(`^(?:give|send|get|save|hand|show)?(?: me| us)? ?${whole} ${form}$`, 'i');
+const asFile = new RegExp(
+  `^(?:(?:give|send|get|save|hand|show|let)(?: me| us)?(?: have)?)? ?${whole} ${form}$`,
+  'i',
+);
 const copying = new RegExp(
   `^(?:(?:give|send|get|save|make|have)(?: me| us)? )?a (?:full )?copy of ${whole}(?: ${form})?$`,
   'i',
@@ -40,15 +43,25 @@ const formExport = /^(?<form>json|csv|spreadsheet|excel) (?:export|backup|downlo
 const tableExport =
   /^(?:export|download)(?: (?:all|the|our|my))* (?<what>[a-z-]+)(?:(?: (?:as|to|in|into|for))?(?: an?)? (?<form>csv|spreadsheet|excel|tables?|json|file))?$/i;
 
+const tablesAsked =
+  /^(?:(?:give|send|get|make|show)(?: me| us)? )?(?:an? |the )?(?:spreadsheet|csv|excel(?: file| sheet)?|table)s? (?:of|with|for|from) (?:(?:all|the|our|my) )*(?<what>[a-z-]+)$/i;
+const dataAsked =
+  /^(?:give|send|get|hand|let)(?: me| us)? (?:have )?(?:all )?(?:our|my|the) (?:data|records?)$/i;
+
 const isTables = (said: string | undefined): boolean => /^(?:csv|spreadsheet|excel|table)/i.test(said ?? '');
 
 const claimExport = (text: string): Claim | undefined => {
-  const match = exporting.exec(text) ?? asFile.exec(text) ?? copying.exec(text) ?? formExport.exec(text);
+  const match =
+    exporting.exec(text) ??
+    asFile.exec(text) ??
+    copying.exec(text) ??
+    formExport.exec(text) ??
+    dataAsked.exec(text);
   if (match) {
     const tables = isTables(match.groups?.form) ? 'all' : undefined;
     return claim({ action: 'export', ...defined({ tables }) }, 3.3);
   }
-  const table = tableExport.exec(text);
+  const table = tableExport.exec(text) ?? tablesAsked.exec(text);
   const named = tablesOf(table?.groups?.what ?? '');
   if (named && !/^json$/i.test(table?.groups?.form ?? ''))
     return claim({ action: 'export', tables: named }, 3.3);
@@ -125,7 +138,7 @@ const claimForget = (text: string): Claim | undefined => {
 };
 
 const cues = [
-  ...'export exports exporting backup back copy download csv excel spreadsheet json file import confirm yes restore load read bring'.split(
+  ...'data records spreadsheet export exports exporting backup back copy download csv excel spreadsheet json file import confirm yes restore load read bring'.split(
     ' ',
   ),
   ...'forget forgetting erase wipe delete remove destroy clear keep cancel stop drop'.split(' '),

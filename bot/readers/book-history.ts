@@ -18,14 +18,39 @@ const asked = new RegExp(
     '^(?:which|what) (?:changes|entries|things) (?:were|have been|did we|have we|has anyone)(?: (?:made|make|written|write|entered|recorded|noted))?(?: down)?$',
     '^who(?: has)?(?: last)? (?:changed|did|done|wrote|written(?: down)?|recorded|entered|noted|logged)(?: things| everything| what| anything| something| this| that)?$',
     '^what (?:did|have|has) (?:we|i|you|they|anyone|everyone|everybody|people)? ?(?:all )?(?:do|done|did|put(?: in| down)?|record|recorded|write(?: down)?|written(?: down)?|note(?: down)?|enter|entered|log|change|changed|get up to)(?: to| with| in| about)?(?: (?:the|batch|lot|recipe|book))*$',
-    "^what(?:'s| is| has| have|'ve| was| were| got)?(?: been)? ?(?:happened|changed|new|going on|done|recorded|written(?: down)?|entered|noted|logged)(?: (?:here|in the book|to|with|lately|recently))*(?: (?:the|batch|lot|recipe))*$",
+    "^what(?:'s| is| has| have|'ve| was| were| got)?(?: been)? ?(?:happened|changed|new|going on|done|recorded|written(?: down)?|entered|noted|logged)(?: (?:here|in the book|to|with|in|about|on|of|lately|recently))*(?: (?:the|batch|lot|recipe))*$",
     '^when (?:did|was|were|has)(?: we| i| anyone| someone)?(?: the| our| this)*(?: last)? ?(?:changed?|edited?|touch(?:ed)?|saved?|updated?)?$',
   ].join('|'),
   'i',
 );
 /** "what did hazel do", "changes by hazel": a member by name, looked for among those who wrote. */
-const byMember =
-  /^(?:(?:what (?:did|has|have) (?<who>[\p{L}][\p{L}\p{N} _.-]{0,39}?) (?:do|done|change|changed|record|recorded|write|written))|(?:(?:the )?(?:changes|entries|history|log)(?: made)? by (?<by>[\p{L}][\p{L}\p{N} _.-]{0,39})))$/iu;
+const member = '(?<who>\\p{L}[\\p{L}\\p{N} _.-]{0,39}?)';
+const did =
+  '(?:do|done|did|change|changed|record|recorded|write|wrote|written|enter|entered|note|noted|log|logged|make|made|put|touch|touched|edit|edited|update|updated)(?: (?:in|down|up|so far))*';
+const things =
+  '(?:changes|entries|records|things|history|log|edits|work|everything(?: (?:that|which))?|all(?: (?:that|which))?|the things|anything|something)';
+const byMember = new RegExp(
+  [
+    `^(?:what(?: all)?|which|how many)(?: (?:changes|entries|things|records|edits))? (?:did|has|have|was|were) ${member} ${did}$`,
+    `^(?:what|${things})(?: that)? ${member.replace('who', 'who2')} (?:has |have |had )?${did}$`,
+    `^(?:the |all |all the |our )?${things}(?: (?:made|done|written|entered|recorded|noted|was done|were made))?(?: (?:by|of|from|for)) ${member.replace('who', 'who3')}$`,
+    `^${member.replace('who', 'who4')}'s? ${things}$`,
+    `^what (?:has|have|was|were|had)(?: been)? (?:all )?(?:done|changed|made|written|entered|recorded|noted)(?: (?:in|down))? by ${member.replace('who', 'who6')}$`,
+    `^(?:did|has) ${member.replace('who', 'who5')} ${did} (?:anything|something|things|any changes|any entries)$`,
+  ].join('|'),
+  'iu',
+);
+
+/** The member named in one of the ways above. */
+const memberIn = (text: string): string | undefined => {
+  const { who, who2, who3, who4, who5, who6 } = byMember.exec(text.replace(showing, ''))?.groups ?? {};
+  const name = (who ?? who2 ?? who3 ?? who4 ?? who5 ?? who6)?.trim();
+  return name === undefined || noMember.test(name) ? undefined : name;
+};
+const showing =
+  /^(?:(?:show|list|see|give|tell|get|read|find|look up|display|print)(?: (?:me|us))*|(?:what|whats|what's) (?:are|is|were) )\s*/i;
+const noMember =
+  /^(?:the|our|my|your|a|an|all|any|some|i|we|you|they|he|she|it|us|me|that|this|which|who|what|how|batch|lot|recipe)\b|\b(?:recipes?|batch(?:es)?|lots?|prices?|balms?|salves?|week|month|year|today|yesterday|be|been|is|are|was)\b/i;
 /** A recipe that is off the list still has a history under its name. */
 const whoChanged =
   /^who(?: has)?(?: last)? (?:changed?|amended|altered|modified|adjusted|edit(?:ed)?|saved?|updated?|renamed?|deleted?)(?: the| our)* (?<what>[\p{L}\p{N}' -]{2,80})$/iu;
@@ -72,9 +97,6 @@ const claimPast = (text: string, reading: Reading): Claim | undefined => {
   }
   const gone = subject ? undefined : whoChanged.exec(rest)?.groups?.what;
   if (gone !== undefined) return claim({ action: 'history', about: { recipe: gone }, ...days }, 3.2);
-  const member = byMember.exec(rest);
-  const name = member?.groups?.who ?? member?.groups?.by;
-  return name === undefined || subject
-    ? undefined
-    : claim({ action: 'history', member: name.trim(), ...days }, 3.2);
+  const name = subject ? undefined : memberIn(rest);
+  return name === undefined ? undefined : claim({ action: 'history', member: name, ...days }, 3.2);
 };

@@ -7,14 +7,14 @@ export const undoCues = [
   ...'undo undoing undone withdraw retract void rescind enter record redo take call scrap scratch revert reverse cancel strike roll rollback'.split(
     ' ',
   ),
-  ...'wrong mistake accident oops whoops mean didnt ignore disregard delete remove erase forget drop happened happen never put bring restore reinstate want'.split(
+  ...'nonsense rubbish error typo incorrect entry wrong mistake accident oops whoops mean didnt ignore disregard delete remove erase forget drop happened happen never put bring restore reinstate want'.split(
     ' ',
   ),
   "didn't",
 ];
 
 const that =
-  '(?:that|this|it|(?:that|the|my|our) last (?:one|change|entry|step|thing|edit|action|message|command|bit)|my last|the last|last(?: one| change| entry| thing)?|what i (?:just )?(?:did|said|wrote|told you|entered|recorded)(?: last| just now)?)';
+  '(?:that|this|it|(?:that|the|my|our) last (?:one|change|entry|step|thing|edit|action|message|command|bit)|my last|the last|last(?: one| change| entry| thing)?|what i (?:just )?(?:did|said|wrote|told you|entered|recorded)(?: last| just now| just)?)';
 const plainUndo = new RegExp(
   [
     `^(?:oops|whoops|sorry|no)?[ ,]*(?:undo|unsave|revert|reverse|withdraw|retract|void|rescind|rollback|roll back)(?: ${that})?$`,
@@ -24,7 +24,7 @@ const plainUndo = new RegExp(
     `^(?:oops|whoops|sorry|no)?[ ,]*(?:scrap|scratch|strike|cancel|ignore|disregard) ${that}$`,
     `^(?:delete|remove|drop|reverse|unrecord|unwrite|erase|forget) (?:(?:that|the|my|our) (?:very )?last (?:one|change|entry|step|thing|edit|message|bit|record|note)|what i (?:just )?(?:did|said|wrote|told you)|that (?:entry|record|change))$`,
     `^undo (?:(?:that|the|my|our) )?(?:last |latest )?(?:thing|bit|step|message|entry|change|record)(?: (?:i|we) (?:just )?(?:did|said|wrote|told you|entered|made|recorded))?$`,
-    '^(?:that|this|it|the last one|that last one|my last (?:message|entry)) (?:was|is) (?:wrong|a mistake|nonsense|rubbish|not right|an error|a typo|not true|incorrect)$',
+    '^(?:that|this|it|the last one|that last one|(?:my|that|the) last (?:message|entry|one|change)(?: of mine)?) (?:was|is) (?:wrong|a mistake|nonsense|rubbish|not right|an error|a typo|not true|incorrect)$',
     '^(?:that|it) (?:never|did not|didn.t) happen(?:ed)?$',
     "^(?:oops|whoops|argh|sorry|no)[ ,!.-]*(?:wrong|wrong (?:one|button|recipe|batch|lot|thing)|my mistake|mistake|(?:that|it) was (?:wrong|a mistake|an accident|not right)|(?:i )?(?:did not|didn't|didnt) mean (?:that|it|to))$",
     '^(?:that|this|it) was (?:wrong|a mistake|an accident|a slip|the wrong one)(?:[ ,.-]*(?:undo|take it back|revert)(?: (?:it|that))?)?$',
@@ -40,8 +40,11 @@ const several =
 /** "undo the last price", "undo my pour of 26-KIVO": a kind of change, and perhaps what it was about. */
 const ofKind =
   /^(?:undo|revert|take back|cancel) (?:(?:the|my|our|that|last|latest|change|changes|to|of|in|on)\s+)*(?<kind>[a-z]+)\b(?<rest>.*)$/i;
+/** "Delete the last pour": of other verbs only the last of a kind, so that "delete the recipe" stays what it is. */
+const lastOfKind =
+  /^(?:delete|remove|scrap|scratch|strike|drop|forget) (?=(?:the|my|our|that) (?:very )?(?:last|latest) )/i;
 const filler =
-  /^(?:\s|\b(?:of|to|for|in|on|the|my|our|lot|batch|recipe|change|changes|entry|that|one|and|again|thing|things|bit|stuff|business)\b|[,.])*$/i;
+  /^(?:\s|\b(?:of|to|for|in|on|the|my|our|lot|batch|recipe|change|changes|entry|report|record|that|one|and|again|thing|things|bit|stuff|business)\b|[,.])*$/i;
 
 const claimOfKind = (text: string, reading: Reading): Claim | undefined => {
   const match = ofKind.exec(text);
@@ -111,7 +114,7 @@ const secondThought =
 
 /** "undo", "take that back", "undo the last price", "undo 12", "redo". */
 export const claimUndo = (said: string, reading: Reading): Claim | undefined => {
-  const text = said.replace(secondThought, '$1');
+  const text = said.replace(secondThought, '$1').replace(lastOfKind, 'undo ');
   if (plainUndo.test(text)) return claim({ action: 'undo' }, 3.3);
   if (redo.test(text)) return claim({ action: 'redo' }, 3.3);
   if (withReason(text, reading)) return claim({ action: 'undo' }, 3.3);

@@ -2,12 +2,15 @@ import { isChatter } from './lexicon.ts';
 
 const set = (text: string): ReadonlySet<string> => new Set(text.trim().split(/\s+/));
 
-export const remindCues = 'remember remind reminds reminded reminding reminder reminders lead'.split(' ');
+export const remindCues =
+  'warn warned reminding remember remind reminds reminded reminding reminder reminders lead'.split(' ');
 export const expiryCues =
-  'expire expires expired expiring expiry expiries due overdue date dated dates stale off best bbe bb near good ok okay safe usable keep keeps last long sold sell using needs must use use-by using goes shelf up bad old becomes become ends ending'.split(
+  'expire expires expired expiring expiry expiries due overdue date dated dates stale off best bbe bb near good ok okay safe usable keep keeps last long sold sell using needs must use use-by using goes shelf up bad old becomes become ends ending end finish eat'.split(
     ' ',
   );
-export const answerCues = 'done used finished again snooze later off sorted dealt gone'.split(' ');
+export const answerCues = 'wait ask back done used finished again snooze later off sorted dealt gone'.split(
+  ' ',
+);
 
 /** Words around a question of what expires. */
 export const dueWords = set(`
@@ -41,7 +44,7 @@ export const answerWords = set(`
   done with is are was were it's its used up use finished finish all gone empty now lot lots batch batches no number the a an of and we i have has had been
   remind reminded us me ask asked again about in on for until till after next week weeks day days month months later snooze put off postpone dealt sorted
   please it them those everything every everyone due items item things thing tick cross mark as completely just that's that this these one ones today already
-  from list tins tin off to another time few couple more come back hide skip till
+  have has looked look checked check seen see over at into from list tins tin off to another leave wait let can may should must present not yet time few couple more come back hide skip till
 `);
 
 /** True for a word that adds nothing: small talk, or one of the topic's own. */

@@ -20,12 +20,17 @@ const isNumberWord = (list: readonly Token[], at: number): boolean =>
     list[at + 1]?.glued === true
   );
 
-/** The words that announce a code, from token `at` on. */
+/** The words that announce a code, from token `at` on; "which batches is K12 in" announces none. */
 export const lotCue = (list: readonly Token[], at: number): LotCue | undefined => {
   const word = list[at]?.word ?? '';
   if (!cueWords.has(word)) return undefined;
+  const asks = /^(?:which|what)$/.test(list[at - 1]?.word ?? '');
   let next = at + 1;
-  while (isNumberWord(list, next) || signs.has(list[next]?.text ?? '')) next += 1;
+  while (
+    (isNumberWord(list, next) && !(asks && list[next]?.word === 'is')) ||
+    signs.has(list[next]?.text ?? '')
+  )
+    next += 1;
   return { next, many: word.endsWith('s'), word };
 };
 
@@ -59,7 +64,7 @@ export const looksLikeCode = (text: string): boolean =>
 /** Letters and then digits, in one piece: what a supplier's code often looks like. */
 export const plainCode = /^(?:[a-z]{1,4}-?\d{1,6}|\p{Lu}{1,4}-?\d{1,6}\p{L}?)$/iu;
 const lotVerb =
-  /(?:\b(?:trace|recall|track|withdraw|opened|done with|finished with|where(?: is| did| has|'s| are)?|who (?:has|got)|used|about)|\b(?:threw|throw|thrown|binned|wasted|spilled|spilt|dumped|tossed|gave|sold|kept|lost|left|much)\b[^,;.\n]{0,40}\bof)\s+(?:the\s+)?$/i;
+  /(?:\b(?:trace|recall|track|withdraw|opened|done with|finished with|where(?: is| did| has|'s| are)?|who (?:has|got)|used|about|call (?:it|this|them|the oil)|called|name it|named)|\b(?:threw|throw|thrown|binned|wasted|spilled|spilt|dumped|tossed|gave|sold|kept|lost|left|much)\b[^,;.\n]{0,40}\bof)\s+(?:the\s+)?$/i;
 const makes = /\b(?:pour\w*|save|scale|label\w*|costs?|recipe|bought|made|make)\b/i;
 
 /** A code that nothing but a verb announces: "trace ZZ9", "threw away 5 g of ZZ9". */

@@ -59,9 +59,19 @@ interface Hit extends Known {
   readonly next: number;
 }
 
+/** "Opened 4471": a number of four digits and more, no year and nothing's amount, may be a lot's that the book knows. */
+const isLongNumber = (list: readonly Token[], at: number): boolean => {
+  const [before, number, after] = [list[at - 1], list[at], list[at + 1]];
+  const digits = number?.text ?? '';
+  if (!/^\d{4,8}$/.test(digits) || /^(?:19|20)\d\d$/.test(digits)) return false;
+  if (/^[€£$%x×*]$/.test(before?.text ?? '') || /^[€£$%x×*/-]$/.test(after?.text ?? '')) return false;
+  return readUnit(list, at + 1) === undefined && letterOf(after?.word ?? '') !== letters.container;
+};
+
 /** "12 g" is an amount even where a lot is called 12G, and a bare number no lot at all, unless "lot" comes before it. */
 const isAmountLike = (list: readonly Token[], at: number, next: number): boolean => {
   if (list[at]?.kind !== 'number') return false;
+  if (next === at + 1 && isLongNumber(list, at)) return false;
   return next === at + 1 || (next === at + 2 && readUnit(list, at + 1) !== undefined);
 };
 

@@ -12,7 +12,7 @@ export const reactionCues = wordsOf(
 );
 const signWords =
   wordsOf(`rash rashes itch itchy itches itching itched hives blister blisters blistered swelling swelled swollen welts burning
-  burned stinging stung redness inflamed peeling sore tingle tingles tingled tingling sting stings stung burns numb dizzy wheezing breathing breathe bumps eczema flare spots spotty rashy prickly hives' complaint`);
+  burned stinging stung redness inflamed peeling sore tingle tingles tingled tingling sting stings stung burns numb dizzy wheezing breathing breathe bumps eczema flare pimple pimples acne breakout irritated irritation irritates irritating spots spotty rashy prickly hives' complaint`);
 const turnedRed =
   /\b(?:skin|lips?|face|cheeks?|hands?|arms?|mouth|chin|eyes?|eyelids?)\b.{0,30}\b(?:red|sore|swollen|raw|puffy|cracked|inflamed)\b|\b(?:skin|lips?|face|cheeks?|hands?|mouth|eyes?|tongue)\b.{0,12}\bburns?\b|\b(?:red|sore|swollen|puffy|raw) (?:skin|lips?|face|cheeks?|hands?|patch(?:es)?|marks?)\b/i;
 const signs = new RegExp(`\\b(?:${signWords.join('|')})\\b|${turnedRed.source}`, 'i');
@@ -29,7 +29,8 @@ const contactSaid = /[;,.]?\s*\bcontact(?:\s+(?:is|details|them|her|him))?\s*[:=
 const address =
   /\b(?:phone|tel|email|e-mail|mail|reach (?:her|him|them) (?:at|on))\s*[:.]?\s+([^;\n,]{5,100})/i;
 const useSaid = /\b((?:used|using|applied|put it on|put on|wore)\b[^;.\n]{0,200})/i;
-const noSerious = /\bnot (?:so |very |that )?serious\b|\bserious\s*[:=]?\s*no\b/i;
+const noSerious =
+  /\b(?:not|nothing|never|isn't|wasn't|is no|no longer|hardly|less) (?:\w+ ){0,2}serious\b|\bserious\s*[:=]?\s*no\b/i;
 const isSerious = /\bserious(?:\s*[:=]?\s*yes)?\b/i;
 
 const seriousIn = (text: string): boolean | undefined => {
@@ -101,11 +102,14 @@ const followed = (bench: BenchReading, id: string): Claim | undefined => {
     .replace(/\s+/g, ' ')
     .replace(/^[\s,:;.-]+|[\s,:;.-]+$/g, '');
   const bare =
-    /^(?:(?:show|see|what|about|is|was|me|please|reaction|the|with|how|update|on)\b[\s?]*)*$/i.test(told);
+    /^(?:(?:show|see|what|what's|do|does|did|we|know|about|is|was|me|please|reaction|the|with|how|update|on|up|tell|of|happened|became|come|of|it|read|open|has|have|there|any|news|for|to)\b[\s?]*)*$/i.test(
+      told,
+    );
   if (bare && closed === undefined && contact === undefined && lot === undefined && serious === undefined)
     return claim({ action: 'show', id }, 3);
+  if (asks.test(bench.rest.text) && closed === undefined && contact === undefined) return undefined;
   const plain = closed !== undefined || contact === null || lot !== undefined;
-  const text = plain && told.length < 40 ? undefined : told.slice(0, 500);
+  const text = (plain && told.length < 40) || told === '' ? undefined : told.slice(0, 500);
   // "It cleared up in three days" names no day ahead.
   const said = onDay(bench);
   const on = said !== undefined && said <= bench.today ? said : undefined;
@@ -132,9 +136,34 @@ const recordIn = ({ text, bench }: Reading): string | undefined => {
   return id !== undefined && bench.reactions.has(id) ? id : undefined;
 };
 
+/** The reaction noted, shown or followed just before in this channel. */
+const spokenOf = ({ last, bench }: Reading): string | undefined => {
+  if (last?.topic !== 'reaction') return undefined;
+  const { id, action, signs: told } = last.request;
+  if (typeof id === 'string') return id;
+  if (action !== 'note') return undefined;
+  const same = [...bench.reactions.values()].filter((each) => each.signs === told);
+  return same.toSorted((a, b) => Number(b.id.slice(1)) - Number(a.id.slice(1)))[0]?.id;
+};
+
+const goesOn =
+  /\b(?:better|worse|fine|well|ok|okay|gone|healed|cleared|recovered|over|again|doctor|still|closed?|settled|resolved|serious|contact|stopped|faded|calmed)\b/i;
+
+/** "She is fine again", "close it": of the reaction spoken of just before. */
+const followedOn = (reading: Reading): Claim | undefined => {
+  const id = spokenOf(reading);
+  if (id === undefined || !goesOn.test(reading.text) || asks.test(reading.text)) return undefined;
+  const bench = readBench(reading);
+  const others = bench.lots.length > 0 || reading.items.some(({ letter }) => /[Ricgv%]/.test(letter));
+  const made = others || reading.tokens.length > 24 ? undefined : followed(bench, id);
+  return made?.kind === 'request'
+    ? { ...made, weight: 2.7, assumed: [`I took ${id}, which we spoke of.`] }
+    : undefined;
+};
+
 const listWords = new Set(
   wordsOf(`other more further else been log book far up on record reaction reactions list show any all which see open for of to with on about are there were the batch lot tin tins do we have had
-    so far yet tell anyone anybody someone somebody customer customers reacted react complained complaint complaints please us me give get our your latest last recent old written down known what is how many much number count did was has been people's reported noted recorded got anybody anyone against any past until now open closed status`),
+    ever so far yet tell anyone anybody someone somebody customer customers reacted react complained complaint complaints please us me give get our your latest last recent old written down known what is how many much number count did was has been people's reported noted recorded got anybody anyone against any past until now open closed status`),
 );
 
 /** Only where nothing else is asked: "what is the saponification reaction of beeswax with lye" is no question of ours. */
@@ -172,6 +201,8 @@ const redWords = ['burn', 'burns', 'red', 'sore', 'raw', 'puffy', 'swollen', 'cr
 export const claimReaction = (reading: Reading): Claim | undefined => {
   const id = record.test(reading.text) ? recordIn(reading) : undefined;
   const cued = anyWord(reading, reactionCues);
+  const on = id === undefined ? followedOn(reading) : undefined;
+  if (on) return on;
   if (id === undefined && !cued && !anyWord(reading, signWords) && !anyWord(reading, redWords))
     return undefined;
   const bench = readBench(reading);

@@ -31,12 +31,12 @@ export interface PurchaseRead {
 }
 
 const cue =
-  /\b(?:bought|purchased|received|brought(?= (?:in )?(?:us |me )?(?:\d|a |half|another ))|got in|(?:took|taken|take|taking) (?:in\b|delivery)|stored away|delivery|delivered|arrived|came(?= (?:another |in )?(?:an? |half |\d))|restocked|stocked up|picked up|fetched|collected|add(?:ed)? to (?:the |our )?stock|new (?:stock|lot|in))\b|\bto (?:the |our )?stock\b/i;
+  /\b(?:bought|purchased|received|brought(?= (?:in )?(?:us |me )?(?:\d|a |half|another ))|got in|(?:took|taken|take|taking) (?:in\b|delivery)|stored away|delivery|delivered|arrived|came(?= (?:another |in )?(?:an? |half |\d))|restocked|stocked up|picked up|fetched|collected|stock in|goods in|topped up|got given|was given|were given|got (?:some|a bit of|more|new|us|in)(?! (?:trouble|mess))|add(?:ed)? to (?:the |our )?stock|new (?:stock|lot|in))\b|\bto (?:the |our )?stock\b/i;
 const supplierCue =
   /\b(?:from|by|at|off)\s+(?!(?:the )?(?:it\b|that\b|this\b|post|mail|courier|parcel|mistake|kilo|gram|cost|last|least|once|about|home|half|noon|price|least|now|hand|accident|january|february|march|april|may|june|july|august|september|october|november|december)\b)(?:the\s+)?(?=\p{L})/iu;
 /** Where it came, and what it is for: "in the post", "for the winter workshop". */
 const around =
-  /\b(?:in|with|by) (?:the |our |this |a )?(?:post|mail|parcel|delivery|box|bag|courier|order|van)\b|\bfor (?:the|our|my|next|this)(?: [a-z]+){0,2} (?:batch|batches|workshop|workshops|fair|market|class|balm|balms|salve|salves|pour|group|season|year|month|week|stall)\b/gi;
+  /\b(?:in|with|by) (?:the |our |this |a )?(?:post|mail|parcel|delivery|box|bag|courier|order|van)\b|\bfor (?:infusing|infusions|melting|pouring|making [a-z]+|candles|soap|balms?|salves?|testing|tests|practice|trials?|teaching|demonstrations?)\b|\bfor (?:the|our|my|next|this)(?: [a-z]+){0,2} (?:batch|batches|infusion|infusions|candle|candles|kitchen|shop|workshop|workshops|fair|market|class|balm|balms|salve|salves|pour|group|season|year|month|week|stall)\b/gi;
 
 /** "beeswax, 1 kg, K44, best before June": a code that nothing announces. */
 const bareCode =
@@ -52,13 +52,13 @@ const cameIn =
  * "500 g beeswax lot K12 best before 2027-03": an amount, a name, and a lot with a date beside them; or a lot and
  * that it came, in any words.
  */
-const looksBought = ({ rest, lots, days }: BenchReading): boolean =>
+const looksBought = ({ rest, lots, days, today }: BenchReading): boolean =>
   (lots.some(({ cued, kind }) => cued && kind !== 'batch') ||
     (bareCode.test(rest.text) && days.some(({ role }) => role === 'best-before'))) &&
   rest.items.some(({ letter }) => letter === 'i') &&
   rest.items.some(isAmount) &&
   !doneElse.test(rest.text) &&
-  (days.some(({ role }) => role === 'best-before') || cameIn.test(rest.text));
+  (days.some(({ role, past }) => role === 'best-before' || past > today) || cameIn.test(rest.text));
 
 interface One {
   readonly purchase?: PurchaseRead;
@@ -98,9 +98,10 @@ const isWithin = ({ from, to }: Item, place: Place | undefined): boolean =>
   place !== undefined && from >= place.from && to <= place.to;
 
 /** What is left of a purchase; talk at the edge of a clause is set aside and told. */
-const looseIn = (piece: Piece, used: readonly Item[]) => {
+const looseIn = (piece: Piece, used: readonly Item[], text: string) => {
   const items = piece.items.filter(
-    (item) => used.includes(item) || isLoose(item) || /^[,;.:()\n!-]$/.test(item.letter),
+    (item) =>
+      used.includes(item) || (isLoose(item) && !countsLots(item, text)) || /^[,;.:()\n!-]$/.test(item.letter),
   );
   const board = boardOf(items);
   for (const [at, item] of board.items.entries()) if (used.includes(item)) take(board, at, at + 1);
@@ -132,7 +133,7 @@ const readPiece = (piece: Piece, { typed, rest }: Whole, bench: BenchReading, wh
   const bare = lots.length === 0 && best ? bareLot(rest.text, piece) : undefined;
   const plain = { ...piece, items: piece.items.filter((item) => !isWithin(item, bare)) };
   const price = priceTold(plain, [amount, ...times.items], typed, read.pack);
-  const left = looseIn(plain, [...used, ...price.items]);
+  const left = looseIn(plain, [...used, ...price.items], rest.text);
   return {
     assumed: [named.assumed, read.assumed, ...days.map(({ assumed }) => assumed)].flatMap(
       (each) => each ?? [],
@@ -168,6 +169,10 @@ const lotTrouble = (lots: BenchReading['lots']): Trouble | undefined => {
       }
     : undefined;
 };
+
+/** "Two lots of olive oil: …": each of them follows with its own amount. */
+const countsLots = ({ letter, to }: Item, text: string): boolean =>
+  letter === 'n' && /^\s*(?:lots|kinds|sorts|deliveries|parcels)\b/i.test(text.slice(to, to + 14));
 
 const isLoose = ({ letter, word }: Item): boolean =>
   /[wzZRgvn%dptrMQ]/.test(letter) && !boughtWords.has(word) && !/^[€$£]$/.test(word);
@@ -222,13 +227,20 @@ const asideOf = (read: readonly One[]): readonly string[] => {
   return said.length > 0 ? [`I set aside "${said.join('", "')}".`] : [];
 };
 
+/** "For wax: I bought …": what stands over a purchase is none. */
+const withoutHeading = (rest: Reading): Reading => {
+  const items = rest.items.filter((item, at) => !(item.generic && rest.items[at + 1]?.letter === ':'));
+  return items.some(isThing) ? { ...rest, items } : rest;
+};
+
 /** "bought 500 g beeswax lot K12, best before 2027-03, 14.50 from Hive Lane", one or many, typed or pasted. */
 export const claimBought = (reading: Reading): Claim | undefined => {
   const typed = readBenchText(reading);
   const text = { ...typed, bench: withoutReasons(typed.bench) };
   const told = cue.test(text.bench.rest.text);
   if ((!told && !looksBought(text.bench)) || asksOrPlans(text.bench.rest.text)) return undefined;
-  const { bench, rest, supplier } = shopOf(text);
+  const { bench, rest: said, supplier } = shopOf(text);
+  const rest = withoutHeading(said);
   if (bench.trouble) return refuse(bench.trouble, 3.3);
   if (!rest.items.some(isThing)) return told ? refuse(nothingNamed(rest), 2.6) : undefined;
   const pieces = withNames(piecesOf(rest.text, rest.items));

@@ -1,4 +1,5 @@
 import { defined } from '../../core/defined.ts';
+import { ingredientById } from '../../core/ingredients.ts';
 import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { type BenchText, readBenchText } from './bench-text.ts';
 import type { Item } from './item.ts';
@@ -7,21 +8,23 @@ import { lotsIn } from './lots.ts';
 import { nameRead } from './stock-amount.ts';
 import { claimBought } from './stock-bought.ts';
 import { claimInfused } from './stock-infused.ts';
-import { claimLot, lotMeant } from './stock-lot.ts';
+import { claimLot, claimOpenedAgain, lotMeant } from './stock-lot.ts';
 import { claimLow } from './stock-low.ts';
-import { listWords, stockCues } from './stock-words.ts';
+import { listWords, lotWords, stockCues } from './stock-words.ts';
 import { boardOf } from './target.ts';
 
 const stockWord =
-  /\b(?:stock|stocks|stocktake|inventory|supplies|on the (?:shelf|shelves)|in (?:the|my|our) (?:cupboard|store|storeroom|larder|pantry)|(?:which|what|all|list|show|our|my|the) (?:our |my |the |all |of )*(?:open |opened |old |oldest |new )?lots)\b|\b(?:show|list|see|which|what|our|all)\b.{0,40}\blots\b(?! of)|^\W*lots\W*$/i;
+  /^\W*(?:please |so |ok |and )*(?:show|see|list|check)(?: me| us)? (?:the |our |my )?(?:whole |full )?(?:shelf|shelves|cupboard|larder|pantry|store ?room)\b|\b(?:stock|stocks|stocktake|inventory|supplies|on the (?:shelf|shelves)|in (?:the|my|our) (?:cupboard|store|storeroom|larder|pantry)|(?:which|what|all|list|show|our|my|the) (?:our |my |the |all |of )*(?:open |opened |old |oldest |new )?lots)\b|\b(?:show|list|see|which|what|our|all)\b.{0,40}\blots\b(?! of)|\b(?:which|what) lot of\b|^\W*lots\W*$/i;
 const leftWord =
-  /\bhow much\b.{1,40}\bis (?:still |left )?in (?:the|that|my|our)\b|\b(?:left|remain(?:s|ing)?|left over)\b|\bstill (?:there|here)\b|[:,] how much\??\s*$|[:,] how much (?:is|are|do|have)\b|\bhow(?:'s| is) the stock\b|\bhow (?:much|many)\b.*\b(?:have|got|there)\b|\b(?:do|does|have|has) (?:we|i|you|anyone|anybody) (?:still |already |now )?(?:have|got|any)\b|\b(?:we|i) (?:still |now )?(?:have|got|'ve got|own)\b|\bhave (?:we|you|i) (?:still )?(?:plenty|enough|much|any|some)\b|\b(?:is|are) there (?:still |yet |any |some |enough |more )|^\W*(?:still )?(?:got|have) (?:any|some|enough)\b|^\W*any (?:more )?[^?]{2,40}\b(?:about|around|over|there|here)\b|^\W*(?:what(?:'s| is) the )?(?:balance|total|amount|quantity)(?: of| for)?\b|\bhow(?:'s| is| are) (?:our|the|my) .{2,40} (?:doing|looking|holding up)\b|^\W*how(?:'s| is| are) (?:our|the|my) [^?.,]{2,30}\W*$|\b(?:where are we|how are we) (?:with|on|for|off for)\b/i;
+  /\bhow much\b.{1,40}\bis (?:still |left )?in (?:the|that|my|our)\b|\b(?:left|remain(?:s|ing)?|left over)\b|\bstill (?:there|here)\b|[:,] how much\??\s*$|[:,] how much (?:is|are|do|have)\b|\bhow(?:'s| is) the stock\b|\bhow (?:much|many)\b.*\b(?:have|got|there)\b|\b(?:do|does|have|has) (?:we|i|you|anyone|anybody) (?:still |already |now )?(?:have|got|any)\b|\b(?:we|i) (?:still |now )?(?:have|got|'ve got|own)\b|\bhave (?:we|you|i) (?:still )?(?:plenty|enough|much|any|some)\b|\b(?:is|are) there (?:still |yet |any |some |enough |more )|^\W*(?:still )?(?:got|have) (?:any|some|enough)\b|^\W*any (?:more )?[^?]{2,40}\b(?:about|around|over|there|here|in (?:the|our) (?:house|cupboard|shed|store|larder|pantry|box|drawer|kitchen))\b|^\W*(?:(?:what(?:'s| is) )?the )?(?:balance|total|amount|quantity)(?: of| for)?\b|\bhow(?:'s| is| are) (?:our|the|my) .{2,40} (?:doing|looking|holding up)\b|^\W*how(?:'s| is| are) (?:our|the|my) [^?.,]{2,30}\W*$|\b(?:where are we|how are we) (?:with|on|for|off for)\b/i;
+const shouldWord =
+  /\bhow (?:much|many)\b.{1,60}\bshould\b.{1,30}\b(?:be|have|hold)\b|\bhow (?:much|many)\b.{0,30}\b(?:should|ought to|must) (?:be|there be|we have|i have)\b/i;
 const lowWord =
   /\b(?:(?:running|run|getting|gone|going) (?:low|short)|(?:running|run|going) out)\b|\bwhat(?:'s| is|s| are we| do we) (?:getting |nearly |almost |running )?(?:low|short|empty)\b|\b(?:anything|something|what|which)\b.{0,30}\b(?:getting|nearly|almost) (?:low|short|empty|gone)\b|\b(?:anything|something|what|which)\b.{0,20}\b(?:needs? )?(?:buying|(?:re-?)?ordering|re-?stocking|topping up)\b|\blow (?:on|in) stock\b|\b(?:low|short) (?:on|of) (?:any|some)thing\b|\blow[- ]stock\b|\b(?:what|which|anything|something)\b.{0,40}\b(?:re-?(?:buy|order|stock)|buy|order|get more of|top up|replenish)\b|\b(?:re-?order|re-?stock|order) (?:any|some)thing\b|^\W*(?:anything |what )?low\W*$|^\W*(?:the |our |my )?shopping list\W*$/i;
 
-const isPlain = ({ bench }: BenchText): boolean => {
+const isPlain = ({ bench }: BenchText, around = listWords): boolean => {
   const items = bench.rest.items.filter(({ letter }) => letter !== 'i' && letter !== '?');
-  return leftover(boardOf(items), listWords, false).blocking.length === 0;
+  return leftover(boardOf(items), around, false).blocking.length === 0;
 };
 
 const whichOf = (said: string): 'low' | 'expired' | undefined => {
@@ -44,7 +47,7 @@ const asksList = ({ bench }: BenchText): boolean => {
   if (goneOut.test(text)) return false;
   if (bench.days.length > 0 || bench.lots.length > 0) return false;
   if (items.some(({ letter }) => /[gvnRct%]/.test(letter))) return false;
-  return [lowWord, stockWord, leftWord, asksAll].some((word) => word.test(text));
+  return [lowWord, stockWord, leftWord, shouldWord, asksAll].some((word) => word.test(text));
 };
 
 /** "What do we have": of everything, where there is something and nothing else is asked. */
@@ -95,12 +98,38 @@ const asHeld = (item: Item, { bench }: Reading): Item => {
   return { ...plain, ingredients: held };
 };
 
+const kindSaid: readonly (readonly [RegExp, (id: string) => boolean])[] = [
+  [/^wax(?:es)?$/, (id) => ingredientById(id)?.kind === 'wax'],
+  [/^butters?$/, (id) => ingredientById(id)?.kind === 'butter'],
+  [/^(?:carrier |base )?oils?$/, (id) => ingredientById(id)?.kind === 'liquid-oil'],
+  [/^(?:essential oils?|aromas?|eos?)$/, (id) => ingredientById(id)?.kind === 'essential-oil'],
+  [/^herbs?$/, (id) => ingredientById(id)?.kind === 'herb'],
+];
+
+/** "Which oils do we still have": all of that kind that the shelf has lots of. */
+const heldOfKind = (item: Item, { bench }: Reading): readonly string[] => {
+  const isKind = kindSaid.find(([said]) => said.test(item.word))?.[1];
+  if (!item.generic || !isKind) return [];
+  return [...new Set([...bench.lots.values()].map(({ ingredient }) => ingredient).filter(isKind))].slice(
+    0,
+    11,
+  );
+};
+
+const namesIn = (items: readonly Item[], reading: Reading): readonly Named[] =>
+  items
+    .filter(({ letter }) => letter === 'i')
+    .flatMap((item) => {
+      const kind = heldOfKind(item, reading);
+      return kind.length > 0 ? kind.map((id) => ({ id })) : [nameRead(asHeld(item, reading))];
+    });
+
 /** "stock", "stock of shea", "how much beeswax do we have left", "running low". */
 const claimList = (reading: Reading, whole: BenchText): Claim | undefined => {
   const bare = isBareAny(whole);
   if ((!bare && !asksList(whole)) || !isPlain(whole)) return undefined;
   const { text, items } = whole.bench.rest;
-  const names = items.filter(({ letter }) => letter === 'i').map((item) => nameRead(asHeld(item, reading)));
+  const names = namesIn(items, reading);
   const trouble = names.find((named) => named.trouble)?.trouble;
   if (trouble) return refuse(trouble, 2.9);
   if (!isAboutShelf(reading, text, names[0], bare)) return undefined;
@@ -111,11 +140,17 @@ const claimList = (reading: Reading, whole: BenchText): Claim | undefined => {
   );
 };
 
+/** "How much should be in the bottle": what the lot stands in. */
+const isVessel =
+  /\b(?:in|inside|into) (?:the|that|this|its|our|my)(?: (?:big|small|old|new|open|opened))? $/i;
+
 /** "lot K12", "how much of K12 is left". */
 const claimShow = (text: BenchText): Claim | undefined => {
   const lot = lotMeant(text.bench);
-  if (!lot || text.bench.days.length > 0 || !isPlain(text)) return undefined;
-  if (text.bench.rest.items.some(({ letter }) => /[gvnRct%]/.test(letter))) return undefined;
+  if (!lot || text.bench.days.length > 0 || !isPlain(text, lotWords)) return undefined;
+  const { text: said, items } = text.bench.rest;
+  if (items.some(({ letter, from }) => /[gvnRct%]/.test(letter) && !isVessel.test(said.slice(0, from))))
+    return undefined;
   return lot.kind === 'lot' || lot.cued || leftWord.test(text.bench.rest.text)
     ? claim({ action: 'show', lot: lot.code }, lot.kind === 'lot' ? 2.9 : 2)
     : undefined;
@@ -125,16 +160,36 @@ const shortTokens = 16;
 
 const concerns = (reading: Reading): boolean =>
   anyWord(reading, stockCues) ||
+  (reading.last?.topic === 'stock' && reading.last.request.action === 'opened') ||
   (reading.tokens.length <= shortTokens && reading.bench.lots.size > 0 && lotsIn(reading).length > 0);
+
+const further =
+  /^\W*(?:(?:and|also|what about|how about|same for|now|ok|then|the|our|any|how much|of|for|have we|do we have|left|is there|please)\b\W*)*$/i;
+
+/** "And the shea?" after a look at the shelf. */
+const claimListAgain = (reading: Reading): Claim | undefined => {
+  const { last, items, text } = reading;
+  const looked = last?.topic === 'stock' && /^(?:list|show)$/.test(String(last.request.action));
+  const [name, second] = items.filter(({ letter }) => letter === 'i');
+  if (!looked || !name || second || !/^\W*(?:and|also|what about|how about|same for)\b/i.test(text))
+    return undefined;
+  const around = text.slice(0, name.from) + text.slice(name.to);
+  const named = nameRead(asHeld(name, reading));
+  if (!further.test(around) || named.id === undefined || !lotsHeld(reading, named.id)) return undefined;
+  return claim({ action: 'list', ingredient: named.id, ...defined({ herb: named.herb }) }, 3);
+};
 
 /** What a message would mean to the stock. */
 export const claimStock = (reading: Reading): Claim | undefined => {
+  const listed = claimListAgain(reading);
+  if (listed) return listed;
   if (!concerns(reading)) return undefined;
   const text = readBenchText(reading);
   return (
     claimInfused(reading, text) ??
     claimBought(reading) ??
     claimLow(reading, text.bench) ??
+    claimOpenedAgain(reading, text) ??
     claimLot(reading, text) ??
     claimList(reading, text) ??
     claimShow(text)

@@ -30,7 +30,8 @@ interface Pair {
 const pairsIn = (rest: Reading): readonly Pair[] => {
   const items = rest.items.filter((item) => isAmount(item) || item.letter === 'i');
   return items.flatMap((amount, at): Pair[] => {
-    const name = items[at + 1];
+    // "The calendula oil: 410 g from …": what came out may be named before its amount.
+    const name = at === 1 && items[at + 1]?.letter !== 'i' ? items[0] : items[at + 1];
     if (!isAmount(amount) || name?.letter !== 'i') return [];
     const next = items.slice(at + 2).find(isAmount);
     return [{ amount, name, to: next?.from ?? rest.text.length }];
@@ -96,7 +97,9 @@ const isTold = ({ lots, rest }: BenchReading): boolean =>
   (lots.length > 0 || /\b(?:stock|shelf)\b/i.test(rest.text)) &&
   cue.test(rest.text) &&
   !asksOrPlans(rest.text) &&
-  !rest.items.some(({ letter }) => /[Rc]/.test(letter));
+  !rest.items.some(
+    ({ letter }, at) => letter === 'R' || (letter === 'c' && /[nx]/.test(rest.items[at - 1]?.letter ?? '')),
+  );
 
 const aboutJar = ({ days, rest }: BenchReading, note: string | undefined) =>
   defined({

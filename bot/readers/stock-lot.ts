@@ -1,5 +1,6 @@
 import { lotKey } from '../../core/bench/codes.ts';
 import { defined } from '../../core/defined.ts';
+import type { Trouble } from '../answer.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { whichLot } from './batch-meant.ts';
 import type { BenchReading } from './bench-reading.ts';
@@ -7,23 +8,24 @@ import { asksOrPlans, type BenchText, longestNote } from './bench-text.ts';
 import { isGroupNumber } from './group-number.ts';
 import type { LotSaid } from './lots.ts';
 import { gramsRead, isAmount } from './stock-amount.ts';
+import { claimCountedEach, claimOpenedEach } from './stock-lots.ts';
 import { claimTaken } from './stock-taken.ts';
-import { dayIn, reasonIn } from './stock-told.ts';
+import { countCue, dayIn, openCue, reasonIn, relative } from './stock-told.ts';
 
-/** The lot on the shelf a message is about: one that is known, or a new code after the word "lot". */
+/** The lot on the shelf a message is about, said once or twice: one that is known, or a new code after the word "lot". */
 export const lotMeant = ({ lots }: BenchReading): LotSaid | undefined => {
   const shelf = lots.filter(({ kind }) => kind !== 'batch');
-  const [first, second] = shelf;
-  return first && !second && lots.length === 1 ? first : undefined;
+  const [first, ...more] = shelf;
+  const others =
+    lots.length > shelf.length || more.some(({ code }) => lotKey(code) !== lotKey(first?.code ?? ''));
+  return others ? undefined : first;
 };
 
 const bestIn = ({ days }: BenchReading): string | undefined =>
   days.find(({ role }) => role === 'best-before')?.future;
 
-const countCue =
-  /\b(?:is|are|was|were|now|down to|has|have(?! to\b)|had(?! to\b)|holds|should be|should have been|only|actually|really|left|adjust|set|count(?:ed)?|weigh(?:ed|s)?|correct(?:ion)?|inventory)\b|[:=]/i;
 const emptyCue =
-  /\b(?:is empty|used up|all gone|is gone|finished|is out(?! of)|run out|ran out|none left|empty now|emptied|no more|nothing left|all used|used it all|is done|run dry)\b/i;
+  /\b(?:is empty|used up|all gone|is gone|finished|is out(?! of)|run out|ran out|none left|empty now|emptied|no more|nothing (?:is )?left|all used|used it all|run dry)\b|_\W{0,2}(?:is )?(?:now )?empty\b|\bempty\W+(?:of )?_/i;
 const amountOf = (reading: Reading, bench: BenchReading) => {
   const [amount, second] = bench.rest.items.filter(isAmount);
   if (!amount || second) return undefined;
@@ -31,6 +33,11 @@ const amountOf = (reading: Reading, bench: BenchReading) => {
   const known = lot && reading.bench.lots.get(lotKey(lot.code));
   return gramsRead(amount, known?.ingredient ?? '', reading.settings.region);
 };
+
+const whatItWeighs = (lot: string): Trouble => ({
+  code: 'missing',
+  text: `How much is there now? Say it like "${lot} is really 230 g".`,
+});
 
 /** "K12 is really 230 g", "K12 is empty". */
 const claimCounted = (reading: Reading, { bench, note }: BenchText): Claim | undefined => {
@@ -44,6 +51,7 @@ const claimCounted = (reading: Reading, { bench, note }: BenchText): Claim | und
     return claim({ action: 'counted', lot: lot.code, grams: 0, ...defined({ on, why }) }, 3.3);
   const strangers = bench.rest.items.some(({ letter }) => /[RctM%]/.test(letter));
   if (amounts.length !== 1 || !countCue.test(text) || strangers) return undefined;
+  if (relative.test(text)) return refuse(whatItWeighs(lot.code), 3.2);
   const read = amountOf(reading, bench);
   if (read?.trouble) return refuse(read.trouble, 3.3);
   return read?.grams === undefined
@@ -58,15 +66,26 @@ const claimCounted = (reading: Reading, { bench, note }: BenchText): Claim | und
 /** "opened K12 today". */
 const claimOpened = ({ bench }: BenchText): Claim | undefined => {
   const lot = lotMeant(bench);
-  const told =
-    /_\W*(?:is |was |now |has been )*open(?:ed)?\b|\b(?:opened|open(?:ed)? since|broke the seal|broke open|started|is (?:now |already )?open)\b/i.test(
-      bench.rest.text,
-    );
+  const told = openCue.test(bench.rest.text);
   const more = bench.rest.items.some(
-    (item) => /[gvRcn%]/.test(item.letter) && !isGroupNumber(item, bench.rest.text),
+    (item) => /[gvRn%]/.test(item.letter) && !isGroupNumber(item, bench.rest.text),
   );
   if (!lot || !told || more) return undefined;
   return claim({ action: 'opened', lot: lot.code, ...defined({ on: dayIn(bench) }) }, 3.3);
+};
+
+const putsRight =
+  /^\W*(?:(?:no|sorry|oops|actually|wait|i|we|it|that|this|was|is|mean|meant|opened|open|have|been|had|should|be|correction|rather|wrong|day|date|not|today|but|it's|in fact|really|on|the)\b\W*)*_+\W*(?:not today)?\W*$/i;
+
+/** "I meant yesterday", right after a lot was opened. */
+export const claimOpenedAgain = ({ last }: Reading, { bench }: BenchText): Claim | undefined => {
+  const { days, lots, rest } = bench;
+  const lot = last?.topic === 'stock' && last.request.action === 'opened' ? last.request.lot : undefined;
+  if (typeof lot !== 'string' || lots.length > 0 || !putsRight.test(rest.text)) return undefined;
+  const on = dayIn(bench);
+  return on === undefined || days.length > 1
+    ? undefined
+    : claim({ action: 'opened', lot, on }, 3.2, [`I took ${lot}, which we spoke of.`]);
 };
 
 /** "The date on K12 is wrong, it is 30/09/2027": the one date there is. */
@@ -78,6 +97,10 @@ const dateSaid = ({ days, rest }: BenchReading): string | undefined =>
     ? days[0]?.future
     : undefined;
 
+/** "K12 can wait until June" is an answer to the reminder. */
+const putOff =
+  /\b(?:wait|snooze|ask|remind|postpone|leave|later|closed|away|reserve|save|saved|keep it|kept)\b/i;
+
 /** "K12 is best before 2027-04", "the date of K12 is wrong: no date". */
 const claimDated = ({ bench, note }: BenchText): Claim | undefined => {
   const lot = lotMeant(bench);
@@ -86,7 +109,7 @@ const claimDated = ({ bench, note }: BenchText): Claim | undefined => {
   const none = /\b(?:has|with|there is|is) no (?:best before|date)\b|\bno best before\b/i.test(
     bench.rest.text,
   );
-  if (bestBefore === undefined && !none) return undefined;
+  if ((bestBefore === undefined && !none) || putOff.test(bench.rest.text)) return undefined;
   return claim(
     { action: 'dated', lot: lot.code, ...defined({ bestBefore, why: note }) },
     3.3,
@@ -118,6 +141,11 @@ export const claimLot = (reading: Reading, text: BenchText): Claim | undefined =
   if (noted) return noted;
   if (asksOrPlans(text.bench.rest.text)) return undefined;
   const found =
-    claimTaken(reading, text) ?? claimCounted(reading, text) ?? claimOpened(text) ?? claimDated(text);
+    claimTaken(reading, text) ??
+    claimCounted(reading, text) ??
+    claimCountedEach(reading, text.bench) ??
+    claimOpened(text) ??
+    claimOpenedEach(text.bench) ??
+    claimDated(text);
   return found && text.bench.trouble ? refuse(text.bench.trouble, 3.3) : found;
 };

@@ -90,7 +90,9 @@ const timesStart = (items: readonly Item[], amount: Item): number => {
 };
 
 const isPackWord = (word: string): boolean =>
-  /^(?:bag|pack|packet|bottle|jar|tub|tin|block|sack|box|can|drum|jug)s?$/.test(word);
+  /^(?:bag|pack|packet|bottle|jar|tub|tin|block|sack|box|can|drum|jug|bar|cake|slab|piece|tube|pot|tray|carton|case)s?$/.test(
+    word,
+  );
 
 /** "3 bags of 500 g", "2 x 500 g": how many, and the items that say so. */
 export const timesIn = (

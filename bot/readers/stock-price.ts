@@ -25,6 +25,18 @@ const perUnit = (items: readonly Item[], reading: Reading) => {
   return unit && sizeOf({ ...unit, value: 1 }, reading.settings.region);
 };
 
+/** "Two lots of oil" counts, and "till summer 2028" names a year: neither is money. */
+const isNoPrice = (item: Item, all: readonly Item[]): boolean => {
+  const at = all.indexOf(item);
+  const [before, after] = [all[at - 1], all[at + 1]];
+  if (item.letter !== 'n') return false;
+  const signed = [before, after].some((each) =>
+    /^(?:[€£$]|eur|euros?|for|costs?|paid|at)$/.test(each?.word ?? ''),
+  );
+  const year = Number.isInteger(item.value) && (item.value ?? 0) >= 2000 && (item.value ?? 0) <= 2199;
+  return after?.letter === 'o' || (year && !signed);
+};
+
 interface PriceTold {
   readonly items: readonly Item[];
   readonly price?: string;
@@ -44,7 +56,9 @@ export const priceTold = (
   bought: Pack | undefined,
 ): PriceTold => {
   const own = reading.settings.currency;
-  const free = piece.items.filter((item) => !used.includes(item) && item.letter !== 'i');
+  const free = piece.items.filter(
+    (item) => !used.includes(item) && item.letter !== 'i' && !isNoPrice(item, piece.items),
+  );
   const found = moneyIn(free, own);
   if (!found) return { items: [] };
   const { items, price } = found;

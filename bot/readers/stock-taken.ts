@@ -11,9 +11,34 @@ import { howMuchTaken, whichStock } from './stock-words.ts';
 
 const wasteCue =
   /\b(?:threw|thrown|throw|toss(?:ed)?|chuck|dump|discard|lose|lost|missing|bin(?= (?:\d|the |all |_))|(?:wrote|write|written) off|(?:knocked|tipped|fell|kicked) (?:it |them |_+ )?over|leaked|ruined|spoilt|spoiled|fell (?:on|off|down|out|in)|on the (?:floor|carpet|ground)|got wet|(?<=\d ?(?:k?g|kilos?|grams?|ml|l|oz)(?: of _+| _+)? )(?:is|are|was|were|went|has|have) gone|binned|wasted|waste|discarded|spilled|spilt|chucked|dumped|disposed|tipped|got rid of|(?:in|into|to|on) the (?:bin|rubbish|trash|garbage|compost|compost heap|skip)|down the (?:drain|sink)|poured\b(?:(?!\bweigh).){0,60}\b(?:away|out))\b/i;
-const useCue = /\b(?:used|took(?! in\b)|taken(?! in\b)|use up|gave away|went into|needed)\b/i;
+const useCue =
+  /\b(?:used|took(?! in\b)|taken(?! in\b)|use up|gave away|went into|needed)\b|(?:^\W*|\b(?:i|we|i've|we've|just|also|and|then|have) )(?:gave|given|lent|sold|donated|swapped)(?! (?:me|us)\b)/i;
+/** A share of a lot is no amount, and not all of it. */
+const shareOf =
+  /\b(?:half|third|quarter|part|some|most|bit|little|lots|much|few) (?:of|the)\b|\b(?:partly|half-?way)\b/i;
 const allOf =
   /\b(?:all|the rest|the whole|whole|entire|the lot|everything|what(?:ever)?(?:'s| is| was)? left|remaining|the last|the remains?)\b/gi;
+
+/** "The sunflower oil is used up" says all of it, where that is one lot. */
+const emptied =
+  /\b(?:is|are|was|were|it's|now|all|has been)\b.{0,12}\b(?:used up|finished|empty|gone)\b|\bused up (?:all |the last of )?(?:the|our)\b|\b(?:ran|have run|'ve run|has run) out of\b/i;
+
+/** "20 g of K12 for the candle lesson" */
+const takenFor =
+  /^\W*\d[\d.,]* ?(?:k?g|grams?|kilos?|ml|oz) (?:out )?(?:of )?_+ (?:for|into|in) (?:the|my|our|an?|\w+ing)\b/i;
+const notQuite = /\b(?:nearly|almost|not|soon|half|about to|will be|from the (?:shop|market|list))\b/i;
+
+/** Of an ingredient; "K12 is empty" is a count. */
+const isEmptied = ({ rest, lots }: BenchReading): boolean =>
+  emptied.test(rest.text) &&
+  !notQuite.test(rest.text) &&
+  (lots.length === 0 ||
+    (/\bused up\b/i.test(rest.text) && rest.items.some(({ letter }) => letter === 'i'))) &&
+  !rest.items.some(({ letter }) => /[Rcgvn]/.test(letter));
+
+const isOnlyLot = (reading: Reading, ingredient: string | undefined): boolean =>
+  [...reading.bench.lots.values()].filter((lot) => lot.ingredient === ingredient && lot.leftG > 0).length ===
+  1;
 
 const isShelf = ({ lots }: BenchReading): boolean => lots.some(({ kind }) => kind === 'lot');
 
@@ -22,6 +47,7 @@ const howTaken = (bench: BenchReading): 'wasted' | 'used' | undefined => {
   if (lots.some(({ kind }) => kind === 'batch')) return undefined;
   if (!isShelf(bench) && rest.items.some(({ letter }) => /[Rc]/.test(letter))) return undefined;
   if (wasteCue.test(rest.text)) return 'wasted';
+  if (isEmptied(bench) || takenFor.test(rest.text)) return 'used';
   return useCue.test(rest.text) && !rest.items.some(({ letter }) => /[Rc]/.test(letter)) ? 'used' : undefined;
 };
 
@@ -61,18 +87,29 @@ const targetIn = (bench: BenchReading, clause: Clause): Take | undefined => {
   return named?.id === undefined ? undefined : { ingredient: named.id, ...defined({ herb: named.herb }) };
 };
 
+/** Without an amount: all of it, where that is said, or where a whole lot was thrown out. */
+const takeWhole = (
+  reading: Reading,
+  bench: BenchReading,
+  text: string,
+  target: Take,
+  how: string,
+): TakeRead => {
+  if (shareOf.test(bench.rest.text)) return { take: target };
+  const whole = how === 'wasted' && target.lot !== undefined && !said(allOf, text);
+  const gone = isEmptied(bench) && (target.lot !== undefined || isOnlyLot(reading, target.ingredient));
+  const all = whole || gone || said(allOf, text) ? (true as const) : undefined;
+  return {
+    take: { ...target, ...defined({ all }) },
+    ...(whole ? { assumed: `I took all that was left of ${target.lot ?? ''}.` } : {}),
+  };
+};
+
 const takeIn = (reading: Reading, bench: BenchReading, clause: Clause, how: string): TakeRead | undefined => {
   const target = targetIn(bench, clause);
   if (!target) return undefined;
   const [amount] = within(bench.rest.items.filter(isAmount), clause);
-  if (!amount) {
-    const whole = how === 'wasted' && target.lot !== undefined && !said(allOf, clause.text);
-    const all = whole || said(allOf, clause.text) ? (true as const) : undefined;
-    return {
-      take: { ...target, ...defined({ all }) },
-      ...(whole ? { assumed: `I took all that was left of ${target.lot ?? ''}.` } : {}),
-    };
-  }
+  if (!amount) return takeWhole(reading, bench, clause.text, target, how);
   const known = target.lot === undefined ? undefined : reading.bench.lots.get(lotKey(target.lot));
   const read = gramsRead(amount, known?.ingredient ?? target.ingredient ?? '', reading.settings.region);
   return {

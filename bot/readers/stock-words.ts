@@ -6,7 +6,7 @@ export const boughtExample = 'bought 500 g beeswax lot K12, best before 2027-03,
 export const stockCues =
   `bought buy got received ordered stock stocked took taken lost picked fetched collected restocked purchased lot lots low warn alert mark left opened open strained infused used use threw thrown binned wasted discarded spilled
   spilt adjust really count counted weighed empty finished delivery arrived delivered have has best expires note notes bb bbe inventory shelf gone
-  running remaining poured rancid restock reorder re-order went into bin whole tipped dumped disposed throw chucked rid drain compost more
+  running remaining short scarce least there much any house buy paid pay poured rancid restock reorder re-order went into bin whole tipped dumped disposed throw chucked rid drain compost more
   warning warnings minimum below under less tell know ping nudge keep remains any still balance total cupboard list shopping lots' supplies tossed how's doing looking ingredients 've larder pantry storeroom shelves`.split(
     /\s+/,
   );
@@ -16,7 +16,7 @@ const words = (text: string): ReadonlySet<string> => new Set(text.trim().split(/
 /** Words around a purchase that ask for nothing more. */
 export const boughtWords = words(`
   bought buy got received delivery arrived delivered new stock add added to put in into from at for of and with we i today yesterday lot lots batch best before bb bbe cost costs paid
-  price each per a an one bag bags pack packs packet packets bottle bottles jar jars tub tubs tin tins block blocks sack sacks box boxes can cans drum drums us the on shelf note record
+  price each per a an one bag bags pack packs packet packets bottle bottles jar jars tub tubs tin tins block blocks sack sacks box boxes can cans drum drums bar bars cake cakes slab slabs piece pieces carton cartons case cases us the on shelf note record
   came eur euro euros gbp usd pounds pound dollars incl excl vat tax tax-free delivery included including plus organic raw refined unrefined supplier ingredient amount date more
   another which that keeps keep until till lasts lasting good parcel post postman number numbers without hallo same found under taken took gave given sent gift gifted donated donation swapped spare stored away last first lastly firstly finally besides well too next some our brought pence cent cents p restocked stocked purchase purchased ordered it also no code altogether total x opened white yellow pellets virgin cold pressed extra dried g ml again up picked fetched collected
   were was been being twice thrice here now cheap cheaper bargain offer sale deal lovely have had came come turned finally both each`);
@@ -26,7 +26,15 @@ export const listWords = words(`
   ingredient current currently please every everything now today us have's available remaining remain supply supplies kept it them any for a an check prices price cost
   expired open opened to past date dates i has running low short get out total grams need restock reorder re-order buy order to anything something
   still about around over more enough doing looking holding cupboard store storeroom larder pantry shelves total balance amount quantity supplies own old oldest new opened
-  should top replenish again already ok so and off for with on where how's what's whats used up there's here list shopping stocktake does you anyone anybody gram kilo kilos ounces oz ml kg weigh could give full bottle bottles bag bags tub tubs packet packets plenty hand work hang wait rest yet statement complete present house home kitchen workroom getting nearly almost empty state overview days moment these look run ran gone buying restocking ordering reordering levels quick question rn whats atm left-over leftovers tho so far total everything everyone lists`);
+  should top replenish again already ok so and off for with on where how's what's whats used up there's here list shopping stocktake their dates whole entire doin goin lookin lookin' doin' drawer fridge box shed garage basket bench cellar attic jar tub bottle bag does you anyone anybody gram kilo kilos ounces oz ml kg weigh could give full bottle bottles bag bags tub tubs packet packets plenty hand work hang wait rest yet statement complete present house home kitchen workroom getting nearly almost empty state overview days moment these look run ran gone buying restocking ordering reordering levels quick question rn whats atm left-over leftovers tho so far total everything everyone lists`);
+
+/** Words of a question about one lot: what the shelf says of it answers all of them. */
+export const lotWords: ReadonlySet<string> = new Set([
+  ...listWords,
+  ...words(
+    `when did was were bought buy pay paid cost who supplied supplier arrive arrived come came since long first started start details info record tell about everything`,
+  ),
+]);
 
 const missing = (text: string): Trouble => ({ code: 'missing', text });
 

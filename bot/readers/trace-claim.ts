@@ -1,5 +1,7 @@
+import { lotKey } from '../../core/bench/codes.ts';
 import type { Trouble } from '../answer.ts';
 import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
+import { readingWithout } from '../understand.ts';
 import { batchMeant, type Meant } from './batch-meant.ts';
 import { type BenchReading, readBench } from './bench-reading.ts';
 import { leftover } from './leftover.ts';
@@ -14,10 +16,10 @@ const ofWhat: Trouble = {
 
 /** Asked of a lot or a batch these are about where it came from or went to; any other question of it is not ours. */
 const asksWay =
-  /\b(?:trac(?:e|es|ed|ing|eability)|recall(?:s|ed|ing)?|withdraw|affected|track(?:ed|ing)?|recipients?|whereabouts)\b|\bbatch(?:es)? (?:that )?(?:us(?:e|ed|es|ing)|with|contain(?:s|ing)?|from)\b|\b(?:which|what)\b.{0,40}\b(?:batch(?:es)?|tins?|jars?|pots?|sticks?|tubes?|balms?|salves?|recipes?|products?)\b.{0,40}\b(?:us(?:e|es|ed|ing)|contain(?:s|ed|ing)?|made|have|has|had|got|from|with|in|drew|hold(?:s|ing)?)\b|\bwhat\b.{0,30}\b(?:made|make|poured|pour)\b.{0,20}\b(?:with|from|out of|of|using)\b|\b(?:where|who|whom)\b|\b(?:which|what)\b.{0,20}\blots?\b|\bwhat(?:'s| is| was| went| goes| came| has gone)?\b.{0,12}\b(?:in|into|inside)\b|\bmade (?:from|of|with)\b|\bhow many\b.{0,40}\b(?:contain|out there|used|with|from|of)\b|\b(?:used|went|go|goes|gone|going) (?:in|into|for|to)\b|\bwhat\b.{0,30}\b(?:did|have|do|has) (?:we|i|you|they|anyone)\b.{0,20}\bus(?:e|ed)\b|\b(?:what|which) (?:oils?|butters?|wax(?:es)?|ingredients?|lots?)\b.{0,30}\b(?:us(?:e|es|ed)|in|went|go)\b|\b(?:did|have|has) (?:we|i|you|they|anyone) .{0,20}\bused?\b.{0,30}\bin\b|\b(?:is|was|are) .{0,30}\bin (?:any|a|some|which|our)\b|\bcontains?\b|\bcall(?:ed|ing)? (?:it|them|all|_+) ?back\b|\b(?:in|into|for) (?:which|what)\b|\b(?:is|was|were|are) [^?]{1,30}\b(?:used|put) (?:in|into)\b|\b(?:end(?:s|ed)? up|landed|turned up) (?:in|at|with)\b/i;
+  /\b(?:trac(?:e|es|ed|ing|eability)|recall(?:s|ed|ing)?|withdraw|affected|track(?:ed|ing)?|recipients?|whereabouts)\b|\bbatch(?:es)? (?:that )?(?:us(?:e|ed|es|ing)|with|contain(?:s|ing)?|from)\b|\b(?:which|what)\b.{0,40}\b(?:batch(?:es)?|tins?|jars?|pots?|sticks?|tubes?|balms?|salves?|recipes?|products?)\b.{0,40}\b(?:us(?:e|es|ed|ing)|contain(?:s|ed|ing)?|made|have|has|had|got|from|with|in|drew|hold(?:s|ing)?)\b|\bwhat\b.{0,30}\b(?:made|make|poured|pour)\b.{0,20}\b(?:with|from|out of|of|using)\b|\b(?:everything|all|anything) (?:(?:that|which|with) )?.{0,20}\b(?:has|have|contains?|containing|used|using|is made|made) |\b(?:where|who|whom)\b|\b(?:which|what) (?:of (?:our|the) )?(?:customers?|people|shops?|places?|buyers?|friends?|clients?|pupils?|schools?)\b|\b(?:buyers?|takers?|customers?|receivers?) (?:of|for|from)\b|\bhow many\b.{0,40}\b(?:with|at)\b|^\W*(?:does|do|has|have|did)\b.{3,40}\b(?:have|has|got|get|hold|holds?|took|take|any)\b|\b(?:did|has|have) (?:any(?:one|body)|some(?:one|body))\b.{0,20}\b(?:get|got|have|buy|bought|take|taken|receive|received)\b|\b(?:what|whatever) (?:became|has become|becomes|happened to|has happened to) (?=of|all|the|_)|\b(?:which|what)\b.{0,20}\blots?\b|\bwhat(?:'s| is| was| went| goes| came| has gone)?\b.{0,12}\b(?:in|into|inside)\b|\bmade (?:from|of|with)\b|\bhow many\b.{0,40}\b(?:contain|out there|used|with|from|of)\b|\b(?:used|went|go|goes|gone|going) (?:in|into|for|to)\b|\bwhat\b.{0,30}\b(?:did|have|do|has) (?:we|i|you|they|anyone)\b.{0,20}\bus(?:e|ed)\b|\b(?:what|which) (?:oils?|butters?|wax(?:es)?|ingredients?|lots?)\b.{0,30}\b(?:us(?:e|es|ed)|in|went|go)\b|\b(?:did|have|has) (?:we|i|you|they|anyone) .{0,20}\bused?\b.{0,30}\bin\b|\b(?:is|was|are) .{0,30}\bin (?:any|a|some|which|our|_)|\bcontains?\b|\bcall(?:s|ed|ing)? (?:it|them|all|_+) ?back\b|\b(?:in|into|for) (?:which|what)\b|\b(?:is|was|were|are) [^?]{1,30}\b(?:used|put) (?:in|into)\b|\b(?:end(?:s|ed)? up|landed|turned up) (?:in|at|with)\b/i;
 
 const asksSheet =
-  /\brecall|\bwithdraw\b|\bsheet\b|\bnotify\b|\b(?:needs?|ought|has|have) to know\b|\b(?:must|should) (?:i |we )?(?:know|warn|inform|tell|be (?:told|warned|informed))\b|\bwarn(?:ed)?\b|\binform(?:ed)?\b|\bcall(?:ed|ing)? (?:it |them |_+ |all )*back\b|\bsomething wrong with\b/i;
+  /\brecall|\bwithdraw\b|\bsheet\b|\bnotify\b|\b(?:needs?|ought|has|have) to know\b|\b(?:must|should) (?:i |we )?(?:know|warn|inform|tell|be (?:told|warned|informed))\b|\bwarn(?:ed)?\b|\binform(?:ed)?\b|\bcall(?:s|ed|ing)? (?:it |them |_+ |all )*back\b|\bsomething wrong with\b/i;
 /** What is done or told with a code is for other topics: "gave 6 tins", "label for", "report". */
 const elsewhere =
   /\b(?:labels?|report(?:ed)?|reaction|reactions|rash|itch\w*|swell\w*|swollen|note on|poured|(?<!\bwho (?:has )?)bought|opened|correct|scale|cost|costs|price|prices|expire[sd]?|best before|remind|export|undo|how many\b.{0,40}\bleft\b|how much (?:is|was|do we have) (?:left|in stock))\b/i;
@@ -78,11 +80,29 @@ const everything = (reading: Reading, bench: BenchReading): Claim | undefined =>
     : claim({}, 2.8);
 };
 
+/** "Is K12 in 26-KIVO?" */
+const namesTwo = (reading: Reading): boolean =>
+  reading.words.has('in') && reading.text.length <= 60 && lotsIn(reading).length === 2;
+
+/** "Does the lifeboat shop have any of it": places its containers went to are names, and nothing else is asked. */
+const withoutPlaces = ({ bench: book }: Reading, { rest, lots }: BenchReading): Reading => {
+  const text = rest.text.toLowerCase();
+  const gone = book.batches.get(lotKey(lots[0]?.code ?? ''))?.gone ?? [];
+  const names = [...new Set(gone.flatMap(({ to }) => to?.toLowerCase() ?? []))].map((name) =>
+    name.replace(/^(?:the|my|our|a) /, ''),
+  );
+  const places = names.flatMap((name) => {
+    const from = text.indexOf(name);
+    return name.length > 2 && from >= 0 ? [{ from, to: from + name.length }] : [];
+  });
+  return readingWithout(rest, places.slice(0, 4));
+};
+
 /** What a message would mean as a question where a lot went, or what a batch was made from. */
 export const claimTrace = (reading: Reading): Claim | undefined => {
   const strong = anyWord(reading, traceCues);
   const follows = reading.last?.topic === 'trace';
-  if (!strong && !follows && !anyWord(reading, traceWeakCues)) return undefined;
+  if (!strong && !follows && !anyWord(reading, traceWeakCues) && !namesTwo(reading)) return undefined;
   if (
     !strong &&
     reading.bench.batches.size === 0 &&
@@ -98,7 +118,8 @@ export const claimTrace = (reading: Reading): Claim | undefined => {
   if (!asksWay.test(bench.rest.text) && !(follows && asksSheet.test(reading.text))) return undefined;
   if (elsewhere.test(bench.rest.text)) return undefined;
   // Which ingredient a lot is of may be said with it: "beeswax lot K12".
-  const items = bench.rest.items.filter(({ letter }) => letter !== 'i' && letter !== 'R' && letter !== 'h');
+  const { items: left } = withoutPlaces(reading, bench);
+  const items = left.filter(({ letter }) => letter !== 'i' && letter !== 'R' && letter !== 'h');
   if (leftover(boardOf(items), traceWords, strong).blocking.length > 0) return undefined;
   return settle(reading, bench, strong);
 };

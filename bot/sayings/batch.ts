@@ -38,7 +38,6 @@ when did we make {R}
 when was {R} poured
 {R} batches
 {R} batches so far
-batch history for {R}
 what batches do we have of the {R}
 list everything poured of {R}
 

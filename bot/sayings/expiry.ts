@@ -118,6 +118,9 @@ which things are too old
 which things are past their date
 what should i throw out
 what must be thrown away
+anything to throw out
+is there anything i must throw out
+anything that has to be thrown away
 anything past its date
 anything out of date already
 is anything already expired

@@ -29,6 +29,13 @@ all the complaints we noted
 let me see what people reported
 
 = reactions for {lot}
+is there anybody who had trouble with {lot}
+who had trouble with {lot}
+has anyone had problems with {lot}
+did {lot} cause any trouble
+did {lot} give anyone a rash
+any trouble with {lot} so far
+any bad news about {lot}
 has anyone reacted to {lot}
 has anybody reacted badly to {lot}
 has anyone had trouble with {lot}

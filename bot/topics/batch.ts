@@ -3,6 +3,8 @@ import { lotCodeText, mostContainers } from '../../core/bench/event-fields.ts';
 import { maxLines, recipeLine, recipeName } from '../../core/recipe.ts';
 import { pourForm } from '../forms/bench-forms.ts';
 import { claimBatch } from '../readers/batch-claim.ts';
+import { namedByWord } from '../readers/named-by-word.ts';
+import { ofSpokenLot } from '../readers/of-spoken-lot.ts';
 import { type SlashValues, topic } from '../topic.ts';
 import { answerBatch } from '../words/batch.ts';
 
@@ -65,6 +67,9 @@ const request = z.strictObject({
   fine: z.boolean().optional(),
   text: remark.optional(),
   which: z.enum(['open', 'looks']).optional(),
+  /** Poured from this day to that one, ISO, both in it. */
+  from: z.iso.date().optional(),
+  to: z.iso.date().optional(),
   /** The batch's last event that the member had seen. */
   seen: z.int().optional(),
   /** Said a second time on purpose. */
@@ -129,6 +134,6 @@ export const batch = topic({
     say: spoken,
   },
   writes: ({ action }) => action !== 'show' && action !== 'list',
-  read: claimBatch,
+  read: ofSpokenLot(namedByWord(claimBatch)),
   answer: answerBatch,
 });

@@ -2,6 +2,8 @@ import { z } from 'zod';
 import { day } from '../../core/bench/event-fields.ts';
 import { maxLines, recipeLine, recipeName } from '../../core/recipe.ts';
 import { claimExpiry } from '../readers/expiry-claim.ts';
+import { namedByWord } from '../readers/named-by-word.ts';
+import { ofSpokenLot } from '../readers/of-spoken-lot.ts';
 import { type SlashValues, topic } from '../topic.ts';
 import { answerExpiry } from '../words/expiry.ts';
 
@@ -88,6 +90,6 @@ export const expiry = topic({
   },
   writes: ({ action }) => action === 'answer',
   manages: ({ action }) => action === 'set' || action === 'stop',
-  read: claimExpiry,
+  read: ofSpokenLot(namedByWord(claimExpiry)),
   answer: answerExpiry,
 });

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { lotCodeText, mostBenchG } from '../../core/bench/event-fields.ts';
 import { decimal, packSchema } from '../../core/cost/prices.ts';
 import { purchaseForm } from '../forms/bench-forms.ts';
+import { ofSpokenLot } from '../readers/of-spoken-lot.ts';
 import { claimStock } from '../readers/stock-claim.ts';
 import { boughtExample } from '../readers/stock-words.ts';
 import { type SlashValues, topic } from '../topic.ts';
@@ -61,6 +62,18 @@ const request = z.strictObject({
   how: z.enum(['used', 'wasted']).optional(),
   /** Several things taken at once, in place of `lot` or `ingredient`. */
   takes: z.array(take).min(1).max(20, 'At most twenty lots at once.').optional(),
+  /** Several lots counted or opened at once, in place of `lot`. */
+  each: z
+    .array(
+      z.strictObject({
+        lot: code,
+        grams: z.number().min(0).max(mostBenchG).optional(),
+        on: z.iso.date().optional(),
+      }),
+    )
+    .min(2)
+    .max(20, 'At most twenty lots at once.')
+    .optional(),
   parts: z.array(part).max(20, 'At most twenty things in one jar.').optional(),
   on: z.iso.date().optional(),
   bestBefore: z.iso.date().optional(),
@@ -145,6 +158,6 @@ export const stock = topic({
     say: spoken,
   },
   writes: ({ action }) => action !== 'list' && action !== 'show',
-  read: claimStock,
+  read: ofSpokenLot(claimStock),
   answer: answerStock,
 });

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { lotCodeText } from '../../core/bench/event-fields.ts';
+import { ofSpokenLot } from '../readers/of-spoken-lot.ts';
 import { claimTrace } from '../readers/trace-claim.ts';
 import { type SlashValues, topic } from '../topic.ts';
 import { answerTrace } from '../words/trace.ts';
@@ -37,6 +38,6 @@ export const trace = topic({
     complete: { lot: 'lot-or-batch' },
     say: spoken,
   },
-  read: claimTrace,
+  read: ofSpokenLot(claimTrace),
   answer: answerTrace,
 });

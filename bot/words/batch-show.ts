@@ -138,7 +138,15 @@ const latestWhere = (bench: Bench, count: number, fits: (batch: Batch) => boolea
   return { latest, count };
 };
 
+/** Of a stretch of days: what was made in it is all that is looked at. */
+const madeThen = (wish: BatchWish, bench: Bench, today: string): Latest => {
+  const fits = isWanted(wish, today);
+  const then = [...latestBatches(bench, { from: wish.from, until: wish.to })].filter(fits);
+  return { latest: then.slice(0, mostChoices), count: then.length };
+};
+
 const chosen = (wish: BatchWish, bench: Bench, today: string): Latest => {
+  if (wish.from !== undefined || wish.to !== undefined) return madeThen(wish, bench, today);
   if (wish.recipe !== undefined || wish.which === 'looks')
     return latestOf(bench, isWanted(wish, today), mostChoices);
   return wish.which === 'open'
@@ -146,9 +154,15 @@ const chosen = (wish: BatchWish, bench: Bench, today: string): Latest => {
     : latestWhere(bench, bench.batches.size, () => true);
 };
 
+const spanOf = ({ from, to }: BatchWish): string => {
+  if (from === undefined) return '';
+  return to === undefined || to === from ? ` on ${from}` : ` from ${from} to ${to}`;
+};
+
 const nothing = (wish: BatchWish): string => {
   if (wish.which === 'looks') return 'No batch waits for a look.';
   const of = wish.recipe === undefined ? '' : ` of ${wish.recipe}`;
+  if (wish.from !== undefined) return `No batch${of} was poured${spanOf(wish)}.`;
   return `No ${wish.which === 'open' ? 'batch with something left' : 'batch'}${of} yet. Write one down: "poured 24 tins of Fernlea hand balm today".`;
 };
 
@@ -197,7 +211,7 @@ export const listBatches = (wish: BatchWish, tools: Tools): Answer => {
       ? [text(`A look is due: ${due.slice(0, 8).join(', ')}. Say "${due[0]} looks fine", or what is wrong.`)]
       : [];
   return {
-    title: wish.recipe === undefined ? 'Batches' : `Batches of ${wish.recipe}`,
+    title: `${wish.recipe === undefined ? 'Batches' : `Batches of ${wish.recipe}`}${spanOf(wish)}`,
     blocks: shown.length === 0 ? [text(nothing(wish))] : [batchTable(shown, today), ...more, ...look],
     figures: listFigures(shown, count),
     warnings: shown.length === 0 ? [] : [localRules],

@@ -76,7 +76,7 @@ const aboutText = ({ about, member, from, to }: BookWish): string =>
 
 const none = (wish: BookWish): Trouble => ({
   code: 'not-found',
-  text: `Nothing is recorded in this book${aboutText(wish) ? ` for ${aboutText(wish)}` : ''}. Try "history" for all of it.`,
+  text: `Nothing is recorded in this book${aboutText(wish) ? ` (${aboutText(wish)})` : ''}. Try "history" for all of it.`,
 });
 
 /** Who wrote what and when, newest first, a page at a time. */

@@ -7,6 +7,7 @@ import { readItems } from '../readers/items.ts';
 import { letterOf } from '../readers/lexicon.ts';
 import { recipeNames } from '../readers/recipe-names.ts';
 import { tokens } from '../readers/tokens.ts';
+import { unitOf } from '../readers/unit.ts';
 import type { Tools } from '../topic.ts';
 import type { RecipeWish } from '../topics/recipe.ts';
 import { findRecipe } from './find-recipe.ts';
@@ -20,14 +21,18 @@ const mostRecipes = 10_000;
 const amounts = /[gvdpt%r]/;
 const tellingLetters = /[wzZBcMSHQ]/;
 
-/** True for a name with a word of its own: "Winter balm", "Quick stick", but not "recipes", "24 tins" or "500 g". */
+/** True for a name with a word of its own: "Winter balm", "Quick stick", "Co", but not "recipes", "24 tins", "500 g" or "ml". */
 const isTelling = (name: string): boolean => {
   const list = tokens(name);
   if (readItems(list, () => undefined).some((item) => amounts.test(item.letter))) return false;
   const words = list.filter((token) => token.kind === 'word').map((token) => token.word);
   const alone = words.length === 1 && list.length === 1;
   const letterSet = alone ? /[wzZ]/ : tellingLetters;
-  return words.some((word) => word.length > 2 && letterSet.test(letterOf(word) ?? ''));
+  return words.some(
+    (word) =>
+      (word.length > 2 || (alone && word.length === 2 && unitOf(word) === undefined)) &&
+      letterSet.test(letterOf(word) ?? ''),
+  );
 };
 
 /** A name that is a word of the reader's own, or an ingredient's, could never be told from it again. */

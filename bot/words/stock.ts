@@ -75,30 +75,58 @@ const saidOf: Readonly<
   note: (_before, after, _on, { note }) => [`Noted for lot ${after.lot}: ${note ?? ''}`],
 };
 
-const recordOnLot = async (wish: StockWish & { action: OnLot }, tools: Tools): Promise<Answer | Trouble> => {
-  const today = todayFor(tools);
-  const on = wish.on ?? today;
-  const wrongDay = dayTrouble(on, today);
-  if (wrongDay) return wrongDay;
-  const decide = (bench: Bench): Result<{ events: readonly BenchEvent[]; value: Lot }, Trouble> => {
+type OnLotWish = StockWish & { action: OnLot };
+
+/** One wish for each lot that was told of. */
+const eachOf = ({ each, ...wish }: OnLotWish): readonly OnLotWish[] =>
+  each?.map((own) => ({ ...wish, ...defined(own) })) ?? [wish];
+
+type Decided = Result<{ events: readonly BenchEvent[]; value: readonly Lot[] }, Trouble>;
+
+const decideOnLots = (wishes: readonly OnLotWish[], today: string, bench: Bench): Decided => {
+  const events: BenchEvent[] = [];
+  const lots: Lot[] = [];
+  for (const wish of wishes) {
     const lot = findLot(wish.lot ?? '', bench);
     if ('code' in lot) return fail(lot);
-    const trouble = lotTrouble(lot, wish, on);
-    return trouble ? fail(trouble) : ok({ events: [eventFor[wish.action](lot, wish, on)], value: lot });
-  };
-  const changed = await tools.book.change((state) => decide(benchOf(state)), by(tools));
+    const on = wish.on ?? today;
+    const trouble = dayTrouble(on, today) ?? lotTrouble(lot, wish, on);
+    if (trouble) return fail(trouble);
+    events.push(eventFor[wish.action](lot, wish, on));
+    lots.push(lot);
+  }
+  return ok({ events, value: lots });
+};
+
+const recordOnLot = async (wish: OnLotWish, tools: Tools): Promise<Answer | Trouble> => {
+  const today = todayFor(tools);
+  const wishes = eachOf(wish);
+  const changed = await tools.book.change((state) => decideOnLots(wishes, today, benchOf(state)), by(tools));
   if (!changed.ok) return changed.problem;
-  const { value: before, state } = changed.value;
+  const { value: befores, state } = changed.value;
   const bench = benchOf(state);
-  const lot = bench.lots.get(lotKey(before.lot)) as Lot;
+  const lots = befores.map(({ lot }) => bench.lots.get(lotKey(lot)) as Lot);
+  const said = wishes.flatMap((own, at) =>
+    saidOf[own.action](befores[at] as Lot, lots[at] as Lot, own.on ?? today, own),
+  );
   return {
-    title: `Lot ${lot.lot}: ${lotName(lot)}`,
+    title: lots.map((lot) => `Lot ${lot.lot}: ${lotName(lot)}`).join(', '),
     blocks: [
-      ...saidOf[wish.action](before, lot, on, wish).map(text),
-      ...(isExpired(lot, today) ? [text('It is past its date and will not be drawn by itself.')] : []),
-      ...lowAfter(bench, today, [lot.ingredient]).map(text),
+      ...[...new Set(said)].map(text),
+      ...lots
+        .filter((lot) => isExpired(lot, today))
+        .map((lot) =>
+          text(
+            `${lots.length > 1 ? `Lot ${lot.lot}` : 'It'} is past its date and will not be drawn by itself.`,
+          ),
+        ),
+      ...lowAfter(
+        bench,
+        today,
+        lots.map(({ ingredient }) => ingredient),
+      ).map(text),
     ],
-    figures: { lots: [lotFigures(lot, today)] },
+    figures: { lots: lots.map((lot) => lotFigures(lot, today)) },
     warnings: [],
     next: [{ label: 'Stock', say: 'stock' }],
   };

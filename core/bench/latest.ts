@@ -1,4 +1,4 @@
-import { daysIn } from './lookup.ts';
+import { type Days, daysIn } from './lookup.ts';
 import { madeDays } from './lookups.ts';
 import type { Batch, Bench } from './state.ts';
 
@@ -6,10 +6,10 @@ import type { Batch, Bench } from './state.ts';
 const laterFirst = (a: Batch, b: Batch): number =>
   a.madeOn === b.madeOn ? b.seq - a.seq : a.madeOn < b.madeOn ? 1 : -1;
 
-/** Batches one by one, the latest first. Whoever stops early pays for what was seen. */
-export function* latestBatches(bench: Bench): Generator<Batch> {
+/** Batches one by one, the latest first, of all days or of a stretch of them. Whoever stops early pays for what was seen. */
+export function* latestBatches(bench: Bench, made: Days = {}): Generator<Batch> {
   const days = madeDays.of(bench);
-  for (const day of daysIn(days, {}).reverse())
+  for (const day of daysIn(days, made).reverse())
     yield* [...(days.get(day) ?? [])].flatMap((key) => bench.batches.get(key) ?? []).sort(laterFirst);
 }
 

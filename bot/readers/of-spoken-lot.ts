@@ -1,0 +1,101 @@
+import { lotKey } from '../../core/bench/codes.ts';
+import { type Claim, type Last, oncePerReading, type Reading } from '../reading.ts';
+import { readAgain } from '../understand.ts';
+import { asksOrPlans } from './bench-text.ts';
+import { lotsIn } from './lots.ts';
+
+/** Longest message that may leave out what it is about, in tokens. */
+const mostTokens = 24;
+/** What is only understood from the message before is less sure than what has its own words. */
+const leftOutWeight = 2.8;
+
+const benchTopics: ReadonlySet<string> = new Set(['batch', 'stock', 'trace', 'expiry']);
+
+type Request = Readonly<Record<string, unknown>>;
+
+const only = (list: unknown): unknown => (Array.isArray(list) && list.length === 1 ? list[0] : undefined);
+
+const codeIn = ({ lot, request }: Last): unknown =>
+  lot ?? request.lot ?? only(request.lots) ?? (only(request.purchases) as Request | undefined)?.lot;
+
+/** The batch or lot that was spoken of just before, where it was one. */
+const spokenOf = ({ last, bench }: Reading): string | undefined => {
+  if (!last || !benchTopics.has(last.topic)) return undefined;
+  const code = codeIn(last);
+  if (typeof code !== 'string') return undefined;
+  return bench.batches.has(lotKey(code)) || bench.lots.has(lotKey(code)) ? code : undefined;
+};
+
+/** "It", "them", "this batch"; not the people in "gave them 2 tins", nor the day in "it was late". */
+const pronoun =
+  /(?<!\b(?:gave|give|sold|told|tell|sent|send|handed|because|since|when|while|as|so|if) )\b(?:it|them|they|these|those|(?:this|that|the) (?:batch|lot|one|pour)|(?:the|those|these) (?:tins|jars|pots|sticks|tubes)(?= (?:look|smell|feel|are|have|were)\b))\b(?!(?:'| (?:rained|snowed|rains|is (?:late|cold|hot|raining|sunny)|was (?:late|cold|hot|raining|sunny))))/i;
+/** "Poured 12 more of them" is of the recipe. */
+const ofRecipe = /\b(?:pour(?:ed|ing)?|made|make|making|filled|cast|scale|recipe|cooked)\b/i;
+
+interface Spoken {
+  readonly reading: Reading;
+  readonly code: string;
+}
+
+const isOpen = (reading: Reading): boolean =>
+  reading.tokens.length <= mostTokens &&
+  lotsIn(reading).length === 0 &&
+  !reading.items.some(({ letter }) => /[Ri%]/.test(letter));
+
+/** The message with the code in place of "it". */
+const pointing = oncePerReading((reading): Spoken | undefined => {
+  const code = spokenOf(reading);
+  if (code === undefined || !isOpen(reading) || !pronoun.test(reading.text)) return undefined;
+  if (ofRecipe.test(reading.text) && !asksOrPlans(reading.text)) return undefined;
+  return { code, reading: readAgain(reading.text.replace(pronoun, code), reading) };
+});
+
+/** The message with the code before it. */
+const leftOut = oncePerReading((reading): Spoken | undefined => {
+  const code = spokenOf(reading);
+  if (code === undefined || !isOpen(reading)) return undefined;
+  return { code, reading: readAgain(`${code}, ${reading.text}`, reading) };
+});
+
+const withAssumed = (made: Claim, code: string, most: number): Claim =>
+  made.kind === 'request'
+    ? {
+        ...made,
+        weight: Math.min(made.weight, most),
+        assumed: [...made.assumed, `I took ${code}, which we spoke of.`],
+      }
+    : made;
+
+/** Asking words that a message without a name has to have, so that "I love it" looks nothing up. */
+const asksSomething =
+  /\b(?:left|remain\w*|much|many|expires?|best before|good|keeps?|where|who|whom|when|which|what|lots?|recall|trace|notes?|date|history)\b/i;
+const looking: ReadonlySet<unknown> = new Set(['show', 'list', 'due', undefined]);
+
+/** After "gave 3 tins" a number put right is of the gift, and after "used 20 g" of what was used: neither is a count. */
+const isOfWhatWent = ({ last, text }: Reading, { action }: Request): boolean => {
+  const before = last?.request.action;
+  if (action === 'correct') return before === 'gone' || before === 'back';
+  return action === 'counted' && before === 'taken' && !/\b(?:left|remain\w*|now)\b/i.test(text);
+};
+
+const isFit = (made: Claim | undefined, reading: Reading): made is Claim => {
+  if (made?.kind !== 'request' || isOfWhatWent(reading, made.request)) return false;
+  return !looking.has(made.request.action) || asksSomething.test(reading.text);
+};
+
+/**
+ * A topic of lots and batches that also knows the one spoken of just before: "opened it today", "two of them broke",
+ * "how much is left", "gave 2 to my sister".
+ */
+export const ofSpokenLot =
+  (read: (reading: Reading) => Claim | undefined) =>
+  (reading: Reading): Claim | undefined => {
+    const pointed = pointing(reading);
+    const meant = pointed && read(pointed.reading);
+    if (pointed && isFit(meant, reading)) return withAssumed(meant, pointed.code, meant.weight);
+    const own = read(reading);
+    if (own?.kind === 'request') return own;
+    const led = leftOut(reading);
+    const after = led && read(led.reading);
+    return led && isFit(after, reading) ? withAssumed(after, led.code, leftOutWeight) : own;
+  };
