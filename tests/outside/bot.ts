@@ -15,7 +15,7 @@ export class Bot {
   /** What it wrote on standard error: a JSON line each. */
   readonly log: string[] = [];
 
-  constructor(token: string, apiUrl: string) {
+  constructor(token: string, apiUrl: string, perMinute = '6000') {
     this.#settings = {
       PATH: process.env.PATH ?? '',
       HOME: this.#home,
@@ -24,7 +24,7 @@ export class Bot {
       STORE_URL: join(this.#home, 'book'),
       BACKUP_DIR: 'none',
       LOG_LEVEL: 'debug',
-      MEMBER_PER_MINUTE: '6000',
+      MEMBER_PER_MINUTE: perMinute,
     };
   }
 
@@ -60,10 +60,9 @@ export class Bot {
     rmSync(this.#home, { recursive: true, force: true });
   }
 
-  /** Lines of the log at level error or worse, but for refusals of tokens that had run out (10062), which are meant. */
+  /** Lines of the log at level error or worse, but for refusals that are meant: a token that ran out, a closed channel or member. */
   errors(): string[] {
-    return this.log.filter(
-      (line) => /"level":"(error|fatal)"/.test(line) && !line.includes('"code":"10062"'),
-    );
+    const isMeant = (line: string): boolean => /"code":"(10062|50013|50007)"/.test(line);
+    return this.log.filter((line) => /"level":"(error|fatal)"/.test(line) && !isMeant(line));
   }
 }

@@ -28,7 +28,8 @@ import {
 } from './slash.ts';
 import type { StandIn } from './stand-in.ts';
 import { type Hand, Talk, until } from './talk.ts';
-import { type Chance, partials, phrases, recipes } from './values.ts';
+import { type Chance, files, partials, phrases, recipes } from './values.ts';
+import { guildObject } from './world.ts';
 
 export type Bounds = {
   /** Things done at least. */
@@ -97,9 +98,13 @@ export class Drive {
       await this.#say(hand, 'bought 1 kg olive oil lot G7, best before 2027-06, 12');
       await this.#say(hand, 'poured 24 tins of 15 ml of Fernlea hand balm today');
     }
+    for (const at of Array(8).keys())
+      await this.#say(this.hands()[0] as Hand, `bought ${at + 1}00 g shea butter lot M${at}`);
+    for (const text of ['stock', 'list recipes', 'list batches', 'what is out of date']) this.#phrase(text);
     for (const command of this.#standIn.registered) if (command.type !== 1) this.#menus(command);
     for (const leaf of leaves(this.#standIn.registered)) this.#plan(leaf);
     for (const text of phrases()) this.#phrase(text);
+    for (let round = 0; round < this.#bounds.each; round += 1) this.#oddities();
     this.#mix();
   }
 
@@ -124,6 +129,59 @@ export class Drive {
     }
     this.#queue.push((hand) => this.#slash(hand, leaf, leaf.options, new Map(), true));
     this.#queue.push((hand) => this.#expired(hand, leaf));
+  }
+
+  /** What happens now and then in any server. */
+  #oddities(): void {
+    this.#queue.push(
+      async (hand) => {
+        this.#count('messages taken back', 'text');
+        await this.talk.say(hand, 'scale Fernlea hand balm to 500 g', {}, 'is taken back');
+      },
+      async (hand) => {
+        const closed = hand.group?.channels.find(({ isClosed }) => isClosed);
+        if (!closed) return;
+        const there = { ...hand, channel: closed.id };
+        const isReached = !this.#standIn.world.closed.has(hand.person.id);
+        const [leaf] = leaves(this.#standIn.registered);
+        if (leaf) await this.#slash(there, leaf, leaf.options);
+        this.#count('messages where it may not write', 'text');
+        await this.talk.say(
+          there,
+          'what is candelilla wax',
+          {},
+          isReached ? undefined : 'cannot be answered',
+        );
+      },
+      ...files.map(
+        ({ name, text }) =>
+          (hand: Hand) =>
+            this.#attach(hand, name, text),
+      ),
+      (hand) => this.#outage(hand),
+    );
+  }
+
+  async #attach(hand: Hand, name: string, text: string): Promise<void> {
+    const data = Buffer.from(text);
+    const file = this.#standIn.messages.attach(
+      { field: 'files[0]', name, bytes: data.length, data },
+      hand.channel,
+    );
+    const say = name.endsWith('.json') ? 'import' : 'scale this to 24 tins of 15 ml';
+    this.#count('messages with a file', name);
+    this.#found(hand, (await this.talk.say(hand, say, { attachments: [file] })).replies);
+  }
+
+  /** A server goes away for a while and is asked in all the same. */
+  async #outage(hand: Hand): Promise<void> {
+    if (!hand.group) return;
+    this.#count('outages', 'server');
+    this.#standIn.gateway.dispatch('GUILD_DELETE', { id: hand.group.id, unavailable: true });
+    await this.talk.say(hand, 'density of castor oil');
+    const leaf = this.#chance.pick(leaves(this.#standIn.registered));
+    if (leaf) await this.#slash(hand, leaf, this.#must(leaf));
+    this.#standIn.gateway.dispatch('GUILD_CREATE', guildObject(hand.group, this.#standIn.world.bot));
   }
 
   #must = ({ options }: Leaf): Wire[] => options.filter(({ required }) => required === true);

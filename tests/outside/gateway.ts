@@ -67,7 +67,9 @@ export const breaks = [
 ] as const;
 export type Break = (typeof breaks)[number];
 
-const heartbeat = 2500;
+const heartbeat = 1500;
+/** One identify in five seconds, by the platform's "max_concurrency" of one. */
+const identifyEvery = 5000;
 const privileged = (1 << 1) | (1 << 8) | (1 << 15);
 
 export class Gateway {
@@ -100,6 +102,11 @@ export class Gateway {
     this.#server.handleUpgrade(...args, (socket, request) =>
       this.#server.emit('connection', socket, request),
     );
+  }
+
+  /** Milliseconds until the bot may identify again. */
+  get untilIdentify(): number {
+    return Math.max(0, this.#lastIdentify + identifyEvery - Date.now());
   }
 
   get isConnected(): boolean {
@@ -192,7 +199,7 @@ export class Gateway {
   #identify(line: Line, d: Wire): void {
     this.#ledger.count('identify');
     const since = Date.now() - this.#lastIdentify;
-    if (since < 4950) this.#ledger.fault('gateway', `identified again after ${since} ms`);
+    if (since < identifyEvery - 50) this.#ledger.fault('gateway', `identified again after ${since} ms`);
     this.#lastIdentify = Date.now();
     if (line.session) this.#ledger.fault('gateway', 'identified twice on one connection');
     if (d.token !== this.#token) this.#ledger.fault('gateway', 'a wrong token');

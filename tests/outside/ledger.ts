@@ -15,6 +15,8 @@ export class Asked implements Reached {
   deliveries = 0;
   /** The platform itself lost it: its session ended before it was delivered. */
   isLost = false;
+  /** What was asked of the platform for it, and what came back. */
+  readonly trace: string[] = [];
   /** When its first answer was asked for, each time. */
   readonly attempts: number[] = [];
   ackedAt: number | undefined;
@@ -64,6 +66,9 @@ export class Asked implements Reached {
 /** A message somebody wrote to the bot. */
 export class Said implements Reached {
   isLost = false;
+  /** Where it was written the bot may not answer. */
+  isUnanswerable = false;
+  repliedAt = 0;
   deliveries = 0;
   readonly replies: Message[] = [];
   readonly bodies: string[] = [];
@@ -129,7 +134,8 @@ export class Ledger {
     for (const one of this.asked) this.#auditAsked(one);
     for (const one of this.said) {
       if (one.isLost) this.count('lost by the platform');
-      else if (one.replies.length === 0) this.fault('lost', `no answer to "${one.text.slice(0, 120)}"`);
+      else if (one.replies.length === 0 && !one.isUnanswerable)
+        this.fault('lost', `no answer to "${one.text.slice(0, 120)}"`);
       const nonces = one.replies
         .map(({ nonce, timestamp }) => `${String(nonce)} at ${String(timestamp)}`)
         .join(', ');
@@ -152,8 +158,9 @@ export class Ledger {
       undefined;
       return;
     }
-    if (one.ackedAt === undefined) this.fault('missing', `no answer to ${label}`);
-    else if (one.isLoading) this.fault('lost', `${label} was promised an answer that never came`);
+    if (one.ackedAt === undefined) this.fault('missing', `no answer to ${label} (${one.trace.join(', ')})`);
+    else if (one.isLoading)
+      this.fault('lost', `${label} was promised an answer that never came (${one.trace.join(', ')})`);
     this.#twice(one.bodies, label);
     undefined;
     return;

@@ -14,14 +14,23 @@ function channel(desk: Desk, id: string): Answer {
   return refused(404, 10003, 'Unknown Channel');
 }
 
-/** Whose message this answers: by its reference, or in a direct channel as the last thing its member wrote. */
+/**
+ * Whose message this answers: by its reference, or in a direct channel as the last thing its member wrote; a further part of an
+ * answer in a server by what was answered there last.
+ */
 function answered(desk: Desk, at: string, body: Wire): Said | undefined {
   const reference = isThing(body.message_reference) ? body.message_reference.message_id : undefined;
   const { said } = desk.ledger;
   if (reference !== undefined) return said.find(({ id }) => id === reference);
   const person = desk.world.place(at)?.person;
-  return said.findLast(({ by }) => by === person?.id);
+  if (person) return said.findLast(({ by }) => by === person.id);
+  return said
+    .filter(({ channel: where, repliedAt }) => where === at && repliedAt > 0)
+    .sort(byReply)
+    .at(-1);
 }
+
+const byReply = (a: Said, b: Said): number => a.repliedAt - b.repliedAt;
 
 /** A word in the channel that the answer to a command came too late: once for each that did. */
 function excused(desk: Desk, at: string, body: Wire): boolean {
@@ -36,9 +45,23 @@ function excused(desk: Desk, at: string, body: Wire): boolean {
   return true;
 }
 
+/** Channels there are not, those the bot may not write in, and members who take no direct messages. */
+function closedTo(desk: Desk, at: string): Answer | undefined {
+  const place = desk.world.place(at);
+  if (!place) return refused(404, 10003, 'Unknown Channel');
+  if (place.group?.channels.find(({ id }) => id === at)?.isClosed) {
+    desk.ledger.count('refused for want of rights');
+    return refused(403, 50013, 'Missing Permissions');
+  }
+  if (!desk.world.closed.has(place.person?.id)) return undefined;
+  desk.ledger.count('refused direct messages');
+  return refused(403, 50007, 'Cannot send messages to this user');
+}
+
 function create(desk: Desk, { params, body, uploads }: Request): Answer {
   const at = String(params[0]);
-  if (!desk.world.place(at)) return refused(404, 10003, 'Unknown Channel');
+  const barred = closedTo(desk, at);
+  if (barred) return barred;
   const faults = messageFaults(body, uploads, 'create');
   for (const fault of faults) desk.ledger.fault('limit', `message: ${fault}`);
   if (faults.length > 0) return invalid(faults);
@@ -72,6 +95,7 @@ function record(desk: Desk, at: string, body: Wire, made: Message, uploads: Requ
     return;
   }
   said.replies.push(made);
+  said.repliedAt = performance.now();
   const { nonce: _nonce, ...rest } = body;
   said.bodies.push(JSON.stringify([at, rest, uploads.map(({ name, bytes }) => [name, bytes])]));
 }

@@ -57,12 +57,26 @@ export class Rest {
   ): Promise<void> {
     const params = route.path.exec(path)?.slice(1) ?? [];
     const call = { family: route.family, bucket: `${route.method} ${bucketOf(route, path)}` };
+    const trace = (says: number | string): void => {
+      const asked =
+        call.family === 'callback' || call.family === 'webhook'
+          ? this.#desk.ledger.byToken(String(params[1]))
+          : undefined;
+      asked?.trace.push(`${new Date().toISOString().slice(14)} ${route.method} ${params[2] ?? ''} ${says}`);
+    };
+    if (this.#trouble.cuts()) {
+      trace('cut');
+      response.destroy();
+      return;
+    }
     const refusal = this.#trouble.before(call);
+    if (refusal) trace(refusal.status);
     if (refusal) return this.#send(response, refusal, refusal.headers);
     const headers = this.#trouble.counted(call);
     if (isRefusal(headers)) return this.#send(response, headers, headers.headers);
     await wait(this.#trouble.delay());
     const answer = route.handle({ ...rest, params });
+    trace(answer.status);
     this.#desk.ledger.count('answers asked for');
     const isSafe =
       route.method === 'PATCH' || rest.body.enforce_nonce === true || route.family === 'callback';

@@ -20,7 +20,7 @@ export type Run = {
   readonly welcomes: number;
 };
 
-async function started(standIn: StandIn, bot: Bot): Promise<void> {
+export async function started(standIn: StandIn, bot: Bot): Promise<void> {
   const before = standIn.ledger.of('identify');
   bot.start();
   const isUp = await until(
@@ -98,7 +98,7 @@ async function anew(
     standIn.gateway.join(standIn.world.late.id);
     await pause(500);
     await drive.hold(async () => {
-      await pause(4600);
+      await pause(standIn.gateway.untilIdentify);
       exits.push(await bot.stop());
       await started(standIn, bot);
     });

@@ -6,18 +6,20 @@ import type { Wire } from './check.ts';
 import { Asked, type Message, Said } from './ledger.ts';
 import type { StandIn } from './stand-in.ts';
 import {
-  botPermissions,
   channelObject,
   directObject,
   type Group,
   memberObject,
   type Person,
+  permissionsIn,
   snowflake,
   userObject,
 } from './world.ts';
 
 /** Somebody in a place: a channel of a server, or their own direct channel. */
 export type Hand = { readonly person: Person; readonly group: Group | undefined; readonly channel: string };
+
+type How = 'is taken back' | 'cannot be answered';
 
 type Question = {
   readonly type: number;
@@ -82,7 +84,7 @@ export class Talk {
       data: question.data,
       ...this.#where(hand),
       ...(question.message ? { message: question.message } : {}),
-      app_permissions: botPermissions,
+      app_permissions: permissionsIn(hand.group?.channels.find(({ id }) => id === hand.channel)),
       locale: 'en-GB',
       entitlements: [],
       attachment_size_limit: 10_485_760,
@@ -134,19 +136,27 @@ export class Talk {
   }
 
   /** Writes a message that the bot may see: directly to it, or with a mention of it. */
-  async say(hand: Hand, text: string, extra: Wire = {}): Promise<Said> {
+  async say(hand: Hand, text: string, extra: Wire = {}, how?: How): Promise<Said> {
     const { world, ledger, messages } = this.standIn;
     for (let round = 0; ; round += 1) {
       const content = hand.group ? `<@${world.bot.id}> ${text}` : text;
       const written = messages.wrote(hand.person, hand.channel, content, extra);
       const said = new Said(written.id, hand.person.id, hand.channel, text);
+      said.isUnanswerable = how === 'cannot be answered';
       ledger.said.push(said);
       ledger.count('messages written');
       await this.#send('MESSAGE_CREATE', this.#asSeen(hand, written), said);
-      await until(() => said.isLost || said.replies.length > 0, 30_000);
+      if (how === 'is taken back') this.#takeBack(hand, written);
+      await until(() => said.isLost || said.replies.length > 0, said.isUnanswerable ? 600 : 30_000);
       await pause(30);
       if (!said.isLost || round === 5) return said;
     }
+  }
+
+  #takeBack(hand: Hand, { id }: Message): void {
+    this.standIn.messages.delete(id);
+    const guild = hand.group ? { guild_id: hand.group.id } : {};
+    this.standIn.gateway.dispatch('MESSAGE_DELETE', { id, channel_id: hand.channel, ...guild });
   }
 
   /** A message nobody addressed to the bot: without the privileged intent its words do not come. */

@@ -4,11 +4,22 @@
 import type { Ledger } from './ledger.ts';
 
 export type Family = 'callback' | 'webhook' | 'messages' | 'other';
-export type Burst = 'callback' | 'webhook' | 'messages' | 'global' | 'fails' | 'slow' | 'forgets';
+export type Burst =
+  | 'callback'
+  | 'webhook'
+  | 'messages'
+  | 'global'
+  | 'fails'
+  | 'slow'
+  | 'forgets'
+  | 'down'
+  | 'cut';
 export const bursts: readonly Burst[] = [
   'callback',
+  'down',
   'messages',
   'global',
+  'cut',
   'fails',
   'webhook',
   'slow',
@@ -29,7 +40,7 @@ export class Trouble {
   readonly #until = new Map<Burst, number>();
   readonly #fails = new Map<string, number>();
   /** From when to when nothing may come again, for each bucket that was told to wait. */
-  readonly #told = new Map<string, { readonly from: number; readonly to: number }>();
+  readonly #told = new Map<string, { readonly from: number; readonly to: number; early: number }>();
   readonly #window = new Map<string, { start: number; used: number }>();
 
   constructor(ledger: Ledger) {
@@ -49,15 +60,19 @@ export class Trouble {
   #tooEarly(key: string): void {
     const told = this.#told.get(key);
     const now = Date.now();
-    // What was on its way when it was told to wait is no fault.
-    if (told && now > told.from + 60 && now < told.to - 10) {
+    if (!told || now < told.from + 60 || now > told.to - 10) return;
+    // What was on its way when it was told to wait, or was made again after a failure, is no fault; to go on is.
+    told.early += 1;
+    this.#ledger.count('calls before they may');
+    if (told.early > 3)
       this.#ledger.fault('too early', `${key}: ${Math.round(told.to - now)} ms before it may`);
-    }
   }
 
   #wait(key: string, ms: number, scope: 'user' | 'global', bucket: string): Refusal {
     const now = Date.now();
-    this.#told.set(key, { from: now, to: now + ms });
+    const before = this.#told.get(key);
+    const isSame = before !== undefined && now < before.to;
+    this.#told.set(key, isSame ? { ...before, to: now + ms } : { from: now, to: now + ms, early: 0 });
     this.#ledger.count('429');
     this.#ledger.count(`429 ${scope === 'global' ? 'global' : 'route'}`);
     const seconds = Math.ceil(ms) / 1000;
@@ -90,7 +105,15 @@ export class Trouble {
     }
     const left = family === 'other' ? 0 : this.#left(family);
     if (left > 0) return this.#wait(bucket, left + 5, 'user', bucket);
+    if (this.#left('down') > 0) return this.#broken();
     return this.#left('fails') > 0 ? this.#fail(bucket) : undefined;
+  }
+
+  /** Whether the line is cut before anything is done. */
+  cuts(): boolean {
+    if (this.#left('cut') === 0) return false;
+    this.#ledger.count('lines cut');
+    return true;
   }
 
   /** A server that fails: each call twice at most, as a server that comes back would. */
@@ -101,6 +124,10 @@ export class Trouble {
       return undefined;
     }
     this.#fails.set(bucket, failed + 1);
+    return this.#broken();
+  }
+
+  #broken(): Refusal {
     this.#ledger.count('5xx');
     const status = [500, 502, 503][this.#ledger.of('5xx') % 3] ?? 500;
     return {

@@ -90,8 +90,11 @@ export class Weather {
       await pause(this.#chance.between(0.3, 1) * this.#plan.betweenMs);
       if (this.#isHeld) continue;
       const kind = bursts[this.burst % bursts.length] ?? 'global';
-      trouble.burst(kind, this.#chance.between(300, 900));
+      const ms = this.#chance.between(300, 900);
+      trouble.burst(kind, ms);
       this.burst += 1;
+      // One trouble after the other: several at once would leave nobody the three seconds there are.
+      await pause(ms + 300);
     }
   }
 }

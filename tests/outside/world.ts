@@ -18,12 +18,14 @@ export type Place = {
   readonly group: Group | undefined;
   readonly person: Person | undefined;
 };
+/** In a closed channel the bot may read and not write. */
+export type Channel = { readonly id: string; readonly name: string; readonly isClosed: boolean };
 export type Group = {
   readonly id: string;
   readonly name: string;
   readonly owner: Person;
   readonly people: readonly Person[];
-  readonly channels: readonly { readonly id: string; readonly name: string }[];
+  readonly channels: readonly Channel[];
 };
 
 const bit = (...bits: number[]): bigint => bits.reduce((all, one) => all | (1n << BigInt(one)), 0n);
@@ -38,7 +40,11 @@ function group(name: string, names: readonly string[]): Group {
   const people = names.map(person);
   const [owner] = people;
   if (!owner) throw new Error('a server needs an owner');
-  const channels = ['general', 'bench'].map((title) => ({ id: snowflake(), name: title }));
+  const channels = ['general', 'bench', 'notices'].map((title) => ({
+    id: snowflake(),
+    name: title,
+    isClosed: title === 'notices',
+  }));
   return { id: snowflake(), name, owner, people, channels };
 }
 
@@ -50,6 +56,8 @@ export class World {
   ];
   /** Joined in mid-run. */
   readonly late = group('Saltmarsh Balms', ['petra']);
+  /** Those who take no direct messages. */
+  readonly closed = new Set([this.groups[0]?.people[3]?.id]);
   readonly #direct = new Map<string, string>();
 
   get all(): readonly Group[] {
@@ -98,9 +106,10 @@ export const memberObject = (of: Person, within: Group, bot = false): Wire => ({
   permissions: String(within.owner.id === of.id ? manager : everyone),
 });
 
-export const botPermissions = String(everyone);
+export const permissionsIn = (at: Channel | undefined): string =>
+  String(at?.isClosed ? everyone & ~bit(11) : everyone);
 
-export function channelObject(within: Group, at: { readonly id: string; readonly name: string }): Wire {
+export function channelObject(within: Group, at: Channel): Wire {
   return {
     id: at.id,
     type: 0,
@@ -110,7 +119,7 @@ export function channelObject(within: Group, at: { readonly id: string; readonly
     nsfw: false,
     position: 0,
     parent_id: null,
-    permission_overwrites: [],
+    permission_overwrites: at.isClosed ? [{ id: within.id, type: 0, allow: '0', deny: String(bit(11)) }] : [],
     rate_limit_per_user: 0,
     last_message_id: null,
     flags: 0,
