@@ -25,6 +25,8 @@ const steps = {
   fuzz: [{ files: ['tests/bot/security/strangers'], env: { FUZZ_ROUNDS: '100000' } }],
   // Everything that is registered, through a hundred broken connections.
   crawl: [{ files: ['tests/end/crawl'], env: { CRAWL_STEPS: '3000', CRAWL_BREAKS: '100' } }],
+  // A stranger to the code, who uses everything there is through a hundred broken connections.
+  outside: [{ files: ['tests/outside'], env: { OUTSIDE_STEPS: '5000', OUTSIDE_BREAKS: '100' } }],
   // Half an hour of steady load on the bot as it is started: its memory must stay flat.
   soak: [{ script: ['soak', '30'] }],
 };

@@ -7,6 +7,7 @@ import {
   Partials,
 } from 'discord.js';
 import { onlyShard, type Shard } from '../book/shard.ts';
+import { patiently } from './patience.ts';
 import { makeWhole } from './whole-events.ts';
 
 /** Most kept at once of each kind; what is not named is kept whole. */
@@ -66,7 +67,7 @@ export const chatClient = (apiUrl?: string, shard: Shard = onlyShard): Client =>
     failIfNotExists: false,
     // A server that is away at the start is not waited for any longer: commands elsewhere must be answered in three seconds.
     waitGuildTimeout: 1500,
-    ...(apiUrl ? { rest: { api: apiUrl.replace(/\/+$/, '') } } : {}),
+    rest: { makeRequest: patiently(), ...(apiUrl ? { api: apiUrl.replace(/\/+$/, '') } : {}) },
     makeCache: smallCache,
     sweepers: { ...Options.DefaultSweeperSettings },
   });

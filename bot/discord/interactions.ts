@@ -8,7 +8,7 @@ import { formId } from './ids.ts';
 import { type Meaning, meaningOfInteraction } from './meaning.ts';
 import { type Asker, askerOfInteraction } from './members.ts';
 import { isExpired } from './refusals.ts';
-import { deferReply, sendToInteraction, tellLate } from './send.ts';
+import { acknowledge, deferReply, sendToInteraction, tellLate } from './send.ts';
 import { shownForm } from './show-form.ts';
 import { suggest } from './suggest.ts';
 
@@ -55,7 +55,8 @@ const answer = async (front: Front, interaction: RepliableInteraction): Promise<
   const meaning = await meaningOfInteraction(front, interaction, asker);
   if (!('form' in meaning)) return sendSoon(front, interaction, heard(front, meaning, asker));
   // A form has to be the first thing that is shown, and no form can come out of a form.
-  if ('showModal' in interaction) await interaction.showModal(shownForm(meaning.form, meaning.filled));
+  if ('showModal' in interaction)
+    await acknowledge(() => interaction.showModal(shownForm(meaning.form, meaning.filled)));
 };
 
 /** A command, a button, a menu, a form or a request for suggestions. Never rejects. */

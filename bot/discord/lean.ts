@@ -66,9 +66,11 @@ export const keepLean = (client: Client, clock: () => number): void => {
   client.ws.on(GatewayDispatchEvents.GuildCreate, (told: Told) =>
     lean(told, !client.guilds.cache.has(told.id), clock()),
   );
-  // A message says what kind of channel it is from; where it does not, any that can be written in will do.
+  // A message may say what kind of channel it is from; where it does not, any that can be written in will do, and outside
+  // servers it is a direct one. (Not for bots' own: the library takes the author for the one written to.)
   client.ws.on(GatewayDispatchEvents.MessageCreate, (message: GatewayMessageCreateDispatchData) => {
     if (message.guild_id !== undefined) message.channel_type ??= ChannelType.GuildText;
+    else if (message.author.bot !== true) message.channel_type ??= ChannelType.DM;
   });
   client.on(Events.MessageCreate, ({ channelId }) => usedChannel(client, channelId));
   client.on(Events.InteractionCreate, ({ channelId }) => {

@@ -72,7 +72,7 @@ const flagsOf = (aside: boolean): NonNullable<InteractionReplyOptions['flags']> 
   aside ? MessageFlags.SuppressEmbeds | MessageFlags.Ephemeral : MessageFlags.SuppressEmbeds;
 
 /** Acknowledges by `work`; that the platform has it already is as good. */
-const acknowledge = async (work: () => Promise<unknown>): Promise<void> => {
+export const acknowledge = async (work: () => Promise<unknown>): Promise<void> => {
   try {
     await work();
   } catch (fault) {

@@ -1,6 +1,7 @@
 import type { AutocompleteInteraction } from 'discord.js';
 import { type Front, within } from './front.ts';
 import { askerOfInteraction } from './members.ts';
+import { acknowledge } from './send.ts';
 
 /** Platform limits: choices in one list, characters of a choice's name and value. */
 const maxChoices = 25;
@@ -20,5 +21,5 @@ export const suggest = async (front: Front, interaction: AutocompleteInteraction
   const offered = [...new Set(await names(front, interaction))]
     .filter((name) => name.length > 0 && name.length <= maxLength)
     .slice(0, maxChoices);
-  await interaction.respond(offered.map((name) => ({ name, value: name })));
+  await acknowledge(() => interaction.respond(offered.map((name) => ({ name, value: name }))));
 };

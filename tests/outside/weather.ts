@@ -1,0 +1,100 @@
+// When connections break and calls are refused: armed now and then, and set off by the next thing that is sent, a few
+// milliseconds later, so that it meets answers under way.
+
+import { type Break, breaks } from './gateway.ts';
+import type { StandIn } from './stand-in.ts';
+import { pause, type Talk, until } from './talk.ts';
+import { bursts } from './trouble.ts';
+import type { Chance } from './values.ts';
+
+export type Plan = { readonly breaks: number; readonly bursts: number; readonly betweenMs: number };
+
+export class Weather {
+  readonly #standIn: StandIn;
+  readonly #chance: Chance;
+  readonly #plan: Plan;
+  #armed: (() => void) | undefined;
+  #isOver = false;
+  #isHeld = false;
+  broken = 0;
+  burst = 0;
+
+  constructor(standIn: StandIn, talk: Talk, chance: Chance, plan: Plan) {
+    this.#standIn = standIn;
+    this.#chance = chance;
+    this.#plan = plan;
+    talk.onSent = () => {
+      const set = this.#armed;
+      this.#armed = undefined;
+      set?.();
+    };
+  }
+
+  get isDone(): boolean {
+    return this.broken >= this.#plan.breaks && this.burst >= this.#plan.bursts;
+  }
+
+  stop(): void {
+    this.#isOver = true;
+  }
+
+  /** Fair weather for as long as something runs. */
+  async calm<T>(during: () => Promise<T>): Promise<T> {
+    this.#isHeld = true;
+    await until(() => this.#standIn.gateway.isConnected, 60_000);
+    await pause(1500);
+    try {
+      return await during();
+    } finally {
+      this.#isHeld = false;
+    }
+  }
+
+  async run(): Promise<void> {
+    await Promise.all([this.#breaking(), this.#bursting()]);
+  }
+
+  async #breaking(): Promise<void> {
+    while (!this.#isOver && this.broken < this.#plan.breaks) {
+      await pause(this.#chance.between(0.5, 1.5) * this.#plan.betweenMs);
+      if (this.#isHeld || !this.#standIn.gateway.isConnected) continue;
+      const how = breaks[this.broken % breaks.length] ?? 'abrupt';
+      await this.#next();
+      if (await this.#break(how)) this.broken += 1;
+    }
+  }
+
+  /** Waits for something to be sent, and then a moment. */
+  async #next(): Promise<void> {
+    let isSent = false;
+    this.#armed = () => {
+      isSent = true;
+    };
+    await until(() => isSent || this.#isOver, 1000);
+    await pause(this.#chance.between(0, 20));
+  }
+
+  async #break(how: Break): Promise<boolean> {
+    const { gateway, ledger } = this.#standIn;
+    const back = (): number => ledger.of('resumed') + ledger.of('identify');
+    const before = back();
+    if (this.#isHeld || !gateway.break(how)) return false;
+    const isBack = await until(() => back() > before && gateway.isConnected, 60_000);
+    if (!isBack) ledger.fault('gone', `did not come back after ${how}`);
+    return true;
+  }
+
+  async #bursting(): Promise<void> {
+    const { trouble } = this.#standIn;
+    while (!this.#isOver && this.burst < this.#plan.bursts) {
+      await pause(this.#chance.between(0.3, 1) * this.#plan.betweenMs);
+      if (this.#isHeld) continue;
+      const kind = bursts[this.burst % bursts.length] ?? 'global';
+      const ms = this.#chance.between(300, 900);
+      trouble.burst(kind, ms);
+      this.burst += 1;
+      // One trouble after the other: several at once would leave nobody the three seconds there are.
+      await pause(ms + 300);
+    }
+  }
+}
