@@ -57,7 +57,9 @@ describe('the uses', () => {
     const poured = answerOf(await house.say('poured 24 tins of 15 ml of Fernlea hand balm today'));
     const answers = await house.say(plain);
     // What is asked of a lot on the shelf and of a batch is not the same.
-    answerOf('answer' in answers ? answers : await house.say(plain.replace('C7', String(poured.figures.lot))));
+    answerOf(
+      'answer' in answers ? answers : await house.say(plain.replace('C7', String(poured.figures.lot))),
+    );
   });
 });
 
