@@ -202,9 +202,11 @@ const unknownBalm = ({ items, taken }: Board, weight: number): Claim | undefined
     : undefined;
 };
 
+/** "Is the hand balm kosher" after a question of heat is another one. */
+const namesHeat = (reading: Reading): boolean => anyWord(reading, cues) || asksWhenIn(reading.text);
+
 const asksOfHeat = (reading: Reading): boolean =>
-  anyWord(reading, cues) ||
-  asksWhenIn(reading.text) ||
+  namesHeat(reading) ||
   (has(reading, /R/) && (anyWord(reading, recipeCues) || asksForPlan(reading.text, true))) ||
   follows(reading) ||
   isRecipeInHeat(reading) ||
@@ -227,10 +229,15 @@ const read = (reading: Reading): Claim | undefined => {
   takeOwnIngredients(board, reading, subject.recipe);
   if (bare === undefined) takeTabled(board, reading);
   const strong = weight > strongFrom;
-  const { blocking } = leftover(board, meltWords, strong && isClear(subject));
+  const own = bare !== undefined || namesHeat(reading) || isRecipeInHeat(reading);
+  const { blocking } = leftover(board, meltWords, strong && isClear(subject) && (own || !follows(reading)));
   if (blocking.length === 0 || isTold(blocking, bare, subject)) return settle(subject, reading, bare, weight);
   if (!isClear(subject)) return unknownBalm(board, weight);
-  const talk = strong && isMeltingOf(subject, reading) && isOnlyTalk(blocking, board, reading);
+  const talk =
+    strong &&
+    isMeltingOf(subject, reading) &&
+    isOnlyTalk(blocking, board, reading) &&
+    (own || blocking.every(({ word }) => isBackground(word)));
   return talk ? settle(subject, reading, bare, looseWeight) : undefined;
 };
 
