@@ -10,7 +10,7 @@ import type { Use } from './use.ts';
 /** Words that turn some requests round, and are only talk around others. */
 const mild = wordSet(
   `why where who whom whose which whether because than buy buying bought ought before after other more only note gave given opened long post pay
-  order better can't cant shelf pour send eat drink cook bake sell selling sold`,
+  order better can't cant shelf pour send eat drink cook bake sell selling`,
 );
 /** A no that says no to nothing. */
 const idleNo =

@@ -1,6 +1,7 @@
 import { defined } from '../../core/defined.ts';
 import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { readingWithout } from '../understand.ts';
+import { isBackground } from './background-words.ts';
 import { isCalledOff } from './called-off.ts';
 import { readCostBatch } from './cost-batch.ts';
 import { claimLabour, hasWork, takeHours, takeWork } from './cost-labour.ts';
@@ -121,12 +122,17 @@ const sum =
 const namesSum = ({ text, items, last }: Reading): boolean =>
   last?.topic === 'cost' && sum.test(text) && !items.some(({ letter }) => /[Ric]/.test(letter));
 
+/** "Is the hand balm kosher" after a cost is another question. */
+const asksSomethingElse = ({ items, text }: Reading): boolean =>
+  /^\W*(?:is|are|does|do|did|what|why|who|where)\b/i.test(text) &&
+  items.some(({ letter, word }) => letter === 'w' && !isBackground(word));
+
 /** A batch that is costed: asked by a word, or a change to the one before. */
 const claimBatch = (reading: Reading): Claim | undefined => {
   if (namesSum(reading)) return undefined;
   if (asksMoney.test(reading.text) && (anyRecipe(reading) || reading.last)) return claimCost(reading, 3.1);
   if (anyWord(reading, costCues)) return claimCost(reading, 2.8);
-  if (!lastCost(reading)?.batch) return undefined;
+  if (!lastCost(reading)?.batch || asksSomethingElse(reading)) return undefined;
   return claimCost(reading, namesThings(reading) && joining.test(reading.text) ? 2.45 : 1.95);
 };
 

@@ -50,6 +50,7 @@ export const melt = `
 
 = will {R} melt in the post
 ? post* parcel mail envelope posted
+? melt* survive* hot soft* arrive* cope hold stand heat warm summer liquid runny mess leak*
 
 = will {R} survive summer
 ? summer beach heatwave
@@ -60,7 +61,7 @@ export const melt = `
 
 = when does {R} melt
 ? melt* soften* liquid* liquefy
-! stick swap instead design pour
+! stick swap instead design pour workshop
 
 = does {i} melt at {t}
 ? melt* liquid solid runny
