@@ -38,6 +38,10 @@ const substance = /[RigvdptrcuMLHS%]/;
 const matters =
   /\b(?:don'?t|cancel|stop|never ?mind|forget|scratch that|wait|not|nuts?|allerg\w{1,3}|vegans?|child|children|kids?|baby|pregnan\w{1,3})\b/i;
 
+/** "Grams, please." */
+const asksIn =
+  /\b(?:grams?|ounces|pounds|ml|millilit(?:re|er)s|celsius|fahrenheit|drops|weights?|quantities|amounts|masses)\b/i;
+
 /** The message without the sentences that hold nothing and ask nothing. */
 const withoutAsides = (reading: Reading): Reading => {
   const stops = [...reading.text.matchAll(ends)].map((match) => match.index + match[0].length);
@@ -48,7 +52,7 @@ const withoutAsides = (reading: Reading): Reading => {
     const holds = reading.items.some(
       (item) => item.from >= from && item.to <= to && substance.test(item.letter),
     );
-    return holds || matters.test(said) || /\?\s*$/.test(said);
+    return holds || matters.test(said) || asksIn.test(said) || /\?\s*$/.test(said);
   });
   if (kept.length === 0 || kept.length === sentences.filter(({ from, to }) => from < to).length)
     return reading;
@@ -71,6 +75,8 @@ const parts: Readonly<Record<string, number>> = {
 };
 const degrees = /(\d)\s?degrees?\b(?!\s+(?:[cf]\b|celsius|centigrade|fahrenheit))/gi;
 
+/** "Tins: 16" in a list. */
+const countAfter = /\b(tins?|jars?|pots?|tubes?|sticks?) ?[:=] ?(\d{1,4})\b(?! ?(?:ml|g|oz|x)\b)/gi;
 const oneOf =
   /(?<![\d€£$] ?)\b(?:an?|one) (?=(?:kilo(?:gram(?:me)?)?|kg|lit(?:re|er)|pound|ounce|pint)s? of (?:(?:the|our|my) )?(?:[\w-]+ ){0,3}(?:balm|salve)\b)/gi;
 
@@ -79,6 +85,8 @@ const withFiguresInWords = (reading: Reading): Reading => {
   const text = reading.text
     .replace(ratioInWords, (_, word: string) => `1:${parts[word.toLowerCase()]}`)
     .replace(degrees, '$1 °C')
+    .replace(/\bhalf (?:a )?grams?\b/gi, '0.5 g')
+    .replace(countAfter, '$2 $1')
     .replace(oneOf, '1 ');
   return text === reading.text ? reading : readAgain(text, reading);
 };

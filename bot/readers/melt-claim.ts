@@ -112,8 +112,9 @@ const isClear = (subject: Subject): boolean =>
   subject.recipe !== undefined || subject.lines !== undefined || subject.ingredient !== undefined;
 
 /** "And 38?" after "will it survive 35 C". */
-const isBareHeat = ({ last }: Reading, { letter }: Item): boolean =>
-  letter === 'n' && last?.request.survivesC !== undefined;
+const isBareHeat = ({ last, text }: Reading, { letter, from }: Item): boolean =>
+  letter === 'n' &&
+  (last?.request.survivesC !== undefined || /\bat $/i.test(text.slice(Math.max(0, from - 4), from)));
 
 const has = ({ items }: Reading, letters: RegExp): boolean => items.some((item) => letters.test(item.letter));
 
@@ -134,9 +135,11 @@ const follows = (reading: Reading): boolean =>
   reading.last?.topic === 'melt' &&
   reading.items.some((item) => /[tRi]/.test(item.letter) || isBareHeat(reading, item));
 
-/** "At what temperature should it be poured?" asks; "poured 24 tins" tells. */
+/** "At what temperature should it be poured?" asks; "poured 24 tins" tells, "I poured out 60 ml castor oil" too. */
 const asksToPour = (reading: Reading): boolean =>
-  reading.words.has('poured') && anyWord(reading, ['should', 'what', 'when', 'how']);
+  reading.words.has('poured') &&
+  (has(reading, /R/) || reading.items.filter(({ letter }) => letter === 'i').length !== 1) &&
+  anyWord(reading, ['should', 'what', 'when', 'how']);
 
 /** "A customer in Malta asks": beside a recipe and a temperature, a near miss of a name is talk. */
 const takeNearMisses = (board: Board, reading: Reading): void => {
