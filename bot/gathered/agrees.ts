@@ -8,16 +8,21 @@ const people =
 const noNoun =
   /^(?:until|till|since|then|or|to|and|more|other|through|within|after|times|little|small|tiny|big|large|new|nice|empty)$/;
 const age = /^(?:turn(?:s|ed|ing)?|aged?|over)$/;
-export const isIdle = ({ kind, before, after }: Slot): boolean =>
-  kind === 'n' && (age.test(before) || (isBackground(after) && !people.test(after) && !noNoun.test(after)));
+export const isIdle = ({ kind, text, before, after }: Slot): boolean =>
+  kind === 'n' &&
+  (text === 'half' ||
+    age.test(before) ||
+    (/^(?:19|20)\d\d$/.test(text) && !held.test(after)) ||
+    (isBackground(after) && !people.test(after) && !noNoun.test(after)));
 
 /** "Twenty little jars": what a count of containers may stand before. */
+const held = /^(?:tins?|jars?|pots?|tubes?|sticks?|tubs?|containers?|times)$/;
 const containers =
   /^(?:tins?|jars?|pots?|tubes?|sticks?|tubs?|containers?|of|in|short|more|left|empty|little|small|tiny|big|large|new|nice|each)$/;
 
 const named = (list: string): RegExp => new RegExp(`\\b(?:${list.replaceAll(' ', '|')})$`, 'i');
 const away = named(
-  'of replace replacing swap swapping without for no lose losing from drop except trade exchange not avoid care skip have has had where',
+  'of replace replacing swap swapping without for no lose losing from drop except trade exchange not avoid care skip have has had where out',
 );
 const toward = named('with to for use using by put try and add take into in');
 
@@ -28,10 +33,11 @@ const isMoney = ({ text, after }: Slot): boolean =>
 /** "3 hours" are no people. */
 const countsSame = (open: Slot, slot: Slot): boolean => {
   if (/^hours?$/.test(open.after)) return /^hours?$/.test(slot.after);
-  if (open.after === 'times') return slot.after === 'times';
-  if (/^(?:x|tins)$/.test(open.after)) return containers.test(slot.after) || people.test(slot.after);
+  if (open.after === 'times') return slot.after === 'times' || slot.before === 'times';
+  if (/^(?:x|tins)$/.test(open.after))
+    return slot.before === 'of' || containers.test(slot.after) || people.test(slot.after);
   if (open.before === 'at') return isMoney(slot);
-  return people.test(slot.after) || /^(?:of|for)$/.test(slot.before);
+  return people.test(slot.after) || (/^(?:of|for)$/.test(slot.before) && !held.test(slot.after));
 };
 
 const isTwin = ([{ text }]: readonly [Slot, Slot]): boolean => /^\{i\d\}$/.test(text);
@@ -42,14 +48,17 @@ const leadOf = (text: string, { from }: Slot): string =>
 
 /** What stands after these goes, whatever is said of the other. */
 const surelyAway =
-  /\b(?:instead of|in place of|in the place of|rather than|stead of|replac(?:e|es|ing)|substitute for|without|out of)(?:\s+(?:the|my|our|all))*$/i;
+  /\b(?:where|over|instead of|in place of|in the place of|rather than|stead of|replac(?:e|es|ing)|substitute for|without|out of)(?:\s+(?:the|my|our|all))*$/i;
+
+const inHalves = /\bhalf[ -](?:and|n|&)[ -]half\b|\bfifty[ -]fifty\b/i;
 
 /** "Put jojoba in instead of the olive oil": the words before two ingredients say which goes and which comes. */
 const swapsSame = (plain: string, text: string, [first, second]: readonly Slot[]): boolean => {
   const [goes, comes] = plain.startsWith('swap ') ? [first, second] : [second, first];
   if (!goes || !comes) return false;
   const [from, to] = [leadOf(text, goes), leadOf(text, comes)];
-  if (surelyAway.test(from) && !away.test(to.replace(/\bof$/i, ''))) return true;
+  if (surelyAway.test(from) && !surelyAway.test(to)) return true;
+  if (plain.startsWith('swap half') && (inHalves.test(text) || /\bhalf(?: of)?$/i.test(from))) return true;
   return away.test(from) && (toward.test(to) || to === '');
 };
 

@@ -33,7 +33,7 @@ const modifiers = [
 
 /** "With lard", "2 tbsp plutonium": a word there that nobody knows is a thing. */
 const leadsToThing =
-  /\b(?:with|without|of|for|instead|using|contains?|add|and|or|plus|no)\s+(?:(?:the|a|an|some|any|my|our)\s+)?$/i;
+  /\b(?:(?:with|without|of|instead|using|contains?|add|and|or|plus|no)\s+(?:(?:the|a|an|some|any|my|our)\s+)?|for\s+)$/i;
 const mostStrange = 3;
 
 /** What a message has in it that this use cannot account for. */

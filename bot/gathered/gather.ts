@@ -37,19 +37,25 @@ const uses = (): ReadonlyMap<string, readonly Placed[]> => {
   return byShelf;
 };
 
+/** "Grams, please." */
+const asksIn =
+  /\b(?:grams?|ounces|pounds|ml|millilit(?:re|er)s|celsius|fahrenheit|drops|weights?|quantities|amounts|masses)\b/i;
+
 /** The message without the sentences that hold nothing and ask nothing. */
 const withoutAsides = (reading: Reading): Reading => {
   const { text } = reading;
   const sentences = sentencesIn(text);
   const kept = sentences.filter((sentence) => {
     const said = text.slice(sentence.from, sentence.to);
-    return holds(reading, sentence) || matters.test(said) || /\?\s*$/.test(said);
+    return holds(reading, sentence) || matters.test(said) || asksIn.test(said) || /\?\s*$/.test(said);
   });
   if (kept.length === 0 || kept.length === sentences.length) return reading;
   return readAgain(kept.map(({ from, to }) => text.slice(from, to).trim()).join(' '), reading);
 };
 
 const degrees = /(\d)\s?degrees?\b(?!\s+(?:[cf]\b|celsius|centigrade|fahrenheit))/gi;
+/** "Tins: 16" in a list. */
+const countAfter = /\b(tins?|jars?|pots?|tubes?|sticks?) ?[:=] ?(\d{1,4})\b(?! ?(?:ml|g|oz|x)\b)/gi;
 const oneOf =
   /(?<![\d€£$] ?)\b(?:an?|one) (?=(?:kilo(?:gram(?:me)?)?|kg|lit(?:re|er)|pound|ounce|pint)s? of (?:(?:the|our|my) )?(?:[\w-]+ ){0,3}(?:balm|salve)\b)/gi;
 /** "A litre of olive oil" to work with, "a walnut allergy". */
@@ -60,6 +66,8 @@ const someNut = /\b(?:walnut|hazelnut|almond|cashew|pecan|macadamia|brazil nut)s
 const withFigures = (reading: Reading): Reading => {
   const text = reading.text
     .replace(degrees, '$1 °C')
+    .replace(/\bhalf (?:a )?grams?\b/gi, '0.5 g')
+    .replace(countAfter, '$2 $1')
     .replace(oneOf, '1 ')
     .replace(onePack, '1 $1')
     .replace(someNut, 'nut');

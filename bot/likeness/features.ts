@@ -148,6 +148,7 @@ const isInWord = (text: string, { letter, from, to }: Item): boolean =>
 /** "-20 g": less than nothing is nobody's saying. In a list the first of a line is a bullet. */
 const isNegative = (text: string, { from }: Item, isList: boolean): boolean => {
   const before = text.slice(Math.max(0, from - 3), from);
+  if (/\n[-−] $/.test(before)) return false;
   return isList ? /[\w,:] [-−]$/.test(before) : /(?:^|[\s(,])[-−]\s?$/.test(before);
 };
 

@@ -48,7 +48,7 @@ export const isAsked = (reading: Reading, parts: Parts, strong: boolean): boolea
   if (strong) return true;
   const { subject } = parts;
   if (asksWhether(reading) && subject.recipe === undefined && isAboutLips(reading, parts)) return true;
-  if (subject.recipe !== undefined) return anyWord(reading, wholeCues);
+  if (subject.recipe !== undefined) return anyWord(reading, wholeCues) && !/\bbe made\b/i.test(reading.text);
   if ((subject.lines?.length ?? 0) > 1 && anyWord(reading, wholeCues)) return true;
   const asks = anyWord(reading, [...modals, ...wholeCues, 'sun', 'sunlight', 'sunshine']);
   return (asks || inBalm.test(reading.text)) && isAboutLips(reading, parts);

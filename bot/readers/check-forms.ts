@@ -8,11 +8,19 @@ const looks =
 const somebody =
   /\ballerg\w+.{0,60}\b(?:can|could|may|should|is|are) (?:she|he|they|i|we|it|people|someone|somebody|anyone)\b|\b(?:can|could|may|should) (?:\w+ ){1,4}with (?:\w+ ){0,3}allerg\w+.{0,24}\b(?:use|have|wear)\b|\ballerg\w+\b.{0,40}[.;,!]\s*(?:so |and )?(?:is|are|would|will)\b.{0,60}\b(?:all ?right|okay|ok|safe|fine|suitable|good)\b|\b(?:all ?right|ok|okay|fine|safe|suitable) for (?:her|him|them|someone|somebody|people|an? \w{2,12})\b.{0,30}\b(?:allerg|nut)/i;
 
-const changes = /\b(?:instead|swap|replace|substitute|free|without|make|version|variant|alternative)\b/i;
+const changes =
+  /\b(?:instead|swap|replace|substitute|free|without|make|version|variant|alternative|be made|made for|rework|take .{1,40} out|leave .{1,40} out|take out|leave out)\b/i;
+
+/** "Is wheat germ oil something people are allergic to": about the oil by itself, and no look at a balm. */
+const asksOfOne = (text: string, items: Reading['items']): boolean =>
+  /\ballerg/i.test(text) &&
+  items.filter(({ letter }) => letter === 'i').length === 1 &&
+  !items.some(({ letter }) => /[RB]/.test(letter)) &&
+  !/\b(?:lips?|it)\b/i.test(text);
 
 /** True for a message that wants a recipe looked at, whatever its verb. */
-export const asksLook = ({ text }: Reading): boolean =>
-  (looks.test(text) || somebody.test(text)) && !changes.test(text);
+export const asksLook = ({ text, items }: Reading): boolean =>
+  (looks.test(text) || somebody.test(text)) && !changes.test(text) && !asksOfOne(text, items);
 
 /** "Can arnica go in a lip balm", "is that too strong", "is that true", "is it a bad idea": a yes or no about one thing. */
 const judged =

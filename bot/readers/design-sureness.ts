@@ -36,15 +36,19 @@ const listed = (wishes: DesignRequest, kinds: number, body: boolean): number => 
 
 /** "Stick with castor oil", "hard tin balm without nuts, with olive oil": what it is, and what goes in or stays out. */
 const isNamedWith =
-  /^\W*(?:(?:an?|one|some|my|hard|firm|soft|softer|simple|plain|new|nice|good|vegan|unscented|lip|hand|body|nut-free|palm-free)\s+){0,4}(?:(?:stick|tin balm|tube balm|balm stick|balm|salve)s?|(?:balm|salve) (?:in|for) (?:an? )?(?:tin|tube|pot|jar)s?)\s+(?:made |that has |that is made )?(?:with|without|from|out of|of|containing|has|having)\b/i;
+  /^\W*(?:(?:an?|one|some|my|hard|firm|soft|softer|simple|plain|new|nice|good|vegan|unscented|lip|hand|body|nut-free|palm-free)\s+){0,4}(?:(?:stick|tin balm|tube balm|squeeze tube balm|balm stick|balm|salve)s?|(?:balm|salve) (?:in|for) (?:an? )?(?:tin|tube|pot|jar)s?)\s+(?:made |that has |that is made )?(?:with|without|from|out of|containing|has|having)\b/i;
 const asksMore =
   /\b(?:ok|okay|allowed|safe|legal|cost|price|label|melts?|survives?|recipe|instead|what|how|is|are|does|do|can|will|should)\b/i;
+
+/** "Lip balm with 2 % peppermint" may ask whether that is allowed. */
+const leastShare = 5;
 
 const isNamed = ({ text, items }: Reading, { wishes }: WishesRead): boolean =>
   (wishes.with ?? wishes.without) !== undefined &&
   isNamedWith.test(text) &&
   !asksMore.test(text) &&
-  !items.some(({ letter }) => /[%gvdRt]/.test(letter));
+  !items.some(({ letter }) => /[gvdRt]/.test(letter)) &&
+  !(wishes.with ?? []).some(({ percent }) => percent !== undefined && percent < leastShare);
 
 /** How surely it asks for a design: a word for it, a wanted product with a wish, or a product with two wishes. */
 export const sureness = (reading: Reading, read: WishesRead): number => {

@@ -57,7 +57,7 @@ export const excludingWords = new Set(
 
 /** Words that ask for a recipe to be made up. */
 export const inventingWords =
-  `design designing designed invent inventing formulate formulating devise concoct conceive develop brainstorm`.split(
+  `design designing designed invent inventing formulate formulating devise concoct conceive develop brainstorm compose composing`.split(
     /\s+/,
   );
 

@@ -112,8 +112,9 @@ const isClear = (subject: Subject): boolean =>
   subject.recipe !== undefined || subject.lines !== undefined || subject.ingredient !== undefined;
 
 /** "And 38?" after "will it survive 35 C". */
-const isBareHeat = ({ last }: Reading, { letter }: Item): boolean =>
-  letter === 'n' && last?.request.survivesC !== undefined;
+const isBareHeat = ({ last, text }: Reading, { letter, from }: Item): boolean =>
+  letter === 'n' &&
+  (last?.request.survivesC !== undefined || /\bat $/i.test(text.slice(Math.max(0, from - 4), from)));
 
 const has = ({ items }: Reading, letters: RegExp): boolean => items.some((item) => letters.test(item.letter));
 
@@ -134,9 +135,11 @@ const follows = (reading: Reading): boolean =>
   reading.last?.topic === 'melt' &&
   reading.items.some((item) => /[tRi]/.test(item.letter) || isBareHeat(reading, item));
 
-/** "At what temperature should it be poured?" asks; "poured 24 tins" tells. */
+/** "At what temperature should it be poured?" asks; "poured 24 tins" tells, "I poured out 60 ml castor oil" too. */
 const asksToPour = (reading: Reading): boolean =>
-  reading.words.has('poured') && anyWord(reading, ['should', 'what', 'when', 'how']);
+  reading.words.has('poured') &&
+  (has(reading, /R/) || reading.items.filter(({ letter }) => letter === 'i').length !== 1) &&
+  anyWord(reading, ['should', 'what', 'when', 'how']);
 
 /** "A customer in Malta asks": beside a recipe and a temperature, a near miss of a name is talk. */
 const takeNearMisses = (board: Board, reading: Reading): void => {
@@ -202,8 +205,11 @@ const unknownBalm = ({ items, taken }: Board, weight: number): Claim | undefined
     : undefined;
 };
 
-/** "Is the hand balm kosher" after a question of heat is another one. */
 const namesHeat = (reading: Reading): boolean => anyWord(reading, cues) || asksWhenIn(reading.text);
+
+/** "Is the hand balm kosher" after a question of heat is another one: nothing in it but the balm is about heat. */
+const onlyFollows = (reading: Reading): boolean =>
+  follows(reading) && !namesHeat(reading) && !isRecipeInHeat(reading);
 
 const asksOfHeat = (reading: Reading): boolean =>
   namesHeat(reading) ||
@@ -228,16 +234,11 @@ const read = (reading: Reading): Claim | undefined => {
   const bare = survivesC ?? takeBareTemperature(board, reading);
   takeOwnIngredients(board, reading, subject.recipe);
   if (bare === undefined) takeTabled(board, reading);
-  const strong = weight > strongFrom;
-  const own = bare !== undefined || namesHeat(reading) || isRecipeInHeat(reading);
-  const { blocking } = leftover(board, meltWords, strong && isClear(subject) && (own || !follows(reading)));
+  const strong = weight > strongFrom && (bare !== undefined || !onlyFollows(reading));
+  const { blocking } = leftover(board, meltWords, strong && isClear(subject));
   if (blocking.length === 0 || isTold(blocking, bare, subject)) return settle(subject, reading, bare, weight);
   if (!isClear(subject)) return unknownBalm(board, weight);
-  const talk =
-    strong &&
-    isMeltingOf(subject, reading) &&
-    isOnlyTalk(blocking, board, reading) &&
-    (own || blocking.every(({ word }) => isBackground(word)));
+  const talk = strong && isMeltingOf(subject, reading) && isOnlyTalk(blocking, board, reading);
   return talk ? settle(subject, reading, bare, looseWeight) : undefined;
 };
 

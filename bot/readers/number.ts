@@ -136,10 +136,10 @@ const fractionWord = (list: readonly Token[], at: number): NumberRead | undefine
   return { value, next };
 };
 
-/** "three quarters", "two thirds". */
+/** "three quarters", "two thirds", "one third". */
 const severalths = (list: readonly Token[], read: NumberRead): NumberRead => {
   const word = list[read.next]?.word ?? '';
-  const part = /s$/.test(word) && read.value < 10 ? fractions[word] : undefined;
+  const part = (/s$/.test(word) && read.value < 10) || read.value === 1 ? fractions[word] : undefined;
   if (part === undefined) return read;
   const tail = fractionWord(list, read.next);
   return { value: read.value * part, next: tail?.next ?? read.next + 1 };

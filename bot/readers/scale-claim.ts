@@ -17,6 +17,7 @@ import {
   shownBefore,
   type Wish,
 } from './scale-wish.ts';
+import { boardOf } from './target.ts';
 
 export { scaleExample } from './scale-troubles.ts';
 
@@ -162,14 +163,42 @@ const isReason = (words: string, reading: Reading): boolean => {
   return /[FWyI]/.test(reading.items[at - 1]?.letter ?? '');
 };
 
+const moreWords = new Set([
+  ...followWords,
+  ...'more extra additional another add fewer less than no of them'.split(' '),
+]);
+
+/** "Five more", "two fewer tins than that": counted from the last. */
+const moreThan = (reading: Reading, last: Wish): Claim | undefined => {
+  const { count } = last;
+  const up = /\b(?:more|extra|additional|another|add)\b/i.test(reading.text);
+  const down = /\b(?:fewer|less)\b/i.test(reading.text);
+  if (
+    typeof count !== 'number' ||
+    up === down ||
+    !/\b(?:\w+) (?:more|extra|additional|fewer|less)\b|\b(?:another|add) \w/i.test(reading.text)
+  )
+    return undefined;
+  const board = boardOf(reading.items);
+  const [number, second] = board.items.filter(({ letter }) => letter === 'n');
+  const counted = count + (up ? 1 : -1) * (number?.value ?? 0);
+  if (!number || second || board.items.some(({ letter }) => /[gvRi%tpdrM]/.test(letter))) return undefined;
+  for (const [at, item] of board.items.entries()) if (/[ncN]/.test(item.letter)) board.taken[at] = true;
+  if (leftover(board, moreWords, false).blocking.length > 0) return undefined;
+  return counted >= 1 && Number.isInteger(counted) ? claim({ ...last, count: counted }, 2.7) : undefined;
+};
+
 const hasTargetSaid = (last: Wish): boolean => targetTrouble(last) === undefined;
+
+const fromLast = (reading: Reading, last: Wish): Claim | undefined =>
+  (hasTargetSaid(last) ? askedAgain(reading, last) : undefined) ?? moreThan(reading, last);
 
 /** What a message would mean as a scale request. */
 export const claimScale = (reading: Reading): Claim | undefined => {
   const units = claimUnits(reading, 'scale');
   if (units) return units;
   const last = lastScale(reading);
-  const again = last && hasTargetSaid(last) ? askedAgain(reading, last) : undefined;
+  const again = last ? fromLast(reading, last) : undefined;
   if (again) return again;
   const cue = anyWord(reading, cues) || asksForPour(reading);
   const read = readScale(reading);

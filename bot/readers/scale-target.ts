@@ -44,6 +44,11 @@ export const quantityTrouble = (items: readonly Item[]): Trouble | undefined => 
     : undefined;
 };
 
+const takeItem = (board: Board, item: Item): void => {
+  const at = board.items.indexOf(item);
+  take(board, at, at + 1);
+};
+
 /**
  * "with my 80 g of beeswax", "I have 80 g beeswax": amount and name that stand together. Beside a saved recipe any
  * such pair is a limit; in a written-out recipe only one that is called "my".
@@ -59,18 +64,24 @@ export const takeLimit = (board: Board, hasRecipe: boolean): { item: Item; amoun
     take(board, found.from, found.to);
     return { item, amount };
   }
-  return undefined;
+  return hasRecipe ? takeWhatIsLeft(board) : undefined;
+};
+
+/** "The beeswax is nearly gone, 48 g left": the one amount, of the one ingredient. */
+const takeWhatIsLeft = (board: Board): { item: Item; amount: Item } | undefined => {
+  const [item, another] = free(board).filter(({ letter }) => letter === 'i');
+  const [amount, second] = free(board).filter(({ letter }) => /[gvd]/.test(letter));
+  const next = amount && board.items[board.items.indexOf(amount) + 1]?.word;
+  if (!item || another || !amount || second || !/^(?:left|remaining|over)$/.test(next ?? ''))
+    return undefined;
+  for (const one of [item, amount]) takeItem(board, one);
+  return { item, amount };
 };
 
 /** In a written-out recipe the ingredient one has so much of is named a second time, in its own line. */
 const standsTwice = (board: Board, item: Item): boolean =>
   free(board).filter((other) => other.letter === 'i' && other.ingredients?.[0] === item.ingredients?.[0])
     .length > 1;
-
-const takeItem = (board: Board, item: Item): void => {
-  const at = board.items.indexOf(item);
-  take(board, at, at + 1);
-};
 
 /** The one mass or volume nobody else claimed: "to 500 g". */
 export const takeTotal = (board: Board, settings: Settings): Size | undefined => {

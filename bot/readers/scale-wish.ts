@@ -63,9 +63,23 @@ const withTotal = (last: Wish, base: Wish, { totalG, totalMl }: ScaleReading['ta
     : { ...without(base, amounts), ...defined({ totalG, totalMl }) };
 };
 
+/** "Sorry, I need 650" after 500 g: a number alone, no container named, and about as large as the mass before. */
+const asMass = (last: Wish, { target, board }: ScaleReading): ScaleReading['target'] => {
+  const { count } = target;
+  const { totalG } = last;
+  const alone = count !== undefined && target.size === undefined && last.count === undefined;
+  if (!alone || typeof totalG !== 'number' || board.items.some(({ letter }) => letter === 'c')) return target;
+  const near = count >= leastMass && count <= totalG * mostTimesTheFill && count * mostTimesTheFill >= totalG;
+  return near ? { totalG: count } : target;
+};
+
+/** Fewer grams than this nobody weighs out; it counts tins. */
+const leastMass = 50;
+
 /** The last request with what this message says put in its place. */
 export const continued = (last: Wish, read: ScaleReading): Wish => {
-  const { target, limit } = read;
+  const { limit } = read;
+  const target = asMass(last, read);
   const base = { ...last, ...modifiers(read) };
   if (limit)
     return {

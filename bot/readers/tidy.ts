@@ -88,6 +88,30 @@ const folded = (text: string): string =>
     // Control, zero-width and direction-changing characters say nothing and can hide something.
     .replace(/[^\P{C}\n\t]/gu, '');
 
+/** "A pound and a half", "two cups and a half". */
+const andAHalf =
+  /\b(an?|one|two|three|four|five|six|\d{1,4}) (kilo(?:gram)?s?|kg|pounds?|lbs?|ounces?|oz|lit(?:re|er)s?|cups?|tablespoons?|teaspoons?|tbsp|tsp|dozen)(?: and a half\b| & a half\b)/gi;
+const ones: Readonly<Record<string, number>> = {
+  a: 1,
+  an: 1,
+  one: 1,
+  two: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  six: 6,
+};
+const inTenths = (_: string, count: string, unit: string): string => {
+  const number = (ones[count.toLowerCase()] ?? Number(count)) + 0.5;
+  return unit.toLowerCase() === 'dozen' ? String(number * 12) : `${number} ${unit}`;
+};
+
+/** A telegram: all in capitals, and STOP where a sentence ends. */
+const telegram = (text: string): string =>
+  /\bSTOP\b[\s\S]{1,2000}\bSTOP\b|\w\W+STOP\W*$/.test(text) && !/[a-z]/.test(text)
+    ? text.replace(/\s+STOP\b/g, '.')
+    : text;
+
 /** "22 % w/w": by weight, as every share here. */
 const byWeight = /(?<=(?:%|percent) ?)\(?\b(?:w\/w|m\/m|wt\/wt|by weight)(?=[\s,;):]|$)\)?/gi;
 
@@ -110,7 +134,7 @@ export const tidy = (text: string): string => {
         .replace(/<(?:[@#][!&]?|a?:\w+:)\d+>/g, ' ')
         .replace(/<\/?(?:li|ul|ol|p|br|div|tr|table)\b[^<>]{0,80}>/gi, '\n')
     : text;
-  const signs = plain.test(bare) ? bare : folded(bare);
+  const signs = telegram(plain.test(bare) ? bare : folded(bare));
   const short =
     signs.includes('q') || signs.includes('Q') ? signs.replace(/\bq\.?\s?s\.?(?=[\s,;)]|$)/gi, 'qs') : signs;
   const dotted = narrowed(short.includes('..') ? short.replace(/\.{2,}/g, ' ') : short);
@@ -132,6 +156,7 @@ export const tidy = (text: string): string => {
       .replace(fourFor, 'for ')
       .replace(levelSpoon, '$1 ')
       .replace(byWeight, '')
+      .replace(andAHalf, inTenths)
       .replace(wholeOne, '$1 '),
   ).replace(dearMe, ' ');
   const shared = withRatiosInFigures(spelt);

@@ -62,7 +62,7 @@ export const check = `
 = does {R} contain nuts<allerg*: >
 ? nut nuts
 ? contain* any in_it has have does
-! free nut-free without no swap instead make
+! free nut-free without no swap instead make made mustn't must_not
 
 = is {R} light sensitising
 ? light-sensit* photo* sensitis* sensitiz* sunlight sunshine sun in_the_sun beach

@@ -2,8 +2,8 @@
 export const convert = `
 ~ region R
 
-= {v} {i} in g<never label recipe why: >
-? gram grams weigh* weight grammes
+= {v} {i} in g<never label recipe why poured_out poured: >
+? gram grams weigh* weight grammes mass
 ! ml price cost oz ounce* tbsp cup cups drops
 
 = {g} {i} in ml<never label why: >
@@ -30,11 +30,11 @@ export const convert = `
 ? drops
 
 = {t} in C<never label why order: >
-? celsius centigrade °c degrees_c
+? celsius centigrade °c degrees_c in_c to_c into_c
 ! survive* hold hold_up stand cope melt_at melts_at does_it will_it
 
 = {t} in F<never label why order: >
-? fahrenheit °f degrees_f
+? fahrenheit °f degrees_f in_f to_f into_f
 ! survive* hold hold_up stand cope melt_at melts_at does_it will_it
 
 = {v} in ml<never label why order: >

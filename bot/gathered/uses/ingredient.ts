@@ -8,9 +8,9 @@ export const ingredient = `
 = INCI name of {i}<label: >
 ? inci latin botanical_name label_name official_name ingredient_name
 
-= shelf life of {i}<long why rancid order: >
-? shelf_life keep* last lasts go_off goes_off rancid stale stays_fresh stay_fresh spoil*
-! recipe label batch lot
+= shelf life of {i}<how_long long shelf why rancid order: >
+? shelf_life keep* last lasts stay_good stays_good stay* good_for on_the_shelf go_off goes_off rancid stale stays_fresh stay_fresh spoil*
+! recipe label batch lot shape balm made cool warm fridge
 
 = iodine value of {i}
 ? iodine
@@ -24,7 +24,7 @@ export const ingredient = `
 ! instead replac* free without
 
 = what is {i} used for<why long: >
-? used_for good_for use_for use_it_for do_with purpose uses
+? used_for good_for use_for use_it_for do_with purpose uses what_do_people what_do_makers why_do_people why_do_makers what_job point_of balms_for
 ! instead
 
 = what is {i}<never_come_across never_heard* never_seen never_met never_used label why: >

@@ -6,7 +6,7 @@ export const melt = `
 ? solid*
 ? how_much percent* share fraction
 
-= will {R} survive {t}
+= will {R} survive {t}<forget* forgot leave leaves left who why than: >
 ? survive* cope* hold* stand* stay* melt* liquid runny soft* last travel* okay ok puddle solid keep* bear* take handle*
 ! swap instead design invent pour bath
 

@@ -2,14 +2,15 @@
 export const scale = `
 ~ region
 
-= scale {R} to {tins}[, loss {%}]<no_loss nothing_lost losing_nothing scrape*: , no loss><never don't_worry can't_wait: >
+= scale {R} to {tins}[, loss {%}]<no_loss nothing_lost losing_nothing nothing_wasted no_waste scrape*: , no loss><never don't_worry can't_wait: >
+? weigh* make making want wants need* how_much what_do fill* batch pour scale weights grams please pls i'd_like would_like could_you can_you amount* quantit* measure measures figures mass masses for
 ! cost* price* label* each_person workshop class people poured gave sold stock double melt* sticker* warm* hot survive* allergen* grain* send how_many long take takes last keep post abroad
 
-= scale {R} to {n} x {size}<no_loss nothing_lost losing_nothing scrape*: , no loss>
-? weigh* amount* quantit* grams gram how_much_of what_goes goes_into goes_in need needs required fill filling scale holds hold go_in each_holds each
+= scale {R} to {n} x {size}[, loss {%}]<no_loss nothing_lost losing_nothing nothing_wasted no_waste scrape*: , no loss>
+? weigh* amount* quantit* grams gram how_much_of what_goes goes_into goes_in need needs required fill filling tins jars pots tubes sticks scale holds hold go_in each_holds each
 ! between ± cost* price* label* workshop class course lesson teach* pupils students evening session melt* sticker* hot survive* allergen* long keep post abroad poured gave sold how_many
 
-= scale {R} to {g}<no_loss nothing_lost losing_nothing: , no loss><send give post sell for_sale: >
+= scale {R} to {g}<no_loss nothing_lost losing_nothing nothing_wasted no_waste no_allowance without_loss: , no loss><send give post sell for_sale: >
 ? weigh* made make making batch want need* altogether total scale size mass masses component* amount* quantit* broken_down break_down divide* split like how_much everything each_thing
 ! who_made who_poured cost* price* label* workshop class poured gave sold stock double melt* survive* allergen* jug
 
@@ -37,6 +38,10 @@ export const scale = `
 ? half halve halved
 ! cost* price* label* workshop melt* poured sold swap instead vegan made full
 
+= scale {R} to {tins}, to the nearest {g}
+? nearest reading reads readab* resolution precision precise balance accurate only scales scale_only scale_shows scale_does
+! cost* price* label* workshop sold
+
 = what jug do I need for {tins} of {R}
 ? jug jugs pan saucepan pot_do beaker
 ? what which how_big big_enough size
@@ -50,8 +55,12 @@ export const scale = `
 ? miscounted only actually wrong turns_out instead make_it what_if changed rather
 ! balm salve people workshop class cost* price* gave sold poured without
 
+= and at {size} each
+? tins jars pots tubes tubs turned_out hold holds
+! balm salve people workshop class cost* price* gave sold poured without label*
+
 = and with no loss
-? no_loss nothing_lost lose_nothing losing_nothing without_loss
+? no_loss nothing_lost lose_nothing losing_nothing nothing_wasted no_waste without_loss
 ! balm salve
 
 = how much is the first pour for {tins} of {R}

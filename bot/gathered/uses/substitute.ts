@@ -3,13 +3,20 @@ export const substitute = `
 ~ region
 
 = swap {i1} for {i2} in {R}[ and make {tins}]
-? swap* instead in_place replac* exchang* trade rather switch* stead* use_up don't_care_for don't_like not_keen_on do_not_care_for take_out where use_it
+? swap* instead in_place replac* exchang* trade rather switch* stead* use_up don't_care_for don't_like not_keen_on do_not_care_for take_out where use_it prefer*
 ! half some
 
 = swap half the {i1} for {i2} in {R}
-? swap* instead in_place replac* exchang* trade rather switch* stead* half_and_half
-? half half_and_half
+? swap* instead in_place replac* exchang* trade rather switch* stead* half_and_half half_n_half fifty_fifty should_be become* turn_into make_it
+? half_and_half half_n_half half fifty_fifty
 ! all
+
+= swap {%} of the {i1} for {i2} in {R}
+? swap* instead in_place replac* exchang* trade rather switch* change*
+
+= bee-free {R}<minus except: >
+? nothing_from_bees no_bee bee bees bee-free
+! vegan check contain*
 
 = what can replace {i} in {R}, vegan
 ? replac* instead in_place place_of substitut* alternative* stand-in stand_in similar run_out ran_out out_of something_else
@@ -52,7 +59,7 @@ export const substitute = `
 ? vegan* animal animals nothing_from_animals nothing_animal plant-based
 ! nut nuts palm check is_the
 
-= nut-free {R}<safe so_that allergic allergy allergies children child kids school: >
+= nut-free {R}<safe who must_not mustn't so_that allergic allergy allergies children child kids school: >
 ? nut-free nut_free no_nuts without_nuts nut nuts
 ? rework* make made version become without no free adapt* change*
 ! vegan contain* check label* ok okay
