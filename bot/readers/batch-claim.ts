@@ -96,6 +96,7 @@ const isAge = ({ to }: Item, text: string): boolean =>
 /** "26-KIVO looks fine", "26-KIVO smells rancid": a look some days after the pour. */
 const claimLook = (reading: Reading, bench: BenchReading): Claim | undefined => {
   const { rest, days } = bench;
+  if (/\b(?:should|hope|hopefully|would|could|might)\b/i.test(rest.text)) return undefined;
   if (/\b(?:date|day|count|number|name|weight|label|recipe)s?\b.{0,20}\bwrong\b/i.test(rest.text))
     return undefined;
   if (

@@ -33,8 +33,14 @@ const grams = ({ value = 0, unit }: Item): number =>
 
 type Key = keyof PourFiguresSaid;
 
+/** "Poured, bath 74 C": the nearer of the two words. */
+const isOfBath = (before: string): boolean => {
+  const [inBath, poured] = [bath.exec(before), pour.exec(before)];
+  return inBath !== null && (poured === null || poured.index < inBath.index);
+};
+
 const temperatureKey = (before: string, had: PourFiguresSaid): Key => {
-  if (bath.test(before) && !pour.test(before)) return 'bathC';
+  if (isOfBath(before)) return 'bathC';
   return pour.test(before) || had.pourC === undefined ? 'pourC' : 'bathC';
 };
 

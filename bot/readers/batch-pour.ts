@@ -1,3 +1,4 @@
+import { lotKey } from '../../core/bench/codes.ts';
 import { defined } from '../../core/defined.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { takePourFigures } from './batch-figures.ts';
@@ -40,7 +41,7 @@ const pouredAway = ({ text, items }: Reading): boolean =>
   !items.some(({ letter }) => letter === 'c');
 
 const pouredCue =
-  /\bpoured\b|\b(?:had (?:the |some |a )?(?:time|chance|pleasure) to|managed to|was able to|were able to|got (?:round |around )?to) (?:pour|make|fill)\b|\bspent\b.{0,40}\bpouring\b|\bbatch (?:is |was |all )?(?:done|made|finished|ready)\b|\b(?:finished|completed|made|did|done with) (?:(?:a|an|the|our|another|one|this|today's|new|whole|small|big|double|triple|first|second) )+batch\b|^\W*(?:new |another |one more )?batch\s*:|\b(?:finished|done|been|were|was) (?:with )?pouring\b|\b(?:did|done|had|record|recorded|log|enter|note|add|new|write down|put down)\b(?: (?:a|the|our|another|new|one|this|today's|in))*\s+pour\b(?! the)|^\W*(?:(?:and|then|also|so|ok|right|today|yesterday|oh)\W+)*(?:(?:another|one more|a|a new|new|the|second|a second|third|a third|today's|yesterday's|my|our|a further|a small|a quick|a big)\s+)+pour\b(?! (?:temp|point|the|at\b|point))|^\W*pour\s*:/i;
+  /\bpoured\b|\b(?:had (?:the |some |a )?(?:time|chance|pleasure) to|managed to|was able to|were able to|got (?:round |around )?to) (?:pour|make|fill)\b|\bspent\b.{0,40}\bpouring\b|\bbatch (?:is |was |all )?(?:done|made|finished|ready)\b|\b(?:finished|completed|made|did|done with) (?:(?:a|an|the|our|another|one|this|today's|new|whole|small|big|double|triple|first|second) )+batch\b|^\W*(?:new |another |one more )?batch\s*:|\b(?:finished|done|been|were|was) (?:with )?pouring\b|\b(?:did|done|had|record|recorded|log|enter|note|add|new|write down|put down)\b(?: (?:a|the|our|another|new|one|this|today's|in))*\s+pour\b(?! the)|^\W*(?:(?:and|then|also|so|ok|right|today|yesterday|oh)\W+)*(?:(?:another|one more|a|a new|new|the|second|a second|third|a third|today's|yesterday's|my|our|a further|a small|a quick|a big)\s+)+pour\b(?! (?:temp|point|the|at\b|point))|\b(?:came|come) out of (?:the|today's|our|this|yesterday's) pour\b|^\W*pour\s*:/i;
 /** "Today I make 10 jars, with lot K12": told in the present, as it is done. */
 export const doesNow =
   /\b(?:i|we) (?:(?:also|now|just|again|only) )?(?:make|pour|fill|cast|am (?:making|pouring|filling)|are (?:making|pouring|filling))\b/i;
@@ -104,7 +105,7 @@ interface Codes {
 const fromWords = /\b(?:with|from|using|of|lots|and|used)\W*(?:the\s+)?$/i;
 
 const isOwn = (text: string, said: LotSaid, all: readonly LotSaid[]): boolean => {
-  if (/^(?:batch|charge)/i.test(text.slice(said.from, said.to))) return true;
+  if (/^(?:batch|charge|code)/i.test(text.slice(said.from, said.to))) return true;
   const before = text.slice(Math.max(0, said.from - 20), said.from);
   if (/\b(?:as|called|code|is)\W*$/i.test(before)) return true;
   const alone = all.length === 1 && said.kind === 'new' && /^lot\b/i.test(text.slice(said.from, said.to));
@@ -244,6 +245,23 @@ const settle = (told: Told, read: ScaleReading, wish: Wish, assumed: readonly st
   return claim(wish, 3.4, [...assumed, ...days.flatMap((day) => day.assumed ?? []), ...aside]);
 };
 
+/** "With beeswax lot K12": which ingredient a lot is of may be said with it, before it. */
+const isOfLot = (
+  { letter, ingredients = [], to }: Item,
+  { lots }: BenchReading,
+  { text, bench }: Reading,
+): boolean =>
+  letter === 'i' &&
+  lots.some(({ code, kind, from }) => {
+    const held = kind === 'lot' ? bench.lots.get(lotKey(code)) : undefined;
+    return (
+      held !== undefined &&
+      ingredients.includes(held.ingredient) &&
+      from >= to &&
+      /^[\s(:]*$/.test(text.slice(to, from))
+    );
+  });
+
 /** "poured 24 tins of R today with lots K12, G7, bath 75, poured at 68, weighed out 371 g, filled 355 g, note: …" */
 export const claimPour = (reading: Reading): Claim | undefined => {
   const whole = readBenchText(reading);
@@ -254,7 +272,10 @@ export const claimPour = (reading: Reading): Claim | undefined => {
   const { last: _last, ...bare } = bench.rest;
   const left = bench.rest.items.filter(
     (item, at, all) =>
-      !items.includes(item) && !isInBetween(item, at, all) && !isGroupNumber(item, bench.rest.text),
+      !isOfLot(item, bench, reading) &&
+      !items.includes(item) &&
+      !isInBetween(item, at, all) &&
+      !isGroupNumber(item, bench.rest.text),
   );
   const board = boardOf(withHouseOils(left, reading.bench, bench.lots));
   const weighed = takeWeighed(board, reading);

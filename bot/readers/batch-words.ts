@@ -15,7 +15,7 @@ export const batchCues =
 export const pourWords = words(`
   poured pouring pour made make filled fill weighed weigh weighed-out out yield yielded net total came bath melted heated wax at about into by us just now again another
   more second batch batches today yesterday day lot lots number with from using used and then it them all together got we i tins each full hot temperature temp degrees were was this that
-  called code recipe version loss no lids ah logged not yet written evening morning afternoon night before did done record recorded log enter note add new finished been write down produced cast last on same past date already finally actually quickly slowly carefully nicely successfully luckily happily also too only just still once really take takes taking make makes making expired managed completed double triple all same anyway even though knowingly prepared turned knocked ran banged churned off whipped up cooked cast lesson class group team pupils students`);
+  called code recipe version loss no lids ah logged not yet written evening morning afternoon night before did done record recorded log enter note add new finished been write down produced cast last on same past date ago hour hours minute minutes lunch breakfast dinner supper break before after came come out our latest already finally actually quickly slowly carefully nicely successfully luckily happily also too only just still once really take takes taking make makes making expired managed completed double triple all same anyway even though knowingly prepared turned knocked ran banged churned off whipped up cooked cast lesson class group team pupils students`);
 
 /** Words around tins that went somewhere, where no verb says so. */
 export const goesWords = words(`

@@ -78,7 +78,7 @@ export const asksOrPlans = (said: string): boolean => {
 
 /** Words that are nobody's name. */
 export const noPlace =
-  /^(?:i|we|you|they|he|she|it|us|them|someone|somebody|people|away|out|back|another|just|all|only|up|that|which|this|today|yesterday|now|me|her|him|my dear|there|with|behind|over|home|here|each|every|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|half|some|dozen|a dozen)\b/i;
+  /^(?:i|we|you|they|he|she|it|us|them|someone|somebody|people|away|out|back|another|just|all|only|up|that|which|this|today|yesterday|now|me|(?:her|his|their)(?! \p{L}{3})|him|my dear|there|with|behind|over|home|here|each|every|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|half|some|dozen|a dozen)\b/iu;
 
 /** A name in the message as it was typed: "to the spring fair", "from Hive Lane". Places masked as "_" end it. */
 export const nameAfter = (

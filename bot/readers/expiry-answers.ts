@@ -48,8 +48,12 @@ const untilOf = (text: string, today: string, said: string | undefined): string 
 const allOfThem =
   /\b(?:all of (?:them|those|it)|them all|those|them|everything|every one|everyone|all (?:the )?(?:lots|batches|items|things))\b/i;
 
+/** "K12 will be used up soon" is no answer. */
+const notYet = /\b(?:will be|going to be|nearly|almost|soon|not yet|should be|to be|hope|if)\b/i;
+
 const kindOf = (text: string): 'again' | 'used-up' | 'done' | undefined => {
   if (again.test(text)) return 'again';
+  if (notYet.test(text)) return undefined;
   if (usedUp.test(text)) return 'used-up';
   return done.test(text) ? 'done' : undefined;
 };

@@ -7,7 +7,7 @@ export interface LotCue {
   readonly word: string;
 }
 
-const cueWords = new Set(['lot', 'lots', 'batch', 'batches', 'charge']);
+const cueWords = new Set(['lot', 'lots', 'batch', 'batches', 'charge', 'code']);
 const numberWords = new Set(['no', 'nr', 'number', 'code', 'num', 'nos', 'codes', 'called', 'is']);
 const signs = new Set(['.', ':', '#', '=', '"', '-']);
 

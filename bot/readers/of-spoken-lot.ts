@@ -9,6 +9,10 @@ const mostTokens = 24;
 /** What is only understood from the message before is less sure than what has its own words. */
 const leftOutWeight = 2.8;
 
+/** "Note: …" says what it is. */
+const ownWeight = 3.4;
+const isNote = (made: Claim): boolean => made.kind === 'request' && made.request.action === 'note';
+
 const benchTopics: ReadonlySet<string> = new Set(['batch', 'stock', 'trace', 'expiry']);
 
 type Request = Readonly<Record<string, unknown>>;
@@ -83,19 +87,30 @@ const isFit = (made: Claim | undefined, reading: Reading): made is Claim => {
   return !looking.has(made.request.action) || asksSomething.test(reading.text);
 };
 
+type Read = (reading: Reading) => Claim | undefined;
+
+const ofPointed = (read: Read, reading: Reading): Claim | undefined => {
+  const pointed = pointing(reading);
+  const meant = pointed && read(pointed.reading);
+  return pointed && isFit(meant, reading) ? withAssumed(meant, pointed.code, meant.weight) : undefined;
+};
+
+const ofLeftOut = (read: Read, reading: Reading): Claim | undefined => {
+  const led = leftOut(reading);
+  const after = led && read(led.reading);
+  if (!led || !isFit(after, reading)) return undefined;
+  return withAssumed(after, led.code, isNote(after) ? ownWeight : leftOutWeight);
+};
+
 /**
  * A topic of lots and batches that also knows the one spoken of just before: "opened it today", "two of them broke",
  * "how much is left", "gave 2 to my sister".
  */
 export const ofSpokenLot =
-  (read: (reading: Reading) => Claim | undefined) =>
-  (reading: Reading): Claim | undefined => {
-    const pointed = pointing(reading);
-    const meant = pointed && read(pointed.reading);
-    if (pointed && isFit(meant, reading)) return withAssumed(meant, pointed.code, meant.weight);
+  (read: Read): Read =>
+  (reading) => {
+    const pointed = ofPointed(read, reading);
+    if (pointed) return pointed;
     const own = read(reading);
-    if (own?.kind === 'request') return own;
-    const led = leftOut(reading);
-    const after = led && read(led.reading);
-    return led && isFit(after, reading) ? withAssumed(after, led.code, leftOutWeight) : own;
+    return own?.kind === 'request' ? own : (ofLeftOut(read, reading) ?? own);
   };

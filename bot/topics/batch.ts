@@ -5,6 +5,7 @@ import { pourForm } from '../forms/bench-forms.ts';
 import { claimBatch } from '../readers/batch-claim.ts';
 import { namedByWord } from '../readers/named-by-word.ts';
 import { ofSpokenLot } from '../readers/of-spoken-lot.ts';
+import { sameAgain } from '../readers/same-again.ts';
 import { type SlashValues, topic } from '../topic.ts';
 import { answerBatch } from '../words/batch.ts';
 
@@ -134,6 +135,6 @@ export const batch = topic({
     say: spoken,
   },
   writes: ({ action }) => action !== 'show' && action !== 'list',
-  read: ofSpokenLot(namedByWord(claimBatch)),
+  read: sameAgain(ofSpokenLot(namedByWord(claimBatch))),
   answer: answerBatch,
 });

@@ -3,6 +3,7 @@ import { lotCodeText, mostBenchG } from '../../core/bench/event-fields.ts';
 import { decimal, packSchema } from '../../core/cost/prices.ts';
 import { purchaseForm } from '../forms/bench-forms.ts';
 import { ofSpokenLot } from '../readers/of-spoken-lot.ts';
+import { sameAgain } from '../readers/same-again.ts';
 import { claimStock } from '../readers/stock-claim.ts';
 import { boughtExample } from '../readers/stock-words.ts';
 import { type SlashValues, topic } from '../topic.ts';
@@ -158,6 +159,6 @@ export const stock = topic({
     say: spoken,
   },
   writes: ({ action }) => action !== 'list' && action !== 'show',
-  read: ofSpokenLot(claimStock),
+  read: sameAgain(ofSpokenLot(claimStock)),
   answer: answerStock,
 });

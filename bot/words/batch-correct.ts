@@ -2,7 +2,7 @@ import { lotKey } from '../../core/bench/codes.ts';
 import { linesOf, pouredAgain } from '../../core/bench/correct.ts';
 import type { BenchEventOf } from '../../core/bench/events.ts';
 import type { Pour, WeighedLine } from '../../core/bench/pour.ts';
-import { type Batch, type Bench, tinsLeft } from '../../core/bench/state.ts';
+import { type Batch, tinsLeft } from '../../core/bench/state.ts';
 import { type BookState, benchOf } from '../../core/book.ts';
 import { defined } from '../../core/defined.ts';
 import { fail, ok, type Result } from '../../core/result.ts';
@@ -46,8 +46,31 @@ const outdated = (batch: Batch): Trouble => {
   };
 };
 
-/** The lines at another size or weigh-out: the batch's own lines in proportion. */
+type RecipeLines = Parameters<typeof scaleRecipe>[0]['lines'];
+
+/** The recipe as it was poured, while it stands: the batch's own lines are rounded, and would drift from it. */
+const recipeLines = (state: BookState, batch: Batch): RecipeLines | undefined => {
+  const recipe = batch.recipe && Object.values(state.recipes).find(({ id }) => id === batch.recipe?.id);
+  if (!recipe || recipe.versions.at(-1) !== batch.recipe?.version) return undefined;
+  const own = batch.lines.map(({ ingredient }) => ingredient).toSorted();
+  const same = recipe.lines.map(({ ingredient }) => ingredient).toSorted();
+  return own.join() === same.join() &&
+    batch.lines.every(({ strained, infusedWith }) => !strained && !infusedWith)
+    ? recipe.lines
+    : undefined;
+};
+
+const ownLines = (batch: Batch): RecipeLines =>
+  linesOf(batch).map(({ grams, ...line }) => ({
+    ...line,
+    ...defined({ strained: line.strained, infusedWith: line.infusedWith }),
+    amount: grams,
+    unit: 'g',
+  })) as RecipeLines;
+
+/** The lines at another size or weigh-out: of the recipe, or the batch's own lines in proportion. */
 const linesAt = (
+  state: BookState,
   batch: Batch,
   wish: BatchWish,
   tools: Tools,
@@ -57,12 +80,7 @@ const linesAt = (
   const size = wish.size ?? { amount: 0, unit: 'g' as const };
   const fill = size.unit === 'g' ? { grams: size.amount } : { ml: size.amount };
   const scaled = scaleRecipe({
-    lines: linesOf(batch).map(({ grams, ...line }) => ({
-      ...line,
-      ...defined({ strained: line.strained, infusedWith: line.infusedWith }),
-      amount: grams,
-      unit: 'g',
-    })) as Parameters<typeof scaleRecipe>[0]['lines'],
+    lines: recipeLines(state, batch) ?? ownLines(batch),
     target:
       wish.weighedG === undefined
         ? { kind: 'containers', count: wish.count ?? batch.count, fill }
@@ -107,7 +125,8 @@ const goneTrouble = (batch: Batch, count: number): Trouble => {
 const wantsPour = (wish: BatchWish): boolean =>
   [wish.on, wish.size, wish.weighedG, wish.lots, wish.bestBefore].some((each) => each !== undefined);
 
-const decide = (bench: Bench, wish: BatchWish, tools: Tools): Decision => {
+const decide = (state: BookState, wish: BatchWish, tools: Tools): Decision => {
+  const bench = benchOf(state);
   const batch = findBatch(wish.lot ?? '', bench);
   if ('code' in batch) return fail(batch);
   if (wish.seen !== undefined && wish.seen !== batch.seq) return fail(outdated(batch));
@@ -122,7 +141,7 @@ const decide = (bench: Bench, wish: BatchWish, tools: Tools): Decision => {
     why: wish.why ?? 'corrected',
   });
   if (!wantsPour(wish)) return ok({ events: [event(plain)], value: { before: batch } });
-  const lines = linesAt(batch, wish, tools);
+  const lines = linesAt(state, batch, wish, tools);
   if (!lines.ok) return lines;
   const { capMonths } = tools.settings;
   const asked = { madeOn: on, lines: lines.value, from: wish.lots, capMonths, expiredToo: wish.expiredToo };
@@ -164,6 +183,6 @@ const answerFor = ({ before, pour }: Corrected, wish: BatchWish, state: BookStat
 export const correctBatch = async (wish: BatchWish, tools: Tools): Promise<Answer | Trouble> => {
   const wrongDay = wish.on === undefined ? undefined : dayTrouble(wish.on, todayFor(tools));
   if (wrongDay) return wrongDay;
-  const changed = await tools.book.change((state) => decide(benchOf(state), wish, tools), by(tools));
+  const changed = await tools.book.change((state) => decide(state, wish, tools), by(tools));
   return changed.ok ? answerFor(changed.value.value, wish, changed.value.state, tools) : changed.problem;
 };
