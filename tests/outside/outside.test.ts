@@ -42,6 +42,12 @@ describe('a stranger to the code', () => {
         .map(nameOf)
         .filter((name) => !used.includes(name)),
     ).toEqual([]);
+    const completed = leaves(done.standIn.registered).flatMap((leaf) =>
+      leaf.options
+        .filter(({ autocomplete }) => autocomplete === true)
+        .map(({ name }) => `${nameOf(leaf)} ${String(name)}`),
+    );
+    expect(completed.filter((name) => !kinds(counts, 'autocompletes').includes(name))).toEqual([]);
     const few = [
       'buttons',
       'menus',
@@ -65,8 +71,8 @@ describe('a stranger to the code', () => {
   });
 
   test('finds in the book what was told as written down, once', () => {
-    expect(done.drive.confirmed.size).toBeGreaterThan(10);
-    const wrong = [...done.drive.confirmed].filter((written) => {
+    expect(done.drive.steps.confirmed.size).toBeGreaterThan(10);
+    const wrong = [...done.drive.steps.confirmed].filter((written) => {
       const [place = '', code = ''] = written.split(' ');
       return purchases(done.exported[place] ?? '', code) !== 1;
     });
