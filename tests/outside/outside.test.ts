@@ -8,11 +8,11 @@ import { type Run, run } from './run.ts';
 import { leaves, nameOf } from './slash.ts';
 
 const wanted = Number(process.env.OUTSIDE_BREAKS ?? 10);
-const steps = Number(process.env.OUTSIDE_STEPS ?? 600);
+const steps = Number(process.env.OUTSIDE_STEPS ?? 450);
 const seed = Number(process.env.OUTSIDE_SEED ?? 7);
 const isLong = wanted > 10;
 const bounds = { steps, each: isLong ? 12 : 2, more: isLong ? 12 : 1 };
-const plan = { breaks: wanted, bursts: isLong ? wanted : 12, betweenMs: isLong ? 1200 : 300 };
+const plan = { breaks: wanted, bursts: isLong ? wanted : 9, betweenMs: isLong ? 1200 : 200 };
 
 /** How many entries of an exported book say that a lot was bought under this code. */
 const purchases = (book: string, code: string): number =>
