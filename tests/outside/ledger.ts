@@ -6,8 +6,32 @@ import type { Wire } from './check.ts';
 export type Message = Wire & { readonly id: string; readonly channel_id: string; readonly content: string };
 export type Reached = { delivered(): void; lost(): void };
 
-/** The platform waits three seconds for the first answer. */
-export const deadline = 3000;
+const tick = 20;
+
+/** How long this machine kept this process from running: a clock that ticks late. */
+class Stalls {
+  readonly #late: { readonly at: number; readonly ms: number }[] = [];
+  readonly #timer: NodeJS.Timeout;
+  #due = Date.now() + tick;
+
+  constructor() {
+    this.#timer = setInterval(() => this.#hear(Date.now()), tick).unref();
+  }
+
+  #hear(now: number): void {
+    if (now - this.#due > tick) this.#late.push({ at: now, ms: now - this.#due });
+    if (this.#late.length > 500) this.#late.shift();
+    this.#due = now + tick;
+  }
+
+  since(at: number): number {
+    return this.#late.filter((one) => one.at > at).reduce((sum, { ms }) => sum + ms, 0);
+  }
+
+  stop(): void {
+    clearInterval(this.#timer);
+  }
+}
 
 /** One interaction, from its making to the last follow-up. */
 export class Asked implements Reached {
@@ -15,6 +39,8 @@ export class Asked implements Reached {
   deliveries = 0;
   /** The platform itself lost it: its session ended before it was delivered. */
   isLost = false;
+  /** Milliseconds it was told to wait: 429 and slow answers. They are none of the bot's. */
+  toldToWait = 0;
   /** What was asked of the platform for it, and what came back. */
   readonly trace: string[] = [];
   /** When its first answer was asked for, each time. */
@@ -58,6 +84,18 @@ export class Asked implements Reached {
     if (this.ackedAt === undefined) this.isLost = true;
   }
 
+  tell(call: string): void {
+    this.trace.push(`${new Date().toISOString().slice(14, 23)} ${call}`);
+  }
+
+  mayWait(ms: number): void {
+    this.toldToWait += ms;
+  }
+
+  forget(isFirst: boolean): void {
+    this.isForgotten ||= isFirst;
+  }
+
   get isSettled(): boolean {
     return this.isLost || (this.ackedAt !== undefined && !this.isLoading);
   }
@@ -96,6 +134,9 @@ export class Said implements Reached {
 const unfit = /\bundefined\b|\bNaN\b|\[object |\bat [\w.<>]+ \(|node:internal/;
 
 export class Ledger {
+  readonly stalls = new Stalls();
+  /** The platform waits three seconds for the first answer. */
+  deadline = 3000;
   readonly asked: Asked[] = [];
   readonly said: Said[] = [];
   readonly faults: string[] = [];
@@ -120,6 +161,15 @@ export class Ledger {
 
   byToken(token: string): Asked | undefined {
     return this.asked.find(({ what }) => what.token === token);
+  }
+
+  /**
+   * Whether a first answer comes too late. What the stand-in itself made it wait, and what the machine held everybody up, is not
+   * counted.
+   */
+  isLate({ deliveredAt, toldToWait }: Asked, now: number): boolean {
+    if (deliveredAt === undefined) return true;
+    return now - deliveredAt > this.deadline + toldToWait + this.stalls.since(deliveredAt);
   }
 
   /** The words of the program must not show. */

@@ -21,7 +21,7 @@ export function report({ standIn, drive, bot, exits, welcomes }: Run): string {
     (what) => `  kinds of ${what}: ${kindsOf(counts, what).length}`,
   );
   return [
-    `${drive.steps} steps, ${ledger.asked.length} interactions, ${ledger.said.length} messages`,
+    `${drive.done} steps, ${ledger.asked.length} interactions, ${ledger.said.length} messages`,
     `first answers: median ${at(times, 0.5)} ms, p99 ${at(times, 0.99)} ms, longest ${times.at(-1) ?? 0} ms`,
     `left with ${exits.map(({ code, ms }) => `${code} in ${ms} ms`).join(', ')}; ${welcomes} welcomes`,
     ...plain.sort(),

@@ -1,7 +1,7 @@
 // Answers to interactions: the first one within three seconds and once, then edits and follow-ups while the token lasts.
 
 import { isThing, type Wire } from './check.ts';
-import { type Asked, deadline, type Message } from './ledger.ts';
+import type { Asked, Message } from './ledger.ts';
 import { callbackFaults, messageFaults, type Way } from './limits.ts';
 import { type Answer, type Desk, invalid, type Request, type Route, refused } from './rest-desk.ts';
 import { userObject } from './world.ts';
@@ -43,7 +43,7 @@ function gate(desk: Desk, one: Asked | undefined, id: string): Answer | undefine
     if (!one.isForgotten) desk.ledger.fault('twice', `${one.what.label} was answered twice`);
     return refused(400, 40060, 'Interaction has already been acknowledged.');
   }
-  if (one.deliveredAt === undefined || now - one.deliveredAt > deadline) {
+  if (desk.ledger.isLate(one, now)) {
     desk.ledger.fault('late', `${one.what.label} after ${now - (one.deliveredAt ?? 0)} ms`);
     return unknown();
   }

@@ -2,6 +2,8 @@
 // that nothing passes unseen.
 
 import type { IncomingMessage, ServerResponse } from 'node:http';
+import type { Wire } from './check.ts';
+import type { Asked } from './ledger.ts';
 import { readBody } from './rest-body.ts';
 import { channels } from './rest-channels.ts';
 import { commandRoutes } from './rest-commands.ts';
@@ -57,35 +59,37 @@ export class Rest {
   ): Promise<void> {
     const params = route.path.exec(path)?.slice(1) ?? [];
     const call = { family: route.family, bucket: `${route.method} ${bucketOf(route, path)}` };
-    const trace = (says: number | string): void => {
-      const asked =
-        call.family === 'callback' || call.family === 'webhook'
-          ? this.#desk.ledger.byToken(String(params[1]))
-          : undefined;
-      asked?.trace.push(`${new Date().toISOString().slice(14)} ${route.method} ${params[2] ?? ''} ${says}`);
-    };
+    const asked = this.#askedBy(route, params);
+    const trace = (says: number | string): void => asked?.tell(`${route.method} ${params[2] ?? ''} ${says}`);
     if (this.#trouble.cuts()) {
       trace('cut');
       response.destroy();
       return;
     }
-    const refusal = this.#trouble.before(call);
-    if (refusal) trace(refusal.status);
-    if (refusal) return this.#send(response, refusal, refusal.headers);
-    const headers = this.#trouble.counted(call);
-    if (isRefusal(headers)) return this.#send(response, headers, headers.headers);
-    await wait(this.#trouble.delay());
+    const refusal = this.#trouble.before(call) ?? this.#trouble.counted(call);
+    if (isRefusal(refusal)) {
+      trace(refusal.status);
+      asked?.mayWait(Number(refusal.headers['retry-after'] ?? 0) * 1000);
+      this.#send(response, refusal, refusal.headers);
+      return;
+    }
+    const delay = this.#trouble.delay();
+    asked?.mayWait(delay);
+    await wait(delay);
     const answer = route.handle({ ...rest, params });
     trace(answer.status);
     this.#desk.ledger.count('answers asked for');
-    const isSafe =
-      route.method === 'PATCH' || rest.body.enforce_nonce === true || route.family === 'callback';
-    if (answer.status < 300 && isSafe && this.#trouble.forgets()) {
-      const asked = route.family === 'callback' ? this.#desk.ledger.byToken(String(params[1])) : undefined;
-      if (asked) asked.isForgotten = true;
-      return this.#send(response, { status: 502, body: '' }, {});
+    if (answer.status < 300 && isRepeatable(route, rest.body) && this.#trouble.forgets()) {
+      asked?.forget(route.family === 'callback');
+      this.#send(response, { status: 502, body: '' }, {});
+      return;
     }
-    return this.#send(response, answer, headers as { [name: string]: string });
+    this.#send(response, answer, refusal);
+  }
+
+  #askedBy({ family }: Route, params: readonly string[]): Asked | undefined {
+    if (family !== 'callback' && family !== 'webhook') return undefined;
+    return this.#desk.ledger.byToken(String(params[1]));
   }
 
   #send(
@@ -104,6 +108,10 @@ export class Rest {
     response.writeHead(upload ? 200 : 404).end(upload?.data ?? '');
   }
 }
+
+/** Calls that do no more when they are made twice: those whose answer may be lost on its way. */
+const isRepeatable = ({ method, family }: Route, { enforce_nonce: enforced }: Wire): boolean =>
+  method === 'PATCH' || family === 'callback' || enforced === true;
 
 /** A route with its top-level ids kept (channels, servers, webhooks with their tokens) and the others left out. */
 function bucketOf(route: Route, path: string): string {

@@ -41,7 +41,7 @@ async function exported({
   for (const hand of drive.hands()) {
     const place = hand.group?.id ?? hand.person.id;
     if (place in books) continue;
-    const said: Said = await drive.talk.say(hand, 'export');
+    const said: Said = await drive.steps.talk.say(hand, 'export');
     await until(() => filesOf(said).length > 0, 5000);
     const [file] = filesOf(said);
     books[place] = file ? (standIn.messages.file(file)?.data.toString('utf8') ?? '') : '';
@@ -58,7 +58,7 @@ export async function run(seed: number, bounds: Bounds, plan: Plan): Promise<Run
   const bot = new Bot(standIn.token, standIn.apiUrl);
   const chance = new Chance(seed);
   const drive = new Drive(standIn, chance, bounds);
-  const weather = new Weather(standIn, drive.talk, chance, plan);
+  const weather = new Weather(standIn, drive.steps.talk, chance, plan);
   const exits: Run['exits'] = [];
   try {
     await started(standIn, bot);
@@ -93,7 +93,7 @@ async function anew(
   { standIn, bot, drive, weather, exits }: Pick<Run, 'standIn' | 'bot' | 'drive' | 'weather' | 'exits'>,
   half: number,
 ): Promise<void> {
-  await until(() => drive.steps >= half, 3_600_000);
+  await until(() => drive.done >= half, 3_600_000);
   await weather.calm(async () => {
     standIn.gateway.join(standIn.world.late.id);
     await pause(500);

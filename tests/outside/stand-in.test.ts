@@ -5,6 +5,7 @@ import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { WebSocket } from 'ws';
 import { Asked, Said } from './ledger.ts';
 import { StandIn } from './stand-in.ts';
+import { until } from './talk.ts';
 
 let standIn: StandIn;
 const agent = { 'user-agent': 'DiscordBot (https://example.org, 1)' };
@@ -180,8 +181,7 @@ describe('the gateway', () => {
     socket.on('close', (closed) => {
       code = closed;
     });
-    await new Promise((resolve) => socket.once('open', resolve));
-    await pause(30);
+    await until(() => frames.length > 0, 5000);
     return { frames, send: (op, d) => socket.send(JSON.stringify({ op, d })), code: () => code };
   }
 
@@ -190,16 +190,16 @@ describe('the gateway', () => {
   test('hello, ready, servers, and a resume with what was missed', async () => {
     const first = await client();
     first.send(2, identify());
-    await pause(150);
+    await until(() => first.frames.length >= 4, 5000);
     expect(first.frames.map(({ op, t }) => t ?? op)).toEqual([10, 'READY', 'GUILD_CREATE', 'GUILD_CREATE']);
     standIn.gateway.break('4000');
     standIn.gateway.dispatch('TYPING_START', { missed: true });
-    await pause(30);
+    await until(() => first.code() !== 0, 5000);
     expect(first.code()).toBe(4000);
     const ready = first.frames[1]?.d as { session_id: string };
     const second = await client();
     second.send(6, { token: standIn.token, session_id: ready.session_id, seq: 3 });
-    await pause(50);
+    await until(() => second.frames.length >= 3, 5000);
     expect(second.frames.map(({ op, t }) => t ?? op)).toEqual([10, 'TYPING_START', 'RESUMED']);
     expect(faults()).toBe('');
   });
@@ -207,7 +207,7 @@ describe('the gateway', () => {
   test('a session that has ended is not resumed, and what it never delivered counts as lost', async () => {
     const first = await client();
     first.send(2, identify());
-    await pause(100);
+    await until(() => first.frames.length >= 4, 5000);
     standIn.gateway.break('resume refused');
     const said = new Said('1', '2', channel(), 'wax?');
     standIn.ledger.said.push(said);
@@ -215,7 +215,7 @@ describe('the gateway', () => {
     const ready = first.frames[1]?.d as { session_id: string };
     const second = await client();
     second.send(6, { token: standIn.token, session_id: ready.session_id, seq: 3 });
-    await pause(50);
+    await until(() => second.frames.length >= 2, 5000);
     expect(second.frames.at(-1)).toEqual({ op: 9, d: false });
     expect(said.isLost).toBe(true);
     expect(faults()).toBe('');
@@ -224,10 +224,10 @@ describe('the gateway', () => {
   test('identifying again at once, and with intents that need leave, are told', async () => {
     const first = await client();
     first.send(2, { ...identify(), intents: 1 << 15 });
-    await pause(30);
+    await until(() => first.frames.length >= 2, 5000);
     const second = await client();
     second.send(2, identify());
-    await pause(30);
+    await until(() => second.frames.length >= 2, 5000);
     expect(faults()).toMatch(/privileged intents[\s\S]*identified again after/);
   });
 });

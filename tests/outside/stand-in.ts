@@ -64,6 +64,7 @@ export class StandIn {
   }
 
   async close(): Promise<void> {
+    this.ledger.stalls.stop();
     this.gateway.close();
     for (const socket of this.#sockets) socket.destroy();
     await new Promise<void>((resolve) => this.#server.close(() => resolve()));

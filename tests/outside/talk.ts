@@ -132,7 +132,7 @@ export class Talk {
   }
 
   #isOver(asked: Asked): boolean {
-    return asked.deliveredAt !== undefined && Date.now() - asked.deliveredAt > 3500;
+    return asked.deliveredAt !== undefined && this.standIn.ledger.isLate(asked, Date.now() - 500);
   }
 
   /** Writes a message that the bot may see: directly to it, or with a mention of it. */

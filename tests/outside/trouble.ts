@@ -145,7 +145,9 @@ export class Trouble {
   }
 
   delay(): number {
-    return this.#left('slow') > 0 ? 250 : 0;
+    if (this.#left('slow') === 0) return 0;
+    this.#ledger.count('calls slowed');
+    return 250;
   }
 
   /** The headers of an ordinary answer; a bucket that is used up is refused. */

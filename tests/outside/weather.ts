@@ -4,7 +4,7 @@
 import { type Break, breaks } from './gateway.ts';
 import type { StandIn } from './stand-in.ts';
 import { pause, type Talk, until } from './talk.ts';
-import { bursts } from './trouble.ts';
+import { type Burst, bursts } from './trouble.ts';
 import type { Chance } from './values.ts';
 
 export type Plan = { readonly breaks: number; readonly bursts: number; readonly betweenMs: number };
@@ -85,16 +85,29 @@ export class Weather {
   }
 
   async #bursting(): Promise<void> {
-    const { trouble } = this.#standIn;
     while (!this.#isOver && this.burst < this.#plan.bursts) {
-      await pause(this.#chance.between(0.3, 1) * this.#plan.betweenMs);
-      if (this.#isHeld) continue;
       const kind = bursts[this.burst % bursts.length] ?? 'global';
-      const ms = this.#chance.between(300, 900);
-      trouble.burst(kind, ms);
+      // One that met nothing is tried again, a few times: not every kind of call is made every moment.
+      for (let round = 0; round < 4 && !(await this.#burst(kind)); round += 1);
       this.burst += 1;
-      // One trouble after the other: several at once would leave nobody the three seconds there are.
-      await pause(ms + 300);
     }
+  }
+
+  /** One trouble after the other: several at once would leave nobody the three seconds there are. Whether it met anything. */
+  async #burst(kind: Burst): Promise<boolean> {
+    const { trouble, ledger } = this.#standIn;
+    await pause(this.#chance.between(0.3, 1) * this.#plan.betweenMs);
+    if (this.#isOver || this.#isHeld) return this.#isOver;
+    const effects = (): number =>
+      ['429', '5xx', 'lines cut', 'answers lost on the way', 'calls slowed'].reduce(
+        (sum, what) => sum + ledger.of(what),
+        0,
+      );
+    const before = effects();
+    // Where a first answer may have to wait there are three seconds in all.
+    const ms = this.#chance.between(300, 900) * (['global', 'messages', 'webhook'].includes(kind) ? 2 : 1);
+    trouble.burst(kind, ms);
+    await pause(ms + 300);
+    return effects() > before;
   }
 }
