@@ -208,8 +208,8 @@ const unknownBalm = ({ items, taken }: Board, weight: number): Claim | undefined
 const namesHeat = (reading: Reading): boolean => anyWord(reading, cues) || asksWhenIn(reading.text);
 
 /** "Is the hand balm kosher" after a question of heat is another one: nothing in it but the balm is about heat. */
-const onlyFollows = (reading: Reading): boolean =>
-  follows(reading) && !namesHeat(reading) && !isRecipeInHeat(reading);
+const onlyFollows = (reading: Reading, heat: number | undefined): boolean =>
+  heat === undefined && follows(reading) && !namesHeat(reading) && !isRecipeInHeat(reading);
 
 const asksOfHeat = (reading: Reading): boolean =>
   namesHeat(reading) ||
@@ -234,7 +234,7 @@ const read = (reading: Reading): Claim | undefined => {
   const bare = survivesC ?? takeBareTemperature(board, reading);
   takeOwnIngredients(board, reading, subject.recipe);
   if (bare === undefined) takeTabled(board, reading);
-  const strong = weight > strongFrom && (bare !== undefined || !onlyFollows(reading));
+  const strong = weight > strongFrom && !onlyFollows(reading, bare);
   const { blocking } = leftover(board, meltWords, strong && isClear(subject));
   if (blocking.length === 0 || isTold(blocking, bare, subject)) return settle(subject, reading, bare, weight);
   if (!isClear(subject)) return unknownBalm(board, weight);
