@@ -3,8 +3,11 @@ import { DefaultRestOptions, type RESTOptions } from 'discord.js';
 
 type Send = RESTOptions['makeRequest'];
 
-/** Milliseconds between one attempt and the next: together well within the three seconds a first answer may take. */
-const pauses: readonly number[] = [100, 200, 400, 800];
+/** Milliseconds between one attempt and the next. For a first answer together well within the three seconds it may take. */
+const firstPauses: readonly number[] = [100, 200, 400, 800];
+const pauses: readonly number[] = [...firstPauses, 1600, 3200];
+
+const pausesFor = (url: string): readonly number[] => (/\/callback(\?|$)/.test(url) ? firstPauses : pauses);
 
 /** A line that broke or was never there, by the codes of Node and of the client for HTTP. */
 const brokenLine = new Set([
@@ -44,13 +47,16 @@ const attempted = async (...[send, url, init]: [Send, ...Parameters<Send>]) => {
  * at once, which a platform that is away for half a second does not notice, and does not know most broken lines.
  *
  * @param send - makes one call
- * @param waits - milliseconds before each further attempt
+ * @param waitsFor - milliseconds before each further attempt of a call to that address
  */
 export const patiently =
-  (send: Send = DefaultRestOptions.makeRequest, waits: readonly number[] = pauses): Send =>
+  (
+    send: Send = DefaultRestOptions.makeRequest,
+    waitsFor: (url: string) => readonly number[] = pausesFor,
+  ): Send =>
   async (url, init) => {
     const signal = init.signal ?? undefined;
-    for (const wait of waits) {
+    for (const wait of waitsFor(url)) {
       const response = await attempted(send, url, init);
       if (response) return response;
       await pause(wait, undefined, { signal });

@@ -20,7 +20,7 @@ function failing(...faults: readonly (number | string)[]): { send: Send; times: 
 }
 
 const made = async (send: Send, url: string, method = 'POST'): Promise<number> =>
-  (await patiently(send, waits)(url, { method })).status;
+  (await patiently(send, () => waits)(url, { method })).status;
 
 describe('calls to the platform', () => {
   test('servers out of order are tried again until they are back', async () => {
@@ -59,19 +59,34 @@ describe('calls to the platform', () => {
     expect(await made(failing(503).send, followUp)).toBe(200);
   });
 
+  test('a first answer is given up after a second and a half, an edit is kept at', {
+    timeout: 20_000,
+  }, async () => {
+    const [first, edit] = [failing(...Array(9).fill(503)), failing(503, 503, 503, 503, 503)];
+    const start = performance.now();
+    const given = patiently(first.send)(`${callback}?with_response=false`, { method: 'POST' });
+    const kept = patiently(edit.send)(`${followUp}/messages/@original`, { method: 'PATCH' });
+    expect((await given).status).toBe(503);
+    expect(performance.now() - start).toBeGreaterThan(1400);
+    expect([first.times(), (await kept).status, edit.times()]).toEqual([5, 200, 6]);
+  });
+
   test('waiting ends when the call is given up', async () => {
     const giveUp = new AbortController();
-    const call = patiently(failing(503).send, [60_000])(callback, { method: 'POST', signal: giveUp.signal });
+    const call = patiently(failing(503).send, () => [60_000])(callback, {
+      method: 'POST',
+      signal: giveUp.signal,
+    });
     giveUp.abort();
     await expect(call).rejects.toMatchObject({ name: 'AbortError' });
   });
 
   test('by itself it makes calls as the library does', async () => {
     expect(typeof DefaultRestOptions.makeRequest).toBe('function');
-    await expect(patiently(undefined, [])('http://127.0.0.1:1/api', { method: 'GET' })).rejects.toMatchObject(
-      {
-        code: 'ECONNREFUSED',
-      },
-    );
+    await expect(
+      patiently(undefined, () => [])('http://127.0.0.1:1/api', { method: 'GET' }),
+    ).rejects.toMatchObject({
+      code: 'ECONNREFUSED',
+    });
   });
 });

@@ -1,71 +1,12 @@
 // The gateway by the platform's published pages "Gateway" and "Gateway Events": hello, heartbeats and their acks, identify,
 // resume with replay, invalid sessions, and each way a connection can break.
 
-import { randomBytes } from 'node:crypto';
 import type { IncomingMessage } from 'node:http';
 import { type WebSocket, WebSocketServer } from 'ws';
 import { isThing, type Wire } from './check.ts';
+import { type Break, closes, type Entry, type Line, readyData, Session } from './gateway-session.ts';
 import type { Ledger, Reached } from './ledger.ts';
-import { guildObject, userObject, type World } from './world.ts';
-
-type Entry = {
-  readonly s: number;
-  readonly t: string;
-  readonly d: unknown;
-  readonly reached: Reached | undefined;
-};
-
-class Session {
-  readonly id = randomBytes(12).toString('hex');
-  seq = 0;
-  log: Entry[] = [];
-  isAlive = true;
-  /** Its next resume is refused. */
-  isDoomed = false;
-  intents = 0;
-}
-
-type Line = {
-  readonly socket: WebSocket;
-  session: Session | undefined;
-  isMuted: boolean;
-  isOpen: boolean;
-  received: number[];
-  lastBeat: number;
-};
-
-const closes = {
-  4000: 'kept',
-  4001: 'kept',
-  4002: 'kept',
-  4003: 'ended',
-  4005: 'kept',
-  4007: 'ended',
-  4008: 'kept',
-  4009: 'ended',
-} as const;
-
-/** Each way a connection breaks. "fresh" ones end the session, so that the bot has to identify anew. */
-export const breaks = [
-  '4000',
-  'abrupt',
-  'op 7',
-  '4001',
-  'op 9 true',
-  '4008',
-  'op 9 false',
-  'no acks',
-  '4002',
-  '4007',
-  'abrupt',
-  '4005',
-  'after hello',
-  '4009',
-  'op 7',
-  'resume refused',
-  '4003',
-] as const;
-export type Break = (typeof breaks)[number];
+import { guildObject, type World } from './world.ts';
 
 const heartbeat = 1500;
 /** One identify in five seconds, by the platform's "max_concurrency" of one. */
@@ -211,29 +152,7 @@ export class Gateway {
     session.intents = Number(d.intents);
     this.#session = session;
     line.session = session;
-    this.dispatch('READY', {
-      v: 10,
-      user: {
-        ...userObject(this.#world.bot, true),
-        email: null,
-        verified: true,
-        mfa_enabled: true,
-        flags: 0,
-      },
-      guilds: this.known.map((id) => ({ id, unavailable: true })),
-      session_id: session.id,
-      resume_gateway_url: `${this.#url()}/resume`,
-      session_type: 'normal',
-      private_channels: [],
-      relationships: [],
-      user_settings: {},
-      presences: [],
-      guild_join_requests: [],
-      geo_ordered_rtc_regions: [],
-      auth: {},
-      shard: d.shard ?? [0, 1],
-      application: { id: this.#world.bot.id, flags: 0 },
-    });
+    this.dispatch('READY', readyData(this.#world.bot, session, d.shard, this.known, this.#url()));
     for (const [index, id] of this.known.entries()) {
       setTimeout(() => session === this.#session && this.#tellGuild(id), 5 + index * 60);
     }

@@ -48,6 +48,7 @@ describe('a stranger to the code', () => {
         .map(({ name }) => `${nameOf(leaf)} ${String(name)}`),
     );
     expect(completed.filter((name) => !kinds(counts, 'autocompletes').includes(name))).toEqual([]);
+    expect(kinds(counts, 'texts').sort()).toEqual(['direct', 'mention']);
     const few = [
       'buttons',
       'menus',

@@ -1,7 +1,7 @@
 // When connections break and calls are refused: armed now and then, and set off by the next thing that is sent, a few
 // milliseconds later, so that it meets answers under way.
 
-import { type Break, breaks } from './gateway.ts';
+import { type Break, breaks } from './gateway-session.ts';
 import type { StandIn } from './stand-in.ts';
 import { pause, type Talk, until } from './talk.ts';
 import { type Burst, bursts } from './trouble.ts';
@@ -87,8 +87,9 @@ export class Weather {
   async #bursting(): Promise<void> {
     while (!this.#isOver && this.burst < this.#plan.bursts) {
       const kind = bursts[this.burst % bursts.length] ?? 'global';
-      // One that met nothing is tried again, a few times: not every kind of call is made every moment.
-      for (let round = 0; round < 4 && !(await this.#burst(kind)); round += 1);
+      // One that met nothing is tried again: not every kind of call is made every moment, and further messages are rare.
+      const most = kind === 'webhook' ? 2 : 10;
+      for (let round = 0; round < most && !(await this.#burst(kind)); round += 1);
       this.burst += 1;
     }
   }
@@ -105,7 +106,8 @@ export class Weather {
       );
     const before = effects();
     // Where a first answer may have to wait there are three seconds in all.
-    const ms = this.#chance.between(300, 900) * (['global', 'messages', 'webhook'].includes(kind) ? 2 : 1);
+    const ms =
+      this.#chance.between(300, 900) * (['global', 'messages', 'webhook', 'forgets'].includes(kind) ? 2 : 1);
     trouble.burst(kind, ms);
     await pause(ms + 300);
     return effects() > before;
