@@ -128,7 +128,7 @@ const listed =
 const claimList = (reading: Reading, { bench }: BenchText): Claim | undefined => {
   const { text } = bench.rest;
   const period = listed.test(text) ? periodIn(reading) : undefined;
-  const others = bench.days.some(({ said }) => !period?.said.includes(said));
+  const others = bench.days.some(({ role, said }) => role !== 'on' || !period?.said.includes(said));
   const around = period ? [...listWords, ...period.said.toLowerCase().split(/\W+/)] : listWords;
   if (!listed.test(text) || bench.lots.length > 0 || others || !only(bench, new Set(around)))
     return undefined;

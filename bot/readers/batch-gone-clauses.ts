@@ -145,7 +145,7 @@ const receiver = new RegExp(
   'iu',
 );
 const toPlace =
-  /(?:\s[-=]*>|(?<=\b(?:bought|taken|collected|ordered|picked up|snapped up) )by |\b(?:to (?!(?:be|throw|bin|give|sell|send|keep|use|test|take|make|get|say|go|come|have|pour|open|melt|chuck|toss|hand|put|return|write|note|tell|try)\b)|at (?!\d|_)|with (?!\d|_|(?:an?|one|two|three|four|five|six|some) (?:tins?|jars?|pots?|sticks?|tubes?|of)\b)|on (?=(?:the|our|a) (?:[\w'’-]+ ){0,2}(?:market|bazaar|fair|f[eê]te|stall|festival|show|sale)\b)|in(?:to)? (?=(?:the|our|a|my) (?:[\w'’-]+ ){0,2}(?:shop|store|cafe|café|salon|deli|library|office|school|tea ?room|hall|raffle|hamper)\b)))\s*/i;
+  /(?:\s[-=]*>|(?<=\b(?:bought|taken|collected|ordered|picked up|snapped up) )by |\b(?:to (?!(?:be|throw|bin|give|sell|send|keep|use|test|take|make|get|say|go|come|have|pour|open|melt|chuck|toss|hand|put|return|write|note|tell|try|show|display|see|look|check|demonstrate|let|finish|help|celebrate|thank|eat|burn|teach|decorate|clean)\b)|at (?!\d|_)|with (?!\d|_|(?:an?|one|two|three|four|five|six|some) (?:tins?|jars?|pots?|sticks?|tubes?|of)\b)|on (?=(?:the|our|a) (?:[\w'’-]+ ){0,2}(?:market|bazaar|fair|f[eê]te|stall|festival|show|sale)\b)|in(?:to)? (?=(?:the|our|a|my) (?:[\w'’-]+ ){0,2}(?:shop|store|cafe|café|salon|deli|library|office|school|tea ?room|hall|raffle|hamper)\b)))\s*/i;
 const fromPlace = /\bfrom\s+/i;
 const forPlace = /\bfor\s+(?=(?:the|our|my|a|(?:her|his|their)(?= \p{L}))\b|\p{Lu})/u;
 

@@ -75,7 +75,13 @@ const upWords =
 /** "26-KIVO is used up": every container that is left. */
 const claimUsedUp = (bench: BenchReading, meant: Meant): Claim | undefined => {
   const { text } = bench.rest;
-  if (!upWords.test(text) || bench.rest.items.some(isCount) || meant.lot === undefined) return undefined;
+  if (
+    !upWords.test(text) ||
+    /\b(?:where|who|whom|how|when|why|whether|what|if|nearly|almost|soon)\b/i.test(text) ||
+    bench.rest.items.some(isCount) ||
+    meant.lot === undefined
+  )
+    return undefined;
   if (meant.trouble) return refuse(meant.trouble, 3.3);
   const how = /\bsold out\b/i.test(text) ? 'sold' : 'used';
   const request = {
