@@ -5,8 +5,9 @@ import { claimAnew } from './batch-anew.ts';
 import { claimCorrect } from './batch-correct.ts';
 import { claimGone } from './batch-gone.ts';
 import { batchMeant } from './batch-meant.ts';
-import { claimPour, doesNow } from './batch-pour.ts';
+import { claimPour } from './batch-pour.ts';
 import { claimPourRest } from './batch-pour-before.ts';
+import { doesNow } from './batch-pour-told.ts';
 import { batchCues, listWords, showWords, whichBatch } from './batch-words.ts';
 import type { BenchReading } from './bench-reading.ts';
 import { asksOrPlans, type BenchText, longestNote, readBenchText } from './bench-text.ts';
@@ -128,7 +129,7 @@ const listed =
 const claimList = (reading: Reading, { bench }: BenchText): Claim | undefined => {
   const { text } = bench.rest;
   const period = listed.test(text) ? periodIn(reading) : undefined;
-  const others = bench.days.some(({ said }) => !period?.said.includes(said));
+  const others = bench.days.some(({ role, said }) => role !== 'on' || !period?.said.includes(said));
   const around = period ? [...listWords, ...period.said.toLowerCase().split(/\W+/)] : listWords;
   if (!listed.test(text) || bench.lots.length > 0 || others || !only(bench, new Set(around)))
     return undefined;

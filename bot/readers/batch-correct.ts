@@ -5,7 +5,7 @@ import { type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { readingWithout } from '../understand.ts';
 import { isAnew, sizeAnew } from './batch-anew.ts';
 import { takePourFigures } from './batch-figures.ts';
-import { isTaking } from './batch-gone-clauses.ts';
+import { isTaking } from './batch-gone-places.ts';
 import { howIn } from './batch-gone-verbs.ts';
 import { batchMeant } from './batch-meant.ts';
 import { pourWords, whatWrong, whichBatch } from './batch-words.ts';

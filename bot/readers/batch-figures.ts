@@ -52,7 +52,7 @@ const weightKey = (before: string, after: string): Key | undefined => {
 /** "bath 70, poured at 65": degrees without their sign, where they can be nothing else. */
 const bareKey = (before: string, { value = 0 }: Item, had: PourFiguresSaid): Key | undefined => {
   if (value < 40 || value > 120) return undefined;
-  if (/\bbath\W*(?:was |at |about ){0,2}$/i.test(before)) return 'bathC';
+  if (/\bbath\b[^,;.\d]{0,24}$/i.test(before)) return 'bathC';
   return /\bpour(?:ed)? at\W*(?:about )?$/i.test(before) && had.pourC === undefined ? 'pourC' : undefined;
 };
 

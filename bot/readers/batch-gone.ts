@@ -2,7 +2,8 @@ import { defined } from '../../core/defined.ts';
 import type { Trouble } from '../answer.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { readingWithout } from '../understand.ts';
-import { isCount, isTaking, type Part, partsOf, sameLot } from './batch-gone-clauses.ts';
+import { isCount, type Part, partsOf, sameLot } from './batch-gone-clauses.ts';
+import { isTaking } from './batch-gone-places.ts';
 import { howIn } from './batch-gone-verbs.ts';
 import { batchMeant, type Meant } from './batch-meant.ts';
 import { goesWords, howManyGone, whichBatch } from './batch-words.ts';
@@ -75,7 +76,13 @@ const upWords =
 /** "26-KIVO is used up": every container that is left. */
 const claimUsedUp = (bench: BenchReading, meant: Meant): Claim | undefined => {
   const { text } = bench.rest;
-  if (!upWords.test(text) || bench.rest.items.some(isCount) || meant.lot === undefined) return undefined;
+  if (
+    !upWords.test(text) ||
+    /\b(?:where|who|whom|how|when|why|whether|what|if|nearly|almost|soon)\b/i.test(text) ||
+    bench.rest.items.some(isCount) ||
+    meant.lot === undefined
+  )
+    return undefined;
   if (meant.trouble) return refuse(meant.trouble, 3.3);
   const how = /\bsold out\b/i.test(text) ? 'sold' : 'used';
   const request = {

@@ -4,12 +4,13 @@ import { type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { takePourFigures } from './batch-figures.ts';
 import { whichLot } from './batch-meant.ts';
 import { bodyBefore, type Wish } from './batch-pour-before.ts';
+import { isPour } from './batch-pour-told.ts';
 import { howManyPoured, notInPour, pourWords, whatPoured } from './batch-words.ts';
 import type { BenchReading } from './bench-reading.ts';
-import { asksOrPlans, type BenchText, readBenchText, withoutReasons } from './bench-text.ts';
+import { type BenchText, readBenchText, withoutReasons } from './bench-text.ts';
 import { takeRemembered } from './body.ts';
 import { containerWord } from './cost-prices.ts';
-import { type DaySaid, todayOf } from './days.ts';
+import type { DaySaid } from './days.ts';
 import { isGroupNumber } from './group-number.ts';
 import { withHouseOils } from './house-oil.ts';
 import type { Item } from './item.ts';
@@ -19,81 +20,6 @@ import type { LotSaid } from './lots.ts';
 import { looseWords, readScale, type ScaleReading } from './scale-reading.ts';
 import { unknownRecipe, whichRecipe } from './scale-troubles.ts';
 import { boardOf, free, sizeOf, takeShape } from './target.ts';
-
-/** A recipe, lines, containers or something spoken of before: not a jar that cracked "when I poured". */
-const tellsOfBatch = (reading: Reading, rest: Reading): boolean => {
-  if (
-    /\b(?:when|once|if|after|while|as|before) (?:(?:it|we|i|they|you) )?(?:is |was |were |have |had |being )?poured\b/i.test(
-      rest.text,
-    )
-  )
-    return false;
-  const named = rest.items.some(({ letter }) => /[RciB]/.test(letter));
-  return (
-    named ||
-    (bodyBefore(reading) !== undefined && /\b(?:it|them|that|this|these|those|the)\b/i.test(rest.text))
-  );
-};
-
-/** "Poured 300 g of K12 away": thrown out, and no batch. */
-const pouredAway = ({ text, items }: Reading): boolean =>
-  /\bpoured\b.{0,60}\b(?:away|down the (?:sink|drain)|out(?=\W*$|\W*[,;.]))/i.test(text) &&
-  !items.some(({ letter }) => letter === 'c');
-
-const pouredCue =
-  /\bpoured\b|\b(?:had (?:the |some |a )?(?:time|chance|pleasure) to|managed to|was able to|were able to|got (?:round |around )?to) (?:pour|make|fill)\b|\bspent\b.{0,40}\bpouring\b|\bbatch (?:is |was |all )?(?:done|made|finished|ready)\b|\b(?:finished|completed|made|did|done with) (?:(?:a|an|the|our|another|one|this|today's|new|whole|small|big|double|triple|first|second) )+batch\b|^\W*(?:new |another |one more )?batch\s*:|\b(?:finished|done|been|were|was) (?:with )?pouring\b|\b(?:did|done|had|record|recorded|log|enter|note|add|new|write down|put down)\b(?: (?:a|the|our|another|new|one|this|today's|in))*\s+pour\b(?! the)|^\W*(?:(?:and|then|also|so|ok|right|today|yesterday|oh)\W+)*(?:(?:another|one more|a|a new|new|the|second|a second|third|a third|today's|yesterday's|my|our|a further|a small|a quick|a big)\s+)+pour\b(?! (?:temp|point|the|at\b|point))|\b(?:came|come) out of (?:the|today's|our|this|yesterday's) pour\b|^\W*pour\s*:/i;
-/** "Today I make 10 jars, with lot K12": told in the present, as it is done. */
-export const doesNow =
-  /\b(?:i|we) (?:(?:also|now|just|again|only) )?(?:make|pour|fill|cast|am (?:making|pouring|filling)|are (?:making|pouring|filling))\b/i;
-
-const doing =
-  '(?:made|filled|produced|did|done|prepared|managed|(?:turned|knocked|ran|banged|churned|got) (?:out|off)|whipped up|cooked(?: up)?|cast)';
-const doneVerb = new RegExp(`\\b${doing}\\b`, 'i');
-const doneFirst = new RegExp(
-  `^\\W*(?:(?:ok|right|so|and|then|also|just|now|today|hi|hello|pipkin)\\b\\W*)*${doing}\\b`,
-  'i',
-);
-
-const somebodyDid = new RegExp(
-  `\\b(?:we|i|we've|i've|just|they|she|he|hazel)\\s+(?:have\\s+|has\\s+|just\\s+|also\\s+|then\\s+|now\\s+)*(?:${doing}|melted)\\b`,
-  'i',
-);
-
-const saysDone = /^\s*(?:is |are |was |all |now )*(?:done|made|filled|finished|poured)\b/i;
-
-/** "Winter balm done. 20 tins", "6 tins of Winter balm the day before yesterday": no verb, and no wish for anything either. */
-const isBarePour = (
-  { last }: Reading,
-  { rest, days, lots }: Pick<BenchReading, 'rest' | 'days' | 'lots'>,
-): boolean => {
-  const name = rest.items.find(({ letter }) => letter === letters.recipe);
-  const counted = /nx?B*[,gv-]*o?B*c/.test(rest.items.map(({ letter }) => letter).join(''));
-  if (!name || !counted || lots.some(({ kind }) => kind === 'batch')) return false;
-  if (saysDone.test(rest.text.slice(name.to))) return true;
-  const [day, second] = days;
-  if (
-    !day ||
-    second ||
-    day.role !== 'on' ||
-    !rest.items.every(({ letter }) => /^[Rncgvoex,.:;()!A-]$/.test(letter))
-  )
-    return false;
-  const goesOn = last?.topic === 'batch' && last.request.action === 'pour';
-  return day.past === day.future
-    ? day.past < todayOf(rest) || (goesOn && day.past === todayOf(rest))
-    : goesOn;
-};
-
-/** "poured …" was done; "made …" only with a number of containers and a day, lots, or somebody who made them. */
-const isPour = (reading: Reading, { rest, days, lots }: BenchReading): boolean => {
-  if (asksOrPlans(rest.text) || pouredAway(rest)) return false;
-  if (pouredCue.test(rest.text)) return tellsOfBatch(reading, rest);
-  const withLots = lots.some(({ kind }) => kind === 'lot');
-  if (doesNow.test(rest.text) && withLots && rest.items.some(({ letter }) => letter === 'c')) return true;
-  if (isBarePour(reading, { rest, days, lots })) return true;
-  if (!doneVerb.test(rest.text) || !rest.items.some(({ letter }) => letter === 'c')) return false;
-  return doneFirst.test(rest.text) || days.length > 0 || lots.length > 0 || somebodyDid.test(reading.text);
-};
 
 /** The pour's own code, and the lots that went into it. */
 interface Codes {

@@ -62,13 +62,13 @@ const plainly = (whole: string): string => {
 };
 
 const asks =
-  /\?|^\W*(?:(?:is|was|were|has|had|are|have|did) (?:_+|the|any|some|all|that|this|it|he|she|they|we|you|i|there|anyone|anybody|someone|somebody)\b|(?:in|to|from|until|till|since|for|with) (?:which|whom|what|when)\b|any(?:one|body|thing)?\b)|,\s*(?:so )?(?:who|where|what|which|how) (?:has (?:it|them|some|tins)|have|do|does|did|is|are|must|should|can|needs?|to)\b|^\W*(?:how|what|when|which|who|whom|why|where|can|could|should|shall|is|are|does|did(?! (?:another|\d|an?\b|some|two|three|four|five|six|eight|ten|twelve|twenty|thirty))|do|will|would|if|list|show|find|trace|track|recall)\b/i;
+  /\?|\b(?:know|wonder|asks?|asked|see|find out|remember|forgot|unsure|idea)\b[^.;!?]{0,16}\b(?:where|who|whom|what|which|how (?:many|much)|when|whether)\b|^\W*(?:(?:is|was|were|has|had|are|have|did) (?:_+|the|any|some|all|that|this|it|he|she|they|we|you|i|there|anyone|anybody|someone|somebody)\b|(?:in|to|from|until|till|since|for|with) (?:which|whom|what|when)\b|any(?:one|body|thing)?\b)|,\s*(?:so )?(?:who|where|what|which|how) (?:has (?:it|them|some|tins)|have|do|does|did|is|are|must|should|can|needs?|to)\b|^\W*(?:how|what|when|which|who|whom|why|where|can|could|should|shall|is|are|does|did(?! (?:another|\d|an?\b|some|two|three|four|five|six|eight|ten|twelve|twenty|thirty))|do|will|would|if|list|show|find|trace|track|recall)\b/i;
 const plans =
   /\b(?:how (?:much|many|long)|what if|will be|going to|want to|would like|plan(?:ning)? to|before we|tomorrow|not yet|(?:don't|dont|do not|did not|didn't|didnt|never|haven't|hasn't|have not|has not|cannot|can't|won't|will not)\s+(?:\w+\s+){0,2}(?:pour\w*|g[ia]ve\w*|giving|sell|sold|thr[eo]w\w*|open\w*|us(?:e|ed|ing)|ma[kd]e|bin\w*|buy|bought|get|got|t[ao]ke?\w*|took|send|sent|keep|kept|count\w*|record\w*|write|wrote|note|have|had|want|know|touch\w*|hand\w*|return\w*|post\w*|spill\w*|spilt|los[et]\w*|br[eo]ak\w*|broken?|drop\w*|fill\w*|been|arrived?|come|came|deliver\w*|forget|be|melt\w*|react\w*|look\w*|do)\b|(?:i|we|he|she|they) (?:need|wants?|needs)\b(?! to (?:report|write|note|log|record|tell|say|add|put|enter))|wonder(?:ing)?|whether|might|thinking (?:of|about)|considering|intend(?:ing)? to|hop(?:e|ing) to|(?:should|shall) (?:i|we)|(?:maybe|perhaps) (?:i|we|they|he|she|you)|(?:nearly|almost) (?:dropped|lost|spilled|spilt|broke|gave|sold|threw|binned))\b|^\W*to (?:throw|give|open|sell|use|bin|toss|pour|make|keep|send|report|count|return|take|hand)\b/i;
 
 /** "So where have all the tins got to": what a question may begin with. */
 const leadWords =
-  /^\W*(?:(?:so|and|ok|okay|but|hey|hi|hello|now|then|well|pipkin|please|oh|um|er|right|also|quick question|tell (?:me|us)|show (?:me|us)|remind me)\b\W*){1,6}/i;
+  /^\W*(?:(?:so|and|ok|okay|but|hey|hi|hello|now|then|well|pipkin|please|oh|um|er|right|also|you know what|guess what|you know|quick question|tell (?:me|us)|show (?:me|us)|remind me)\b\W*){1,6}/i;
 
 /** A question, or a plan: nothing that was done. */
 export const asksOrPlans = (said: string): boolean => {

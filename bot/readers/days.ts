@@ -27,7 +27,7 @@ export const todayOf = ({ at, settings }: Pick<Reading, 'at' | 'settings'>): str
 
 const longestCue = 60;
 const bestBeforeCue =
-  /(?:\bbest[- ]before(?:[- ]end)?|\bbest by|\bbbe?\b|\bb\.b\.(?:e\.)?|\bb\/b|\bbbd\b|\buse[- ]by|\bsell[- ]by|\bexp(?:iry|ires?|iring|iration)?\b\.?|\b(?:good|keeps|ok) (?:until|till|to)|\buntil|\btill|\bends)(?: date)?(?:[ :=-]|\b(?:is|was|on|in|the|end|of|to|now|should|be|really|actually|not)\b)*$/i;
+  /(?:\bbest[- ]before(?:[- ]end)?|\bbest by|\bbbe?\b|\bb\.b\.(?:e\.)?|\bb\/b|\bbbd\b|\buse[- ]by|\b(?:be|is|are) used by|\buse(?:d)? before|\bfinish(?:ed)? by|\bsell[- ]by|\bexp(?:iry|ires?|iring|iration)?\b\.?|\b(?:good|keeps|ok) (?:until|till|to)|\buntil|\btill|\bends)(?: date)?(?:[ :=_-]|\b(?:is|was|on|in|the|end|of|to|now|should|be|really|actually|not)\b)*$/i;
 const dayCue = /\b(?:on|dated|since)(?: the)?\s*$/i;
 
 const cueBefore = (before: string): { readonly role: DaySaid['role']; readonly length: number } => {

@@ -163,7 +163,7 @@ const claimWhole = (said: string): Claim | undefined => {
       (word) =>
         isAround(remindWords, word) ||
         isBackground(word) ||
-        /^(?:stop|cancel|end|disable|delete|remove|drop|quit|no|more|further|longer|off|don't|dont|not|never|anymore|any|put|may|might|all|these|those|don't|longer|since|kill|scrap|ditch|mute|silence|pause|manage|cope|live|without|done|required|needed|wanted|necessary|useful|finish|finished|enough|switch|turn)$/.test(
+        /^(?:stop|cancel|end|disable|delete|remove|drop|quit|no|more|further|longer|off|don't|dont|not|never|anymore|any|put|may|might|all|these|those|don't|longer|since|kill|scrap|ditch|mute|silence|pause|manage|cope|live|without|done|required|needed|wanted|necessary|useful|finish|finished|enough|switch|turn|over|during|holiday|holidays|vacation|break|away|while|go|going)$/.test(
           word,
         ),
     );

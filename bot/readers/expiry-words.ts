@@ -3,7 +3,9 @@ import { isChatter } from './lexicon.ts';
 const set = (text: string): ReadonlySet<string> => new Set(text.trim().split(/\s+/));
 
 export const remindCues =
-  'warn warned reminding remember remind reminds reminded reminding reminder reminders lead'.split(' ');
+  'ahead advance beforehand warn warned reminding remember remind reminds reminded reminding reminder reminders lead'.split(
+    ' ',
+  );
 export const expiryCues =
   'expire expires expired expiring expiry expiries due overdue date dated dates stale off best bbe bb near good ok okay safe usable keep keeps last long sold sell using needs must use use-by using goes shelf up bad old becomes become ends ending end finish eat'.split(
     ' ',

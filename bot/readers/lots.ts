@@ -146,7 +146,7 @@ const newAt = (reading: Reading, at: number, word: string): Hit | undefined => {
   const code = text.slice(first.from, last.to);
   // "batch 2 of the balm" counts batches.
   if (word.startsWith('batch') && /^\d{1,2}$/.test(code)) return undefined;
-  if (!looksLikeCode(code) || readsAsAmount(list, at, end)) return undefined;
+  if (code === 'I' || !looksLikeCode(code) || readsAsAmount(list, at, end)) return undefined;
   return { code, kind: 'new', next: end };
 };
 

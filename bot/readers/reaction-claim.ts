@@ -91,7 +91,7 @@ const noted = (reading: Reading, bench: BenchReading, weight: number): Claim => 
 /** "R3: better after two days", "R3 was serious", "close R3", "R3 was 26-KIVO", "forget the contact of R3". */
 const followed = (bench: BenchReading, id: string): Claim | undefined => {
   const rest = bench.rest.text.replace(record, ' ').replace(/_+/g, ' ');
-  const closed = /\b(?:close|closed|settled|resolved)\b/i.test(rest) ? true : undefined;
+  const closed = /\b(?:close|closed|settled|resolved|sorted(?: out)?)\b/i.test(rest) ? true : undefined;
   const contact = /\b(?:forget|remove|delete|erase)\b.{0,20}\bcontact\b/i.test(rest)
     ? null
     : contactSaid.exec(rest)?.[1]?.trim();

@@ -31,7 +31,7 @@ export interface PurchaseRead {
 }
 
 const cue =
-  /\b(?:bought|purchased|received|brought(?= (?:in )?(?:us |me )?(?:\d|a |half|another ))|got in|(?:took|taken|take|taking) (?:in\b|delivery)|stored away|delivery|delivered|arrived|came(?= (?:another |in )?(?:an? |half |\d))|restocked|stocked up|picked up|fetched|collected|stock in|goods in|topped up|got given|was given|were given|got (?:some|a bit of|more|new|us|in)(?! (?:trouble|mess))|add(?:ed)? to (?:the |our )?stock|new (?:stock|lot|in))\b|\bto (?:the |our )?stock\b/i;
+  /\b(?:bought|purchased|received|brought(?= (?:in )?(?:us |me )?(?:\d|a |half|another ))|got in|(?:took|taken|take|taking) (?:in\b|delivery)|stored away|delivery|delivered|arrived|came(?= (?:another |in )?(?:an? |half |\d)|\s*[:,])|restocked|stocked up|picked up|fetched|collected|(?<=^\W{0,3})(?:stock|goods) in|topped up|got given|was given|were given|got (?:some|a bit of|more|new|us|in)(?! (?:trouble|mess))|add(?:ed)? to (?:the |our )?stock|new (?:stock|lot|in))\b|\bto (?:the |our )?stock\b/i;
 const supplierCue =
   /\b(?:from|by|at|off)\s+(?!(?:the )?(?:it\b|that\b|this\b|post|mail|courier|parcel|mistake|kilo|gram|cost|last|least|once|about|home|half|noon|price|least|now|hand|accident|january|february|march|april|may|june|july|august|september|october|november|december)\b)(?:the\s+)?(?=\p{L})/iu;
 /** Where it came, and what it is for: "in the post", "for the winter workshop". */
@@ -44,7 +44,7 @@ const bareCode =
 
 /** What was done with something that is there already, or will be: no purchase. */
 const doneElse =
-  /\b(?:used|poured|made|threw|thrown|binned|wasted|lost|spill\w*|spilt|strained|infused|weigh\w*|count\w*|really|left|below|under|warn|alert|opened|scale|recipe|to make|need|want|infuse|melt|swap|costs?)\b/i;
+  /\b(?:(?<!\bbe )used|poured|made|threw|thrown|binned|wasted|lost|spill\w*|spilt|strained|infused|weigh\w*|count\w*|really|left|below|under|warn|alert|opened|scale|recipe|to make|need|want|infuse|melt|swap|costs?)\b/i;
 const cameIn =
   /\b(?:got|had|have|came|come|comes|turned up|here|in stock|in the (?:post|house|cupboard)|on the shelf|given|gave|brought|sent|ordered|order|put|taken|took|paid|purchase|delivered)\b/i;
 

@@ -20,7 +20,7 @@ const leftWord =
 const shouldWord =
   /\bhow (?:much|many)\b.{1,60}\bshould\b.{1,30}\b(?:be|have|hold)\b|\bhow (?:much|many)\b.{0,30}\b(?:should|ought to|must) (?:be|there be|we have|i have)\b/i;
 const lowWord =
-  /\b(?:(?:running|run|getting|gone|going) (?:low|short)|(?:running|run|going) out)\b|\bwhat(?:'s| is|s| are we| do we) (?:getting |nearly |almost |running )?(?:low|short|empty)\b|\b(?:anything|something|what|which)\b.{0,30}\b(?:getting|nearly|almost) (?:low|short|empty|gone)\b|\b(?:anything|something|what|which)\b.{0,20}\b(?:needs? )?(?:buying|(?:re-?)?ordering|re-?stocking|topping up)\b|\blow (?:on|in) stock\b|\b(?:low|short) (?:on|of) (?:any|some)thing\b|\blow[- ]stock\b|\b(?:what|which|anything|something)\b.{0,40}\b(?:re-?(?:buy|order|stock)|buy|order|get more of|top up|replenish)\b|\b(?:re-?order|re-?stock|order) (?:any|some)thing\b|^\W*(?:anything |what )?low\W*$|^\W*(?:the |our |my )?shopping list\W*$/i;
+  /\b(?:(?:running|run|getting|gone|going) (?:low|short)|(?:running|run|going) out)\b|\bwhat(?:'s| is|s| are we| do we) (?:getting |nearly |almost |running )?(?:low|short|empty)\b|\b(?:anything|something|what|which)\b.{0,30}\b(?:getting|nearly|almost) (?:low|short|empty|gone)\b|\b(?:anything|something|what|which)\b.{0,20}\b(?:needs? )?(?:buying|(?:re-?)?ordering|re-?stocking|topping up)\b|\blow (?:on|in) stock\b|\b(?:low|short) (?:on|of) (?:any|some)thing\b|\blow[- ]stock\b|\b(?:what|which|any|anything|something)\b.{0,40}\b(?:re-?(?:buy|order|stock)|buy|order|get more of|top up|replenish)\b|\b(?:re-?order|re-?stock|order) (?:any|some)thing\b|^\W*(?:anything |what )?low\W*$|^\W*(?:the |our |my )?shopping list\W*$/i;
 
 const isPlain = ({ bench }: BenchText, around = listWords): boolean => {
   const items = bench.rest.items.filter(({ letter }) => letter !== 'i' && letter !== '?');
@@ -35,6 +35,7 @@ const whichOf = (said: string): 'low' | 'expired' | undefined => {
 /** "Any beeswax?", "the shea?": of what the shelf has lots of. */
 const isBareAny = ({ bench }: BenchText): boolean =>
   /^\W*(?:and )?any(?: more)? [^?]{2,40}\?\W*$/i.test(bench.rest.text) &&
+  bench.rest.items.some(({ letter }) => letter === 'i') &&
   bench.lots.length === 0 &&
   bench.days.length === 0;
 

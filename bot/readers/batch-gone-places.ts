@@ -1,0 +1,71 @@
+import type { How } from './batch-gone-verbs.ts';
+import { nameAfter, noPlace } from './bench-text.ts';
+
+const small =
+  '(?=\\d|_|(?:an?|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|half|all|both|some|the (?:last|rest|other|first)|another|our|my|us|tins?|jars?|pots?|tubes?|sticks?)\\b)';
+const adverbs = '(?:(?:has|have|had|also|just|then|already|kindly|wants|wanted|been)\\s+)*';
+const taking =
+  '(?:took|taken|is taking|are taking|bought|buys|takes|got|has|have|had|received|purchased|collected|ordered|grabbed|wanted|snapped up|picked up|(?:were|was|are|been) (?:given|handed|sent|sold|promised)|walked off with|went home with|went off with|left with|came away with|went away with|drove off with|accepted|become|became)';
+const lead =
+  '^(?:\\W|_|\\b(?:and|also|then|so|today|yesterday|this morning|this afternoon|later|ok|oh|sorry|right|actually|no|well|hang on|hi|hey|hello|pipkin|please|note|noted|that|as (?:a|an) (?:thank you|thanks|gift|present|prize|treat|sample))\\b)*';
+const place = "((?:the\\s+|my\\s+|our\\s+|a\\s+|an\\s+)?\\p{L}[\\p{L}\\p{N}'’.& -]{0,60}?)";
+const taker = new RegExp(
+  `${lead}${place}(?:,_+)?\\s+${adverbs}${taking}\\s+(?:another\\s+|home\\s+)?${small}`,
+  'iu',
+);
+const returner = new RegExp(
+  `${lead}${place}\\s+${adverbs}(?:returned|(?:brought|brings|gave|gives|given|hands|handed|sends|sent|is sending|mailed|shipped|took|taken|posted|passed)(?=.{0,60}\\bback\\b))`,
+  'iu',
+);
+const bareReturner = new RegExp(`${lead}${place}\\s+${small}.{0,60}\\bback\\W*$`, 'iu');
+const bareTaker = new RegExp(
+  `${lead}${place}\\s+(?:\\d{1,3}|one|two|three|four|five|six)\\s*[,;.!]*\\s*(?:and\\s*)?$`,
+  'iu',
+);
+const receiver = new RegExp(
+  `\\b(?:gave|given|sold|sent|mailed|lent|handed|posted|brought|passed|dropped|left|send|give)\\s+(?:out\\s+|off\\s+)?${place}\\s+${small}`,
+  'iu',
+);
+const toPlace =
+  /(?:\s[-=]*>|(?<=\b(?:bought|taken|collected|ordered|picked up|snapped up) )by |\b(?:to (?!(?:be|throw|bin|give|sell|send|keep|use|test|take|make|get|say|go|come|have|pour|open|melt|chuck|toss|hand|put|return|write|note|tell|try|show|display|see|look|check|demonstrate|let|finish|help|celebrate|thank|eat|burn|teach|decorate|clean)\b)|at (?!\d|_)|with (?!\d|_|(?:an?|one|two|three|four|five|six|some) (?:tins?|jars?|pots?|sticks?|tubes?|of)\b)|on (?=(?:the|our|a) (?:[\w'’-]+ ){0,2}(?:market|bazaar|fair|f[eê]te|stall|festival|show|sale)\b)|in(?:to)? (?=(?:the|our|a|my) (?:[\w'’-]+ ){0,2}(?:shop|store|cafe|café|salon|deli|library|office|school|tea ?room|hall|raffle|hamper)\b)))\s*/i;
+const fromPlace = /\bfrom\s+/i;
+const forPlace = /\bfor\s+(?=(?:the|our|my|a|(?:her|his|their)(?= \p{L}))\b|\p{Lu})/u;
+
+/** "My aunt came by on Sunday, she left with 2 tins": who it was is said before. */
+const visitor = new RegExp(
+  `${lead}(?:(?:i|we) had\\s+)?${place}\\s+(?:had |has |have |just )?(?:came|called|rang|popped|visited|phoned|dropped|stopped|wrote|looked in|was here|were here|texted|emailed|over\\b)`,
+  'iu',
+);
+const ofSomebody =
+  /\b(?:he|she|they)\b.{0,20}\b(?:took|left|got|bought|went|had|has)\b|\b(?:gave|brought|sold|sent|handed|took) (?:him|her|them)\b/i;
+
+const named = (text: string, pattern: RegExp): string | undefined => {
+  const name = pattern.exec(text)?.[1]?.trim();
+  return name === undefined || noPlace.test(name) ? undefined : name;
+};
+
+const goVerb =
+  /\b(?:gave|given|give|sold|sent|took|taken|went|gone|handed|left|brought|donated|posted|delivered|lent|swapped|flogged|shifted)\b/i;
+
+/** "She was so kind to water my plants, so I gave her two": where to is said after the verb, or first of all. */
+const fromVerb = (text: string): string =>
+  /^(?:\W|_|\band\b|\balso\b)*to\b/i.test(text) ? text : text.slice(goVerb.exec(text)?.index ?? 0);
+
+const pronoun = /^(?:her|him|them|us|me|it|you|(?:her|him|my|them|our)sel(?:f|ves))$/i;
+
+/** "The tea room took 6", "gave the library 3 tins", "6 to the fair", "2 came back from the shop". */
+export const placeIn = (text: string, how: How): string | undefined => {
+  if (how === 'back')
+    return nameAfter(text, fromPlace)?.name ?? named(text, returner) ?? named(text, bareReturner);
+  const after = nameAfter(fromVerb(text), toPlace)?.name;
+  if (after !== undefined && !pronoun.test(after)) return after;
+  if (how === 'kept' || how === 'wasted') return undefined;
+  return (
+    named(text, taker) ?? named(text, receiver) ?? nameAfter(text, forPlace)?.name ?? named(text, bareTaker)
+  );
+};
+
+export const visitorIn = (whole: string, clause: string, how: How | undefined): string | undefined =>
+  (how === 'given' || how === 'sold') && ofSomebody.test(clause) ? named(whole, visitor) : undefined;
+
+export const isTaking = (text: string): boolean => named(text, taker) !== undefined;
