@@ -169,8 +169,12 @@ function* looksAt(named: Reading, whole: Chosen | undefined, topics: readonly To
     }
   }
   if (isOpen(whole)) {
-    for (const { reading, plain } of gathered(named)) {
-      yield { assumed: `I read that as "${echo(plain)}".`, read: () => sure(surest(reading, topics), 0) };
+    for (const { reading, plain, after } of gathered(named)) {
+      const read = (): Chosen | undefined => {
+        const chosen = sure(surest(reading, topics), 0);
+        return after === undefined || chosen?.topic.name === after ? chosen : undefined;
+      };
+      yield { assumed: `I read that as "${echo(plain)}".`, read };
     }
   }
   if (isPuzzle(whole)) {

@@ -1,4 +1,5 @@
 import { datedFeaturesOf, type Features, featuresOf, type Slot } from '../likeness/features.ts';
+import type { Item } from '../readers/item.ts';
 import { pointedNames } from '../readers/pointed-name.ts';
 import type { Reading } from '../reading.ts';
 import { blanked, readAgain } from '../understand.ts';
@@ -12,6 +13,8 @@ import { allUses } from './uses.ts';
 export interface Gathered {
   readonly reading: Reading;
   readonly plain: string;
+  /** The topic it goes on from, which has to read it. */
+  readonly after?: string;
 }
 
 interface Placed {
@@ -34,7 +37,7 @@ const uses = (): ReadonlyMap<string, readonly Placed[]> => {
 };
 
 const ends = /[.!?]+(?=\s|$)|\n+/g;
-const substance = /[RigvdptrcMLHS%]/;
+const substance = /[RigvdptrcMLHSn%]/;
 const matters =
   /\b(?:don'?t|cancel|stop|never ?mind|forget|scratch that|wait|not|nuts?|allerg\w{1,3}|vegans?|child|children|kids?|baby|pregnan\w{1,3})\b/i;
 
@@ -52,10 +55,12 @@ const withoutAsides = (reading: Reading): Reading => {
   });
   if (kept.length === 0 || kept.length === sentences.filter(({ from, to }) => from < to).length)
     return reading;
-  return readAgain(kept.map(({ from, to }) => reading.text.slice(from, to).trim()).join(' '), reading);
+  const said = kept.map(({ from, to }) => reading.text.slice(from, to));
+  return readAgain(said.map((each) => `${each.trim()}${/\n\s*$/.test(each) ? '\n' : ' '}`).join(''), reading);
 };
 
-const ratioInWords = /\bone to (three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty)\b/gi;
+const ratioInWords =
+  /\bone (?:part )?(?:to|in|of \w+ to) (three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty)\b(?: parts)?/gi;
 const parts: Readonly<Record<string, number>> = {
   three: 3,
   four: 4,
@@ -69,6 +74,10 @@ const parts: Readonly<Record<string, number>> = {
   fifteen: 15,
   twenty: 20,
 };
+/** A telegram's full stops. */
+const withStops = (text: string): string =>
+  /[a-z]/.test(text) ? text : text.replace(/(?<=\S\s+\S+)\s+STOP\b/g, '.');
+
 /** "A litre of olive oil" to work with, "a walnut allergy". */
 const onePack = /\ban? (lit(?:re|er)|kilo|kg|pound|ounce)(?= of\b)/gi;
 const someNut = /\b(?:walnut|hazelnut|almond|cashew|pecan|macadamia|brazil nut)s?(?= allerg)/gi;
@@ -77,7 +86,7 @@ const degrees = /(\d)\s?degrees?\b(?!\s+(?:[cf]\b|celsius|centigrade|fahrenheit)
 
 /** "One to eight" for 1:8, "36 degrees" for 36 °C: what stands alone here is a share or a heat. */
 const withFiguresInWords = (reading: Reading): Reading => {
-  const text = reading.text
+  const text = withStops(reading.text)
     .replace(ratioInWords, (_, word: string) => `1:${parts[word.toLowerCase()]}`)
     .replace(degrees, '$1 °C')
     .replace(onePack, '1 $1')
@@ -98,10 +107,22 @@ const together = (reading: Reading, { index, 0: said }: RegExpExecArray): Readin
   return readAgain(`${text.slice(0, count.from)}${held}${text.slice(size.to)}`, reading);
 };
 
+/** "24 15 ml hand balm tins" is 24 tins of 15 ml of it. */
+const sizeFirst = (reading: Reading, at: number): Reading => {
+  const { items, text } = reading;
+  const [count, size, name, holder] = items.slice(at, at + 4);
+  if (!count || !size || !name?.recipe || !holder) return reading;
+  const said = (item: Item): string => text.slice(item.from, item.to);
+  const tins = `${said(count)} ${said(holder)} of ${said(size)} of ${name.recipe}`;
+  return readAgain(`${text.slice(0, count.from)}${tins}${text.slice(holder.to)}`, reading);
+};
+
 /** "24 hand balm tins of 15 ml" is 24 tins of 15 ml of hand balm. */
 const withHoldersTogether = (reading: Reading): Reading => {
   const { items, text } = reading;
   const shape = items.map(({ letter }) => (letter.length === 1 ? letter : '?')).join('');
+  const swapped = /n[vg]Rc/.exec(shape);
+  if (swapped) return sizeFirst(reading, swapped.index);
   const split = apart.exec(shape);
   if (split) return together(reading, split);
   const at = shape.search(/nR(?:c[oe@]?[vg]|[vg]c)/);
@@ -125,6 +146,7 @@ export const lacking = (use: Use, reading: Reading, slots: readonly Slot[]): rea
   const around = blanked(reading.text, slots);
   return [
     ...use.cues.flatMap((cue, at) => (isIn(cue, around) ? [] : [`cue ${at}`])),
+    ...(use.after && use.after !== reading.last?.topic ? [`after ${use.after}`] : []),
     ...(use.never && isIn(use.never, around) ? ['a word it must not have'] : []),
     ...uncovered(use, reading, slots),
   ];
@@ -137,12 +159,12 @@ export const plainFor = (
 ): string | undefined =>
   filled(withWishes(plain, blanked(text, slots)), open, slots, text, agreesWith(plain, text));
 
-const formsFor = (reading: Reading, features: Features): string[] => {
+const formsFor = (reading: Reading, features: Features): Pick<Gathered, 'plain' | 'after'>[] => {
   const slots = thingsIn(features);
   return possibleUses(slots).flatMap(({ use, form }) => {
     if (lacking(use, reading, slots).length > 0) return [];
     const said = plainFor(form, reading.text, slots);
-    return said === undefined ? [] : [said];
+    return said === undefined ? [] : [{ plain: said, ...(use.after ? { after: use.after } : {}) }];
   });
 };
 
@@ -157,6 +179,8 @@ export const forUses = (message: Reading): Reading =>
 export const gathered = (message: Reading): readonly Gathered[] => {
   const reading = forUses(message);
   const looks = [...featuresOf(reading), ...datedFeaturesOf(reading)];
-  const plains = new Set(looks.flatMap((features) => formsFor(reading, features)));
-  return [...plains].map((plain) => ({ reading: readAgain(plain, reading), plain }));
+  const plains = new Map(
+    looks.flatMap((features) => formsFor(reading, features)).map((found) => [found.plain, found]),
+  );
+  return [...plains.values()].map((found) => ({ ...found, reading: readAgain(found.plain, reading) }));
 };

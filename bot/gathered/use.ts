@@ -14,6 +14,8 @@ export interface Use {
   readonly cues: readonly RegExp[];
   /** It has none of these. */
   readonly never: RegExp | undefined;
+  /** The topic that has to have answered the message before. */
+  readonly after: string | undefined;
   /** Text that stands in the plain form where a message has such a word. */
   readonly wishes: readonly RegExp[];
 }
@@ -56,7 +58,8 @@ export const withWishes = (plain: string, text: string): string =>
 
 /**
  * Reads a list of uses: `=` begins one with its plain form, where `[…]` may be left out and `<words: text>` stands for the
- * text where a message has one of the words; `?` names words of which it has to have one, `!` words it must not have.
+ * text where a message has one of the words; `?` names words of which it has to have one, `!` words it must not have; `@`
+ * names the topic that it goes on from.
  */
 export const usesIn = (list: string): readonly Use[] => {
   const blocks = list.trim().split(/\n\s*\n/);
@@ -69,6 +72,7 @@ export const usesIn = (list: string): readonly Use[] => {
       forms: after('=').flatMap((line) => formsOf(line.trim())),
       cues: after('?').map(wordsIn),
       never: never ? wordsIn(never) : undefined,
+      after: after('@')[0]?.trim(),
       wishes: [...block.matchAll(wish)].map(([, words]) => wordsIn(words ?? '')),
     };
   });
