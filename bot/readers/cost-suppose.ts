@@ -48,7 +48,8 @@ const splitAt = (reading: Reading): Split | undefined => {
   if (!found) return undefined;
   const from = found.index + found[0].length;
   const asked = asksAfter.exec(text.slice(from));
-  const to = asked ? from + asked.index : text.length;
+  // What is cut off leaves its mark: the comma stays between it and the price.
+  const to = asked ? from + asked.index + 1 : text.length;
   const rest = { from: to, to: text.length };
   return {
     supposed: readingWithout(reading, [{ from: 0, to: from }, rest]),
