@@ -1,4 +1,5 @@
 import { datedFeaturesOf, type Features, featuresOf, type Slot } from '../likeness/features.ts';
+import { isCalledOff, isToldOnly } from '../readers/called-off.ts';
 import type { Item } from '../readers/item.ts';
 import { pointedNames } from '../readers/pointed-name.ts';
 import type { Reading } from '../reading.ts';
@@ -177,6 +178,7 @@ export const forUses = (message: Reading): Reading =>
  * to be put to; in the order the uses are listed.
  */
 export const gathered = (message: Reading): readonly Gathered[] => {
+  if (isCalledOff(message.text) || isToldOnly(message.text)) return [];
   const reading = forUses(message);
   const looks = [...featuresOf(reading), ...datedFeaturesOf(reading)];
   const plains = new Map(

@@ -13,7 +13,7 @@ const asksAfter = /[,;.]\s*(?:what|how|would|does|will|do)\b.*$/is;
 
 /** Words around such a price that say nothing else of it. */
 const around =
-  /^(?:what|if|and|suppose|supposing|assume|assuming|imagine|was|were|is|would|be|had|i|we|they|to|that|then|the|had|instead|only|just|really|should|cost|costs|costed|rose|went|up)$/;
+  /^(?:what|if|suppose|supposing|assume|assuming|imagine|was|were|is|would|be|had|i|we|they|to|that|then|the|had|instead|only|just|really|should|cost|costs|costed|rose|went|up)$/;
 
 const pricesIn = (part: Reading): readonly PriceRead[] | undefined => {
   if (!looksPriced(part)) return undefined;

@@ -83,7 +83,7 @@ export const check = `
 
 = and in {region}
 @ check
-! label*
+! label* go going holiday live lives went visit*
 
 = check {R}
 @ check

@@ -10,6 +10,7 @@ export const claim = `
 
 = and can I say {q}<instead rather not: >
 @ claim
+! answered replied asked she_said he_said
 
 = and in {region}
 @ claim
@@ -21,4 +22,5 @@ export const claim = `
 = why<not: >
 @ claim
 ? why how_come reason* explain
+! is_the are_the do_the does_the
 `;

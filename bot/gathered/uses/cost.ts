@@ -35,6 +35,7 @@ export const cost = `
 
 = with {n} hours of labour
 @ cost
+! drive drove travel* train wait*
 
 = what margin at {n}
 @ cost

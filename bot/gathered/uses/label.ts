@@ -23,7 +23,7 @@ export const label = `
 
 = what must be on the label of {R}[ in {region}]<sell* sold selling shop market fair stall: >
 ? must should supposed ought want* has_to have_to needs_to need required obliged obligatory compulsory mandatory law
-? appear stand* print* on_it on_a write put on_the on_them label* sticker*
+? appear stand* print* on_it on_a_tin on_a_pot on_a_jar write_on put_on on_the on_them label* sticker*
 ! warning* caution* ingredient* buy weigh* pour melt* cost* price*
 
 = print labels for {R}, {tins}[, region {region}][, lot {lot}]<a4: on A4><sell* sold selling shop market fair stall: ><letter: on Letter>
@@ -36,6 +36,7 @@ export const label = `
 
 = and for {region}<instead not: >
 @ label
+! go going holiday live lives went visit*
 
 = on A4
 @ label

@@ -58,7 +58,7 @@ export const workshop = `
 = timeline
 @ workshop
 ? timeline what_time done finished_by timetable schedule agenda how_long when times minute_by_minute do_what running_order
-! shelf keep* expire*
+! shelf keep* expire* easter christmas
 
 = what do I bring
 @ workshop
@@ -72,8 +72,10 @@ export const workshop = `
 @ workshop
 ? jugs
 ? how_many
+! what_is
 
 = with children
 @ workshop
 ? child* kid kids
+! loved liked enjoyed were was did
 `;
