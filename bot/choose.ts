@@ -4,6 +4,7 @@ import { gathered } from './gathered/gather.ts';
 import type { Command } from './heard.ts';
 import { guessesAt, likely, likelyGoingOn } from './likeness/likely.ts';
 import { echo, orList } from './readers/ask-back.ts';
+import { isCalledOff } from './readers/called-off.ts';
 import { gistsOf, sentencesAlone } from './readers/gist.ts';
 import { letters } from './readers/lexicon.ts';
 import { pointedNames } from './readers/pointed-name.ts';
@@ -160,6 +161,7 @@ const sure = (chosen: Chosen | undefined, least: number): Chosen | undefined =>
 
 /** Ways to look at a message that nobody understood as a whole, one after the other. */
 function* looksAt(named: Reading, whole: Chosen | undefined, topics: readonly Topic[]): Generator<Look> {
+  if (isCalledOff(named.text)) return;
   for (const gist of gistsOf(named)) {
     yield { assumed: passedOver(gist), read: () => chooseWhole(gist.reading, topics) };
   }
@@ -169,8 +171,12 @@ function* looksAt(named: Reading, whole: Chosen | undefined, topics: readonly To
     }
   }
   if (isOpen(whole)) {
-    for (const { reading, plain } of gathered(named)) {
-      yield { assumed: `I read that as "${echo(plain)}".`, read: () => sure(surest(reading, topics), 0) };
+    for (const { reading, plain, after } of gathered(named)) {
+      const read = (): Chosen | undefined => {
+        const chosen = sure(surest(reading, topics), 0);
+        return after === undefined || chosen?.topic.name === after ? chosen : undefined;
+      };
+      yield { assumed: `I read that as "${echo(plain)}".`, read };
     }
   }
   if (isPuzzle(whole)) {

@@ -31,13 +31,18 @@ const isMoney = ({ text, after }: Slot): boolean =>
   /^(?:each|apiece|euros?|pounds?|quid|dollars?)$/i.test(after);
 
 /** "3 hours" are no people. */
-const countsSame = (open: Slot, slot: Slot): boolean => {
+const countsSame = (plain: string, open: Slot, slot: Slot): boolean => {
   if (/^hours?$/.test(open.after)) return /^hours?$/.test(slot.after);
+  if (/^(?:sell|what margin)\b/.test(plain)) return isMoney(slot);
+  if (plain.startsWith('start at')) return /^(?:am|pm|o'clock|h|sharp|in|)$/i.test(slot.after);
+  if (open.after === 'hot')
+    return /^(?:hot|hobs?|rings?|burners?|stoves?|plates?|cookers?)$/i.test(slot.after);
+  if (open.after === 'mm') return /^(?:mm|millimet\w+)$/i.test(slot.after);
   if (open.after === 'times') return slot.after === 'times' || slot.before === 'times';
   if (/^(?:x|tins)$/.test(open.after))
     return slot.before === 'of' || containers.test(slot.after) || people.test(slot.after);
-  if (open.before === 'at') return isMoney(slot);
-  return people.test(slot.after) || (/^(?:of|for)$/.test(slot.before) && !held.test(slot.after));
+  const isNamed = people.test(slot.after) || people.test(slot.before);
+  return isNamed || (/^(?:of|for)$/.test(slot.before) && !held.test(slot.after));
 };
 
 const isTwin = ([{ text }]: readonly [Slot, Slot]): boolean => /^\{i\d\}$/.test(text);
@@ -67,8 +72,8 @@ export const agreesWith =
   (plain: string, text: string) =>
   (chosen: ReadonlyMap<Slot, Slot>): boolean => {
     const pairs = [...chosen];
-    if (!pairs.every(([open, slot]) => open.kind !== 'n' || countsSame(open, slot))) return false;
+    if (!pairs.every(([open, slot]) => open.kind !== 'n' || countsSame(plain, open, slot))) return false;
     const isSwap = plain.startsWith('swap ') || plain.includes('instead of');
     const twins = pairs.filter(isTwin).map(([, slot]) => slot);
-    return !isSwap || swapsSame(plain, text, twins);
+    return !isSwap || twins.length === 0 || swapsSame(plain, text, twins);
   };

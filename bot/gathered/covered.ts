@@ -34,7 +34,13 @@ const modifiers = [
 /** "With lard", "2 tbsp plutonium": a word there that nobody knows is a thing. */
 const leadsToThing =
   /\b(?:(?:with|without|of|instead|using|contains?|add|and|or|plus|no)\s+(?:(?:the|a|an|some|any|my|our)\s+)?|for\s+)$/i;
+/** "My cat weighs 4 kg", after an infusion. */
+const owned = /\b(?:my|our|your|his|her|their|the|an?)\s+$/i;
 const mostStrange = 3;
+/** What goes on from the message before is short: more than this is about something else. */
+const mostBeside = 2;
+const isTalkBesides = ({ after }: Use, strange: readonly Item[], unknown: readonly Item[]): boolean =>
+  after === undefined ? strange.length > mostStrange : strange.length > 1 || unknown.length > mostBeside;
 
 /** What a message has in it that this use cannot account for. */
 export const uncovered = (use: Use, { items, text }: Reading, slots: readonly Slot[]): readonly string[] => {
@@ -47,6 +53,7 @@ export const uncovered = (use: Use, { items, text }: Reading, slots: readonly Sl
   const open = items.filter(({ from, to }) => !isSaid([from, to]));
   const turned = open.filter(({ letter, word }) => isTurning(letter, word));
   const isThing = (item: Item): boolean =>
+    (use.after !== undefined && owned.test(text.slice(Math.max(0, item.from - 12), item.from))) ||
     leadsToThing.test(text.slice(Math.max(0, item.from - 30), item.from)) ||
     slots.some((slot) => isMeasuredBy(item, slot) || isPartOf(item, slot));
   const unknown = open.filter(({ letter }) => letter === letters.unknown);
@@ -55,7 +62,7 @@ export const uncovered = (use: Use, { items, text }: Reading, slots: readonly Sl
     ...turned.map(({ word }) => word),
     ...strange.filter(isThing).map(({ word }) => word),
     ...unknown.filter(({ from, to }) => namesOwn(text, from, to)).map(({ word }) => word),
-    ...(strange.length > mostStrange ? ['so much else'] : []),
+    ...(isTalkBesides(use, strange, unknown) ? ['so much else'] : []),
     ...stretchesOf(modifiers, text)
       .filter(([from, to]) => !said.some(([start, end]) => start <= from && end >= to))
       .map(([from, to]) => text.slice(from, to)),

@@ -7,6 +7,8 @@ const farthest = 40;
 /** "Thyme, 18 g" is told as well as "18 g thyme", but less often. */
 const behind = 6;
 const comma = 10;
+/** "45 g in jojoba", "40 g + sunflower oil": not of what follows. */
+const apart = /[,+&]|\b(?:and|plus|in|into|with|to|for|from|on)\b/i;
 const isAmount = ({ kind }: Slot): boolean => /^(?:g|v|%|d|size)$/.test(kind);
 
 /** Which ingredient each amount belongs to, the nearest first; none where nothing is near. */
@@ -17,7 +19,7 @@ export const ownersIn = (slots: readonly Slot[], text: string, most = farthest):
       .map((thing) => {
         const [from, to] = thing.from > amount.from ? [amount.to, thing.from] : [thing.to, amount.from];
         const between = text.slice(from, to);
-        const stop = (/[.!?;\n]\s/.test(between) ? farthest : 0) + (between.includes(',') ? comma : 0);
+        const stop = (/[.!?;]\s|\n/.test(between) ? farthest : 0) + (apart.test(between) ? comma : 0);
         return { amount, thing, gap: between.length + stop + (thing.from > amount.from ? 0 : behind) };
       }),
   );

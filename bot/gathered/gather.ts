@@ -1,4 +1,7 @@
+import { defined } from '../../core/defined.ts';
 import { datedFeaturesOf, type Features, featuresOf, type Slot } from '../likeness/features.ts';
+import { isCalledOff, isToldOnly } from '../readers/called-off.ts';
+import type { Item } from '../readers/item.ts';
 import { pointedNames } from '../readers/pointed-name.ts';
 import { holds, matters, sentencesIn } from '../readers/sentences.ts';
 import type { Reading } from '../reading.ts';
@@ -13,6 +16,8 @@ import { allUses } from './uses.ts';
 export interface Gathered {
   readonly reading: Reading;
   readonly plain: string;
+  /** The topic it goes on from, which has to read it. */
+  readonly after?: string;
 }
 
 /** A longer message is a letter, in which much may be said. */
@@ -50,7 +55,8 @@ const withoutAsides = (reading: Reading): Reading => {
     return holds(reading, sentence) || matters.test(said) || asksIn.test(said) || /\?\s*$/.test(said);
   });
   if (kept.length === 0 || kept.length === sentences.length) return reading;
-  return readAgain(kept.map(({ from, to }) => text.slice(from, to).trim()).join(' '), reading);
+  const said = kept.map(({ from, to }) => text.slice(from, to));
+  return readAgain(said.map((each) => `${each.trim()}${/\n\s*$/.test(each) ? '\n' : ' '}`).join(''), reading);
 };
 
 const degrees = /(\d)\s?degrees?\b(?!\s+(?:[cf]\b|celsius|centigrade|fahrenheit))/gi;
@@ -58,13 +64,17 @@ const degrees = /(\d)\s?degrees?\b(?!\s+(?:[cf]\b|celsius|centigrade|fahrenheit)
 const countAfter = /\b(tins?|jars?|pots?|tubes?|sticks?) ?[:=] ?(\d{1,4})\b(?! ?(?:ml|g|oz|x)\b)/gi;
 const oneOf =
   /(?<![\d€£$] ?)\b(?:an?|one) (?=(?:kilo(?:gram(?:me)?)?|kg|lit(?:re|er)|pound|ounce|pint)s? of (?:(?:the|our|my) )?(?:[\w-]+ ){0,3}(?:balm|salve)\b)/gi;
+/** A telegram's full stops. */
+const withStops = (text: string): string =>
+  /[a-z]/.test(text) ? text : text.replace(/(?<=\S\s+\S+)\s+STOP\b/g, '.');
+
 /** "A litre of olive oil" to work with, "a walnut allergy". */
 const onePack = /\ban? (lit(?:re|er)|kilo|kg|pound|ounce)(?= of\b)/gi;
 const someNut = /\b(?:walnut|hazelnut|almond|cashew|pecan|macadamia|brazil nut)s?(?= allerg)/gi;
 
 /** "36 degrees" for 36 °C, "a kilo of hand balm" for 1 kg of it. */
 const withFigures = (reading: Reading): Reading => {
-  const text = reading.text
+  const text = withStops(reading.text)
     .replace(degrees, '$1 °C')
     .replace(/\bhalf (?:a )?grams?\b/gi, '0.5 g')
     .replace(countAfter, '$2 $1')
@@ -87,10 +97,22 @@ const together = (reading: Reading, { index, 0: said }: RegExpExecArray): Readin
   return readAgain(`${text.slice(0, count.from)}${held}${text.slice(size.to)}`, reading);
 };
 
+/** "24 15 ml hand balm tins" is 24 tins of 15 ml of it. */
+const sizeFirst = (reading: Reading, at: number): Reading => {
+  const { items, text } = reading;
+  const [count, size, name, holder] = items.slice(at, at + 4);
+  if (!count || !size || !name?.recipe || !holder) return reading;
+  const said = (item: Item): string => text.slice(item.from, item.to);
+  const tins = `${said(count)} ${said(holder)} of ${said(size)} of ${name.recipe}`;
+  return readAgain(`${text.slice(0, count.from)}${tins}${text.slice(holder.to)}`, reading);
+};
+
 /** "24 hand balm tins of 15 ml" is 24 tins of 15 ml of hand balm. */
 const withHoldersTogether = (reading: Reading): Reading => {
   const { items, text } = reading;
   const shape = items.map(({ letter }) => (letter.length === 1 ? letter : '?')).join('');
+  const swapped = /n[vg]Rc/.exec(shape);
+  if (swapped) return sizeFirst(reading, swapped.index);
   const split = apart.exec(shape);
   if (split) return together(reading, split);
   const at = shape.search(/nR(?:c[oe@]?[vg]|[vg]c)/);
@@ -124,6 +146,7 @@ export const lacking = (use: Use, reading: Reading, slots: readonly Slot[]): rea
   const around = blanked(reading.text, slots);
   return [
     ...use.cues.flatMap((cue, at) => (isIn(cue, around) ? [] : [`cue ${at}`])),
+    ...(use.after && use.after !== reading.last?.topic ? [`after ${use.after}`] : []),
     ...(use.never && isIn(use.never, around) ? ['a word it must not have'] : []),
     ...uncovered(use, reading, slots),
   ];
@@ -149,14 +172,16 @@ const choicesOf = (slots: readonly Slot[]): readonly (readonly Slot[])[] => {
   return choices;
 };
 
-const formsFor = (reading: Reading, features: Features): string[] => {
+type Found = Pick<Gathered, 'plain' | 'after'>;
+
+const formsFor = (reading: Reading, features: Features): Found[] => {
   const all = thingsIn(features);
   return choicesOf(all).flatMap((slots) => {
     const left = all.filter((slot) => !slots.includes(slot));
-    return possibleUses(slots).flatMap(({ use, form }) => {
+    return possibleUses(slots).flatMap(({ use, form }): Found[] => {
       if (!left.every(({ kind }) => use.idle.has(kind)) || lacking(use, reading, all).length > 0) return [];
-      const said = plainFor(form, reading.text, slots);
-      return said === undefined ? [] : [said];
+      const plain = plainFor(form, reading.text, slots);
+      return plain === undefined ? [] : [{ plain, ...defined({ after: use.after }) }];
     });
   });
 };
@@ -170,9 +195,12 @@ export const forUses = (message: Reading): Reading =>
  * to be put to; in the order the uses are listed.
  */
 export const gathered = (message: Reading): readonly Gathered[] => {
-  if (message.text.length > mostCharacters) return [];
+  if (message.text.length > mostCharacters || isCalledOff(message.text) || isToldOnly(message.text))
+    return [];
   const reading = forUses(message);
   const looks = [...featuresOf(reading), ...datedFeaturesOf(reading)];
-  const plains = new Set(looks.flatMap((features) => formsFor(reading, features)));
-  return [...plains].map((plain) => ({ reading: readAgain(plain, reading), plain }));
+  const plains = new Map(
+    looks.flatMap((features) => formsFor(reading, features)).map((found) => [found.plain, found]),
+  );
+  return [...plains.values()].map((found) => ({ ...found, reading: readAgain(found.plain, reading) }));
 };

@@ -17,6 +17,8 @@ export interface Use {
   readonly never: RegExp | undefined;
   /** Kinds of things that make no difference to it. */
   readonly idle: ReadonlySet<string>;
+  /** The topic that has to have answered the message before. */
+  readonly after: string | undefined;
   /** Text that stands in the plain form where a message has such a word. */
   readonly wishes: readonly RegExp[];
 }
@@ -59,8 +61,9 @@ export const withWishes = (plain: string, text: string): string =>
 
 /**
  * Reads a list of uses. Its first line names the kinds of things that make no difference to any of them (`~ region n`).
- * Then `=` begins a use with its plain form, where `[…]` may be left out and `<words: text>` stands for the
- * text where a message has one of the words; `?` names words of which it has to have one, `!` words it must not have.
+ * Then `=` begins a use with its plain form, where `[…]` may be left out and `<words: text>` stands for the text where a
+ * message has one of the words; `?` names words of which it has to have one, `!` words it must not have; `@` names the
+ * topic that it goes on from.
  */
 export const usesIn = (list: string): readonly Use[] => {
   const blocks = list.trim().split(/\n\s*\n/);
@@ -75,6 +78,7 @@ export const usesIn = (list: string): readonly Use[] => {
       cues: after('?').map(wordsIn),
       never: never ? wordsIn(never) : undefined,
       idle,
+      after: after('@')[0]?.trim(),
       wishes: [...block.matchAll(wish)].map(([, words]) => wordsIn(words ?? '')),
     };
   });

@@ -134,15 +134,21 @@ const isWithin = ({ from, to }: Item, stretches: readonly Stretch[]): boolean =>
 const noAmount =
   /^(?: of (?:my|our|the|us)\b|[ -](?:days?|weeks?|months?|years?)[ -](?:ago|already|now|long|old|olds)\b)/i;
 
+/** "14 of us", but "one of us". */
+const isOfUs = (after: string, value = 0): boolean => value > 2 && /^ of us\b/i.test(after);
+/** "Jar 1: …". */
+const inRow = /(?:^|[\s(])(?:jar|pot|batch|test|trial|no\.?|nr\.?|#)\s?$/i;
+
 /** "Aged seven", "my granddaughter is four". */
 const anAge =
   /(?:\baged?(?: of)?|(?:son|daughter|child|niece|nephew|boy|girl|little one|toddler|\bshe|\bhe|\bwho)(?:'s| is| turned| just turned)(?: only| just| about)?)\s$/i;
 
 /** "A4" is a kind of paper. */
-const isInWord = (text: string, { letter, from, to }: Item): boolean =>
+const isInWord = (text: string, { letter, from, to, value }: Item): boolean =>
   letter === 'n' &&
   (/[a-z]/i.test(text.charAt(from - 1)) ||
-    noAmount.test(text.slice(to, to + 16)) ||
+    (noAmount.test(text.slice(to, to + 16)) && !isOfUs(text.slice(to, to + 8), value)) ||
+    (inRow.test(text.slice(Math.max(0, from - 8), from)) && /^\s?[:.)]/.test(text.slice(to, to + 2))) ||
     anAge.test(text.slice(Math.max(0, from - 40), from)));
 
 /** "-20 g": less than nothing is nobody's saying. In a list the first of a line is a bullet. */

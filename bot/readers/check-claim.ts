@@ -36,6 +36,7 @@ const ofWhat = missing(
 /** "10 drops of peppermint oil in 100 g": the grams are the batch, not the oil. */
 const takeBatch = (board: Board, asksHowMany: boolean): number | undefined => {
   const found =
+    (asksHowMany ? findShape(board, /g(?=o?[yB]*[.,;:\n]+%o?i)/) : undefined) ??
     findShape(board, /g(?<=[d%gv]o?i(?:[,A]+[d%gv]o?i)*[wZITFo]{0,3}[ITFo]+[oByb]*g)(?![oB]*i)/) ??
     findShape(board, /g(?<=i[,:]?[d%][wZITFo]{0,3}[ITFo][oByb]*g)(?![oB]*i)/) ??
     findShape(

@@ -40,6 +40,11 @@ const isOneOf = ({ letter, word, value }: Item): boolean =>
 /** "How much is a kilo of shea", "how much does beeswax cost". */
 const asksPrice = /\bhow (?:much|dear|expensive) (?:is|are|for)\b/i;
 
+/** After a batch "one tin" is one of those that were reckoned. */
+const hasBatch = ({ last }: Reading): boolean =>
+  /^(?:scale|cost|workshop|infuse)$/.test(last?.topic ?? '') &&
+  (last?.topic !== 'cost' || last.request.batch !== undefined);
+
 const claimList = (heard: Reading): Claim | undefined => {
   if (asksList(heard)) return claim({ action: 'prices' }, 2.8);
   const reading = { ...heard, items: heard.items.filter((item) => !isOneOf(item)) };
@@ -48,12 +53,8 @@ const claimList = (heard: Reading): Claim | undefined => {
   if (amount || !asks || !isPlain(reading)) return undefined;
   const { thing, trouble } = oneThing(reading);
   if (trouble) return refuse(trouble, 2.5);
-  // After a cost "one tin" is one of those that were reckoned.
   const isContainer = heard.items.some((item) => item.letter === 'c');
-  const before =
-    /^(?:scale|cost|workshop|infuse)$/.test(heard.last?.topic ?? '') &&
-    heard.last?.request.action !== 'prices';
-  if (thing === undefined || (isContainer && before)) return undefined;
+  if (thing === undefined || (isContainer && hasBatch(heard))) return undefined;
   return claim({ action: removing.test(reading.text) ? 'remove' : 'prices', thing }, isContainer ? 2.8 : 2.6);
 };
 

@@ -13,7 +13,7 @@ const asksAfter = /[,;.]\s*(?:what|how|would|does|will|do)\b.*$/is;
 
 /** Words around such a price that say nothing else of it. */
 const around =
-  /^(?:what|if|and|suppose|supposing|assume|assuming|imagine|was|were|is|would|be|had|i|we|they|to|that|then|the|had|instead|only|just|really|should|cost|costs|costed|rose|went|up)$/;
+  /^(?:what|if|suppose|supposing|assume|assuming|imagine|was|were|is|would|be|had|i|we|they|to|that|then|the|had|instead|only|just|really|should|cost|costs|costed|rose|went|up)$/;
 
 const pricesIn = (part: Reading): readonly PriceRead[] | undefined => {
   if (!looksPriced(part)) return undefined;
@@ -48,7 +48,8 @@ const splitAt = (reading: Reading): Split | undefined => {
   if (!found) return undefined;
   const from = found.index + found[0].length;
   const asked = asksAfter.exec(text.slice(from));
-  const to = asked ? from + asked.index : text.length;
+  // What is cut off leaves its mark: the comma stays between it and the price.
+  const to = asked ? from + asked.index + 1 : text.length;
   const rest = { from: to, to: text.length };
   return {
     supposed: readingWithout(reading, [{ from: 0, to: from }, rest]),

@@ -40,15 +40,19 @@ const passes = (item: Item): boolean => between.test(item.letter) || qualities.h
 export const isHerbWord = (item: Item | undefined): boolean =>
   item?.letter === 'w' && /^(?:herbs?|flowers?|petals?|plants?|leaves|blossoms?)$/.test(item.word);
 
+/** "300 g infused sunflower oil": the participle belongs to the name after it. A row's end belongs to nothing. */
+const isStopAt = (item: Item, step: 1 | -1): boolean => {
+  if (step === 1 && item.letter === 'H') return false;
+  return !passes(item) || (step === 1 && /^[\n.;]$/.test(item.letter));
+};
+
 /** The name, and its place, that stands next to an amount on one side. */
 const neighbour = (items: readonly Item[], from: number, step: 1 | -1): number | undefined => {
   for (let at = from + step; at >= 0 && at < items.length; at += step) {
     const item = items[at];
     if (!item) return undefined;
     if (item.letter === 'i' || isHerbWord(item)) return at;
-    // "300 g infused sunflower oil": the participle belongs to the name after it.
-    if (item.letter === 'H' && step === 1) continue;
-    if (!passes(item)) return undefined;
+    if (isStopAt(item, step)) return undefined;
   }
   return undefined;
 };
@@ -79,7 +83,7 @@ const roleAt = (items: readonly Item[], at: number | undefined): Role | undefine
 const outBefore =
   /\b(?:get|getting|got|gave|left(?: with)?|end(?:ed|ing)? up with|yield(?:s|ed|ing)?|obtain|make(?!\s+(?:it|that)\b)|making|produce|came to|comes to|finish(?:ed)? with|straining(?:\W+\w+){0,2}|(?:i|we|she|he|they) (?:have )?(?:strained|pressed|squeezed|filtered)|out(?!\s+of))\b(?:\W+\w+){0,2}\W*$/i;
 const outAfter =
-  /^[^,;\n\d]{0,30}?\b(?:out\b|came out|after strain|when strained|strained|finished|at the end|left over|left\b(?! with))/i;
+  /^[^,;.?!\n\d]{0,30}?\b(?:out\b|came out|after strain|when strained|strained|finished|at the end|left over|left\b(?! with))/i;
 
 /** "I have 500 g sunflower oil left": what is in the cupboard did not come out of anything. */
 const inCupboard = /\b(?:have|has|'ve(?: got)?|got|there(?:'s| is| are))\s+(?:\w+\s+){0,2}$/i;
@@ -110,7 +114,8 @@ export const askedRole = (items: readonly Item[]): Role | undefined => {
   const how = items.findIndex((item) => item.word === 'how');
   if (how < 0) return undefined;
   const at = items.findIndex((item, index) => index > how && (item.letter === 'i' || isHerbWord(item)));
-  return at >= 0 && at <= how + 3 ? roleAt(items, at) : undefined;
+  if (at < 0 || at > how + 3) return undefined;
+  return items[at]?.generic ? 'oilIn' : roleAt(items, at);
 };
 
 /** A lone amount is of whatever is not asked for. */
@@ -147,6 +152,32 @@ export interface RoleRead {
   readonly inferred: boolean;
 }
 
+const haveDry =
+  /\bdr(?:y|ied)\b[\s,;]{1,3}(?:(?:and|i|we|she|he)\s){0,3}(?:have|has|got|own)\s(?:(?:about|some)\s)?$/i;
+
+/** "22 g once it was dry", "plant: rosemary. mass: 55 g. oil: …": of the herb named before. */
+const isDried = ({ text }: Reading, items: readonly Item[], at: number): boolean => {
+  const { from = 0, to = 0 } = items[at] ?? {};
+  const named = items.slice(0, at).findLastIndex(({ letter }) => letter === 'i');
+  const isHerb = nameAt(items, named) === 'herb';
+  const owned = haveDry.test(text.slice(Math.max(0, from - 40), from));
+  if (items[at]?.letter === 'g' && owned && (isHerb || items[named]?.infusedWith)) return true;
+  if (items[at]?.letter !== 'g' || !isHerb) return false;
+  const dry =
+    /^\s+(?:(?:when|once|after|now|all|it|they|was|were|is|are|had|having|being)\s+){0,4}(?:dry|dried|drying)\b/i;
+  // "Thyme (dried), 25 g": nothing but how it is between.
+  const beside = items
+    .slice(named + 1, at)
+    .every((each) => /^[,(:)-]$/.test(each.letter) || qualities.has(each.word));
+  const ends = /^[\n.;]?$/.test(items[at + 1]?.letter ?? '');
+  const row = /\b(?:mass|weight|amount|quantity|herb|plant)\s*[:=]\s*$/i;
+  return (
+    (beside && ends) ||
+    dry.test(text.slice(to, to + 40)) ||
+    row.test(text.slice(Math.max(0, from - 20), from))
+  );
+};
+
 /** What an amount is of, by the name beside it, by what is said about it, or by what is asked for. */
 export const roleOf = (reading: Reading, items: readonly Item[], at: number): RoleRead => {
   const item = items[at];
@@ -155,7 +186,8 @@ export const roleOf = (reading: Reading, items: readonly Item[], at: number): Ro
     .map((step) => roleAt(items, neighbour(items, at, step)))
     .find((role) => role !== undefined);
   const out = item !== undefined && comesOut(reading, item);
-  if (isHerbWord(items[at + 1]) || goesIntoOil(items, at)) return { role: 'herb', inferred: false };
+  if (isHerbWord(items[at + 1]) || goesIntoOil(items, at) || isDried(reading, items, at))
+    return { role: 'herb', inferred: false };
   if (found === 'herb' && !(out && /\bout of\b/i.test(reading.text.slice(item.to, item.to + 12)))) {
     return { role: 'herb', inferred: false };
   }

@@ -82,7 +82,8 @@ const batchClaim = (reading: Reading): Claim | undefined => {
   return claim(fields, 2.9, [...read.assumed, ...read.herbs.assumed]);
 };
 
-const joining = /\b(?:and|about|instead|with|in|use|using|same|at|for|rather|have|half|not|swap|make)\b/i;
+const joining =
+  /\b(?:and|about|instead|with|in|use|using|same|at|for|rather|have|half|not|swap|make|meant|mean|said)\b/i;
 
 const follows = (reading: Reading, before: Fields | undefined, fields: Fields): boolean => {
   if (!before || Object.keys(fields).length === 0) return false;
@@ -189,7 +190,7 @@ const settle = (reading: Reading, draft: Draft, weight: number, timed: boolean):
   const before = lastInfuse(reading);
   const joins = follows(reading, before, draft.fields);
   if (weight === 0 && !joins) return undefined;
-  const sure = weight || 2.3;
+  const sure = weight || (/\bi (?:meant|mean|said)\b/i.test(reading.text) ? 3.1 : 2.3);
   const trouble = quantityTrouble(reading.items.filter(isAmountItem)) ?? draft.trouble;
   if (trouble) return refuse(trouble, sure);
   const fields = before && joins && !isWhole(draft, weight) ? merged(before, draft.fields) : draft.fields;

@@ -54,15 +54,27 @@ export const namesOf = (items: readonly Item[]): Names => {
 
 const isHerbItem = (item: Item, herb: string): boolean => item.letter === 'i' && herbOf(item) === herb;
 
+/** "Oil of lavender flower". */
+const isFlower = (item: Item | undefined): boolean =>
+  /^(?:flowers?|petals?|leaf|leaves|buds?|blossoms?|herb)$/.test(item?.word ?? '');
+
+/** "Oil of lavender" is lavender oil. */
+const oilOf = /^oil of (.+)$/;
+
 /**
  * "Make lavender oil with 25 g of dried lavender", "lavender oil after straining": beside the herb, or where oil is
  * strained off, it is the oil that was steeped with it and not the distilled one.
  */
 export const withSteepedOils = (items: readonly Item[], strained: boolean): readonly Item[] =>
-  items.map((item) => {
+  items.map((item, at) => {
     if (item.letter !== 'i' || item.infusedWith !== undefined || isOil(item)) return item;
-    const herb = / oil$/.test(item.word) ? herbNamed(item) : undefined;
-    if (herb === undefined || !(strained || items.some((other) => isHerbItem(other, herb)))) return item;
+    const word = item.word.replace(oilOf, '$1 oil');
+    const herb = / oil$/.test(word) ? herbNamed({ ...item, word }) : undefined;
+    if (
+      herb === undefined ||
+      !(strained || isFlower(items[at + 1]) || items.some((other) => isHerbItem(other, herb)))
+    )
+      return item;
     const { because: _because, ...rest } = item;
     return { ...rest, ingredients: ['infused-oil'], infusedWith: herb };
   });

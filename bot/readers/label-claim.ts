@@ -34,15 +34,17 @@ const fromTalk = (reading: Reading): Subject | undefined => {
 };
 
 /** "12 g in a tin": how a tin is spoken of, and no number of them. */
-const withoutArticles = (items: Reading['items']): Reading['items'] =>
+const withoutArticles = ({ items, text }: Reading): Reading['items'] =>
   items.filter(
-    ({ letter, word }, at) =>
-      letter !== 'n' || !/^an?$/.test(word) || !/[cgv]/.test(items[at + 1]?.letter ?? ''),
+    ({ letter, word, from }, at) =>
+      // "Twelve this time" is no multiple.
+      !(letter === 'x' && /\b(?:this|next|last)\s$/i.test(text.slice(Math.max(0, from - 5), from))) &&
+      (letter !== 'n' || !/^an?$/.test(word) || !/[cgv]/.test(items[at + 1]?.letter ?? '')),
   );
 
 const readAll = (reading: Reading): LabelRead => {
   const { text } = reading;
-  const { items, assumed } = settleDoubts(withWatched(withoutArticles(reading.items), text), text);
+  const { items, assumed } = settleDoubts(withWatched(withoutArticles(reading), text), text);
   const board = boardOf(items);
   const last = lastLabel(reading);
   const poured = takeBatch(board, reading);

@@ -15,7 +15,7 @@ const mostItems = 80;
 const lastCharacters = 40;
 /** "A mint lip balm", "a nice vegan lip balm": any, and none in particular. */
 const anyOne =
-  /\b(?:(?:an?|some|any|one|new|another|kind of|sort of)\s+(?:(?!of\b)[a-z-]+\s+){0,2}|each\s+)$/i;
+  /\b(?:(?:an?|some|any|one|new|another|kind of|sort of)\s+(?:(?!of\b)[a-z-]+\s+){0,2}|(?<!\b(?:ml|g|grams?|oz|tins?|pots?|jars?|sticks?)\s)each\s+)$/i;
 
 const pointing = /\b(?:the|our|my|your|that|this|her|his|their|for|of|in)\s+$/i;
 
@@ -55,7 +55,9 @@ const beginsOrHeld = ({ items }: Reading, run: readonly Item[]): boolean => {
 
 /** "A pot of hand balm": of one that is known. */
 const heldOf = /\b(?:tins?|jars?|pots?|tubes?|sticks?|batch|labels?|recipe) of\s+$/i;
-const isAnyOne = (text: string): boolean => anyOne.test(text) && !heldOf.test(text);
+/** "One for the hand balm". */
+const certain = /\b(?:the|our|my|your|this|that)\s+$/i;
+const isAnyOne = (text: string): boolean => anyOne.test(text) && !heldOf.test(text) && !certain.test(text);
 
 /** "The Sea Mist balm": what is no word of the name but near one, behind a name's first word, is another's name. */
 const isOthersName = (reading: Reading, [first]: readonly Item[], said: string, name: string): boolean => {
@@ -94,7 +96,22 @@ const runFrom = ({ items, recipes }: Reading, at: number): number => {
   return length;
 };
 
+/** "The mint one": by one word of a name that is in no other recipe's. */
+const oneNamed = (reading: Reading, at: number): Found | undefined => {
+  const item = reading.items[at];
+  if (!item || !/[wZi]/.test(item.letter) || !/^\s+one\b/i.test(reading.text.slice(item.to, item.to + 5)))
+    return undefined;
+  if (!/\b(?:the|our|my|that)\s+$/i.test(before(reading, item))) return undefined;
+  const [only, second] = reading.recipes.near(item.word);
+  const isExact = only && nameKey(only.name).split(' ').includes(nameKey(item.word));
+  return only && !second && isExact
+    ? { at, length: 1, said: `${item.word} one`, recipe: only.name }
+    : undefined;
+};
+
 const nameAt = (reading: Reading, at: number): Found | undefined => {
+  const one = oneNamed(reading, at);
+  if (one) return one;
   for (let length = runFrom(reading, at); length > 1; length -= 1) {
     const items = reading.items.slice(at, at + length);
     if (!canBeName(items)) continue;

@@ -74,6 +74,15 @@ const bare: readonly (readonly [Region, RegExp])[] = [
     ([region, said]) =>
       [region, new RegExp(`\\b(?:${said})\\s+(?:names|naming|style|rules|law|labelling)\\b`)] as const,
   ),
+  ...short.map(
+    ([region, said]) =>
+      [
+        region,
+        new RegExp(
+          `(?<=\\b(?:g|oz|ml|label|balm)\\s)(?:${said})(?=\\s+(?:lot|batch|a4|letter|please|pls)\\b)`,
+        ),
+      ] as const,
+  ),
   ...adjectives.map(
     ([region, said]) =>
       [region, new RegExp(`\\b(?:in|for)\\s+(?:${said})\\b(?:\\s+(?:style|rules|law|english))?`)] as const,

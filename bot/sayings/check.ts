@@ -139,6 +139,9 @@ is {d} {aroma} into {g} overdone
 {d} {aroma} for {g} wax mix, okay
 
 = how many drops of {aroma} may i put in {g}
+we make {g}, how many drops of {aroma} at most
+{g} batch, how many drops of {aroma} at most
+i have {g}, how many drops of {aroma} could i add
 max drops of {aroma} for {g}
 how many drops {aroma} does {g} take
 drops of {aroma} allowed in {g}

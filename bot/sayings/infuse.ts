@@ -647,6 +647,9 @@ let us take {g}
 
 = and for {herb}
 @ infuse
+sorry {herb}
+sorry, {herb}
+oh, {herb}
 i meant {herb}
 sorry i meant {herb}
 i meant {herb} sorry

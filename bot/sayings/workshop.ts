@@ -383,6 +383,10 @@ they should make {R}
 
 = shopping list
 @ workshop
+list for the supermarket
+do you have a list for the supermarket
+have you got a list for the shop
+is there a shopping list
 what goes into the shopping basket
 what goes in the shopping trolley
 write me the shopping list

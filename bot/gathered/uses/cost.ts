@@ -3,8 +3,8 @@ export const cost = `
 ~ region
 
 = what price for {R}, {tins}, for a margin of {%}
-? margin profit markup keep earn charge ask sell price_card price_tag stays left_over
-! without no_margin
+? margin profit markup keep earn charge ask sell price_card price_tag stays left_over leave* cost* price* should
+! without no_margin loss lost spare waste spill*
 
 = sell {R} at {n}, {tins}: what margin
 ? margin profit earn* keep left leaves gain* make_on make_anything worth pocket losing lose over_for_us
@@ -30,4 +30,24 @@ export const cost = `
 ? cost price
 ? do_we what which how_much paid
 ! swap instead cheap* R
+
+= and for {tins}<not instead only: >
+@ cost
+! sell* margin profit
+
+= with {n} hours of labour
+@ cost
+! drive drove travel* train wait*
+
+= what margin at {n}
+@ cost
+? sell* charge* ask price profit margin left earn enough
+
+= what should I sell at for a margin of {%}
+@ cost
+? margin profit keep earn charge sell* price gives left
+
+= which prices are missing
+@ cost
+? missing lack* unpriced no_price
 `;

@@ -16,7 +16,7 @@ export const label = `
 ? label* print* tin sticker* lid
 
 = what is missing on the label of {R}
-? missing not_filled not_yet lack* incomplete gap gaps forgot* forget still_open unfinished blank*
+? missing lacking or_is_something finished complete not_filled not_yet lack* incomplete gap gaps forgot* forget still_open unfinished blank*
 ? label* sticker*
 
 = ingredient list of {R}[ in {region}]
@@ -24,8 +24,8 @@ export const label = `
 ! label warning* swap stock allergen*
 
 = what must be on the label of {R}[ in {region}]<sell* sold selling shop market fair stall: >
-? must should want* has_to have_to needs_to need required obliged obligatory compulsory mandatory law
-? appear stand* print* on_it on_a on_the on_them label* sticker*
+? must should supposed ought want* has_to have_to needs_to need required obliged obligatory compulsory mandatory law
+? appear stand* print* on_it on_a_tin on_a_pot on_a_jar write_on put_on on_the on_them label* sticker*
 ! warning* caution* ingredient* buy weigh* pour melt* cost* price*
 
 = print labels for {R}, {tins}[, region {region}][, lot {lot}]<a4: on A4><sell* sold selling shop market fair stall: ><letter: on Letter>
@@ -35,4 +35,35 @@ export const label = `
 = label for {R}[, {size}][, region {region}][, lot {lot}]<a4: on A4><sell* sold selling shop market fair stall: >
 ? label* sticker* print wording etikett etiquette etiqueta tag tags
 ! cost costs price allergen*
+
+= and for {region}<instead not: >
+@ label
+! go going holiday live lives went visit*
+
+= on A4
+@ label
+? a4
+
+= on Letter
+@ label
+? letter american_paper us_paper
+
+= lids of {n} mm
+@ label
+
+= and for {tins}<not instead only: >
+@ label
+! cost* price* melt*
+
+= make it {g}<not no instead only: >
+@ label
+! cost* price* melt* scale
+
+= and one for {R}
+@ label
+! cost* price* melt* scale swap check
+
+= what is missing on the label
+@ label
+? missing lack* incomplete gaps forgot* forget still_need still_open
 `;
