@@ -46,8 +46,8 @@ export const melt = `
 = will {R} survive a parked car
 ? car dashboard glovebox van
 
-= will {R} melt in the post
-? post* parcel mail envelope posted
+= will {R} melt in the post<without_melting: >
+? without_melting post* parcel mail* envelope posted
 
 = will {R} survive summer
 ? summer beach heatwave
