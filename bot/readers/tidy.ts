@@ -111,6 +111,9 @@ const telegram = (text: string): string =>
     ? text.replace(/\s+STOP\b/g, '.')
     : text;
 
+/** "In fahrenheit 104". */
+const unitFirst = /\b(fahrenheit|celsius) (\d{2,3})\b(?! ?(?:[cf°]|celsius|fahrenheit))/gi;
+
 /** "22 % w/w": by weight, as every share here. */
 const byWeight = /(?<=(?:%|percent) ?)\(?\b(?:w\/w|m\/m|wt\/wt|by weight)(?=[\s,;):]|$)\)?/gi;
 
@@ -155,6 +158,7 @@ export const tidy = (text: string): string => {
       .replace(fourFor, 'for ')
       .replace(levelSpoon, '$1 ')
       .replace(byWeight, '')
+      .replace(unitFirst, '$2 $1')
       .replace(andAHalf, inTenths)
       .replace(wholeOne, '$1 '),
   ).replace(dearMe, ' ');

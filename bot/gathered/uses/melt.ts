@@ -47,7 +47,9 @@ export const melt = `
 ? car dashboard glovebox van
 
 = will {R} melt in the post<without_melting: >
-? without_melting post* parcel mail* envelope posted
+? without_melting post posting parcel mail mailed mailing envelope be_posted
+! arrived sent
+! arrived sent
 
 = will {R} survive summer
 ? summer beach heatwave

@@ -1,15 +1,15 @@
 /** What `scale` does with the things in a message; bot/gathered/use.ts says how this is written. */
 export const scale = `
 = scale {R} to {tins}[, loss {%}]<no_loss nothing_lost losing_nothing nothing_wasted no_waste don't_lose do_not_lose scrape*: , no loss><never don't_worry can't_wait: >
-! cost* price* label* each_person workshop class people poured gave sold stock double melt* sticker* warm* hot survive* allergen* grain* send how_many long take takes last keep post abroad
+! cost* price* label* each_person workshop class people poured gave sold stock double melt* sticker* warm* hot survive* allergen* grain* how_many long take takes last keep post abroad
 
 = scale {R} to {n} x {size}[, loss {%}]<no_loss nothing_lost losing_nothing nothing_wasted no_waste don't_lose do_not_lose scrape*: , no loss>
 ? weigh* amount* quantit* grams gram how_much_of what_goes goes_into goes_in need needs required fill filling tins jars pots tubes sticks scale holds hold go_in each_holds each
-! between ± cost* price* label* workshop class course lesson teach* pupils students evening session melt* sticker* hot survive* allergen* long keep post abroad poured gave sold how_many
+! between ± cost* price* label* workshop class course lesson teach* pupils students evening session melt* sticker* hot survive* allergen* long keep post abroad poured gave sold how_many_tins how_many_jars how_many_people how_many_will how_many_are how_many_did
 
 = scale {R} to {g}<no_loss nothing_lost losing_nothing nothing_wasted no_waste don't_lose do_not_lose no_allowance without_loss: , no loss><send give post sell for_sale: >
-? weigh* made make making batch want need* altogether total scale size mass masses component* amount* quantit* broken_down break_down divide* split like how_much everything each_thing
-! who_made who_poured cost* price* label* workshop class poured gave sold stock double melt* survive* allergen* jug
+? weigh* made make making batch want need* altogether total scale size mass masses component* amount* quantit* broken_down break_down divide* split like how_much everything each_thing only
+! left remaining who_made who_poured cost* price* label* workshop class poured gave sold stock double melt* survive* allergen* jug
 
 = scale {R} with my {g} of {i}<no_more: >
 ? have got only left use_up using from there's there_is remains remaining up
@@ -51,6 +51,10 @@ export const scale = `
 = and for {tins}
 ? miscounted only actually wrong turns_out instead make_it what_if changed rather
 ! balm salve people workshop class cost* price* gave sold poured without
+
+= and for {g}
+? better instead rather actually would_be make_it says enough
+! balm salve people workshop class cost* price* gave sold poured without label* left bought got
 
 = and at {size} each
 ? tins jars pots tubes tubs turned_out hold holds
