@@ -43,7 +43,7 @@ const leadOf = (text: string, { from }: Slot): string =>
   text.slice(Math.max(0, from - 24), from).replace(/\s+(?:(?:the|my|our|all|some|that|this)\s+)?$/i, '');
 
 const surelyAway =
-  /\b(?:where(?: there)?(?: is| was| were| are)?|over|not use|not using|not want|don't use|don't want|instead of|in place of|the place of|rather than|replace|replacing|substitute for)(?:\s+(?:the|my|our|all))*$/i;
+  /\b(?:where(?: there)?(?: is| was| were| are)?|over|not use|not using|not want|don't use|don't want|not|instead of|in place of|the place of|rather than|replace|replacing|substitute for)(?:\s+(?:the|my|our|all))*$/i;
 
 const inHalves = /\bhalf[ -](?:and|n|&)[ -]half\b|\bfifty[ -]fifty\b/i;
 

@@ -26,6 +26,6 @@ export const ingredient = `
 ! instead
 
 = what is {i}<never_come_across never_heard* never_seen never_met never_used label why: >
-? what_is what's whats what_on_earth tell_me_about never_heard know_about explain
+? what_is what's whats what_on_earth tell_me_about never_heard wonder know_about explain
 ! melt* cost* price* instead limit max* maximum without
 `;

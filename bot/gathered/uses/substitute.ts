@@ -1,8 +1,8 @@
 /** What `substitute` does with the things in a message; bot/gathered/use.ts says how this is written. */
 export const substitute = `
 = swap {i1} for {i2} in {R}[ and make {tins}]<not_use not_using not_want don't_use don't_want: >
-? swap* instead in_place the_place_of replac* exchang* trade rather switch* stead* use_up don't_care_for don't_like not_keen_on do_not_care_for take_out where use_it prefer*
-! half some
+? swap* instead in_place the_place_of replac* exchang* trade rather switch* stead* use_up don't_care_for don't_like not_keen_on do_not_care_for take_out where use_it prefer* not
+! half some is_it poured
 
 = swap half the {i1} for {i2} in {R}
 ? swap* instead in_place the_place_of replac* exchang* trade rather switch* stead* half_and_half half_n_half fifty_fifty should_be become* turn_into make_it
