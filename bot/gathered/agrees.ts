@@ -1,8 +1,9 @@
 import type { Slot } from '../likeness/features.ts';
+import { isIngredientKind } from '../likeness/pieces.ts';
 import { isBackground } from '../readers/background-words.ts';
 
 const people =
-  /^(?:people|persons?|participants?|guests?|pupils?|students?|scouts?|learners?|makers?|women|men|ladies|girls|boys|children|kids|friends|members?|colleagues|visitors|heads?|folks?|adults|teens|teenagers|brownies|guides|of|us|in|attendees|places|seats|sign|nurses|neighbours)$/;
+  /^(?:people|persons?|participants?|guests?|pupils?|students?|scouts?|learners?|makers?|women|men|ladies|girls|boys|children|kids|friends|members?|colleagues|visitors|heads?|folks?|adults|teens|teenagers|brownies|guides|of|us|in|attendees|places|seats|sign|nurses|neighbours|patients|residents|clients|customers|nieces|nephews|cousins|sisters|brothers|grandchildren|volunteers|helpers|teachers|hikers|walkers|bridesmaids)$/;
 
 /** Numbers that count nothing the bench knows of: "forty copies". */
 const noNoun =
@@ -53,7 +54,7 @@ const leadOf = (text: string, { from }: Slot): string =>
 
 /** What stands after these goes, whatever is said of the other. */
 const surelyAway =
-  /\b(?:where|over|instead of|in place of|in the place of|rather than|stead of|replac(?:e|es|ing)|substitute for|without|out of)(?:\s+(?:the|my|our|all))*$/i;
+  /\b(?:where(?: there)?(?: is| was| were| are)?|over|not use|not using|not want|don't use|don't want|not|instead of|in place of|the place of|rather than|stead of|replac(?:e|es|ing)|substitute for|without|out of)(?:\s+(?:the|my|our|all))*$/i;
 
 const inHalves = /\bhalf[ -](?:and|n|&)[ -]half\b|\bfifty[ -]fifty\b/i;
 
@@ -67,12 +68,25 @@ const swapsSame = (plain: string, text: string, [first, second]: readonly Slot[]
   return away.test(from) && (toward.test(to) || to === '');
 };
 
+const isLeftOut = (text: string, { from, to }: Slot): boolean =>
+  /\b(?:without|no|not|nor|free (?:of|from)|avoid(?:ing)?|allergic to|hates?|minus|leave out|skip)\s+(?:(?:any|the|my)\s+)?$/i.test(
+    text.slice(Math.max(0, from - 24), from),
+  ) || /^[- ]free\b/i.test(text.slice(to, to + 6));
+
+/** What stays out of a new recipe is said to, and nothing else is. */
+const leavesOutSame = (plain: string, text: string, pairs: readonly (readonly [Slot, Slot])[]): boolean =>
+  !plain.startsWith('design') ||
+  pairs.every(
+    ([open, slot]) => !isIngredientKind(open.kind) || (open.before === 'without') === isLeftOut(text, slot),
+  );
+
 /** Whether things may stand in a form's places, by the words beside them. */
 export const agreesWith =
   (plain: string, text: string) =>
   (chosen: ReadonlyMap<Slot, Slot>): boolean => {
     const pairs = [...chosen];
     if (!pairs.every(([open, slot]) => open.kind !== 'n' || countsSame(plain, open, slot))) return false;
+    if (!leavesOutSame(plain, text, pairs)) return false;
     const isSwap = plain.startsWith('swap ') || plain.includes('instead of');
     const twins = pairs.filter(isTwin).map(([, slot]) => slot);
     return !isSwap || twins.length === 0 || swapsSame(plain, text, twins);

@@ -62,6 +62,9 @@ const withoutAsides = (reading: Reading): Reading => {
 const degrees = /(\d)\s?degrees?\b(?!\s+(?:[cf]\b|celsius|centigrade|fahrenheit))/gi;
 /** "Tins: 16" in a list. */
 const countAfter = /\b(tins?|jars?|pots?|tubes?|sticks?) ?[:=] ?(\d{1,4})\b(?! ?(?:ml|g|oz|x)\b)/gi;
+/** "In one tin go 30 ml". */
+const inOne =
+  /\b(?:(?:in|into) (?:one|a|every) (?:tin|jar|pot|tube|stick) (?:goes|go|fits?)|(?:one|a|every) (?:tin|jar|pot|tube|stick) (?:takes|holds|is for))\b/gi;
 const oneOf =
   /(?<![\d€£$] ?)\b(?:an?|one) (?=(?:kilo(?:gram(?:me)?)?|kg|lit(?:re|er)|pound|ounce|pint)s? of (?:(?:the|our|my) )?(?:[\w-]+ ){0,3}(?:balm|salve)\b)/gi;
 /** A telegram's full stops. */
@@ -78,6 +81,7 @@ const withFigures = (reading: Reading): Reading => {
     .replace(degrees, '$1 °C')
     .replace(/\bhalf (?:a )?grams?\b/gi, '0.5 g')
     .replace(countAfter, '$2 $1')
+    .replace(inOne, 'each')
     .replace(oneOf, '1 ')
     .replace(onePack, '1 $1')
     .replace(someNut, 'nut');
@@ -130,7 +134,7 @@ export const possibleUses = (slots: readonly Slot[]): readonly Placed[] =>
 
 /** "I was given kokum butter. Put kokum butter in …": what is spoken of twice is one thing, the last time it is named. */
 const isSameThing = (slot: Slot, later: Slot): boolean => {
-  if (slot.kind === 'R') return later.kind === 'R' && slot.text === later.text;
+  if (slot.kind === 'R' || slot.kind === 't') return later.kind === slot.kind && slot.text === later.text;
   const [id, second] = slot.ingredients ?? [];
   return (
     id !== undefined && second === undefined && later.ingredients?.length === 1 && later.ingredients[0] === id

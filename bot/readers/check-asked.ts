@@ -47,6 +47,7 @@ const mostAsked =
 export const isAsked = (reading: Reading, parts: Parts, strong: boolean): boolean => {
   if (strong) return true;
   const { subject } = parts;
+  if (/\bwhat(?:'s| is| are)\b.{1,40}\bgood for\b/i.test(reading.text)) return false;
   if (asksWhether(reading) && subject.recipe === undefined && isAboutLips(reading, parts)) return true;
   if (subject.recipe !== undefined) return anyWord(reading, wholeCues) && !/\bbe made\b/i.test(reading.text);
   if ((subject.lines?.length ?? 0) > 1 && anyWord(reading, wholeCues)) return true;

@@ -9,7 +9,7 @@ const somebody =
   /\ballerg\w+.{0,60}\b(?:can|could|may|should|is|are) (?:she|he|they|i|we|it|people|someone|somebody|anyone)\b|\b(?:can|could|may|should) (?:\w+ ){1,4}with (?:\w+ ){0,3}allerg\w+.{0,24}\b(?:use|have|wear)\b|\ballerg\w+\b.{0,40}[.;,!]\s*(?:so |and )?(?:is|are|would|will)\b.{0,60}\b(?:all ?right|okay|ok|safe|fine|suitable|good)\b|\b(?:all ?right|ok|okay|fine|safe|suitable) for (?:her|him|them|someone|somebody|people|an? \w{2,12})\b.{0,30}\b(?:allerg|nut)/i;
 
 const changes =
-  /\b(?:instead|swap|replace|substitute|free|without|make|version|variant|alternative|be made|made for|rework|take .{1,40} out|leave .{1,40} out|take out|leave out)\b/i;
+  /\b(?:instead|swap|replace|substitute|free|without|make|change|adapt|alter|version|variant|alternative|be made|made for|rework|take .{1,40} out|leave .{1,40} out|take out|leave out)\b/i;
 
 /** "Is wheat germ oil something people are allergic to": about the oil by itself, and no look at a balm. */
 const asksOfOne = (text: string, items: Reading['items']): boolean =>

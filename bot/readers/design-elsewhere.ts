@@ -45,7 +45,8 @@ const asksAbout =
   /^\W*(?:what(?:'s| is| are)|whats|tell me about|density of|is|are|does|do) (?!(?:there|you|it|that|this|something|best|a good|your|about|we|i)\b)[\w' -]{1,40}\??\s*$/i;
 
 /** "What do people put kokum butter in balms for?" */
-const asksWhatFor = /^\W*(?:what|why) (?:do|does|would|did) [\w' -]{1,60} (?:for|use|put)\b[^.!?]{0,40}\?/i;
+const asksWhatFor =
+  /^\W*(?:what|why) (?:do|does|did) (?:people|makers?|anyone|anybody|one|they) (?:use|put|take) [\w' -]{1,60}(?:\?|$)/i;
 
 /** Nothing here to design, seen before anything is read. */
 export const isElsewhere = (reading: Reading): boolean => {

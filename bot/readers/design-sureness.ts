@@ -36,7 +36,7 @@ const listed = (wishes: DesignRequest, kinds: number, body: boolean): number => 
 
 /** "Stick with castor oil", "hard tin balm without nuts, with olive oil": what it is, and what goes in or stays out. */
 const isNamedWith =
-  /^\W*(?:(?:an?|one|some|my|hard|firm|soft|softer|simple|plain|new|nice|good|vegan|unscented|lip|hand|body|nut-free|palm-free)\s+){0,4}(?:(?:stick|tin balm|tube balm|squeeze tube balm|balm stick|balm|salve)s?|(?:balm|salve) (?:in|for) (?:an? )?(?:tin|tube|pot|jar)s?)\s+(?:made |that has |that is made )?(?:with|without|from|out of|containing|has|having)\b/i;
+  /^\W*(?:(?:an?|one|some|my|hard|firm|soft|softer|simple|plain|new|nice|good|vegan|unscented|lip|hand|body|nut-free|palm-free)\s+){0,4}(?:(?:stick|tin balm|tube balm|squeeze tube balm|balm stick|balm|salve)s?|(?:balm|salve) (?:in|for) (?:an? )?(?:tin|tube|pot|jar)s?)(?:,| for (?:an?|the|my|our) \w{2,20},?)?\s+(?:made |that has |that is made )?(?:with|without|from|out of|containing|has|having)\b/i;
 const asksMore =
   /\b(?:ok|okay|allowed|safe|legal|cost|price|label|melts?|survives?|recipe|instead|what|how|is|are|does|do|can|will|should)\b/i;
 

@@ -132,7 +132,9 @@ const isOnlyAsked = ({ text }: Reading): boolean =>
   usesIt.test(text) ||
   forbids.test(text) ||
   (changed.test(text) && !otherwise.test(text)) ||
-  (/^\W*(?:is|are|does|do(?! (?:the|a|an|our|my|it|me)\b)|has|did|was|were|isn't|doesn't)\b/i.test(text)
+  (/^\W*(?:is|are|does|do(?! (?:the|a|an|our|my|it|that|this|me)\b)|has|did|was|were|isn't|doesn't)\b/i.test(
+    text,
+  )
     ? !/\b(?:swap|replace|substitut|instead|in place|rather|version|alternative|replacement|way\b|possible|(?:i|we) (?:could|can) use|to use|works? like|like|closest|similar|else)/i.test(
         text,
       )
@@ -223,7 +225,8 @@ const partAgain = (reading: Reading): Claim | undefined => {
   if (!share || second || amount === undefined || amount <= 0 || amount >= 1) return undefined;
   board.taken[board.items.indexOf(share)] = true;
   for (const [at, item] of board.items.entries())
-    if (item.letter === 'N' || isOnly(item, last.from)) board.taken[at] = true;
+    if (/[NW]/.test(item.letter) || /^(?:do|that|it)$/.test(item.word) || isOnly(item, last.from))
+      board.taken[at] = true;
   if (leftover(board, known, false).blocking.length > 0) return undefined;
   return claim({ ...last, part: { amount, unit: 'share' } }, 2.9);
 };

@@ -112,6 +112,15 @@ const telegram = (text: string): string =>
     ? text.replace(/\s+STOP\b/g, '.')
     : text;
 
+/** "In fahrenheit 104". */
+const unitFirst = /\b(fahrenheit|celsius) (\d{2,3})\b(?! ?(?:[cf°]|celsius|fahrenheit))/gi;
+
+/** "To the nearest gram", "to the nearest tenth of a gram". */
+const nearestGram = /\bnearest (?:(?:whole|full) )?(tenth of a |hundredth of a |half )?gram(?:me)?\b/gi;
+const gramSteps: Readonly<Record<string, string>> = { tenth: '0.1', hundredth: '0.01', half: '0.5' };
+const nearestStep = (_: string, part: string | undefined): string =>
+  `nearest ${gramSteps[part?.split(' ')[0]?.toLowerCase() ?? ''] ?? '1'} g`;
+
 /** "22 % w/w": by weight, as every share here. */
 const byWeight = /(?<=(?:%|percent) ?)\(?\b(?:w\/w|m\/m|wt\/wt|by weight)(?=[\s,;):]|$)\)?/gi;
 
@@ -156,6 +165,8 @@ export const tidy = (text: string): string => {
       .replace(fourFor, 'for ')
       .replace(levelSpoon, '$1 ')
       .replace(byWeight, '')
+      .replace(nearestGram, nearestStep)
+      .replace(unitFirst, '$2 $1')
       .replace(andAHalf, inTenths)
       .replace(wholeOne, '$1 '),
   ).replace(dearMe, ' ');

@@ -33,6 +33,16 @@ export const convert = `
 ? celsius centigrade °c degrees_c in_c to_c into_c
 ! survive* hold hold_up stand cope melt_at melts_at does_it will_it
 
+= {t} in F
+? fahrenheit
+? what_is_that what's_that what_is_it what_would_that in_fahrenheit
+! survive* will_it does_it
+
+= {t} in C
+? celsius centigrade
+? what_is_that what's_that what_is_it what_would_that in_celsius
+! survive* will_it does_it
+
 = {t} in F<never label why order: >
 ? fahrenheit °f degrees_f in_f to_f into_f
 ! survive* hold hold_up stand cope melt_at melts_at does_it will_it

@@ -24,10 +24,10 @@ export const ingredient = `
 ! instead replac* free without
 
 = what is {i} used for<why long: >
-? used_for good_for use_for use_it_for do_with purpose uses what_do_people what_do_makers why_do_people why_do_makers what_job point_of balms_for
+? used_for good_for use_for use_it_for do_with purpose uses what_do_people what_do_makers why_do_people why_do_makers what_job the_point_of balms_for
 ! instead
 
 = what is {i}<never_come_across never_heard* never_seen never_met never_used label why: >
-? what_is what's whats what_on_earth tell_me_about never_heard know_about explain
+? what_is what's whats what_on_earth tell_me_about never_heard wonder know_about explain
 ! melt* cost* price* instead limit max* maximum without
 `;

@@ -48,9 +48,9 @@ export const melt = `
 = will {R} survive a parked car
 ? car dashboard glovebox van
 
-= will {R} melt in the post
-? post* parcel mail envelope posted
-? melt* survive* hot soft* arrive* cope hold stand heat warm summer liquid runny mess leak*
+= will {R} melt in the post<without_melting: >
+? without_melting post posting parcel mail mailed mailing envelope be_posted
+! arrived sent abroad
 
 = will {R} survive summer
 ? summer beach heatwave

@@ -2,20 +2,20 @@
 export const scale = `
 ~ region
 
-= scale {R} to {tins}[, loss {%}]<no_loss nothing_lost losing_nothing nothing_wasted no_waste scrape*: , no loss><never don't_worry can't_wait: >
+= scale {R} to {tins}[, loss {%}]<no_loss nothing_lost losing_nothing nothing_wasted no_waste don't_lose do_not_lose scrape*: , no loss><never don't_worry can't_wait: >
 ? weigh* make making want wants need* how_much what_do fill* batch pour scale weights grams please pls i'd_like would_like could_you can_you amount* quantit* measure measures figures mass masses for
-! cost* price* label* each_person workshop class people poured gave sold stock double melt* sticker* warm* hot survive* allergen* grain* send how_many long take takes last keep post abroad
+! cost* price* label* each_person workshop class people poured gave sold stock double melt* sticker* warm* hot survive* allergen* grain* how_many long take takes last keep post abroad
 
-= scale {R} to {n} x {size}[, loss {%}]<no_loss nothing_lost losing_nothing nothing_wasted no_waste scrape*: , no loss>
+= scale {R} to {n} x {size}[, loss {%}]<no_loss nothing_lost losing_nothing nothing_wasted no_waste don't_lose do_not_lose scrape*: , no loss>
 ? weigh* amount* quantit* grams gram how_much_of what_goes goes_into goes_in need needs required fill filling tins jars pots tubes sticks scale holds hold go_in each_holds each
-! between ± cost* price* label* workshop class course lesson teach* pupils students evening session melt* sticker* hot survive* allergen* long keep post abroad poured gave sold how_many
+! between ± cost* price* label* workshop class course lesson teach* pupils students evening session melt* sticker* hot survive* allergen* long keep post abroad poured gave sold how_many_tins how_many_jars how_many_people how_many_will how_many_are how_many_did
 
-= scale {R} to {g}<no_loss nothing_lost losing_nothing nothing_wasted no_waste no_allowance without_loss: , no loss><send give post sell for_sale: >
-? weigh* made make making batch want need* altogether total scale size mass masses component* amount* quantit* broken_down break_down divide* split like how_much everything each_thing
-! who_made who_poured cost* price* label* workshop class poured gave sold stock double melt* survive* allergen* jug
+= scale {R} to {g}<no_loss nothing_lost losing_nothing nothing_wasted no_waste don't_lose do_not_lose no_allowance without_loss: , no loss><send give post sell for_sale: >
+? weigh* made make making batch want need* altogether total scale size mass masses component* amount* quantit* broken_down break_down divide* split like how_much everything each_thing only
+! left remaining who_made who_poured cost* price* label* workshop class poured gave sold stock double melt* survive* allergen* jug
 
 = scale {R} with my {g} of {i}<no_more: >
-? have got only left use_up using there's there_is remains remaining up
+? have got only left use_up using from there's there_is remains remaining up
 ! cost* label* workshop instead swap*
 
 = scale {R} to {g1}, to the nearest {g2}<reading: >
@@ -55,12 +55,16 @@ export const scale = `
 ? miscounted only actually wrong turns_out instead make_it what_if changed rather
 ! balm salve people workshop class cost* price* gave sold poured without
 
+= and for {g}
+? better instead rather actually would_be make_it says enough
+! balm salve people workshop class cost* price* gave sold poured without label* left bought got
+
 = and at {size} each
 ? tins jars pots tubes tubs turned_out hold holds
 ! balm salve people workshop class cost* price* gave sold poured without label*
 
 = and with no loss
-? no_loss nothing_lost lose_nothing losing_nothing nothing_wasted no_waste without_loss
+? no_loss nothing_lost lose_nothing losing_nothing nothing_wasted no_waste don't_lose do_not_lose without_loss
 ! balm salve
 
 = how much is the first pour for {tins} of {R}

@@ -2,17 +2,17 @@
 export const substitute = `
 ~ region
 
-= swap {i1} for {i2} in {R}[ and make {tins}]
-? swap* instead in_place replac* exchang* trade rather switch* stead* use_up don't_care_for don't_like not_keen_on do_not_care_for take_out where use_it prefer*
-! half some
+= swap {i1} for {i2} in {R}[ and make {tins}]<not_use not_using not_want don't_use don't_want: >
+? swap* instead in_place the_place_of replac* exchang* trade rather switch* stead* use_up don't_care_for don't_like not_keen_on do_not_care_for take_out where use_it prefer* not
+! half some is_it poured
 
 = swap half the {i1} for {i2} in {R}
-? swap* instead in_place replac* exchang* trade rather switch* stead* half_and_half half_n_half fifty_fifty should_be become* turn_into make_it
+? swap* instead in_place the_place_of replac* exchang* trade rather switch* stead* half_and_half half_n_half fifty_fifty should_be become* turn_into make_it
 ? half_and_half half_n_half half fifty_fifty
 ! all
 
 = swap {%} of the {i1} for {i2} in {R}
-? swap* instead in_place replac* exchang* trade rather switch* change*
+? swap* instead in_place the_place_of replac* exchang* trade rather switch* change*
 
 = bee-free {R}<minus except: >
 ? nothing_from_bees no_bee bee bees bee-free
@@ -29,7 +29,7 @@ export const substitute = `
 ! peanut vegan*
 
 = what can replace {i} in {R}<had_no has_no have_no there_is_no there's_no got_no is_no can't_stand cannot_stand can't_get cannot_get couldn't_get allergic_to hates expensive never_again not_have don't_have didn't_have doesn't_have not_have than: >
-? replac* instead in_place place_of substitut* alternative* stand-in stand_in similar like-for-like run_out ran_out out_of closest nearest what_else something_else anything_else another_one
+? replac* instead in_place place_of substitut* alternative* stand-in stand_in similar like-for-like run_out ran_out out_of closest nearest the_job_of what_else something_else anything_else another_one
 ! vegan* nut nuts cheap* swap* what_about how_about put
 
 = what can replace {i}, vegan
@@ -44,6 +44,7 @@ export const substitute = `
 
 = what can replace {i}<had_no has_no have_no there_is_no there's_no got_no is_no can't_stand cannot_stand can't_get cannot_get couldn't_get allergic_to hates expensive not_have don't_have didn't_have doesn't_have than: >
 ? replac* instead in_place place_of substitut* alternative* stand-in stand_in similar like-for-like something_like
+? what what's which anything something another instead_of in_place_of alternative* substitut* replac* similar like-for-like stand-in stand_in stands_in
 ! vegan* nut nuts cheap* swap* what_about how_about put
 
 = cheapest instead of {i} in {R}
@@ -56,6 +57,7 @@ export const substitute = `
 ! how_much how_many instead else another
 
 = make {R} vegan
+? make makes made version become* turn* need* want* like would could can without no suit* nothing possible look* rework* change* adapt* has_to should eats gone for
 ? vegan* animal animals nothing_from_animals nothing_animal plant-based
 ! nut nuts palm check is_the
 
