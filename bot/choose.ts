@@ -163,7 +163,8 @@ const sure = (chosen: Chosen | undefined, least: number): Chosen | undefined =>
 function* looksAt(named: Reading, whole: Chosen | undefined, topics: readonly Topic[]): Generator<Look> {
   if (isCalledOff(named.text)) return;
   for (const gist of gistsOf(named)) {
-    yield { assumed: passedOver(gist), read: () => chooseWhole(gist.reading, topics) };
+    const read = () => chooseWhole(gist.reading, topics);
+    yield { assumed: passedOver(gist), read: gist.asked ? () => sure(read(), 0) : read };
   }
   if (isPuzzle(whole)) {
     for (const { reading, assumed } of spokenOf(named)) {

@@ -24,6 +24,8 @@ const sentencesOf = (reading: Reading): readonly Told[] => {
 export interface Gist {
   readonly reading: Reading;
   readonly passedOver: string;
+  /** True for what follows "I wonder whether …": nothing in it was told, so nothing of it is written. */
+  readonly asked?: true;
 }
 
 /** "Could you tell me, if it is not too much trouble, how many …", "I should be glad if you would remind us …". */
@@ -37,6 +39,9 @@ const firstWords = (text: string, count: number): string =>
 
 const something = /[RigvdptrcMLHSn%]/;
 
+/** The last of them leads to an order, the others to a question. */
+const orders = leadIns.at(-1);
+
 /** What a sentence asks after such a lead-in, where that holds nothing itself. */
 const innerOf = (reading: Reading): Gist[] =>
   leadIns.flatMap((leadIn) => {
@@ -45,7 +50,8 @@ const innerOf = (reading: Reading): Gist[] =>
     const led = reading.items.some((item) => item.from < from && something.test(item.letter));
     if (from === 0 || led || /\d/.test(reading.text.slice(0, from))) return [];
     const passedOver = echo(firstWords(reading.text.slice(0, from), 6));
-    return [{ reading: readAgain(reading.text.slice(from), reading), passedOver }];
+    const inner = { reading: readAgain(reading.text.slice(from), reading), passedOver };
+    return [leadIn === orders ? inner : { ...inner, asked: true }];
   });
 
 /**
