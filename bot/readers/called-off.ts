@@ -21,7 +21,7 @@ export const isCalledOff = (text: string): boolean =>
 const asks =
   /\?|\b(?:how (?:much|many|long)|what|which|please|pls|can you|could you|give me|tell me|amounts?|need|want|work out|calculate)\b/i;
 const past =
-  /\b(?:we|i|she|he|they|somebody|someone)\s+(?:have |has |had |'ve )?(?:just |already )?(?:infused|steeped|soaked|macerated|made|poured|labelled|checked)\b|\b(?:workshop|class|course|infusion|oil)\b[^.!?]{0,30}\b(?:was|went|were)\b/i;
+  /\b(?:we|i|she|he|they|somebody|someone)\s+(?:have |has |had |'ve )?(?:just |already )?(?:infused|steeped|soaked|macerated|made|poured|labelled|checked)\b|\b(?:workshop|class|course)\b[^.!?]{0,30}\b(?:was|went|were)\b/i;
 const whenDone =
   /\b(?:yesterday|ago|last (?:week|month|year|night|time|summer|saturday|sunday)|was|went|were|turned out)\b/i;
 
