@@ -5,7 +5,7 @@ import type { Command } from './heard.ts';
 import { guessesAt, likely, likelyGoingOn } from './likeness/likely.ts';
 import { echo, orList } from './readers/ask-back.ts';
 import { isCalledOff } from './readers/called-off.ts';
-import { gistsOf, sentencesAlone } from './readers/gist.ts';
+import { type Gist, gistsOf, sentencesAlone } from './readers/gist.ts';
 import { letters } from './readers/lexicon.ts';
 import { pointedNames } from './readers/pointed-name.ts';
 import { namesOwnBalm, secondLook } from './readers/second-look.ts';
@@ -159,12 +159,16 @@ interface Look {
 const sure = (chosen: Chosen | undefined, least: number): Chosen | undefined =>
   isRequest(chosen) && chosen.claim.weight >= least && !writes(chosen) ? chosen : undefined;
 
+const meantBy = ({ reading, asked }: Gist, topics: readonly Topic[]): Chosen | undefined => {
+  const chosen = chooseWhole(reading, topics);
+  return asked ? sure(chosen, 0) : chosen;
+};
+
 /** Ways to look at a message that nobody understood as a whole, one after the other. */
 function* looksAt(named: Reading, whole: Chosen | undefined, topics: readonly Topic[]): Generator<Look> {
   if (isCalledOff(named.text)) return;
   for (const gist of gistsOf(named)) {
-    const read = () => chooseWhole(gist.reading, topics);
-    yield { assumed: passedOver(gist), read: gist.asked ? () => sure(read(), 0) : read };
+    yield { assumed: passedOver(gist), read: () => meantBy(gist, topics) };
   }
   if (isPuzzle(whole)) {
     for (const { reading, assumed } of spokenOf(named)) {

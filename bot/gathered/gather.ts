@@ -192,7 +192,7 @@ const formsFor = (reading: Reading, features: Features): Found[] => {
 
 /** The message as uses are looked for in it. */
 export const forUses = (message: Reading): Reading =>
-  withHoldersTogether(pointedNames(withoutAsides(withFigures(message))).reading);
+  withHoldersTogether(pointedNames(withoutAsides(pointedNames(withFigures(message)).reading)).reading);
 
 /**
  * Plain forms that account for every thing in a message, however it is worded, where a word in it says what they are

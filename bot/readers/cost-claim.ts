@@ -16,6 +16,7 @@ import { claimUnits } from './in-ounces.ts';
 import type { Item } from './item.ts';
 import { leftover } from './leftover.ts';
 import { boardOf } from './target.ts';
+import { wordSet } from './word-list.ts';
 
 /** Purchases with a lot, a date or a shop belong to the stock; a price here is only a price. */
 const elsewhere = /\b(?:lots?|bought|best before|bbe|expir\w+|stock|batch (?:list|note)|workshop|claim)\b/i;
@@ -123,10 +124,11 @@ const sum =
 const namesSum = ({ text, items, last }: Reading): boolean =>
   last?.topic === 'cost' && sum.test(text) && !items.some(({ letter }) => /[Ric]/.test(letter));
 
+const asking = wordSet('what how which when then if');
 /** "Is the hand balm kosher" after a cost is another question. */
 const asksSomethingElse = ({ items, text }: Reading): boolean =>
   /^\W*(?:is|are|does|do|did|what|why|who|where)\b/i.test(text) &&
-  items.some(({ letter, word }) => letter === 'w' && !isBackground(word));
+  items.some(({ letter, word }) => letter === 'w' && !isBackground(word) && !asking.has(word));
 
 /** A batch that is costed: asked by a word, or a change to the one before. */
 const claimBatch = (reading: Reading): Claim | undefined => {

@@ -26,6 +26,7 @@ import {
 } from './melt-words.ts';
 import { readPointed } from './pointed-name.ts';
 import { type Board, boardOf, free, takeShape } from './target.ts';
+import { wordSet } from './word-list.ts';
 
 const missing = (text: string): Trouble => ({ code: 'missing', text });
 const ofWhat = missing(
@@ -207,6 +208,9 @@ const unknownBalm = ({ items, taken }: Board, weight: number): Claim | undefined
 
 const namesHeat = (reading: Reading): boolean => anyWord(reading, cues) || asksWhenIn(reading.text);
 
+/** What goes on from the message before: "same for murumuru". */
+const goesOn = wordSet('same and for too also then about again as well what how likewise ditto question');
+
 /** "Is the hand balm kosher" after a question of heat is another one: nothing in it but the balm is about heat. */
 const onlyFollows = (reading: Reading, heat: number | undefined): boolean =>
   heat === undefined && follows(reading) && !namesHeat(reading) && !isRecipeInHeat(reading);
@@ -235,7 +239,9 @@ const read = (reading: Reading): Claim | undefined => {
   takeOwnIngredients(board, reading, subject.recipe);
   if (bare === undefined) takeTabled(board, reading);
   const strong = weight > strongFrom && !onlyFollows(reading, bare);
-  const { blocking } = leftover(board, meltWords, strong && isClear(subject));
+  const blocking = leftover(board, meltWords, strong && isClear(subject)).blocking.filter(
+    ({ word }) => strong || !goesOn.has(word),
+  );
   if (blocking.length === 0 || isTold(blocking, bare, subject)) return settle(subject, reading, bare, weight);
   if (!isClear(subject)) return unknownBalm(board, weight);
   const talk = strong && isMeltingOf(subject, reading) && isOnlyTalk(blocking, board, reading);

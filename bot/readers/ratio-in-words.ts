@@ -16,7 +16,7 @@ const parts: Readonly<Record<string, number>> = {
 const counted =
   '(?:more|or|tins?|jars?|pots?|tubes?|sticks?|bottles?|people|persons?|seconds?|minutes?|hours?|days?|weeks?|months?|years?|grams?|g|kg|kilos?|ml|l|lit(?:re|er)s?|drops?|percent|per cent|spoons?|cups?|tablespoons?|teaspoons?|batch(?:es)?|degrees)';
 const inWords = new RegExp(
-  `\\bone to (${Object.keys(parts).join('|')})\\b(?!\\s*(?:%|°|${counted}\\b))`,
+  `\\bone (?:part )?(?:to|of \\w+ to) (${Object.keys(parts).join('|')})\\b(?: parts(?! ))?(?!\\s*(?:%|°|${counted}\\b))`,
   'gi',
 );
 
