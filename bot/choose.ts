@@ -75,6 +75,9 @@ const alikeBeforeRequest = 0.9;
 const alikeBeforeTrouble = 0.75;
 const alikeAnyway = 0.5;
 
+/** Two words tell nothing that could be written down: "may I write" asks. */
+const leastTold = 3;
+
 /** How sure a topic has to be of one sentence of several. */
 const sureAlone = 2.6;
 
@@ -94,9 +97,8 @@ const byLikeness = (reading: Reading, topics: readonly Topic[], leastAlike: numb
   const chosen = like && surest(like.reading, topics);
   if (!like || !isRequest(chosen)) return undefined;
   const agree = others.every((other) => isSame(surest(other.reading, topics), chosen));
-  return agree && (leastAlike >= alikeBeforeTrouble || !writes(chosen))
-    ? withAssumed(chosen, [like.assumed])
-    : undefined;
+  const isTold = leastAlike >= alikeBeforeTrouble && reading.items.length >= leastTold;
+  return agree && (isTold || !writes(chosen)) ? withAssumed(chosen, [like.assumed]) : undefined;
 };
 
 /** As sure as a topic can be: its own words, and all accounted for. */

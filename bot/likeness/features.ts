@@ -58,6 +58,9 @@ export const stem = (word: string): string => {
 const isBareQuestion = (text: string, words: readonly string[]): boolean =>
   words.length === 1 && /^\W*(?:is|are)\b/i.test(text);
 
+/** "What if beeswax was 30 per kg" tells no price. */
+const isSupposed = /\b(?:what if|suppose|supposing|imagine)\b/i;
+
 const isOfSome = /\b(?:some|part) of\b/i;
 
 /** @param counted the words of the text that may mean something, as far as a bare question goes by them. */
@@ -70,6 +73,7 @@ const turnsOf = (
   const said = [...new Set([...words.filter((word) => turning.has(word)), ...units])].toSorted();
   if (isBareQuestion(text, counted)) said.push('is');
   if (isOfSome.test(text)) said.push('some');
+  if (isSupposed.test(text)) said.push('suppose');
   return said.join(' ');
 };
 

@@ -20,6 +20,9 @@ const badCount = (parts: readonly Part[]): Trouble | undefined =>
       }
     : undefined;
 
+/** "Sell R at 6, 24 tins: what margin" has sold none yet. */
+const asksOfMoney = /\b(?:margin|profit|mark-?up|break even)\b/i;
+
 /** "6 g of 26-KIVO": a batch is counted in containers. */
 const weighs = ({ items }: Reading): boolean =>
   items.some(
@@ -115,7 +118,7 @@ const goesTo = ({ rest, lots }: BenchReading): boolean => {
 export const claimGone = (reading: Reading, said: BenchReading): Claim | undefined => {
   const bench = withoutMoney(withoutReasons(said));
   const { text } = bench.rest;
-  if (asksOrPlans(text) || weighs(bench.rest)) return undefined;
+  if (asksOrPlans(text) || weighs(bench.rest) || asksOfMoney.test(reading.text)) return undefined;
   if (
     bench.lots.length === 0 &&
     /\b(?:pour(?:s|ed|ing)?|made|filled|(?:finished|completed|did) (?:\w+ ){1,2}batch)\b/i.test(text)

@@ -41,9 +41,13 @@ interface Spoken {
   readonly code: string;
 }
 
+/** "Used 1 g of B2", "27-ZORA": a code nobody knows is not the one spoken of. */
+const code = /\b[a-z]{1,6}-?\d{1,6}[a-z]?\b|\b\d{2}-[a-z]{3,6}\b/i;
+
 const isOpen = (reading: Reading): boolean =>
   reading.tokens.length <= mostTokens &&
   lotsIn(reading).length === 0 &&
+  !code.test(reading.text) &&
   !reading.items.some(({ letter }) => /[Ri%]/.test(letter));
 
 /** The message with the code in place of "it". */

@@ -37,7 +37,7 @@ const nouns = wordSet(`
   army artist aspect assembly assignment assistant association attic attitude audience author award babysitter badge baker bakery balcony
   ball bank barber barista baron bed bedtime beekeeping behalf belief bell benefit bicycle bingo biology birth blog blogpost board boatman
   bookshop boot borough boutique brain branch bridge brigade broadcast brochure buddy bungalow butcher campaign campsite captain career
-  caretaker carpenter castle catalogue cellar ceremony chairman chairwoman chaos chapel charity chatterbox chef chemist chemistry chimney
+  caretaker carpenter catalogue cellar ceremony chairman chairwoman chaos chapel charity chatterbox chef chemist chemistry chimney
   choir chore chum cinema citizen clash classmate clerk clinic coach collaborator comedian commitment commotion companion company
   competition computer concert confidence confusion congregation consultant contest convent conversation corner corridor costume couch
   council councillor countryside courage coursework court courtyard crafter craftsman craze creche crew crisis critic culture curiosity
@@ -49,29 +49,29 @@ const nouns = wordSet(`
   freelancer freshman friendship gallery gang genius getaway ghost glimpse goal god godmother goodness government grandparent grief grocer
   guardian guestbook guesthouse guilt guitar gym gymnast habit hallway handwriting hardship headmaster headmistress headteacher helpdesk
   hero hesitation highlight hill historian homework hospice hostel hotel housemate housewarming humour hurdle idiot impression improvement
-  inbox incident indication influence initiative inspiration instinct instructor interview intro invitation ironmonger island jet jogger
+  inbox incident indication influence initiative inspiration instinct instructor interview intro invitation ironmonger jet jogger
   journalist junction junior justice kindergarten kindness king knack knitting knowledge ladder landlady landlord lane laptop laughter
   laundry lawn league lecturer leisure librarian lift likelihood link listener logger logic loneliness lounge lunchbreak madness magician
   maid mailbox manager manner mansion marathon marriage maths matron mayor mentor merchant messenger midweek milkman minister minority
-  mirror misery misfortune mission mixup monk mood moon moral motive motorbike motto mouthful movement movie music musician mystery nanny
+  mirror misery misfortune mission mixup monk mood moral motive motorbike motto mouthful movement movie music musician mystery nanny
   nation neighbourhood nerve network news newsletter newspaper nightmare noise northerner notebook notion novel novice nuisance nun
-  nursery occasion occupation ocean officer opera opponent opportunity orchestra organisation organiser organizer outfit outing pace
-  paddock painter painting pal palace parade paradise parent parish parishioner parking parliament partnership passage passenger passion
+  nursery occasion occupation officer opera opponent opportunity orchestra organisation organiser organizer outfit outing pace
+  paddock painter painting pal parade parent parish parishioner parking parliament partnership passage passenger passion
   passport patience pattern pavement payday peace peculiarity pen pencil pensioner performance personality perspective philosopher
   photocopy photograph photographer physics pianist piano picnic pilgrim pilot pinboard pity planet player playground playgroup playtime
   plumber poet poetry police policeman politeness politician poll pool position possibility postbox postcard postie posture preparation
   presence president pride priest prince princess principle printer prison privacy prize probability procedure profession professional
   professor progress promotion prospect province psychologist publication publicity publisher punishment queen race radio railway rat
   reader reality rebel receptionist recruit refreshment refugee registrar rehab relation relationship reputation researcher resident
-  respect response responsibility restaurant retirement reunion revenge rhythm riddle rider river road romance roofer rota route routine
+  respect response responsibility restaurant retirement reunion revenge rhythm riddle rider road romance roofer rota route routine
   rugby rumour sailor sake sanctuary scenario scene scholar schoolboy schoolgirl schoolteacher scientist scrapbook script sculptor seaside
-  semester seminar senior sequence sergeant series servant service shelter shepherd sheriff shift shopkeeper shopper shore sibling sight
-  situation skill skipper sky slot snow soccer society solution soul speaker specialist speech spinster spokesman sport squad staff stage
+  semester seminar senior sequence sergeant series servant service shelter shepherd sheriff shift shopkeeper shopper sibling sight
+  situation skill skipper slot snow soccer society solution soul speaker specialist speech spinster spokesman sport squad staff stage
   stairs standstill station statue stepdaughter stepmother steward strategy stunt suburb success supermarket supervisor suppertime surfer
   surgery surname surrounding suspicion swimmer syllabus sympathy tailor tale talent taxi teabreak technique technology television
-  temptation tenant tendency tennis terrace theatre theory therapist thief threat thrill throne thunder ticket tide timetable tomboy tour
-  tourist tournament tower toy tradition traffic trainee trainer training traveller tribe trick trolley troop trophy trucker truth tuition
-  tune typist uniform upbringing valley vehicle venture verse vet veteran victim victory video villager violin vision vocabulary voice
+  temptation tenant tendency tennis terrace theatre theory therapist thief threat thrill throne ticket tide timetable tomboy tour
+  tourist tournament toy tradition traffic trainee trainer training traveller tribe trick trolley troop trophy trucker truth tuition
+  tune typist uniform upbringing vehicle venture verse vet veteran victim victory video villager violin vision vocabulary voice
   voyage wagon waiter waitress wardrobe warrior weakness wealth webshop welder wheelchair whim widow widower wilderness winner wisdom
   wizard workbook workmate zoo
 `);
@@ -116,8 +116,8 @@ const more = wordSet(`
   act agree album alive apology apparent approve area art article athlete beauty begun blanket bold bore bright cardigan category chapter
   character coast college comfortable community conference connection consider context custom dare delay demo determined differ disagree
   duty ease editor effect escape everywhere external fame favour field fight flexible florist forever game gate gaze goat goods grand
-  greeting guarantee guidance guild harsh hearing household introduction invite keeper knit knowing lake lamp language legend machine
-  magazine magic mainland math meadow memory met miracle mountain muddle muse national nature neat opening opinion outcome owner paste
+  greeting guarantee guidance guild harsh hearing household introduction invite keeper knit knowing lamp language legend machine
+  magazine magic mainland math memory met miracle muddle muse national nature neat opening opinion outcome owner paste
   permanent poke policy presentation principal process proverb public quiet recover reply rescue resolve ride rude sad scheme science
   scientific scope screen search secret section silent sketch sofa spoken star street stress structure surf survey symbol temper textbook
   traditional trivial university virtue welcome worker yard

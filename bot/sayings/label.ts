@@ -389,10 +389,10 @@ and if i sell in {region}
 redo for {region}
 what would {region} want
 
-= and one for {R}
+= same for {R}
 @ label
 do one for {R} too
-and one for {R}
+same for {R}
 the same for {R}
 now one for {R}
 another for {R}

@@ -11,6 +11,9 @@ const samples: Readonly<Record<string, string>> = {
   i: 'shea butter',
   i1: 'shea butter',
   i2: 'mango butter',
+  i3: 'lanolin',
+  d: '6 drops',
+  d1: '6 drops',
   herb: 'calendula',
   herb1: 'calendula',
   herb2: 'chamomile',
@@ -33,28 +36,60 @@ const samples: Readonly<Record<string, string>> = {
   lot: 'C7',
 };
 
-/** Only what is written out says by itself how much it is. */
-const writtenOut = '100 g beeswax, 300 g olive oil';
+/** Forms that make sense of other things than these. */
+const others: readonly (readonly [RegExp, Readonly<Record<string, string>>])[] = [
+  // Only what is written out says by itself how much it is.
+  [/^cost of \{R\}$/, { R: '100 g beeswax, 300 g olive oil' }],
+  [/^(?:double|triple|half of|\{n\} times) /, { R: 'Fernlea mint lip balm' }],
+  [/^infuse \{R\}/, { R: '40 g calendula and 20 g chamomile' }],
+  [/^(?:infuse|how much) \{aroma\}/, { aroma: 'lavender' }],
+  [/to the nearest/, { g: '1 g', g2: '1 g', tins: '24 tins of 15 ml' }],
+  [/^(?:sell|what margin)|at \{n1?\}/, { n: '6', n1: '6' }],
+  [/mm/, { n: '40', n1: '15', n2: '48' }],
+];
 
-const filledIn = (plain: string): string =>
-  (plain === 'cost of {R}' ? `cost of ${writtenOut}` : plain).replace(
+const filledIn = (plain: string): string => {
+  const other = others.find(([form]) => form.test(plain))?.[1] ?? {};
+  return plain.replace(
     /\{([a-zA-Z%]{1,8}\d?)\}/g,
-    (place, slot: string) => samples[slot] ?? place,
+    (place, slot: string) => other[slot] ?? samples[slot] ?? place,
   );
+};
+
+/** What has to be asked before a form that goes on from it. */
+const earlier: Readonly<Record<string, string>> = {
+  claim: 'can I say "heals cracked lips"',
+  infuse: 'infuse 40 g dried calendula in sunflower oil',
+  check: 'is 2 % peppermint oil ok in a lip balm',
+  label: 'print labels for Fernlea hand balm, 12 tins of 15 ml',
+  workshop: 'workshop for 12 people, 2 tins of 15 ml each, Fernlea hand balm',
+  cost: 'cost of Fernlea hand balm for 24 tins of 15 ml',
+  scale: 'scale Fernlea hand balm to 24 tins of 15 ml',
+  convert: '5 oz in g',
+  melt: 'will Fernlea hand balm survive 35 C',
+  substitute: 'swap beeswax for candelilla in Fernlea hand balm',
+  design: 'vegan stick that survives 38 C',
+};
 
 describe('the uses', () => {
-  const plains = allUses.flatMap(({ forms }) => forms.map(({ plain }) => filledIn(withWishes(plain, ''))));
+  const forms = allUses.flatMap((use) =>
+    use.forms.map(({ plain }) => ({ plain: filledIn(withWishes(plain, '')), after: use.after })),
+  );
 
   it('should be many, and leave no place empty', () => {
-    expect(plains.length).toBeGreaterThan(100);
-    for (const plain of plains) expect(plain).not.toMatch(/[{}<>[\]]/);
+    expect(forms.length).toBeGreaterThan(100);
+    for (const { plain, after } of forms) {
+      expect(plain).not.toMatch(/[{}<>[\]]/);
+      expect([undefined, ...Object.keys(earlier)]).toContain(after);
+    }
   });
 
-  it.each([...new Set(plains)])('should each come to something a topic answers: %s', async (plain) => {
+  it.each(forms)('should each come to something a topic answers: $plain', async ({ plain, after }) => {
     const house = await testHouse();
     for (const told of ['shea costs 18 per kg', 'tins are 0.35 each', 'bought 500 g beeswax lot C7'])
       answerOf(await house.say(told));
     const poured = answerOf(await house.say('poured 24 tins of 15 ml of Fernlea hand balm today'));
+    if (after !== undefined) answerOf(await house.say(earlier[after] ?? ''));
     const answers = await house.say(plain);
     // What is asked of a lot on the shelf and of a batch is not the same.
     answerOf(

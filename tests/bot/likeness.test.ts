@@ -74,7 +74,9 @@ const alone = async ({ say, before = [], region }: Phrase) => {
 
 describe('likeness alone, on phrases that were written apart from the sayings', () => {
   // Every fourth: all of them take as long as the rest of the tests.
+  // What stands in the gathered tables was written beside sayings, and picked because other readings failed.
   const phrases = phraseTables()
+    .filter(({ file }) => !file.startsWith('gathered'))
     .flatMap((table) => table.phrases)
     .filter((_, at) => at % 4 === 0);
 

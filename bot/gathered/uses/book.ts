@@ -33,7 +33,7 @@ export const book = `
 = list batches of {R}
 ? batches pours pouring batch
 ? which list show what all when ever
-! poured_today label* cost* expire*
+! poured_today label* cost* expire* did get got gave given sold
 
 = who changed {R}
 ? who_changed who_touched who_edited who_altered who_wrote

@@ -2,7 +2,7 @@
 export const claim = `
 ~ R size tins n g
 
-= what can I say instead of {q}
+= what can I say instead of "{q}"
 ? soften reword* rephrase* tone_down instead_of better_word* milder gentler another_way other_words in_place_of differently
 ! swap recipe
 

@@ -59,7 +59,7 @@ export const label = `
 @ label
 ! cost* price* melt* scale
 
-= and one for {R}
+= same for {R}
 @ label
 ! cost* price* melt* scale swap check
 

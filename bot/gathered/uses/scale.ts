@@ -48,22 +48,27 @@ export const scale = `
 ! cost* price* label* workshop
 
 = and for {n} tins
+@ scale
 ? miscounted counted only there_are we_have got actually wrong turns_out them instead make_it
 ! balm salve people workshop class cost* price* gave sold poured
 
 = and for {tins}
+@ scale
 ? miscounted only actually wrong turns_out instead make_it what_if changed rather
 ! balm salve people workshop class cost* price* gave sold poured without
 
 = and for {g}
+@ scale
 ? better instead rather actually would_be make_it says enough
 ! balm salve people workshop class cost* price* gave sold poured without label* left bought got
 
 = and at {size} each
+@ scale
 ? tins jars pots tubes tubs turned_out hold holds
 ! balm salve people workshop class cost* price* gave sold poured without label*
 
 = and with no loss
+@ scale
 ? no_loss nothing_lost lose_nothing losing_nothing nothing_wasted no_waste don't_lose do_not_lose without_loss
 ! balm salve
 
