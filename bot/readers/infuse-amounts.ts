@@ -143,7 +143,8 @@ const pointedRole = (reading: Reading, items: readonly Item[], at: number): Role
   const named = items.slice(0, at).findLastIndex(({ letter }) => letter === 'i');
   if (ofThem) return nameAt(items, named);
   const alone = items[at - 1]?.letter === ',' && /^[,.;\n?]?$/.test(items[at + 1]?.letter ?? '');
-  return alone && named === at - 2 ? nameAt(items, named) : undefined;
+  const beside = !items.slice(named + 1, at).some(isAmountItem);
+  return alone && named >= 0 && beside ? nameAt(items, named) : undefined;
 };
 
 export interface RoleRead {

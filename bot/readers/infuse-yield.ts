@@ -27,7 +27,11 @@ const outOf = /^\W*(?:of\s+(?:\w+\s+){1,3})?(?:from|out of)\b/i;
 /** "The yield of … was 262 g", "strained my plantain oil: 210 g". */
 const isThat = /\b(?:yield|result|strained|pressed|filtered)\b[^.;]{0,50}(?:\bwas|\bis|\bcame to|:)\s*$/i;
 
+/** "50 g rosemary, 400 g olive oil, got 330 g". */
+const gotThis = /\b(?:got|gave|yielded|out came)\s*$/i;
+
 const gotItem = (reading: Reading, amounts: readonly Item[]): Item | undefined =>
+  amounts.find(({ from }) => gotThis.test(reading.text.slice(Math.max(0, from - 16), from))) ??
   amounts.find(({ to }) => outOf.test(reading.text.slice(to, to + 30))) ??
   amounts.find(({ from }) => isThat.test(reading.text.slice(Math.max(0, from - 60), from))) ??
   amounts.find((item) => comesOut(reading, item)) ??
