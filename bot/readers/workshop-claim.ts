@@ -94,9 +94,16 @@ const claimNew = (reading: Reading, parts: Parts, sure: number): Claim | undefin
 const joining =
   /\b(?:and|what about|how about|same|also|instead|now|make (?:it|that)|but|with|actually|no|change|for|start|we|only|meant)\b/i;
 
+/** "Three dropped out, so it's only 9 people now": how many there are, and not by how many fewer. */
+const isWhole = (text: string, people: number): boolean =>
+  new RegExp(
+    `\\b(?:only|now|leav\\w+|makes?|down to|it's|we are|we're|that's|so)\\s+(?:\\w+\\s+)?${people}\\b|\\b${people}\\s+(?:\\w+\\s+)?(?:now|left|remain\\w*)\\b`,
+    'i',
+  ).test(text);
+
 /** "Two more people are coming", "three have cancelled": by how many the group grows or shrinks. */
 const peopleMoved = (text: string, people: unknown): number | undefined => {
-  if (typeof people !== 'number') return undefined;
+  if (typeof people !== 'number' || isWhole(text, people)) return undefined;
   if (/\b(?:cancel\w*|drop\w* out|can't come|cannot come|can't make it|fewer|less)\b/i.test(text))
     return -people;
   const more =
