@@ -64,7 +64,9 @@ const wayOf = (reading: Reading): 'cold' | 'melt' | undefined => {
 const notDried = /\bfresh\b.{0,12}\b(?:instead of|rather than|not|no longer)\s+dried\b/i;
 const isFresh = (reading: Reading): boolean =>
   notDried.test(reading.text) ||
-  (/\bfresh(?:ly)?\b|\bjust (?:picked|cut|harvested)\b|\bpicked (?:today|this morning)\b|\bfrom (?:the|my|our) garden\b|\bundried\b/i.test(reading.text) &&
+  (/\bfresh(?:ly)?\b|\bjust (?:picked|cut|harvested)\b|\bpicked (?:today|this morning)\b|\bfrom (?:the|my|our) garden\b|\bundried\b/i.test(
+    reading.text,
+  ) &&
     !/\bdried\b/i.test(reading.text));
 
 const batchClaim = (reading: Reading): Claim | undefined => {
