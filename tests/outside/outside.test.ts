@@ -51,7 +51,8 @@ describe('a stranger to the code', () => {
     expect(kinds(counts, 'texts').sort()).toEqual(['direct', 'mention']);
     const few = [
       'buttons',
-      'menus',
+      // Menus come with few answers: a short run may meet none.
+      ...(isLong ? ['menus'] : []),
       'modals',
       'autocompletes',
       'context menus',
