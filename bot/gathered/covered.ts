@@ -45,7 +45,7 @@ const isTalkBesides = ({ after }: Use, strange: readonly Item[], unknown: readon
 /** What a message has in it that this use cannot account for. */
 export const uncovered = (use: Use, { items, text }: Reading, slots: readonly Slot[]): readonly string[] => {
   const said = [
-    ...stretchesOf([...use.cues, ...use.wishes, idleNo], text),
+    ...stretchesOf([...use.cues, ...use.wishes.map(({ words }) => words), idleNo], text),
     ...slots.map(({ from, to }) => [from, to] as const),
   ];
   const isSaid = ([from, to]: Stretch): boolean =>

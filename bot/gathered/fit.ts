@@ -1,6 +1,6 @@
-import { ingredientById, isAroma } from '../../core/ingredients.ts';
+import { ingredientById } from '../../core/ingredients.ts';
 import type { Slot } from '../likeness/features.ts';
-import { isIngredientKind, type SlotKind } from '../likeness/pieces.ts';
+import { isIngredientKind, type SlotKind, slotKindOf } from '../likeness/pieces.ts';
 
 /** How far an amount may stand from what it is an amount of. */
 const farthest = 40;
@@ -33,18 +33,10 @@ export const ownersIn = (slots: readonly Slot[], text: string, most = farthest):
   return owners;
 };
 
-const kindOf = (id: string): SlotKind => {
-  const found = ingredientById(id);
-  if (!found) return 'i';
-  if (isAroma(found)) return 'aroma';
-  if (found.kind === 'liquid-oil') return 'oil';
-  return found.kind === 'wax' || found.kind === 'butter' || found.kind === 'herb' ? found.kind : 'i';
-};
-
 /** "Lavender" may be the herb as well as the oil of it; its name where a form wants the herb. */
 const nameAs = (kind: SlotKind, slot: Slot): string | undefined => {
   if (kind === 'i' || slot.kind === kind) return slot.text;
-  const same = (slot.ingredients ?? []).filter((id) => kindOf(id) === kind);
+  const same = (slot.ingredients ?? []).filter((id) => slotKindOf(id) === kind);
   return same.length === 1 ? ingredientById(same[0] ?? '')?.name : undefined;
 };
 

@@ -1,5 +1,4 @@
 import { featuresOfSaying, type Slot } from '../likeness/features.ts';
-import { isIngredientKind } from '../likeness/pieces.ts';
 import { wordsOf } from '../readers/word-list.ts';
 
 /** A plain form with all its slots, some of its optional parts taken and others left. */
@@ -19,8 +18,14 @@ export interface Use {
   readonly idle: ReadonlySet<string>;
   /** The topic that has to have answered the message before. */
   readonly after: string | undefined;
-  /** Text that stands in the plain form where a message has such a word. */
-  readonly wishes: readonly RegExp[];
+  readonly wishes: readonly Wish[];
+}
+
+/** Text that stands in a plain form where a message has such a word; `mark` is how that is written in the form. */
+export interface Wish {
+  readonly mark: string;
+  readonly words: RegExp;
+  readonly said: string;
 }
 
 /** "heal*" is any word that begins so, "how_much" two words. */
@@ -55,9 +60,18 @@ const formsOf = (line: string): readonly Form[] =>
     slots: featuresOfSaying(plain.replace(wish, '')).slots,
   }));
 
+const wishesIn = (block: string): readonly Wish[] => {
+  const marks = new Map([...block.matchAll(wish)].map((match) => [match[0], match] as const));
+  return [...marks].map(([mark, [, words = '', said = '']]) => ({ mark, words: wordsIn(words), said }));
+};
+
 /** The plain form with what a message wishes besides. */
-export const withWishes = (plain: string, text: string): string =>
-  plain.replace(wish, (_, words: string, said: string) => (isIn(wordsIn(words), text) ? said : ''));
+export const withWishes = (plain: string, { wishes }: Use, text: string): string =>
+  wishes.reduce(
+    (form, { mark, words, said }) =>
+      form.includes(mark) ? form.replaceAll(mark, () => (isIn(words, text) ? said : '')) : form,
+    plain,
+  );
 
 /**
  * Reads a list of uses. Its first line names the kinds of things that make no difference to any of them (`~ region n`).
@@ -79,17 +93,7 @@ export const usesIn = (list: string): readonly Use[] => {
       never: never ? wordsIn(never) : undefined,
       idle,
       after: after('@')[0]?.trim(),
-      wishes: [...block.matchAll(wish)].map(([, words]) => wordsIn(words ?? '')),
+      wishes: wishesIn(block),
     };
   });
 };
-
-/** The kinds of things there are, in any order: what a message and a form have to have in common. */
-export const shelfOf = (slots: readonly Slot[]): string =>
-  slots
-    .map(({ kind }) => {
-      if (isIngredientKind(kind)) return 'i';
-      return kind === 'g' || kind === 'v' ? 'size' : kind;
-    })
-    .toSorted()
-    .join(' ');

@@ -1,4 +1,3 @@
-import { type Use, usesIn } from './use.ts';
 import { book } from './uses/book.ts';
 import { check } from './uses/check.ts';
 import { claim } from './uses/claim.ts';
@@ -14,7 +13,7 @@ import { substitute } from './uses/substitute.ts';
 import { workshop } from './uses/workshop.ts';
 
 /** What things in a message are put to, in the order in which uses are tried. */
-export const allUses: readonly Use[] = [
+export const allUses: readonly string[] = [
   book,
   claim,
   infuse,
@@ -28,4 +27,4 @@ export const allUses: readonly Use[] = [
   scale,
   convert,
   ingredient,
-].flatMap(usesIn);
+];

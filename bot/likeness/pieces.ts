@@ -32,14 +32,17 @@ const ingredientKinds = new Set<string>(['i', 'herb', 'oil', 'wax', 'butter', 'a
 /** True for an ingredient, of whatever kind. */
 export const isIngredientKind = (kind: string): boolean => ingredientKinds.has(kind);
 
-const ingredientKind = (item: Item): SlotKind => {
-  const found = ingredientById(item.ingredients?.[0] ?? '');
-  if (item.infusedWith) return 'oil';
+/** What kind of slot an ingredient fills. */
+export const slotKindOf = (id: string): SlotKind => {
+  const found = ingredientById(id);
   if (!found) return 'i';
   if (isAroma(found)) return 'aroma';
   if (found.kind === 'liquid-oil') return 'oil';
   return found.kind === 'wax' || found.kind === 'butter' || found.kind === 'herb' ? found.kind : 'i';
 };
+
+const ingredientKind = ({ infusedWith, ingredients }: Item): SlotKind =>
+  infusedWith ? 'oil' : slotKindOf(ingredients?.[0] ?? '');
 
 const ofLetter: Readonly<Record<string, SlotKind>> = {
   R: 'R',
@@ -62,7 +65,8 @@ const stretches: readonly (readonly [SlotKind, RegExp])[] = [
   ['size', /[vg]c|c[oe@]?[vg]/g],
 ];
 
-const shapeOf = (items: readonly Item[]): string =>
+/** The letters of a message's items, one for each. */
+export const shapeOf = (items: readonly Item[]): string =>
   items.map(({ letter }) => (letter.length === 1 ? letter : '?')).join('');
 
 interface Stretch {

@@ -35,7 +35,7 @@ export const sayingsIn = (text: string): Saying[] => {
 };
 
 /** Which slots a saying has, in any order, with kinds of ingredient as one: what a message has to have as well. */
-export const signatureOf = ({ slots }: Features): string =>
+export const signatureOf = ({ slots }: Pick<Features, 'slots'>): string =>
   slots
     .map(({ kind }) => {
       if (isIngredientKind(kind)) return 'i';

@@ -1,10 +1,10 @@
 import { defined } from '../../core/defined.ts';
-import { nameKey } from '../../core/names.ts';
 import type { RecipeLine } from '../../core/recipe.ts';
 import type { Trouble } from '../answer.ts';
 import type { Reading } from '../reading.ts';
 import type { Item } from './item.ts';
 import { readLines, saysEqual } from './lines.ts';
+import { isOthersName } from './others-name.ts';
 import { type Board, free, take } from './target.ts';
 
 /** What a question is about: a saved recipe, a written-out one, or a single ingredient. */
@@ -117,21 +117,9 @@ const stretchesOf = (board: Board, letters: RegExp): Stretch[] => {
   return found;
 };
 
-/** "The Sea Mist balm": what is near "mint" only, and follows a name's first word that is in no recipe, is another's name. */
-const isOthersName = (reading: Reading, { items, said }: Stretch, name: string): boolean => {
-  const [first] = items;
-  const key = nameKey(name).split(' ');
-  const before = reading.items[reading.items.findIndex(({ from }) => from === first?.from) - 1];
-  if (!first || before?.letter !== 'w' || first.from - before.to !== 1) return false;
-  const exact = nameKey(said)
-    .split(' ')
-    .every((word) => key.includes(word));
-  return !exact && [before, first].every(({ from }) => /[A-Z]/.test(reading.text.charAt(from)));
-};
-
 const takeNamed = (board: Board, reading: Reading, stretch: Stretch): Subject | undefined => {
   const [only, second] = reading.recipes.near(stretch.said);
-  if (!only || second || isOthersName(reading, stretch, only.name)) return undefined;
+  if (!only || second || isOthersName(reading, stretch.items[0], stretch.said, only.name)) return undefined;
   for (const item of stretch.items) takeItem(board, item);
   return { recipe: only.name, assumed: [`I took "${stretch.said}" as ${only.name}.`] };
 };

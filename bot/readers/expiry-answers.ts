@@ -8,6 +8,7 @@ import { readBench } from './bench-reading.ts';
 import { askingOnly, strangers, textOf } from './expiry-clauses.ts';
 import { answerWords, isAround } from './expiry-words.ts';
 import type { LotSaid } from './lots.ts';
+import { smallNumbers } from './number.ts';
 
 const again =
   /\b(?:remind|ask|tell|nudge)\b.*\b(?:again|later|until|in (?:a|an|one|\d+)|next|tomorrow|on)\b|\bsnooze\b|\bput (?:off|back)\b|\bput\b.*\boff\b|\bpostpone\b|\b(?:again|later|back) (?:in|on|next|tomorrow|to)\b|\b(?:can|may|should|must) wait\b|\bwait (?:until|till|for)\b|\bcome back to\b|\bnot (?:now|yet|today)\b.{0,20}\b(?:ask|remind|tell)\b/i;
@@ -21,12 +22,7 @@ const spanOf =
 const words: Readonly<Record<string, number>> = {
   a: 1,
   an: 1,
-  one: 1,
-  two: 2,
-  three: 3,
-  four: 4,
-  five: 5,
-  six: 6,
+  ...smallNumbers,
   'a couple of': 2,
   'a few': 3,
 };

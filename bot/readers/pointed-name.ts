@@ -2,6 +2,7 @@ import { nameKey } from '../../core/names.ts';
 import { oncePerReading, type Reading } from '../reading.ts';
 import type { Item } from './item.ts';
 import { letters } from './lexicon.ts';
+import { isOthersName } from './others-name.ts';
 
 /** A reading in which a saved recipe that was pointed at is named in full, and what was taken for granted. */
 export interface Pointed {
@@ -59,20 +60,9 @@ const heldOf = /\b(?:tins?|jars?|pots?|tubes?|sticks?|batch|labels?|recipe) of\s
 const certain = /\b(?:the|our|my|your|this|that)\s+$/i;
 const isAnyOne = (text: string): boolean => anyOne.test(text) && !heldOf.test(text) && !certain.test(text);
 
-/** "The Sea Mist balm": what is no word of the name but near one, behind a name's first word, is another's name. */
-const isOthersName = (reading: Reading, [first]: readonly Item[], said: string, name: string): boolean => {
-  const last = reading.items[reading.items.findIndex(({ from }) => from === first?.from) - 1];
-  if (!first || last?.letter !== letters.unknown || first.from - last.to !== 1) return false;
-  const words = nameKey(name).split(' ');
-  const isExact = nameKey(said)
-    .split(' ')
-    .every((word) => words.includes(word));
-  return !isExact && [last, first].every(({ from }) => /[A-Z]/.test(reading.text.charAt(from)));
-};
-
 const isMeant = (reading: Reading, items: readonly Item[], said: string, recipe: string): boolean => {
   const [first] = items;
-  if (!first || isAnyOne(before(reading, first)) || isOthersName(reading, items, said, recipe)) return false;
+  if (!first || isAnyOne(before(reading, first)) || isOthersName(reading, first, said, recipe)) return false;
   if (isWholeName(said, recipe)) return true;
   const names =
     !isWrittenOut(reading) || pointing.test(before(reading, first)) || beginsOrHeld(reading, items);

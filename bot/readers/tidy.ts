@@ -1,3 +1,4 @@
+import { smallNumbers } from './number.ts';
 import { withRatiosInFigures } from './ratio-in-words.ts';
 /** Longest message that is read, in characters: a pasted recipe of sixty lines fits with room to spare. */
 export const maxMessageLength = 4000;
@@ -91,16 +92,7 @@ const folded = (text: string): string =>
 /** "A pound and a half", "two cups and a half". */
 const andAHalf =
   /\b(an?|one|two|three|four|five|six|\d{1,4}) (kilo(?:gram)?s?|kg|pounds?|lbs?|ounces?|oz|lit(?:re|er)s?|cups?|tablespoons?|teaspoons?|tbsp|tsp|dozen)(?: and a half\b| & a half\b)/gi;
-const ones: Readonly<Record<string, number>> = {
-  a: 1,
-  an: 1,
-  one: 1,
-  two: 2,
-  three: 3,
-  four: 4,
-  five: 5,
-  six: 6,
-};
+const ones: Readonly<Record<string, number>> = { a: 1, an: 1, ...smallNumbers };
 const inTenths = (_: string, count: string, unit: string): string => {
   const number = (ones[count.toLowerCase()] ?? Number(count)) + 0.5;
   return unit.toLowerCase() === 'dozen' ? String(number * 12) : `${number} ${unit}`;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { gathered } from '../../bot/gathered/gather.ts';
-import { withWishes } from '../../bot/gathered/use.ts';
+import { usesIn, withWishes } from '../../bot/gathered/use.ts';
 import { allUses } from '../../bot/gathered/uses.ts';
 import { pointedNames } from '../../bot/readers/pointed-name.ts';
 import { understand } from '../../bot/understand.ts';
@@ -72,9 +72,11 @@ const earlier: Readonly<Record<string, string>> = {
 };
 
 describe('the uses', () => {
-  const forms = allUses.flatMap((use) =>
-    use.forms.map(({ plain }) => ({ plain: filledIn(withWishes(plain, '')), after: use.after })),
-  );
+  const forms = allUses
+    .flatMap(usesIn)
+    .flatMap((use) =>
+      use.forms.map(({ plain }) => ({ plain: filledIn(withWishes(plain, use, '')), after: use.after })),
+    );
 
   it('should be many, and leave no place empty', () => {
     expect(forms.length).toBeGreaterThan(100);
