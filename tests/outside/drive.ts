@@ -3,7 +3,7 @@
 
 import type { Wire } from './check.ts';
 import type { Message } from './ledger.ts';
-import { fillings, kindOf, optionCount, type Part, partsOf } from './parts.ts';
+import { fillings, isMenu, kindOf, optionCount, type Part, partsOf } from './parts.ts';
 import { choicesOf, type Leaf, leaves, selections } from './slash.ts';
 import type { StandIn } from './stand-in.ts';
 import { type Found, mustOf, Steps } from './steps.ts';
@@ -79,9 +79,10 @@ export class Drive {
     const hands = this.hands();
     const owners = hands.filter((one, at) => hands.findIndex(({ group }) => group === one.group) === at);
     for (const hand of owners) await this.#stockUp(hand);
-    for (let at = 1; at < 9; at += 1) {
-      for (const hand of owners.slice(0, 1))
-        await this.steps.say(hand, `bought ${at}00 g shea butter lot M${at}`);
+    for (const hand of owners.slice(0, 1)) {
+      for (let at = 1; at < 9; at += 1) await this.steps.say(hand, `bought ${at}00 g shea butter lot M${at}`);
+      // Long lists bring menus: here somebody who has one asks for it.
+      await this.steps.say(hand, 'stock');
     }
     const registered = leaves(this.#standIn.registered);
     const first = registered.flatMap((leaf) => this.#once(leaf));
@@ -186,7 +187,7 @@ export class Drive {
       if (this.#seen.length > 400) this.#seen.splice(this.#chance.below(300), 1);
       const most = Math.min(optionCount(part), this.#bounds.each);
       for (let at = 0; at < most; at += 1)
-        this.#offer(hand, kindOf(part), () => this.steps.press(hand, part, at));
+        this.#offer(hand, kindOf(part), () => this.steps.press(hand, part, at), isMenu(part));
     }
     for (const command of this.#standIn.registered.filter(({ type }) => type !== 1)) {
       this.#offer(hand, `on the bot's own ${String(command.name)}`, () =>
@@ -198,13 +199,17 @@ export class Drive {
     this.#queue.push(...named.flatMap((text) => this.#phrase(text)));
   }
 
-  /** Puts a step in the line of the member who found it, unless its kind has been used often enough. */
-  #offer(hand: Hand, kind: string, step: Step): void {
+  /**
+   * Puts a step in the line of the member who found it, unless its kind has been used often enough.
+   * @param isRare - to go to the head of the line: a short run would end before its turn
+   */
+  #offer(hand: Hand, kind: string, step: Step, isRare = false): void {
     const used = this.#used.get(kind) ?? 0;
     if (used >= this.#bounds.each) return;
     this.#used.set(kind, used + 1);
     const line = this.#own.get(hand.person.id) ?? [];
-    line.push(step);
+    if (isRare) line.unshift(step);
+    else line.push(step);
     this.#own.set(hand.person.id, line);
   }
 

@@ -15,6 +15,8 @@ export const partsOf = (message: Message): Part[] =>
     .filter(isPressed)
     .map((component) => ({ component, message }));
 
+export const isMenu = ({ component }: Part): boolean => component.type === kinds.select;
+
 /** What kind of part this is: the first word of its id, and what it says. Figures in it count for nothing. */
 export function kindOf({ component }: Part): string {
   const id = String(component.custom_id).split(/[:|/ ,]/)[0];

@@ -98,7 +98,9 @@ export class Weather {
   async #burst(kind: Burst): Promise<boolean> {
     const { trouble, ledger } = this.#standIn;
     await pause(this.#chance.between(0.3, 1) * this.#plan.betweenMs);
-    if (this.#isOver || this.#isHeld) return this.#isOver;
+    // What waits for fair weather to end has not been tried.
+    await until(() => this.#isOver || !this.#isHeld, 120_000);
+    if (this.#isOver) return true;
     const effects = (): number =>
       ['429', '5xx', 'lines cut', 'answers lost on the way', 'calls slowed'].reduce(
         (sum, what) => sum + ledger.of(what),
