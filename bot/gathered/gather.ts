@@ -60,15 +60,15 @@ const isSameThing = (slot: Slot, later: Slot): boolean => {
 export const thingsIn = ({ slots }: Features): readonly Slot[] =>
   slots.filter((slot, at) => !isIdle(slot) && !slots.slice(at + 1).some((later) => isSameThing(slot, later)));
 
-/** What a use lacks to be what a message means: words that name it, or that it can account for. */
+/** What a use lacks to be what a message means: words that name it; where it has those, what it cannot account for. */
 export const lacking = (use: Use, reading: Reading, slots: readonly Slot[]): readonly string[] => {
   const around = blanked(reading.text, slots);
-  return [
+  const unnamed = [
     ...use.cues.flatMap((cue, at) => (isIn(cue, around) ? [] : [`cue ${at}`])),
     ...(use.after && use.after !== reading.last?.topic ? [`after ${use.after}`] : []),
     ...(use.never && isIn(use.never, around) ? ['a word it must not have'] : []),
-    ...uncovered(use, reading, slots),
   ];
+  return unnamed.length > 0 ? unnamed : uncovered(use, reading, slots);
 };
 
 export const plainFor = (
