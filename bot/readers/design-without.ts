@@ -68,6 +68,10 @@ const joins = (item: Item | undefined): boolean =>
 const isAromaTerm = (ids: readonly string[]): boolean =>
   ids.some((id) => ['essential-oil', 'flavour', 'resinoid'].includes(ingredientById(id)?.kind ?? ''));
 
+/** "Mint scent", "rose flavoured". */
+const isScentOf = (item: Item | undefined): boolean =>
+  item !== undefined && /^(?:scent|fragrance|aroma|smell|flavou?r|taste)(?:ed)?$/.test(item.word);
+
 /** True when the list from here on ends with "or", "nor" or "and": then its commas all belong to it. */
 const isClosedList = (board: Board, at: number): boolean => {
   for (let next = at; next < board.items.length; next += 1) {
@@ -90,8 +94,9 @@ const readRun = (board: Board, from: number): Run => {
     while (joins(board.items[start]) || board.items[start]?.letter === 'N') start += 1;
     at = skip(board, start, groupLead);
     const following = termOf(board.items[at]);
-    // "no beeswax, peppermint": a scent after a comma is a wish of its own, unless the list says "or".
-    if (following && isAromaTerm(following) && !isAromaTerm(term) && !isClosedList(board, next)) break;
+    // "no beeswax, peppermint", "no coconut, mint scent": a scent after a comma is a wish of its own, unless the list says "or".
+    const isScent = following && (isAromaTerm(following) || isScentOf(board.items[at + 1]));
+    if (isScent && !isAromaTerm(term) && !isClosedList(board, next)) break;
   }
   return { without, next };
 };
