@@ -1,10 +1,10 @@
-import { setTimeout as sleep } from 'node:timers/promises';
 import { describe, expect, it } from 'vitest';
 import { startDiscord } from '../../bot/discord/run.ts';
 import { ChatStartError } from '../../bot/discord/start-error.ts';
 import { echoTopic, keptLog, samplePipkin, scaleSample } from '../helpers/chat-stand-in/samples.ts';
 import { StandIn } from '../helpers/chat-stand-in/stand-in.ts';
 import { useChat } from '../helpers/chat-stand-in/use-chat.ts';
+import { until } from '../helpers/run-process.ts';
 
 const open = useChat();
 
@@ -32,8 +32,7 @@ describe('entering the chat', () => {
 
   it('should answer heartbeats', async () => {
     const { standIn } = await open({ heartbeatMs: 40 });
-    await sleep(200);
-    expect(standIn.gateway.seen.heartbeats).toBeGreaterThan(1);
+    await until(() => standIn.gateway.seen.heartbeats > 1, 'heartbeats');
   });
 
   it('should say so plainly when the token is refused, without quoting it', async () => {

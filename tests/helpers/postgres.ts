@@ -47,6 +47,8 @@ export class Postgres {
   #port = 0;
   #databases = 0;
   #log = '';
+  /** What the server has said since it was last started. */
+  #said = '';
 
   /** `onDisk` puts the data on the real disk, which the bench needs and a crowded machine makes slow. */
   constructor({ onDisk = false } = {}) {
@@ -124,8 +126,10 @@ export class Postgres {
       ...as,
       stdio: ['pipe', 'ignore', 'pipe'],
     });
+    this.#said = '';
     child.stderr?.on('data', (text) => {
       this.#log = `${this.#log}${text}`.slice(-4000);
+      this.#said = `${this.#said}${text}`.slice(-4000);
     });
     child.stdin?.on('error', () => {});
     this.#process = child;
@@ -145,7 +149,8 @@ export class Postgres {
         await client.connect();
         return true;
       } catch {
-        if (child?.exitCode !== null || (this.#log.includes('FATAL') && !this.#hasPid(pid))) {
+        const gaveUp = this.#said.includes('FATAL') && !this.#hasPid(pid);
+        if (child?.exitCode !== null || gaveUp || this.#said.includes('is still in use')) {
           await this.stop();
           return false;
         }
