@@ -16,6 +16,7 @@ import type { Item } from './item.ts';
 import { leftover } from './leftover.ts';
 import { lotsIn } from './lots.ts';
 import { boardOf } from './target.ts';
+import { claimGoneInstead } from './told-instead.ts';
 
 const noteCue =
   /\b(?:notes?|comments?|remarks?|jot(?: (?:it |this )?down)?|write(?: (?:it |this )?down)?)\s+(?:on|for|about|to|against|under)\b|\b(?:add|put)\b.{0,20}\bnote\b|^\W*(?:please |also )?(?:notes?|remark)\W+_+|_\W*(?:please\s+)?note\b(?!\s+(?:(?:that|it|this|down|please|thanks|thank you|for us|for me)\s*)*\W*$)|\b(?:picture|photo|pic|image)s?\s+(?:of|for|on)\b/i;
@@ -126,13 +127,18 @@ const only = (bench: BenchReading, words: ReadonlySet<string>): boolean => {
 const listed =
   /\bbatches\b|\b(?:every|each|all) (?:batch|pour)\b|\bhow (?:often|many times)\b.{0,40}\b(?:pour|poured|make|made)\b|\bwhen (?:did|was|were|have)\b.{0,40}\b(?:pour|poured)\b|\bbatch overview\b|\bpours\b|\bwhat (?:all )?(?:did|have|had) we (?:all )?(?:pour|poured|make|made)\b|\bbatch (?:list|book|record)s?\b|\bquality looks?\b|\blooks? (?:is |are )?due\b|\bdue looks?\b/i;
 
+/** "What was poured in March", "did we pour any in March": with days these are a list too. */
+const listedThen =
+  /\b(?:what|which|everything|all|list|show|anything)\b[^.?!]{0,40}\b(?:poured|made|pour|make)\b|^\W*(?:did|have) (?:we|i|you|they) (?:pour|poured|make|made)\b|\bpoured\b[^.?!]{0,20}\blist\b/i;
+
 const claimList = (reading: Reading, { bench }: BenchText): Claim | undefined => {
   const { text } = bench.rest;
-  const period = listed.test(text) ? periodIn(reading) : undefined;
+  const then = listedThen.test(text);
+  const period = then || listed.test(text) ? periodIn(reading) : undefined;
+  const isListed = listed.test(text) || (then && period !== undefined);
   const others = bench.days.some(({ role, said }) => role !== 'on' || !period?.said.includes(said));
   const around = period ? [...listWords, ...period.said.toLowerCase().split(/\W+/)] : listWords;
-  if (!listed.test(text) || bench.lots.length > 0 || others || !only(bench, new Set(around)))
-    return undefined;
+  if (!isListed || bench.lots.length > 0 || others || !only(bench, new Set(around))) return undefined;
   const names = [...new Set(bench.rest.items.flatMap(({ recipe }) => recipe ?? []))];
   if (names.length > 1) return undefined;
   const which = /\blooks?\b|\bcheck/i.test(text)
@@ -204,6 +210,8 @@ const concerns = (reading: Reading): boolean =>
 
 /** What a message would mean to the book of batches. */
 export const claimBatch = (reading: Reading): Claim | undefined => {
+  const instead = claimGoneInstead(reading);
+  if (instead) return instead;
   if (!concerns(reading)) return undefined;
   const text = readBenchText(reading);
   return (
