@@ -19,6 +19,13 @@ export type TroubleCode = (typeof troubleCodes)[number];
 export interface Trouble {
   readonly code: TroubleCode;
   readonly text: string;
+  /** Where one of several things may have been meant: the words that left it open, and what may stand in their place. */
+  readonly open?: Alternatives;
+}
+
+export interface Alternatives {
+  readonly said: string;
+  readonly names: readonly string[];
 }
 
 /** A cell is text, or a number already rounded for reading. Columns of numbers are set flush right. */

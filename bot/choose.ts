@@ -30,7 +30,7 @@ const better = (a: Chosen, b: Chosen): Chosen => {
 };
 
 /** The topic that claims a reading with most certainty; the earlier one in the list where two are as sure. */
-const surest = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
+export const surest = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
   let best: Chosen | undefined;
   for (const topic of topics) {
     const claimed = topic.read(reading);
@@ -220,7 +220,10 @@ const writtenAsTold = (reading: Reading, topics: readonly Topic[]): Chosen | und
   for (const { reading: plainly, plain, besides } of toldIn(pointedNames(reading).reading)) {
     const chosen = surest(plainly, topics);
     if (!isRequest(chosen) || !writes(chosen)) continue;
-    return withAssumed(chosen, [`I read that as "${echo(plain)}".`, ...besides.map((words) => passedOver({ passedOver: words }))]);
+    return withAssumed(chosen, [
+      `I read that as "${echo(plain)}".`,
+      ...besides.map((words) => passedOver({ passedOver: words })),
+    ]);
   }
   return undefined;
 };
@@ -254,8 +257,7 @@ export const plainlyAsked = (
 };
 
 /** What a message that nobody understood may have meant; else one thing that works. */
-const whatWorks = (reading: Reading): string => {
-  const guesses = guessesAt(reading).slice(0, mostGuesses);
+const whatWorks = (guesses: readonly string[]): string => {
   if (guesses.length === 0) return `Try for example "${example}", or "help".`;
   return `Did you mean ${orList(guesses.map((guess) => `"${echo(guess)}"`))}? If not, ask "help".`;
 };
@@ -267,8 +269,10 @@ export const notUnderstood = (reading: Reading): Trouble => {
     .map((item) => item.word);
   const about = said.length > 0 ? ` I stumbled over "${echo(said.slice(0, 4).join(' '))}".` : '';
   const greeting = reading.items.length === 0 ? 'Hello! Ask me something' : 'I did not understand that';
+  const guesses = guessesAt(reading).slice(0, mostGuesses);
   return {
     code: 'not-understood',
-    text: `${greeting}.${about} ${whatWorks(reading)}`,
+    text: `${greeting}.${about} ${whatWorks(guesses)}`,
+    ...(guesses.length > 0 ? { open: { said: reading.text, names: guesses } } : {}),
   };
 };

@@ -15,6 +15,7 @@ import { conversationOf, type Memory, memory } from './memory.ts';
 import { echo } from './readers/ask-back.ts';
 import { maxMessageLength } from './readers/tidy.ts';
 import type { Last, Reading } from './reading.ts';
+import { askedBack, supplied } from './supplied.ts';
 import type { Completion, Tools } from './topic.ts';
 import { topics } from './topics.ts';
 import { understand } from './understand.ts';
@@ -97,10 +98,10 @@ const takenUp = (last: Last | undefined, request: Readonly<Record<string, unknow
 };
 
 /** The answer with what was taken up, assumed and set aside on the way to it. */
-const finished = (answer: Answer, { chosen: { claim }, reading }: Understood, book: Book): Answer => {
+const finished = (answer: Answer, { chosen: { claim }, reading, taken }: Understood, book: Book): Answer => {
   if (!reading) return withForgetting(answer, book);
   const request = claim.kind === 'request' ? claim.request : {};
-  const assumed = claim.kind === 'request' ? claim.assumed : [];
+  const assumed = [...(taken ? [taken] : []), ...(claim.kind === 'request' ? claim.assumed : [])];
   const aside = reading.aside.map((words) => `I set aside "${echo(words)}".`);
   return withForgetting(withAssumed(answer, [...takenUp(reading.last, request), ...assumed, ...aside]), book);
 };
@@ -109,6 +110,8 @@ const finished = (answer: Answer, { chosen: { claim }, reading }: Understood, bo
 interface Understood {
   readonly chosen: Chosen;
   readonly reading?: Reading;
+  /** How the message was read together with the one that was asked about. */
+  readonly taken?: string;
 }
 
 const understood = (
@@ -120,9 +123,11 @@ const understood = (
   const plain = plainlyAsked(heard.command, topics, state);
   if (plain) return { chosen: plain };
   const attached = files.attached.map(({ name }) => name);
-  const last = conversations.recall(heard);
+  const { last, asked } = conversations.recall(heard);
   const text = pointed(heard.text, settings);
   const reading = { ...understand(text, state, settings, last, heard.at), attached };
+  const answer = asked && supplied(reading, asked, topics);
+  if (answer) return { ...answer, taken: answer.assumed };
   const chosen = choose(reading, topics);
   return chosen ? { chosen, reading } : notUnderstood(reading);
 };
@@ -136,16 +141,29 @@ const faultIds = () => {
   };
 };
 
+/** What a member is told of a fault, which is passed on under the id they see. */
+const faultsTold = (onFault: Wiring['onFault']) => {
+  const nextId = faultIds();
+  return (heard: Heard, fault: unknown): Trouble => {
+    if (fault instanceof NotRecorded) return notRecorded(fault);
+    const id = nextId(heard.at);
+    onFault(id, fault);
+    return fault instanceof StoreTrouble ? storeTrouble(id) : programFault(id);
+  };
+};
+
 /** Wires the topics to the books. One for each process. */
 export const pipkin = ({ keeper, onFault }: Wiring): Pipkin => {
   const conversations = memory();
-  const nextId = faultIds();
+  const afterFault = faultsTold(onFault);
   const held = heldFiles();
   const queue = inOrder();
   const again = keptAnswers();
 
   const replied = async (heard: Heard, found: Understood, tools: Tools): Promise<Reply> => {
     const { topic, claim } = found.chosen;
+    const keep = remembered(found.chosen);
+    if (keep) conversations.keep(heard, keep);
     if (claim.kind === 'trouble') return { topic: topic.name, error: claim.trouble };
     const { request } = claim;
     const answer = await (found.reading ? topic.run(request, tools) : again(topic, request, tools));
@@ -166,17 +184,9 @@ export const pipkin = ({ keeper, onFault }: Wiring): Pipkin => {
   const answeredFrom = async (book: Book, heard: Heard): Promise<Reply> => {
     const tools = toolsFor(heard, book, held);
     const found = understood(heard, tools, book, conversations);
-    if ('code' in found) return { topic: null, error: found };
-    const keep = remembered(found.chosen);
-    if (keep) conversations.keep(heard, keep);
-    return replied(heard, found, tools);
-  };
-
-  const afterFault = (heard: Heard, fault: unknown): Trouble => {
-    if (fault instanceof NotRecorded) return notRecorded(fault);
-    const id = nextId(heard.at);
-    onFault(id, fault);
-    return fault instanceof StoreTrouble ? storeTrouble(id) : programFault(id);
+    const reply = 'code' in found ? { topic: null, error: found } : await replied(heard, found, tools);
+    conversations.ask(heard, askedBack(reply, 'code' in found ? undefined : found.reading));
+    return reply;
   };
 
   const safely = async (heard: Heard): Promise<Reply> => {

@@ -1,6 +1,6 @@
 import type { Bench } from '../core/bench/state.ts';
 import type { Settings } from '../core/settings.ts';
-import type { Made, Trouble } from './answer.ts';
+import type { Alternatives, Made, Trouble } from './answer.ts';
 import type { Item } from './readers/item.ts';
 import type { RecipeNames } from './readers/recipe-names.ts';
 import type { Token } from './readers/tokens.ts';
@@ -17,6 +17,14 @@ export interface Last {
   readonly offers?: readonly string[];
   /** Place, from 0, of the recipe the message picks: "the second one". */
   readonly picked?: number;
+}
+
+/** What the same member was asked back by the answer just before: the next message may be no more than the answer to that. */
+export interface Asked {
+  readonly topic: string | null;
+  /** The message that was asked about. */
+  readonly text: string;
+  readonly open?: Alternatives;
 }
 
 /** A message after tidying and reading: every topic looks at this and says what the message would mean to it. */

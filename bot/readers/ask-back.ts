@@ -23,6 +23,7 @@ export const askWhich = ({ word, ingredients = [], because }: Item): Trouble => 
   return {
     code: 'unknown-ingredient',
     text: `"${echo(word)}" can mean more than one thing${because ? `: ${because}` : ''}. ${choice}`,
+    open: { said: word, names },
   };
 };
 
@@ -44,5 +45,6 @@ export const unknownIngredient = (said: string): Trouble => {
   return {
     code: 'unknown-ingredient',
     text: `I do not know the ingredient "${echo(said)}". ${hint}`,
+    ...(near.length > 0 ? { open: { said, names: near } } : {}),
   };
 };
