@@ -1,3 +1,4 @@
+import { lotKey } from '../core/bench/codes.ts';
 import type { BookState } from '../core/book.ts';
 import type { Trouble } from './answer.ts';
 import { gathered } from './gathered/gather.ts';
@@ -18,6 +19,8 @@ import { readAgain } from './understand.ts';
 export interface Chosen {
   readonly topic: Topic;
   readonly claim: Claim;
+  /** True where it will be written though nobody said it in words that are known: it is offered to be undone. */
+  readonly told?: true;
 }
 
 const mostGuesses = 2;
@@ -232,15 +235,28 @@ const askedOfBook = (whole: Chosen, reading: Reading, topics: readonly Topic[]):
 
 const passedOver = (gist: { readonly passedOver: string }): string => `I passed over "${gist.passedOver}".`;
 
+/** What would be written of a lot or a batch that this book does not have comes to nothing. */
+const isOfNothing = ({ topic, claim: said }: Chosen, { bench }: Reading): boolean => {
+  if (said.kind !== 'request' || !/^(?:batch|stock)$/.test(topic.name)) return false;
+  const { action, lot } = said.request;
+  if (typeof lot !== 'string' || !/^(?:counted|dated|opened|taken|gone|back|note)$/.test(String(action)))
+    return false;
+  return !bench.lots.has(lotKey(lot)) && !bench.batches.has(lotKey(lot));
+};
+
+/** As much of what is written is shown again. */
+const longestPlain = 300;
+
 /** What a message plainly tells, as the plain form of it that some topic writes down; all of them have to be one. */
 const writtenAsTold = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
   for (const { reading: plainly, plain, besides } of toldIn(pointedNames(reading).reading)) {
     const chosen = surest(plainly, topics);
     if (!isRequest(chosen) || !writes(chosen)) continue;
-    return withAssumed(chosen, [
-      `I read that as "${echo(plain)}".`,
-      ...besides.map((words) => passedOver({ passedOver: words })),
-    ]);
+    const assumed = [
+      `I read that as "${plain.slice(0, longestPlain)}". If it is not so, say "undo".`,
+      ...besides.map((words) => passedOver({ passedOver: echo(words) })),
+    ];
+    return { ...chosen, ...withAssumed(chosen, assumed), told: true };
   }
   return undefined;
 };
@@ -251,7 +267,8 @@ const writtenAsTold = (reading: Reading, topics: readonly Topic[]): Chosen | und
  */
 export const choose = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
   const whole = goingOn(reading, topics) ?? chooseWhole(reading, topics);
-  const told = isRequest(whole) && writes(whole) ? undefined : writtenAsTold(reading, topics);
+  const isWritten = isRequest(whole) && writes(whole) && !isOfNothing(whole, reading);
+  const told = isWritten ? undefined : writtenAsTold(reading, topics);
   if (told) return told;
   if (isRequest(whole)) return askedOfBook(whole, reading, topics) ?? whole;
   for (const { read, assumed } of looksAt(pointedNames(reading).reading, whole, topics)) {

@@ -22,7 +22,11 @@ const mostTokens = 90;
 const leastTokens = 3;
 
 /** Which things a form takes, or a message has, in any order; several lots are one thing. */
-const signatureOf = (slots: readonly Slot[]): string => slots.map(({ kind }) => kind).toSorted().join(' ');
+const signatureOf = (slots: readonly Slot[]): string =>
+  slots
+    .map(({ kind }) => kind)
+    .toSorted()
+    .join(' ');
 
 interface Shelved {
   readonly use: Use;
@@ -58,9 +62,15 @@ const withLotsTogether = (slots: readonly Slot[]): readonly Slot[] => {
 const withoutMoney = (slots: readonly Slot[]): readonly Slot[] =>
   slots.some(({ kind }) => kind === 'count') ? slots.filter(({ kind }) => kind !== 'paid') : slots;
 
+/** "1 bottle of castor oil, 250 ml": what it came in. */
+const withoutPack = (slots: readonly Slot[]): readonly Slot[] =>
+  slots.some(({ kind }) => kind === 'i') && slots.some(({ kind }) => kind === 'g')
+    ? slots.filter(({ kind, text }) => kind !== 'count' || !text.startsWith('1 '))
+    : slots;
+
 /** A recipe's name may stand for what is poured of it, or for the batch of it that there is. */
 const looksAt = (slots: readonly Slot[]): readonly (readonly Slot[])[] => {
-  const all = withoutMoney(slots);
+  const all = withoutMoney(withoutPack(slots));
   if (!all.some(({ kind }) => kind === 'R')) return [all];
   const asBatch = all.map((slot): Slot => (slot.kind === 'R' ? { ...slot, kind: 'batch' } : slot));
   return [withLotsTogether(all), asBatch];
@@ -81,6 +91,10 @@ interface Looked {
   readonly things: Things;
   readonly slots: readonly Slot[];
 }
+
+/** "And 15 tins of the other", right after a pour. */
+const goesOn = ({ after }: Use, { last }: Reading): boolean =>
+  after === undefined || (last?.topic === 'batch' && last.request.action === after);
 
 const isMeant = (use: Use, around: string): boolean =>
   use.cues.every((cue) => isIn(cue, around)) && !(use.never && isIn(use.never, around));
@@ -109,7 +123,8 @@ const tailOf = (
   if (plain.startsWith('poured') && said !== '' && note === undefined)
     return { tail: `${figures}, note: ${said}`, kept: after };
   if (note !== undefined) return { tail: `${figures}, note: ${note}`, kept: [] };
-  const isReason = said !== '' && plain.startsWith('threw away') && !slots.some(({ kind }) => kind === 'count');
+  const isReason =
+    said !== '' && plain.startsWith('threw away') && !slots.some(({ kind }) => kind === 'count');
   return isReason ? { tail: `, ${said}`, kept: after } : { tail: figures, kept: [] };
 };
 
@@ -117,33 +132,47 @@ const tailOf = (
 const mayTell = (reading: Reading): boolean => {
   const { tokens, items } = reading;
   if (tokens.length < leastTokens || tokens.length > mostTokens || reading.text.includes('?')) return false;
-  const isNamed = items.some(({ letter }) => /[Ri]/.test(letter)) && items.some(({ letter }) => /[cgv]/.test(letter));
+  const isNamed =
+    items.some(({ letter }) => /[Ri]/.test(letter)) && items.some(({ letter }) => /[cgv]/.test(letter));
   return isNamed || lotsIn(reading).length > 0;
+};
+
+interface Found {
+  readonly plain: string;
+  readonly besides: readonly string[];
+}
+
+/** The plain form of one use, where it accounts for everything. */
+const foundAs = (
+  { use, form, slots }: Shelved & { readonly slots: readonly Slot[] },
+  { around, things }: Looked,
+  reading: Reading,
+): Found | undefined => {
+  const named = slots.filter(({ kind }) => kind === 'whom');
+  const open = blanked(around, named);
+  if (!goesOn(use, reading) || !isMeant(use, open)) return undefined;
+  const held = [...slots, ...things.figuresAt, ...(named.length > 0 ? occasionsIn(open) : [])];
+  const cover = coverOf(use, open, held, things.loose);
+  if (cover.open.length > 0) return undefined;
+  const bare = filled(form, slots);
+  const { tail, kept } = tailOf(bare, things, cover.besides);
+  const over = cover.besides.filter((each) => !kept.includes(each)).map((each) => each.said);
+  return { plain: `${bare}${tail}`, besides: over };
 };
 
 /** Plain forms of what a message plainly tells, each accounting for everything in it, in the order the uses are listed. */
 export const toldIn = (reading: Reading): readonly Told[] => {
   if (!mayTell(reading)) return [];
   const things = thingsIn(reading);
-  if (!things || things.slots.length < 1) return [];
-  const rest = things.text.bench.rest.text;
-  const around = blanked(rest, things.slots);
+  if (!things || things.slots.length === 0) return [];
+  const around = blanked(things.text.bench.rest.text, things.slots);
   if (!tellsPlainly(around)) return [];
-  const found = new Map<string, Told>();
-  const forms = looksAt(things.slots).flatMap((slots) => [...formsFor({ around, things, slots })]);
-  for (const { use, form, slots: said } of forms) {
-    const named = said.filter(({ kind }) => kind === 'whom');
-    const open = blanked(around, named);
-    if (!isMeant(use, open)) continue;
-    const held = [...said, ...things.figuresAt, ...(named.length > 0 ? occasionsIn(open) : [])];
-    const { open: left, besides } = coverOf(use, open, held, things.loose);
-    if (left.length > 0) continue;
-    const bare = filled(form, said);
-    const { tail, kept } = tailOf(bare, things, besides);
-    const plain = `${bare}${tail}`;
-    const over = besides.filter((each) => !kept.includes(each)).map((each) => each.said);
-    found.set(plain, found.get(plain) ?? { plain, reading: readAgain(plain, reading), besides: over });
+  const found = new Map<string, Found>();
+  for (const slots of looksAt(things.slots)) {
+    for (const form of formsFor({ around, things, slots })) {
+      const made = foundAs(form, { around, things, slots }, reading);
+      if (made && !found.has(made.plain)) found.set(made.plain, made);
+    }
   }
-  return [...found.values()];
+  return [...found.values()].map((made) => ({ ...made, reading: readAgain(made.plain, reading) }));
 };
-

@@ -109,7 +109,7 @@ const shown = ({ lot, ingredient: what }: SlashValues): string => {
   return what === undefined ? 'stock' : `stock of ${what}`;
 };
 
-const claimTold = sameAgain(ofSpokenLot(claimStock));
+const claimTold = sameAgain('stock', ofSpokenLot(claimStock));
 
 const commands = {
   show: shown,
