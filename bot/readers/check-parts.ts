@@ -7,6 +7,7 @@ import { limitedSubstance } from '../../core/data/rules/links.ts';
 import { watchedThings } from '../../core/data/rules/watched.ts';
 import { ingredientById } from '../../core/ingredients.ts';
 import type { Region } from '../../core/settings.ts';
+import { withPlants, withWetThings } from './check-plants.ts';
 import type { Item } from './item.ts';
 import { regionBesides, regionSaid } from './region-said.ts';
 import type { Board } from './target.ts';
@@ -26,16 +27,18 @@ const anyOf = (names: readonly string[]): string =>
     .map(escaped)
     .join('|');
 
-const variants = (name: string): readonly string[] =>
-  name.endsWith(' oil') ? [name, name.replace(/ oil$/, ' essential oil')] : [name];
+const variants = (name: string): readonly string[] => {
+  if (name.endsWith(' oil')) return [name, name.replace(/ oil$/, ' essential oil')];
+  return name.endsWith('rry') ? [name, name.replace(/y$/, 'ies')] : [name];
+};
 
 const idByName = new Map(
   watchedThings.flatMap(({ id, names }) => names.flatMap(variants).map((name) => [name, id] as const)),
 );
 
-/** "water bath", "water-free" and "milk chocolate" name no water or milk. */
+/** "water bath", "water-free" and "milk chocolate" name no water or milk, cucumber seed oil no cucumber. */
 const watchedPattern = new RegExp(
-  `(?<![\\w-])(${anyOf([...idByName.keys()])})(?:s|es)?(?![\\w]|[- ](?:bath|free|based|proof|resistant|less|chocolate|content))`,
+  `(?<![\\w-])(${anyOf([...idByName.keys()])})(?:s|es)?(?![\\w]|[- ](?:bath|free|based|proof|resistant|less|chocolate|content|(?:seed |kernel |stone )?(?:oil|butter|wax|flavou?r\\w*|powder)))`,
   'g',
 );
 
@@ -43,7 +46,10 @@ const watchedPattern = new RegExp(
 const isInsideName = (items: readonly Item[], from: number, to: number): boolean =>
   items.some(
     (item) =>
-      /[iR]/.test(item.letter) && item.from <= from && item.to >= to && item.to - item.from > to - from,
+      /[iR]/.test(item.letter) &&
+      item.from <= from &&
+      item.to >= to &&
+      (item.to - item.from > to - from || item.plant === true),
   );
 
 const replaced = (items: readonly Item[], from: number, to: number, id: string): readonly Item[] => {
@@ -56,13 +62,13 @@ const replaced = (items: readonly Item[], from: number, to: number, id: string):
 
 /** Things the rules speak of that are no ingredients of the library, read as named lines. */
 export const withWatched = (items: readonly Item[], text: string): readonly Item[] => {
-  let list = items;
+  let list = withPlants(items, text);
   for (const match of text.toLowerCase().matchAll(watchedPattern)) {
     const id = idByName.get(match[1] ?? '');
     const to = match.index + match[0].length;
     if (id && !isInsideName(list, match.index, to)) list = replaced(list, match.index, to, id);
   }
-  return list;
+  return withWetThings(list);
 };
 
 const substances = [
@@ -150,7 +156,7 @@ export const takeDay = (board: Board, text: string): string | undefined =>
 
 /** Names that may be a restricted plant; with its Latin name beside it, it is clear. */
 const doubtfulPattern = /\b(?:(marigold|tagetes|bay)\b|(verbena)\b(?!\s+(?:absolute|(?:essential\s+)?oil)))/;
-const settled = /calendula|pot marigold|officinalis|citriodora|laurus/;
+const settled = /calendula|pot marigold|officinalis|citriodora|laurus|bay laurel|sweet bay/;
 
 export const doubtfulNames = (text: string): readonly string[] => {
   const plain = text.toLowerCase();

@@ -58,6 +58,8 @@ const certificate = (rows: readonly Compared[]): string =>
 export interface Batch {
   readonly grams: number;
   readonly said: boolean;
+  /** A share of one scent was asked about, and no recipe. */
+  readonly alone?: boolean;
 }
 
 const inBatch = (grams: number, { grams: whole, said }: Batch): string =>
@@ -145,7 +147,7 @@ const sentences: { [C in Finding['code']]: (finding: Of<C>, batch: Batch) => str
   'brings-water': ({ ingredients }) =>
     ingredients.every((id) => id === 'glycerin')
       ? `${capital(names(ingredients))} mixes with no oil or wax and draws water: it beads and sweats out. Leave it out.`
-      : `${capital(names(ingredients))} brings water: mould and rancidity follow. Leave it out, or use it dried.`,
+      : `${capital(names(ingredients))} brings water: mould and rancidity follow. ${ingredients.every(watchedThing) ? 'Leave it out.' : 'Leave it out, or use it dried.'}`,
   'wrong-species': ({ said }) =>
     `"${said}" is more than one plant, and some are restricted or prohibited (Tagetes, verbena oil, laurel seed). Read the Latin name on the bag.`,
   'peanut-protein': () =>
@@ -169,11 +171,15 @@ const codes: Partial<Record<Finding['code'], string>> = {
   'peanut-protein': 'nut-allergen',
 };
 
-const codeOf = (finding: Finding): string =>
-  finding.code === 'hazard' ? warningOf(finding.hazard).code : (codes[finding.code] ?? finding.code);
+/** In a recipe one scent over its own usual share is another thing than all scent together over the most. */
+const codeOf = (finding: Finding, { alone }: Batch): string => {
+  if (finding.code !== 'hazard') return codes[finding.code] ?? finding.code;
+  const { hazard } = finding;
+  return hazard.code === 'aroma-over-usual' && !alone ? hazard.code : warningOf(hazard).code;
+};
 
 /** One finding as a warning: what it is, against what, and what would clear it. */
 export const findingWarning = (finding: Finding, batch: Batch): Warning => ({
-  code: codeOf(finding),
+  code: codeOf(finding, batch),
   text: (sentences[finding.code] as (of: Finding, batch: Batch) => string)(finding, batch),
 });

@@ -12,6 +12,7 @@ import { figuresOf } from './check-figures.ts';
 import { nextSteps } from './check-next.ts';
 import { allergenLines, capital, limitTable, regionNames, verdictWords } from './check-tables.ts';
 import { type Batch, findingWarning, howSeen, nameOf, share } from './check-text.ts';
+import { judged } from './check-unclear.ts';
 import { isoDay } from './day.ts';
 import { findRecipe } from './find-recipe.ts';
 import { troubleOf } from './problems.ts';
@@ -92,12 +93,19 @@ const answerLines = (
   const weighed = sharesOfLines(subject.lines, region, wish.batchG);
   if (!weighed.ok) return shareTrouble(weighed.problem);
   const shares: Shares = weighed.value;
-  const batch: Batch = { grams: shares.batchG ?? 100, said: shares.batchG !== undefined };
-  const report = checkRecipe({
-    lines: shares.lines,
-    strained: [...shares.strained, ...(wish.infused ?? []).map((ingredient) => ({ ingredient }))],
-    ...inputOf(wish, region, on),
-  });
+  const batch: Batch = {
+    grams: shares.batchG ?? 100,
+    said: shares.batchG !== undefined,
+    alone: shares.partial,
+  };
+  const { report, assumed: meant } = judged(
+    {
+      lines: shares.lines,
+      strained: [...shares.strained, ...(wish.infused ?? []).map((ingredient) => ({ ingredient }))],
+      ...inputOf(wish, region, on),
+    },
+    wish.unclear,
+  );
   if (wish.apply) {
     const { title } = subject;
     const input = inputOf(wish, region, on);
@@ -110,6 +118,7 @@ const answerLines = (
       { kind: 'text', text: `${scent}This compares with the figures I know; it is no safety assessment.` },
       ...limitTable(report.limits),
       ...allergenLines(report, region, wish.use === 'rinse-off'),
+      ...meant.map((text) => ({ kind: 'assumed', text }) as const),
       ...assumed(wish, region, on, batch),
     ],
     figures: figuresOf(report, region, on),
@@ -128,7 +137,7 @@ const answerOne = (id: string, wish: CheckWish, region: Region, on: string): Ans
   const report = checkRecipe({ lines: [line], strained, ...input });
   const rooms = roomFor(id, input);
   const [least] = rooms;
-  const batch: Batch = { grams: wish.batchG ?? 100, said: wish.batchG !== undefined };
+  const batch: Batch = { grams: wish.batchG ?? 100, said: wish.batchG !== undefined, alone: true };
   const off = report.findings.some(({ level }) => level !== 'note');
   const name = wish.herb ? `${nameOf(wish.herb)} in a lip balm` : `${nameOf(id)} in a lip balm`;
   const verdict = off || !least ? verdictWords(report) : `at most about ${share(least.mostPercent)}`;

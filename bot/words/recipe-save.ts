@@ -1,4 +1,5 @@
 import type { BookEvent, BookState, SavedRecipe } from '../../core/book.ts';
+import { weighedIfWatched } from '../../core/check/shares.ts';
 import { exactName, nameKey } from '../../core/names.ts';
 import { resolveRecipe } from '../../core/resolve.ts';
 import { fail, ok, type Result } from '../../core/result.ts';
@@ -12,7 +13,7 @@ import type { Tools } from '../topic.ts';
 import type { RecipeWish } from '../topics/recipe.ts';
 import { findRecipe } from './find-recipe.ts';
 import { troubleOf } from './problems.ts';
-import { by, linesTable, next, recipeFigures } from './recipe-table.ts';
+import { badLineWarnings, by, linesTable, next, recipeFigures } from './recipe-table.ts';
 import { localRules } from './warnings.ts';
 
 /** Most recipes one book holds; far more than a group makes, and it keeps the name look-ups small. */
@@ -86,7 +87,11 @@ export const saveRecipe = async (wish: RecipeWish, tools: Tools): Promise<Answer
     const found = findRecipe(name, tools.book);
     if ('code' in found) return found;
   }
-  const resolved = resolveRecipe(lines, tools.settings.region);
+  const { region } = tools.settings;
+  const resolved = resolveRecipe(
+    lines.map((line) => weighedIfWatched(line, region)),
+    region,
+  );
   if (!resolved.ok) return troubleOf(resolved.problem);
   const changed = await tools.book.change((state) => decide(state, wish), by(tools));
   if (!changed.ok) return changed.problem;
@@ -105,7 +110,7 @@ export const savedAnswer = (saved: SavedRecipe, again: boolean): Answer => {
     title: again ? `${saved.name}, version ${version}` : `Saved: ${saved.name}`,
     blocks: [linesTable(saved.lines), { kind: 'text', text: `Written in the book.${kept}` }],
     figures: recipeFigures(saved.name, version, saved.lines),
-    warnings: [localRules],
+    warnings: [...badLineWarnings(saved.lines), localRules],
     next: next(saved.name),
   };
 };

@@ -30,6 +30,7 @@ export const additives: readonly Additive[] = [
     },
     lips: 'ok',
     purpose: 'slows rancidity of the oils; is not a preservative',
+    densityGMl: { value: 0.95, source: ['HB-M'], how: 'memory' },
     usePercent: {
       low: 0.05,
       typical: 0.2,
@@ -305,7 +306,7 @@ export const additives: readonly Additive[] = [
     id: 'titanium-dioxide',
     alsoIds: [],
     name: 'titanium dioxide',
-    names: ['TiO2', 'titanium white', 'CI 77891'],
+    names: ['TiO2', 'TiO 2', 'titanium white', 'CI 77891'],
     inci: 'Titanium Dioxide (CI 77891)',
     vegan: 'yes',
     allergen: { flag: 'none' },
