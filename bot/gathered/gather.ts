@@ -60,11 +60,18 @@ const isSameThing = (slot: Slot, later: Slot): boolean => {
 const isKindOf = ({ text, kind }: Slot, other: Slot): boolean =>
   /^(?:oils?|wax|waxes|butters?|herbs?)$/i.test(text) && other.kind === kind && other.text !== text;
 
+const mostBetween = 2;
+
+/** "The beeswax QB1": what a lot is of. */
+const isNameOfLot = ({ ingredients, to }: Slot, next: Slot): boolean =>
+  ingredients !== undefined && next.kind === 'lot' && next.from >= to && next.from - to <= mostBetween;
+
 /** The things in a message that a use has to account for. */
 export const thingsIn = ({ slots }: Features): readonly Slot[] =>
   slots.filter(
     (slot, at) =>
       !isIdle(slot) &&
+      !slots.some((other) => isNameOfLot(slot, other)) &&
       !slots.slice(at + 1).some((later) => isSameThing(slot, later)) &&
       !slots.slice(0, at).some((earlier) => isKindOf(slot, earlier)),
   );
