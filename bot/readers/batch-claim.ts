@@ -126,12 +126,18 @@ const only = (bench: BenchReading, words: ReadonlySet<string>): boolean => {
 const listed =
   /\bbatches\b|\b(?:every|each|all) (?:batch|pour)\b|\bhow (?:often|many times)\b.{0,40}\b(?:pour|poured|make|made)\b|\bwhen (?:did|was|were|have)\b.{0,40}\b(?:pour|poured)\b|\bbatch overview\b|\bpours\b|\bwhat (?:all )?(?:did|have|had) we (?:all )?(?:pour|poured|make|made)\b|\bbatch (?:list|book|record)s?\b|\bquality looks?\b|\blooks? (?:is |are )?due\b|\bdue looks?\b/i;
 
+/** "What was poured in March", "did we pour any in March": with days these are a list too. */
+const listedThen =
+  /\b(?:what|which|everything|all|list|show|anything)\b[^.?!]{0,40}\b(?:poured|made|pour|make)\b|^\W*(?:did|have) (?:we|i|you|they) (?:pour|poured|make|made)\b|\bpoured\b[^.?!]{0,20}\blist\b/i;
+
 const claimList = (reading: Reading, { bench }: BenchText): Claim | undefined => {
   const { text } = bench.rest;
-  const period = listed.test(text) ? periodIn(reading) : undefined;
+  const then = listedThen.test(text);
+  const period = then || listed.test(text) ? periodIn(reading) : undefined;
+  const isListed = listed.test(text) || (then && period !== undefined);
   const others = bench.days.some(({ role, said }) => role !== 'on' || !period?.said.includes(said));
   const around = period ? [...listWords, ...period.said.toLowerCase().split(/\W+/)] : listWords;
-  if (!listed.test(text) || bench.lots.length > 0 || others || !only(bench, new Set(around)))
+  if (!isListed || bench.lots.length > 0 || others || !only(bench, new Set(around)))
     return undefined;
   const names = [...new Set(bench.rest.items.flatMap(({ recipe }) => recipe ?? []))];
   if (names.length > 1) return undefined;

@@ -23,7 +23,7 @@ export const goesWords = words(`
 
 export const listWords = words(`
   often times time when overview everything up were been each batch batches list listing show see view all our my the what which have we do got book record records written down are there make been season made poured far left open still last latest recent recently of so with tins
-  any pours pour did past current every everything in stock how many need needs due look looks looking quality check checks a an`);
+  any pours pour did past current every everything in stock how many need needs due look looks looking quality check checks a an did between from and to during was had anything please that it them one produced`);
 
 export const showWords = words(`
   batch show see view open display details detail about what is in was of the how many much tins left are do we have status look up find tell me info made when which

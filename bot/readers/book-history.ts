@@ -13,7 +13,7 @@ const verbs =
   '(?:changed?|amended|altered|modified|adjusted|edit(?:ed)?|touch(?:ed)?|saved?|wrote|updated?|record(?:ed)?|made|poured|bought|renamed|deleted|noted|corrected|gave away|did|entered|logged)';
 const asked = new RegExp(
   [
-    '^(?:(?:show|see|read|list|open|view|display|provide|produce|print|give|get|tell|look at)(?: the| our| me| us)* )?(?:the |our |full |whole )*(?:history|log|journal|change log|(?:recent|last|latest)(?: (?:\\d+|few|two|three|four|five|ten|twenty|couple of))? (?:changes|entries)|changes|entries)(?: of| for| to| in| by| about| on| from| since)?(?: (?:the|our|batch|lot|recipe|book))*$',
+    '^(?:(?:show|see|read|list|open|view|display|provide|produce|print|give|get|tell|look at)(?: the| our| me| us)* )?(?:the |our |full |whole )*(?:history|log|journal|log ?book|change log|(?:recent|last|latest)(?: (?:\\d+|few|two|three|four|five|ten|twenty|couple of))? (?:changes|entries)|changes|entries)(?: of| for| to| in| by| about| on| from| since)?(?: (?:the|our|batch|lot|recipe|book))*$',
     `^who(?: has| was it that)?(?: last)? ${verbs}(?: the| our| this| with| to| in)*$`,
     '^(?:which|what) (?:changes|entries|things) (?:were|have been|did we|have we|has anyone)(?: (?:made|make|written|write|entered|recorded|noted))?(?: down)?$',
     '^who(?: has)?(?: last)? (?:changed|did|done|wrote|written(?: down)?|recorded|entered|noted|logged)(?: things| everything| what| anything| something| this| that)?$',

@@ -5,6 +5,7 @@ import { type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { findEither } from '../words/find-lot.ts';
 import { orList } from './ask-back.ts';
 import { readBench } from './bench-reading.ts';
+import { asksOrPlans } from './bench-text.ts';
 import { askingOnly, strangers, textOf } from './expiry-clauses.ts';
 import { answerWords, isAround } from './expiry-words.ts';
 import type { LotSaid } from './lots.ts';
@@ -88,6 +89,7 @@ const wishOf = (reading: Reading): Claim | undefined => {
   // "Everything is done", "they are all gone" may be about anything; only what is due can be put off.
   const all = lots.length === 0 && answer === 'again' && allOfThem.test(text);
   if (answer === undefined || (lots.length === 0 && !all) || !isWhole(text)) return undefined;
+  if (answer !== 'again' && asksOrPlans(reading.text)) return undefined;
   const problem = trouble ?? troubleWith(lots, reading);
   if (problem) return refuse(problem, 2.7);
   const until = answer === 'again' ? untilOf(text, today, days[0]?.future) : undefined;

@@ -1,5 +1,6 @@
 import type { Reading } from '../reading.ts';
 import type { Item } from './item.ts';
+import { lotsIn } from './lots.ts';
 
 /** A stretch of a text that ends in a full stop, another such sign or a line break. */
 export interface Sentence {
@@ -27,6 +28,7 @@ export const matters =
 
 const substance = /[RigvdptrcuMLHS%]/;
 
-/** True where a sentence has something that a request may be made of: a name, an amount, a container. */
-export const holds = ({ items }: Reading, { from, to }: Sentence): boolean =>
-  items.some((item: Item) => item.from >= from && item.to <= to && substance.test(item.letter));
+/** True where a sentence has something that a request may be made of: a name, an amount, a container, a lot. */
+export const holds = (reading: Reading, { from, to }: Sentence): boolean =>
+  reading.items.some((item: Item) => item.from >= from && item.to <= to && substance.test(item.letter)) ||
+  lotsIn(reading).some((lot) => lot.from >= from && lot.to <= to);

@@ -22,7 +22,7 @@ const asksSheet =
   /\brecall|\bwithdraw\b|\bsheet\b|\bnotify\b|\b(?:needs?|ought|has|have) to know\b|\b(?:must|should) (?:i |we )?(?:know|warn|inform|tell|be (?:told|warned|informed))\b|\bwarn(?:ed)?\b|\binform(?:ed)?\b|\bcall(?:s|ed|ing)? (?:it |them |_+ |all )*back\b|\bsomething wrong with\b/i;
 /** What is done or told with a code is for other topics: "gave 6 tins", "label for", "report". */
 const elsewhere =
-  /\b(?:labels?|report(?:ed)?|reaction|reactions|rash|itch\w*|swell\w*|swollen|note on|poured|(?<!\bwho (?:has )?)bought|opened|correct|scale|cost|costs|price|prices|expire[sd]?|best before|remind|export|undo|how many\b.{0,40}\bleft\b|how much (?:is|was|do we have) (?:left|in stock))\b/i;
+  /\b(?:labels?|report(?:ed)?|reaction|reactions|rash|itch\w*|swell\w*|swollen|note on|poured|(?<!\bwho (?:has )?)bought|opened|correct|scale|cost|costs|price|prices|expire[sd]?|best before|remind|export|undo|how many\b.{0,40}\bleft\b|how much (?:is|was|do we have) (?:left|in stock)|(?:how (?:much|many(?! (?:batch|pour)))|any|some)\b.{0,40}\b(?:do|have) (?:we|i) (?:still |now |yet )*(?:have|got)|when (?:was|did|were|is)|why)\b|^\W*(?:do|have) (?:we|i) (?:still |now |yet )*(?:have |got )?(?:any|some|enough)\b|\b(?:who|where|whom)\b.{0,30}\b(?:brought|bought|buy|order(?:ed)?|poured?|pour it|deliver(?:ed)?|enter(?:ed)?|wrote)\b|\bfrom whom\b.{0,12}\b(?:did|have|do) (?:we|i)\b/i;
 
 const meant = (reading: Reading, bench: BenchReading): Meant => {
   const [said] = bench.lots;

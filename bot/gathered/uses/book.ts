@@ -3,38 +3,146 @@ export const book = `
 ~ region
 
 = reactions for {lot}
-? reaction* rash* itch* complain* complaint*
-? which any list show what has have had did is are
-! after report
+? reaction* rash* itch* complain* complaint* react reacted reacts trouble swell* swollen
+? which any anybody anyone anything somebody show what has have had did is are were was list how_many
 
 = recall {lot}
-? recall* call_back call_in take_back get_back
+? recall* call_back called_back calling_back calls_back call_in take_back get_back withdraw* warn inform notify
 
 = history of {lot}
-? history who_changed who_touched changes what_happened who_wrote
+? history who_changed who_touched who_wrote who_entered changes what_happened what_has_happened what's_happened story log journal written_about happened_to happened_with
+! left recall
 
-= when does {lot} expire
-? expire* expiry best_before use_by use-by go_off goes_off good_until good_till out_of_date keep* run_out
-! correct change should is_wrong move
+= history of {lot}
+? poured made make pour bought entered wrote filled did_the_pour
+? who whom which_of_us which_member
+? who poured made whom by_whom which_of_us which_member
+! tins left used got went go gave out of with
 
 = how much of {lot} is left
-? left remaining remains remain still_have still_got
-? how_much how_many what is_there
-! out who whom where
+? how_full is_anything_left anything_left how_much_is_left what_is_left what's_left remaining remain remains still_there still_some run_out empty balance weigh_now
+! out who whom where recall
+
+= how much of {lot} is left
+? left remaining remains remain still_have still_got still_there left_over
+? how_much how_many what what's is there any anything some do how
+! out who whom where which_batch* recall
+
+= when does {lot} expire
+? expire* expiry best_before use_by use-by go_off goes_off good_until good_till out_of_date keep* run_out date last* end ends up_to_what until_what until_when still_good
+? when until till how_long what which is does can up_to date why does
+! correct change should is_wrong move bought poured made why reason how_come decide* decides sets
+
+= batch {lot}
+? why reason how_come decide* decides sets set_by come_from
+? expire* expiry best_before use_by go_off date end ends early soon late short
+
+= lot {lot}
+? why reason how_come decide* decides sets set_by
+? expire* expiry best_before use_by go_off date end ends early soon late short
 
 = trace {lot}
-? where who whom trace* track* follow which went gone end_up ended_up go_into went_into used_in used_for
-! left expire* bought poured_today gave_away history reaction*
+? where who whom trace* track* follow which went gone end_up ended_up go_into went_into used_in used_for whereabouts where'd
+! left expire* bought poured_today gave_away history reaction* why
+
+= trace {lot}
+? batch batches pours pour balm balms products tins jars
+? used use uses contain* drew drawn in from with affected touch* took hold holds
+! left expire* bought poured_today gave gave_away history reaction* why correct
+
+= batch {lot}
+? book_say book_says book_have book_has record details everything page look_at look_up what_is_written know story tell about sheet what's_in read
+? what show give tell everything open details page look read let see pull know about record
+! left where who expire* recall* correct note why fine ok okay good gave sold used reaction* history label*
+
+= lot {lot}
+? book_say book_says book_have book_has record details everything page look_at look_up what_is_written know tell about read
+? what show give tell everything open details page look read let see pull know about record
+! left where who expire* recall* correct note why fine ok okay good gave sold used reaction* history label*
+
+= batch {lot}
+? how_many
+? make made makes come came filled fill yield* gave_us get got
+! left out gave sold still
 
 = how many tins of {R} are left
-? left remaining still_have still_got unsold
-? how_many what
+? left remaining still_have still_got unsold still_there in_the_house have_we
+? how_many what how_much any are do is there still
 
 = list batches of {R}
-? batches pours pouring batch
-? which list show what all when ever
-! poured_today label* cost* expire* did get got gave given sold
+? batches pours pouring batch poured pour how_often how_many_times
+? which list show what all when ever how_often how_many_times every each did have
+! poured_today label* cost* expire* did_we_get got get gave given sold today yesterday
 
 = who changed {R}
-? who_changed who_touched who_edited who_altered who_wrote
+? who_changed who_touched who_edited who_altered who_wrote who_has_changed who_has_been who's_been
+
+= what is out of the house
+? out_of_the_house outside_the_house out_there outside left_the_house with_other_people given_out at_shops with_people out_and_about away_from_here
+? what which who how_many everything all list show tins balm* jars pots anything stock
+! heat sun weather summer winter cold rain melt* leave leaving store keep* in_summer
+
+= what is past its date
+? over_their_date over_its_date over_the_date over_date over_the_best_before beyond_its beyond_their beyond_the passed_its passed_their past_its past_their past_the gone_over already_off out_of_date too_old already_expired no_longer_good should_have_been_used
+? which what anything something things all stuff list show everything ones lots batches tins is are
+
+= what expires in {date}
+? best_before expire* expiry go_off goes_off going_off date dates due end ends ending runs_out run_out reach* out_of_date past_its no_longer_good
+? in during within of
+? everything anything what which whatever things list lots batches show all whose stuff tins
+! before by until poured made bought history made_in
+
+= what expires by {date}
+? expire* expiry go_off goes_off date dates due end ends ending runs_out run_out reach* out_of_date past_its no_longer_good with_best_before must_go must_be
+? by until till up_to on
+? everything anything what which whatever things list lots batches show all whose stuff tins
+! poured made bought history made_in in
+
+= what expires<this_month: this month><this_week: this week><next_month: next month><next_week: next week><this_year: this year><soon soonest first next_to: soon>
+? best_before best_befores expire* expiry go_off goes_off going_off date dates due end ends ending runs_out run_out reach* out_of_date
+? this_month this_week this_week's next_month next_week this_year soon soonest first next_to
+? everything anything what which whatever things list lots batches show all whose stuff dates
+! poured made bought history recipe* melt* workshop price* cost*
+
+= reactions
+? reaction* rash* complaint* react reacted
+? any list show which what were have has did all are how_many
+! poured from_a allerg* if should
+
+= running low
+? low short reorder re-order below_its below_the below_their nearly_gone under_its
+? mark marks stock what anything which things running getting need buy
+! melt* price* loss
+
+= export as csv
+? csv spreadsheet* excel tables
+? everything whole all book data it full export our
+! batches lots recipes prices stock reactions
+
+= export batches as csv
+? csv spreadsheet* excel table tables
+? batches pours
+
+= export lots as csv
+? csv spreadsheet* excel table tables
+? lots stock shelf inventory
+
+= export recipes as csv
+? csv spreadsheet* excel table tables
+? recipes recipe
+! drop delete
+
+= export prices as csv
+? csv spreadsheet* excel table tables
+? prices price
+
+= export reactions as csv
+? csv spreadsheet* excel table tables
+? reactions
+
+= reminders
+? remind* daily_message
+? when how what which is are do does at_what
+? days hour next set on at_all come ahead time up
+! stop no_more off
 `;
