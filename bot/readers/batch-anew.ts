@@ -12,7 +12,7 @@ import { wordsOf } from './word-list.ts';
 const mostTokens = 24;
 
 /** It says by itself that something told before was otherwise. */
-const putsRight =
+export const putsRight =
   /^\W*(?:no|nope|sorry|oops|whoops|wait|actually|correction|hang on|hold on|rather|i mean|i meant|make (?:it|that))\b|\b(?:sorry|meant|miscounted|counted (?:wrong|again)|recounted|wrong|mistake|should (?:be|have been)|actually|really|(?:it|that|they|there|this|these|those) (?:was|were|is|are)|(?:was|were) only|only)\b/i;
 const perTin =
   /\b(?:each|apiece|per (?:tin|jar|pot|stick|tube)|(?:tins?|jars?|pots?|sticks?|tubes?|they|ones|size) (?:(?:each|all|of|only|actually|really|are|were|is|was) )*(?:hold|holds|held|contain|contains|take|took|are|were|is|was|of))\b/i;

@@ -16,6 +16,7 @@ import type { Item } from './item.ts';
 import { leftover } from './leftover.ts';
 import { lotsIn } from './lots.ts';
 import { boardOf } from './target.ts';
+import { claimGoneInstead } from './told-instead.ts';
 
 const noteCue =
   /\b(?:notes?|comments?|remarks?|jot(?: (?:it |this )?down)?|write(?: (?:it |this )?down)?)\s+(?:on|for|about|to|against|under)\b|\b(?:add|put)\b.{0,20}\bnote\b|^\W*(?:please |also )?(?:notes?|remark)\W+_+|_\W*(?:please\s+)?note\b(?!\s+(?:(?:that|it|this|down|please|thanks|thank you|for us|for me)\s*)*\W*$)|\b(?:picture|photo|pic|image)s?\s+(?:of|for|on)\b/i;
@@ -137,8 +138,7 @@ const claimList = (reading: Reading, { bench }: BenchText): Claim | undefined =>
   const isListed = listed.test(text) || (then && period !== undefined);
   const others = bench.days.some(({ role, said }) => role !== 'on' || !period?.said.includes(said));
   const around = period ? [...listWords, ...period.said.toLowerCase().split(/\W+/)] : listWords;
-  if (!isListed || bench.lots.length > 0 || others || !only(bench, new Set(around)))
-    return undefined;
+  if (!isListed || bench.lots.length > 0 || others || !only(bench, new Set(around))) return undefined;
   const names = [...new Set(bench.rest.items.flatMap(({ recipe }) => recipe ?? []))];
   if (names.length > 1) return undefined;
   const which = /\blooks?\b|\bcheck/i.test(text)
@@ -210,6 +210,8 @@ const concerns = (reading: Reading): boolean =>
 
 /** What a message would mean to the book of batches. */
 export const claimBatch = (reading: Reading): Claim | undefined => {
+  const instead = claimGoneInstead(reading);
+  if (instead) return instead;
   if (!concerns(reading)) return undefined;
   const text = readBenchText(reading);
   return (

@@ -8,7 +8,7 @@ import { confirmHow, exportHow, forgetWhat, importWhat, tablesOf } from './book-
 const longest = 300;
 
 const before =
-  /^(?:(?:hi|hello|hey|hiya|ok|okay|oh|so|um|well|right|and|now|please|pls|pipkin|just|quick|can|could|would|will|you|kindly|i'd|we'd|i|we|want|wanna|need|like|to|have|let's|lets|us|me|my|dear|good|morning|evening)\b[\s,.!:]*)+/i;
+  /^(?:(?:hi|hello|hey|hiya|ok|okay|oh|so|um|well|right|and|now|please|pls|pipkin|just|quick|can|could|would|will|you|kindly|i'd|we'd|let|i|we|want|wanna|need|like|to|have|let's|lets|us|me|my|dear|good|morning|evening)\b[\s,.!:]*)+/i;
 const after =
   /(?:[\s,.!?]+(?:so far|until now|till now|up to now|to date|lately|please|pls|plz|thanks|thank you|thx|cheers|ta|now|then|for (?:me|us)|pipkin|mate|asap|right away|would you|will you))+$/i;
 

@@ -1,20 +1,24 @@
 import { defined } from '../../core/defined.ts';
 import { type Claim, claim, type Reading } from '../reading.ts';
+import { kindAsked, kindCues } from './book-kind.ts';
 import { subjectIn } from './book-subject.ts';
 import { periodIn } from './book-when.ts';
 import { lotsIn } from './lots.ts';
 
-export const historyCues =
-  'history put amended altered modified adjusted log journal write written entered entries logged noted changes changed change happened who did done touched edited wrote recorded older newer page more earlier'.split(
+export const historyCues = [
+  ...kindCues,
+  ...'history put amended altered modified adjusted log journal write written entered entries logged noted changes changed change happened who did done touched edited wrote recorded older newer page more earlier last been'.split(
     ' ',
-  );
+  ),
+];
 
 const verbs =
-  '(?:changed?|amended|altered|modified|adjusted|edit(?:ed)?|touch(?:ed)?|saved?|wrote|updated?|record(?:ed)?|made|poured|bought|renamed|deleted|noted|corrected|gave away|did|entered|logged)';
+  '(?:changed?|amended|altered|modified|adjusted|edit(?:ed)?|touch(?:ed)?|saved?|wrote|updated?|record(?:ed)?|made|poured|bought|renamed|deleted|noted|corrected|gave away|did(?: the pour)?|brought|filled|entered|logged)';
 const asked = new RegExp(
   [
     '^(?:(?:show|see|read|list|open|view|display|provide|produce|print|give|get|tell|look at)(?: the| our| me| us)* )?(?:the |our |full |whole )*(?:history|log|journal|log ?book|change log|(?:recent|last|latest)(?: (?:\\d+|few|two|three|four|five|ten|twenty|couple of))? (?:changes|entries)|changes|entries)(?: of| for| to| in| by| about| on| from| since)?(?: (?:the|our|batch|lot|recipe|book))*$',
-    `^who(?: has| was it that)?(?: last)? ${verbs}(?: the| our| this| with| to| in)*$`,
+    `^who(?: has| was it that)?(?: last)? ${verbs}(?: the| our| this| with| to| in| it| batch| lot| one)*$`,
+    '^what was (?:done|written|entered|changed|recorded|noted)(?: down)? last$',
     '^(?:which|what) (?:changes|entries|things) (?:were|have been|did we|have we|has anyone)(?: (?:made|make|written|write|entered|recorded|noted))?(?: down)?$',
     '^who(?: has)?(?: last)? (?:changed|did|done|wrote|written(?: down)?|recorded|entered|noted|logged)(?: things| everything| what| anything| something| this| that)?$',
     '^what (?:did|have|has) (?:we|i|you|they|anyone|everyone|everybody|people)? ?(?:all )?(?:do|done|did|put(?: in| down)?|record|recorded|write(?: down)?|written(?: down)?|note(?: down)?|enter|entered|log|change|changed|get up to)(?: to| with| in| about)?(?: (?:the|batch|lot|recipe|book))*$',
@@ -36,6 +40,7 @@ const byMember = new RegExp(
     `^(?:the |all |all the |our )?${things}(?: (?:made|done|written|entered|recorded|noted|was done|were made))?(?: (?:by|of|from|for)) ${member.replace('who', 'who3')}$`,
     `^${member.replace('who', 'who4')}'s? ${things}$`,
     `^what (?:has|have|was|were|had)(?: been)? (?:all )?(?:done|changed|made|written|entered|recorded|noted)(?: (?:in|down))? by ${member.replace('who', 'who6')}$`,
+    `^what (?:has|have) ${member.replace('who', 'who7')} been (?:up to|doing)(?: (?:in the book|lately|recently))*$`,
     `^(?:did|has) ${member.replace('who', 'who5')} ${did} (?:anything|something|things|any changes|any entries)$`,
   ].join('|'),
   'iu',
@@ -43,14 +48,26 @@ const byMember = new RegExp(
 
 /** The member named in one of the ways above. */
 const memberIn = (text: string): string | undefined => {
-  const { who, who2, who3, who4, who5, who6 } = byMember.exec(text.replace(showing, ''))?.groups ?? {};
-  const name = (who ?? who2 ?? who3 ?? who4 ?? who5 ?? who6)?.trim();
+  const { who, who2, who3, who4, who5, who6, who7 } = byMember.exec(text.replace(showing, ''))?.groups ?? {};
+  const name = (who ?? who2 ?? who3 ?? who4 ?? who5 ?? who6 ?? who7)?.trim();
   return name === undefined || noMember.test(name) ? undefined : name;
 };
 const showing =
   /^(?:(?:show|list|see|give|tell|get|read|find|look up|display|print)(?: (?:me|us))*|(?:what|whats|what's) (?:are|is|were) )\s*/i;
 const noMember =
-  /^(?:the|our|my|your|a|an|all|any|some|i|we|you|they|he|she|it|us|me|that|this|which|who|what|how|batch|lot|recipe)\b|\b(?:recipes?|batch(?:es)?|lots?|prices?|balms?|salves?|week|month|year|today|yesterday|be|been|is|are|was)\b/i;
+  /^(?:the|our|my|your|a|an|all|any|some|i|we|you|they|he|she|it|us|me|that|this|which|who|what|how|batch|lot|recipe)\b|\b(?:should|shall|do|does|did|can|could|will|would|must|might|may|to|for|with|of|and|from|recipes?|batch(?:es)?|lots?|prices?|balms?|salves?|week|month|year|today|yesterday|be|been|is|are|was)\b/i;
+interface Days {
+  readonly from?: string;
+  readonly to?: string;
+}
+
+/** "Which batches did Tom pour", "what did we buy in March": entries of one kind. */
+const kindClaim = (text: string, days: Days): Claim | undefined => {
+  const found = kindAsked(text.replace(showing, ''));
+  if (!found || (found.member !== undefined && noMember.test(found.member))) return undefined;
+  return claim({ action: 'history', ...found, ...days }, 3.2);
+};
+
 /** A recipe that is off the list still has a history under its name. */
 const whoChanged =
   /^who(?: has)?(?: last)? (?:changed?|amended|altered|modified|adjusted|edit(?:ed)?|saved?|updated?|renamed?|deleted?)(?: the| our)* (?<what>[\p{L}\p{N}' -]{2,80})$/iu;
@@ -74,7 +91,7 @@ const claimPage = (text: string, reading: Reading): Claim | undefined => {
 const asksBuyers = (text: string, reading: Reading): boolean =>
   /^who(?: has)? bought\b/i.test(text) && lotsIn(reading)[0]?.kind === 'batch';
 
-const squeezed = (text: string): string => text.replace(/\s+/g, ' ').replace(/^[\s,]+|[\s,.?]+$/g, '');
+const squeezed = (text: string): string => text.replace(/\s+/g, ' ').replace(/^[\s,:]+|[\s,:.?]+$/g, '');
 
 /** "who changed Winter balm in March", "history of 26-KIVO", "what did we do yesterday", "older". */
 export const claimHistory = (text: string, reading: Reading): Claim | undefined =>
@@ -95,8 +112,15 @@ const claimPast = (text: string, reading: Reading): Claim | undefined => {
     if (own) return undefined;
     return claim({ action: 'history', ...defined({ about: subject?.about }), ...days }, 3.25);
   }
-  const gone = subject ? undefined : whoChanged.exec(rest)?.groups?.what;
+  return subject ? undefined : withoutSubject(rest, days);
+};
+
+/** Of a recipe nobody has any more, of one kind of entries, or of a member. */
+const withoutSubject = (rest: string, days: Days): Claim | undefined => {
+  const gone = whoChanged.exec(rest)?.groups?.what;
   if (gone !== undefined) return claim({ action: 'history', about: { recipe: gone }, ...days }, 3.2);
-  const name = subject ? undefined : memberIn(rest);
-  return name === undefined ? undefined : claim({ action: 'history', member: name, ...days }, 3.2);
+  const ofKind = kindClaim(rest, days);
+  if (ofKind) return ofKind;
+  const member = memberIn(rest);
+  return member === undefined ? undefined : claim({ action: 'history', member, ...days }, 3.2);
 };

@@ -58,7 +58,10 @@ interface End {
   readonly year?: number | undefined;
 }
 
-const endOf = ([iso, day, first, itsYear, second, after, otherYear]: readonly (string | undefined)[]): End => ({
+const endOf = ([iso, day, first, itsYear, second, after, otherYear]: readonly (
+  | string
+  | undefined
+)[]): End => ({
   iso,
   day: day === undefined && after === undefined ? undefined : Number(day ?? after),
   month: first ?? second,

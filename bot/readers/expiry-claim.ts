@@ -1,5 +1,6 @@
 import { defined } from '../../core/defined.ts';
 import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
+import { readAgain } from '../understand.ts';
 import { askWhich } from './ask-back.ts';
 import { readBench } from './bench-reading.ts';
 import { bodyWords, inventingWords, suggestingWords } from './design-words.ts';
@@ -14,9 +15,9 @@ import { answerCues, dueWords, expiryCues, isAround, remindCues } from './expiry
 const longest = 400;
 
 const remindCue =
-  /\bremind(?:s|ed|ing|ers?)?\b|\bremember (?:us|me)\b(?=.*\d)|\b(?:tell|warn|alert|notify|let|give|ping|nudge|message) (?:us|me|everyone)\b(?: know| a heads[- ]up| notice| warning)?.{0,60}\b(?:before|ahead|in advance|beforehand|within)\b|\blead (?:days?|times?)\b|\bdaily (?:message|note|notice)\b/i;
+  /\b(?:days?|weeks?|fortnight) (?:ahead|before(?:hand)?|in advance)(?: (?:is|are|would be|will be))? (?:enough|plenty|fine|better|sufficient|will do)\b|\b(?:want|need|like|wish) to (?:know|be told|hear)\b.{0,40}\b(?:days?|weeks?|fortnight) (?:ahead|before|in advance)\b|\bremind(?:s|ed|ing|ers?)?\b|\bremember (?:us|me)\b(?=.*\d)|\b(?:tell|warn|alert|notify|let|give|ping|nudge|message) (?:us|me|everyone)\b(?: know| a heads[- ]up| notice| warning)?.{0,60}\b(?:before|ahead|in advance|beforehand|within)\b|\blead (?:days?|times?)\b|\bdaily (?:message|note|notice)\b/i;
 const dueCue =
-  /\bexpir(?:e|es|ed|ing|y|ies)\b|\bout of date\b|\boverdue\b|\bover due\b|\b(?:what|anything|which|lots?|batch(?:es)?|list|everything|all|things?|stuff|items?)\b.{0,40}\bdue\b|^\W*due\b|\bbest[- ]before (?:dates?|list)\b|\b(?:go|goes|going|gone|went) (?:off|out of date|stale|past (?:its|their))\b|\bpast (?:its|their|the)?\s*(?:best[- ]before|best|date|use[- ]by)\b|\b(?:needs?|should|must|to)\b.{0,25}\b(?:using|use|used) (?:up|first|soonest)\b|\brun(?:s|ning)? out of date\b|\bdates?\b.{0,8}\b(?:coming up|coming|running out)\b|\bup for use\b|\b(?:needs? (?:using|to be used|to go)|(?:must|should|has to|have to|needs to|need to) be (?:used|sold|finished)|(?:have|has|need|ought) to (?:use|sell|finish))\b(?=.{0,40}\b(?:by|before|this|next|until|within|first|soon|in the)\b)|\b(?:near|close to|nearing|approaching|reach(?:es|ing|ed)?|hits?|come(?:s)? to|at the end of) (?:its|their|the) (?:best[- ]before |use[- ]by )?(?:dates?|ends?)\b|\bhow long (?:is|are|does|do|will|can)\b.{0,40}\b(?:good|keep|last|usable|fine)\b|\b(?:until|till|up to) when\b|\b(?:what|which) date\b|\b(?:what|whats|what's|tell|show)\b.{0,20}\bdate (?:on|of|for)\b|\bbest[- ]before (?:date )?(?:of|for|on)\b|^\W*what(?:'s|s| is)? best[- ]before\b|\b(?:should|must|needs? to|has to|have to|ought to) be (?:used|sold|eaten|finished)\b(?=.{0,30}\b(?:by|before|until|this|next|within|soon)\b)|\b(?:what|anything|something|which|lots?|things?)\b.{0,30}\b(?:end|ends|ending|must go|has to go|have to go|needs? to go)\b(?=.{0,20}\b(?:this|next|before|by|until|within|in the|soon)\b)|\b(?:becom\w+|turns?|gets?|is getting|goes) (?:too )?(?:bad|old|stale|rancid|off)\b|\b(?:no longer|not|no) (?:good|usable|fine)\b(?=.{0,8}\b(?:any ?more|$))|\b(?:(?:must|should|shall|ought) (?:i|we) (?:to )?|do (?:i|we) (?:have|need) to )(?:use|finish|sell)\b(?=.{0,30}\b(?:in the|within|by|before|until|this|next|first|soon)\b)|\bgetting old\b|\bstill (?:good|ok|okay|fine|usable|in date|safe)\b|\bhow many (?:days|weeks|months)\b.{0,30}\bleft\b|\b(?:must|should|has to|have to)\b.{0,24}\bbe (?:used|sold|finished|eaten)\b|\bruns? out\b(?=.{0,20}\b(?:before|by|until|this|next|in)\b)|\b(?:everything|all)\b.{0,20}\b(?:end|ends|ending)\b(?=.{0,20}\b(?:this|next|before|by|until|within|in the|soon)\b)|\btoo old\b|\b(?:is|are) .{1,40} still (?:good|ok|okay|fine|usable|in date|safe)\b/i;
+  /\b(?:everything|anything|what|whatever|which|things?|stuff|all|list|lots?|batch(?:es)?|items?|ones?)\b.{0,60}\b(?:(?:best[- ]before|use[- ]by)(?: dates?)?|dates?) (?:is |are |lies |falls |comes )?(?:in|this|next|within|during|until|till|up to|by|between)\b|\b(?:best[- ]before|use[- ]by)s? (?:dates? )?(?:in|this|next|within|during|between) |\b(?:over|beyond|passed) (?:its|their|the) (?:best[- ]before |use[- ]by )?(?:dates?|best[- ]before)\b|\b(?:week|month)'s (?:best[- ]before|dates?)\b|\bwhat\b.{0,12}\b(?:ends?|runs? out|ends? soonest)\b(?=.{0,14}\b(?:in|soon|soonest|this|next|by)\b)|\bexpir(?:e|es|ed|ing|y|ies)\b|\bout of date\b|\boverdue\b|\bover due\b|\b(?:what|anything|which|lots?|batch(?:es)?|list|everything|all|things?|stuff|items?)\b.{0,40}\bdue\b|^\W*due\b|\bbest[- ]before (?:dates?|list)\b|\b(?:go|goes|going|gone|went) (?:off|out of date|stale|past (?:its|their))\b|\bpast (?:its|their|the)?\s*(?:best[- ]before|best|date|use[- ]by)\b|\b(?:needs?|should|must|to)\b.{0,25}\b(?:using|use|used) (?:up|first|soonest)\b|\brun(?:s|ning)? out of date\b|\bdates?\b.{0,8}\b(?:coming up|coming|running out)\b|\bup for use\b|\b(?:needs? (?:using|to be used|to go)|(?:must|should|has to|have to|needs to|need to) be (?:used|sold|finished)|(?:have|has|need|ought) to (?:use|sell|finish))\b(?=.{0,40}\b(?:by|before|this|next|until|within|first|soon|in the)\b)|\b(?:near|close to|nearing|approaching|reach(?:es|ing|ed)?|hits?|come(?:s)? to|at the end of) (?:its|their|the) (?:best[- ]before |use[- ]by )?(?:dates?|ends?)\b|\bhow long (?:is|are|does|do|will|can)\b.{0,40}\b(?:good|keep|last|usable|fine)\b|\b(?:until|till|up to) when\b|\b(?:what|which) date\b|\b(?:what|whats|what's|tell|show)\b.{0,20}\bdate (?:on|of|for)\b|\bbest[- ]before (?:date )?(?:of|for|on)\b|^\W*what(?:'s|s| is)? best[- ]before\b|\b(?:should|must|needs? to|has to|have to|ought to) be (?:used|sold|eaten|finished)\b(?=.{0,30}\b(?:by|before|until|this|next|within|soon)\b)|\b(?:what|anything|something|which|lots?|things?)\b.{0,30}\b(?:end|ends|ending|must go|has to go|have to go|needs? to go)\b(?=.{0,20}\b(?:this|next|before|by|until|within|in the|soon)\b)|\b(?:becom\w+|turns?|gets?|is getting|goes) (?:too )?(?:bad|old|stale|rancid|off)\b|\b(?:no longer|not|no) (?:good|usable|fine)\b(?=.{0,8}\b(?:any ?more|$))|\b(?:(?:must|should|shall|ought) (?:i|we) (?:to )?|do (?:i|we) (?:have|need) to )(?:use|finish|sell)\b(?=.{0,30}\b(?:in the|within|by|before|until|this|next|first|soon)\b)|\bgetting old\b|\bstill (?:good|ok|okay|fine|usable|in date|safe)\b|\bhow many (?:days|weeks|months)\b.{0,30}\bleft\b|\b(?:must|should|has to|have to)\b.{0,24}\bbe (?:used|sold|finished|eaten)\b|\bruns? out\b(?=.{0,20}\b(?:before|by|until|this|next|in)\b)|\b(?:everything|all)\b.{0,20}\b(?:end|ends|ending)\b(?=.{0,20}\b(?:this|next|before|by|until|within|in the|soon)\b)|\btoo old\b|\b(?:is|are) .{1,40} still (?:good|ok|okay|fine|usable|in date|safe)\b/i;
 
 /** These belong to other topics: how long something keeps, setting a date, what a pour was. */
 const elsewhere =
@@ -98,6 +99,18 @@ const claimDue = (reading: Reading): Claim | undefined => {
   return claim(requestOf(said, found.about, whole), found.about.lots ? 3.1 : 3);
 };
 
+/** "7 is too early for us. Remind us at 10": what is wrong now says nothing of what is wanted. */
+const wrongNow =
+  /(?:^|(?<=[.!?,;:]\s))\W*(?:at )?(?:\d{1,2}(?:[:.]\d\d)?|\w+)(?: ?(?:am|pm|o'clock|days?|weeks?))*(?: ahead| before| in the morning)*(?: (?:is|are|was|were|comes))(?: (?:much|far|a bit|way|just|rather|really))* too (?:early|late|long|short|soon|much|many|far|often)(?: for (?:us|me|everyone|everybody))?\s*[.,!;:]+\s*/i;
+const withoutOld = (reading: Reading): Reading => {
+  const match = wrongNow.exec(reading.text);
+  if (!match) return reading;
+  return readAgain(
+    reading.text.slice(0, match.index) + reading.text.slice(match.index + match[0].length),
+    reading,
+  );
+};
+
 const following = /^\W*(?:and|what about|how about|or|and what about)\b|^\W*(?:next|this)\b/i;
 
 /** "and next month?" after a question of what expires. */
@@ -148,7 +161,7 @@ export const claimExpiry = (reading: Reading): Claim | undefined => {
     : undefined;
   if (answered) return answered;
   if (anyWord(reading, remindCues) || remindCue.test(reading.text)) {
-    const asking = askingOnly(reading, (each) => remindCue.test(each));
+    const asking = askingOnly(withoutOld(reading), (each) => remindCue.test(each));
     return asking && claimRemind(textOf(asking).trim());
   }
   if (!dueCue.test(reading.text)) return claimFollowUp(reading);

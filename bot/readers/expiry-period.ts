@@ -31,7 +31,7 @@ const monthNames =
 /** Calendar stretches by their words, most telling first. */
 const named: readonly (readonly [RegExp, string])[] = [
   [
-    /(?<!\b(?:runs?|running|go|goes|going|gets?|getting|be|turns?|before it is|when it is) )\b(?:out of date|past (?:its|their|the|best)?\s*(?:best[- ]before|use[- ]by|sell[- ]by|date|best)(?: dates?)?|over ?due|(?:already |has |have |is |are )?expired|gone off|(?:gone|went) stale|no longer good|not (?:good|usable|fine|ok|okay) any ?more|no good any ?more)\b(?! (?:by|before|on(?! (?:the shel|our shel|hand|here))|in(?! (?:stock|the (?:cupboard|store|house|pantry|shed|larder)|here|our))|this|next))/i,
+    /(?<!\b(?:runs?|running|go|goes|going|gets?|getting|be|turns?|before it is|when it is) )\b(?:out of date|(?:past|over|beyond|passed) (?:its|their|the|best)?\s*(?:best[- ]before|use[- ]by|sell[- ]by|date|best)(?: dates?)?|over ?due|(?:already |has |have |is |are )?expired|(?:is|are) too old|gone off|(?:gone|went) stale|no longer good|not (?:good|usable|fine|ok|okay) any ?more|no good any ?more)\b(?! (?:by|before|on(?! (?:the shel|our shel|hand|here))|in(?! (?:stock|the (?:cupboard|store|house|pantry|shed|larder)|here|our))|this|next))/i,
     'overdue',
   ],
   [
@@ -55,7 +55,7 @@ const named: readonly (readonly [RegExp, string])[] = [
   [/\b(?:this |the |over the )?weekend\b/i, 'weekend'],
   [/\b(?:by |before )?tomorrow\b/i, 'tomorrow'],
   [/\b(?:by )?today\b|\btonight\b/i, 'today'],
-  [/\bsoon\b|\bsoonest\b|\bfirst\b|\bcoming up\b|\bupcoming\b/i, 'soon'],
+  [/\bsoon\b|\bsoonest\b|\bfirst\b(?! (?:of|day)\b)|\bcoming up\b|\bupcoming\b/i, 'soon'],
 ];
 
 const without = (text: string, match: RegExpExecArray): string =>
@@ -153,7 +153,7 @@ const oneDay = (day: DaySaid, before: string): Omit<PeriodSaid, 'rest'> => {
   const cue = untilCue.exec(before)?.[1]?.toLowerCase();
   const from = whole === undefined ? future : startOf(day);
   if (cue === 'before') return { until: plusDays(from, -1) };
-  if (cue !== undefined || /^(?:in|within)\b/i.test(day.said)) return { until: future };
+  if (cue !== undefined || /^(?:in|within|by|until|till|up to)\b/i.test(day.said)) return { until: future };
   return { from, until: future };
 };
 
@@ -165,7 +165,9 @@ const readDays = (reading: Reading): PeriodSaid | undefined => {
   const [first, second, third] = days;
   if (!first || third) return undefined;
   if (!second) {
-    const before = reading.text.slice(0, first.from);
+    const before = reading.text
+      .slice(0, first.to - first.said.length)
+      .replace(/\bbest[- ]before\b/gi, (said) => '_'.repeat(said.length));
     // What happens on that day is not asked about: "before the spring market on 12 June".
     const cue = untilCue.exec(before);
     const at = cue ? cue[0].toLowerCase().lastIndexOf((cue[1] ?? '').toLowerCase()) : 0;

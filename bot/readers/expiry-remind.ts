@@ -14,7 +14,7 @@ const showing =
   /\b(?:do you (?:still |ever |even )?remind|are you (?:still )?reminding)\b(?!.*\d)|\b(?:when|what time|how often|where)\b.{0,30}\bremind|\b(?:what|which|show|list|see|check|tell)\b.{0,25}\breminders?\b|\breminders? (?:settings?|set|status|on)\s*\??$|\b(?:is|are)\b.{0,25}\breminders?\b.{0,20}(?:\bon\b|\bset\b|\?)|^\W*(?:the |our |my )?reminders?\W*$|\bwhat\b.{0,25}\bremind(?:ed)?\b|\b(?:do|have) we (?:have |got |still have )?(?:any |a |the )?reminders?\b|\breminders?\b.{0,20}\b(?:running|switched|active|working)\b|\bwhat (?:do|does|did|would|will) (?:the |our |my |your )?reminders? (?:say|tell|show|hold|have)\b|\breminders? (?:for )?today\b/i;
 
 const setting =
-  /\b(?:remind (?:\d|us|me|everyone|everybody|the (?:group|two|three|four|others|team|members)|both|each|all|at|daily|every)|(?:be|get|being) reminded|reminding|reminders?|(?:tell|warn|alert|notify|let|give|ping|nudge|message) (?:us|me|everyone)\b.{0,60}\b(?:before|ahead|in advance|beforehand|within)|lead (?:days?|times?)|daily (?:message|note|notice))\b/i;
+  /\b(?:remind (?:\d|us|me|everyone|everybody|the (?:group|two|three|four|others|team|members)|both|each|all|at|daily|every)|(?:be|get|being) reminded|reminding|reminders?|(?:tell|warn|alert|notify|let|give|ping|nudge|message) (?:us|me|everyone)\b.{0,60}\b(?:before|ahead|in advance|beforehand|within)|lead (?:days?|times?)|daily (?:message|note|notice)s?|(?:days?|weeks?|fortnight) (?:ahead|before(?:hand)?|in advance)(?: (?:is|are|would be|will be))? (?:enough|plenty|fine|better|sufficient|will do)|(?:we|i)(?:'d)? (?:want|need|would like|like|wish) to (?:know|be told|hear)\b.{0,40}\b(?:days?|weeks?|fortnight) (?:ahead|before|in advance))\b/i;
 
 const other: Trouble = {
   code: 'out-of-range',
@@ -154,7 +154,9 @@ const fields = (text: string): Claim | undefined => {
 
 const claimWhole = (said: string): Claim | undefined => {
   const clause = said
-    .replace(/\bdaily (?:message|note|notice)\b/i, 'reminder')
+    .replace(/\b(?:daily|morning) (?:message|note|notice)s?\b/i, 'reminder')
+    .replace(/\breminders? (?:to )?(?=\d)/i, 'reminder at ')
+    .replace(/\b(?:make|set|move|put|change) (?:it|that) (?:to )?(?=\d{1,2}\b(?! days?| weeks?))/i, 'at ')
     .replace(/\bremember (?=(?:us|me)\b)/i, 'remind ')
     .replace(/\bremind (?=\d)/i, 'remind at ');
   if (stopping.test(clause)) {
@@ -167,7 +169,7 @@ const claimWhole = (said: string): Claim | undefined => {
           word,
         ),
     );
-    return loose.length === 0 ? claim({ action: 'stop' }, 3.1) : undefined;
+    return loose.length === 0 ? claim({ action: 'stop' }, 3.35) : undefined;
   }
   if (!setting.test(clause) && !showing.test(clause)) return undefined;
   if (showing.test(clause)) {
@@ -175,7 +177,7 @@ const claimWhole = (said: string): Claim | undefined => {
       clause,
       (word) =>
         isAround(remindWords, word) ||
-        /^(?:what|when|which|list|status|where|time|daily|see|check|often|say|says|hold|have|has|did|say|your|todays?|today's|there|switched|running|still|have|got|active|working|of|being|been|stand|stands|standing|sent|coming|posted|due|go|out)$/.test(
+        /^(?:what|when|which|list|status|where|time|daily|see|check|often|say|says|hold|have|has|did|say|your|todays?|today's|there|switched|running|still|have|got|active|working|of|being|been|stand|stands|standing|sent|coming|posted|due|go|out|many|next|will|come|comes|settings?)$/.test(
           word,
         ),
     );

@@ -48,17 +48,24 @@ export const readZone = ({ text }: Reading): FoundAt => {
 };
 
 const capCue =
-  /\b(?:best[ -]before(?: dates?)?|bbe?|shelf[ -]life|keeps?|good for)\b(?:\s+(?:is|of|for|our|everything|all|batches|after|the|pour|should|be|set|to|ceiling|limit|cap))*\s+(?:at most|no more than|not more than|never (?:more|longer) than|max(?:imum)?(?: of)?|up to|limit(?:ed to)?|ceiling(?: of)?|cap(?:ped at)?|at|longer than|more than|over|beyond|to)\s+(\d{1,3}|a|one|two|three|six|nine|twelve|eighteen)\s+(months?|years?)\b/i;
+  /\b(?:best[ -]before(?: dates?)?|bbe?|shelf[ -]life|keeps?|good for)\b(?:\s+(?:is|of|for|our|everything|all|batches|after|the|pour|should|be|set|to|ceiling|limit|cap))*\s+(?:at most|no more than|not more than|never (?:more|longer) than|max(?:imum)?(?: of)?|up to|limit(?:ed to)?|ceiling(?: of)?|cap(?:ped at)?|at|longer than|more than|over|beyond|to)\s+(\d{1,3}|half a|a|one|two|three|four|five|six|eight|nine|ten|twelve|eighteen)\s+(months?|years?)\b/i;
 /** "Max best before 18 months", "cap of nine months on the best before". */
 const capFirst =
   /\b(?:max(?:imum)?|longest|cap|limit|ceiling)\b.{0,12}\b(?:best[ -]before|shelf[ -]life)\b(?: (?:is|of|at|to|to be|should be))?\W+(\d{1,3}|a|one|two|three|six|nine|twelve|eighteen)\s+(months?|years?)\b/i;
+/** "Nothing is kept longer than 6 months here", "no balm of ours lasts longer than half a year". */
+const capNothing =
+  /\b(?:(?:nothing|no (?:balm|salve|batch|tin|jar|pour)s?|none)\b.{0,24}\b(?:kept|keeps?|lasts?|stays?|good|older)|(?:we|i) (?:never|do not|don't) (?:keep|let)\b.{0,30})\b(?:\s+(?:for|good|in the house|anything|older|here|a balm))*\s+(?:longer than|more than|over|beyond|older than|than|past)\s+(\d{1,3}|half a|a|one|two|three|four|five|six|eight|nine|ten|twelve|eighteen)\s+(months?|years?)\b/i;
 const numbers: Readonly<Record<string, number>> = {
   a: 1,
   one: 1,
   two: 2,
   three: 3,
+  four: 4,
+  five: 5,
   six: 6,
+  eight: 8,
   nine: 9,
+  ten: 10,
   twelve: 12,
   eighteen: 18,
 };
@@ -73,11 +80,11 @@ const badCap: Found = {
 
 /** "best before at most 9 months": the group's own ceiling. */
 export const readCap = ({ text }: Reading): FoundAt => {
-  const match = capCue.exec(text) ?? capFirst.exec(text);
+  const match = capCue.exec(text) ?? capFirst.exec(text) ?? capNothing.exec(text);
   if (!match) return none;
   const said = match[1]?.toLowerCase() ?? '';
-  const count = Object.hasOwn(numbers, said) ? (numbers[said] ?? 0) : Number(said);
+  const count = said === 'half a' ? 0.5 : Object.hasOwn(numbers, said) ? (numbers[said] ?? 0) : Number(said);
   const capMonths = /^year/i.test(match[2] ?? '') ? count * 12 : count;
-  if (capMonths < 1 || capMonths > 60) return badCap;
+  if (!Number.isInteger(capMonths) || capMonths < 1 || capMonths > 60) return badCap;
   return { wish: { capMonths }, place: { from: match.index, to: match.index + match[0].length } };
 };

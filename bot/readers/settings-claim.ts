@@ -10,7 +10,7 @@ import { boardOf, take } from './target.ts';
 const showing =
   /^\W*(?:(?:please|can|could|you|i|we|me|us|the|show|see|view|list|what|what's|whats|are|is|our|my|current|group|group's|open|display|all|read|tell|check|to|want|let|look|at|how|have|set|hi|hello|hey|pipkin|get|give)\b[\s,'!]*)*(?:settings?|preferences|set-up|setup)\W*(?:please|pls|thanks|thank you|now|of|for|this|group|our|the|are|we|using|right|currently|\W)*$/i;
 const asking =
-  /^\W*(?:(?:what|which|what's|whats|hi|hello|hey|pipkin|please)\b[\s,']*)+(?:is\s+|are\s+)?(?:our\s+|the\s+|my\s+|current\s+)*(?:region|units?|currency|default loss|loss allowance|time ?zone)\b(?:\W|are|is|we|in|using|set|do|have|use|our|current|to|it|please)*$/i;
+  /^\W*(?:(?:what|which|what's|whats|hi|hello|hey|pipkin|please)\b[\s,']*)+(?:is\s+|are\s+)?(?:our\s+|the\s+|my\s+|current\s+)*(?:region|units?|currency|default loss|loss allowance|time ?zone)\b(?:\W|are|is|we|in|using|set|do|have|use|our|current|to|it|please)*$|^\W*(?:tell me |so |and )*how (?:is|are) (?:everything|you|things|this|we)(?: all)? set[ -]?up(?: for us| here| now)?\W*$/i;
 
 const refusing = /\b(?:don't|dont|do not|never)\b/i;
 /** Words of other topics: a message with one of these is about more than a setting. */
@@ -28,6 +28,7 @@ export const settingsWords = new Set(
   great united kingdom england scotland wales northern ireland usa states america canada australia au germany france spain italy portugal
   netherlands austria belgium sweden denmark poland kitchen new old decimals digits ours make makes then so were
   numbers number figures with as sign separator written amounts answers show
+  house nothing kept keep keeps long longer here ours after pouring never hundredths tenths thousandths hundredth tenth thousandth resolves resolve count trade sell deal sold should able right people let gram grams everything's
   back return go again percent per cent instead reckon count expect calculate lose losing batches pours pour standard please`.split(
     /\s+/,
   ),

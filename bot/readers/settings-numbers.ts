@@ -5,7 +5,7 @@ import type { Item } from './item.ts';
 import { type Found, none } from './settings-words.ts';
 
 const stepCue =
-  /\b(?:scales?|balance)[,:]?(?:\s+(?:can|only|that|now|just|is|are|has|have|an?|do|does|will|which|steps?|display|readability))*\s+(?:reads?|reading|goes|go|weighs?|steps?|accurate|accuracy|precise|precision|resolution|shows?|measures?|down)\b|\b(?:scale|default)\s+step\b|\bstep\s+(?:of|is|to|size)\b|\bset\s+(?:the\s+)?step\b/i;
+  /\b(?:scales?|balance)[,:]?(?:\s+(?:can|only|that|now|just|is|are|has|have|an?|do|does|will|which|steps?|display|readability))*\s+(?:reads?|reading|goes|go|weighs?|steps?|accurate|accuracy|precise|precision|resolution|shows?|measures?|resolves?|down)\b|\bset (?:the|our|my) scales? to\b|\b(?:scale|default)\s+step\b|\bstep\s+(?:of|is|to|size)\b|\bset\s+(?:the\s+)?step\b/i;
 
 const badStep: Found = {
   ...none,
@@ -15,12 +15,27 @@ const badStep: Found = {
   },
 };
 
+/** "Hundredths of a gram". */
+const partOfGram = /\b(tenths?|hundredths?|thousandths?) of (?:a |one )?grams?\b/i;
+
 const isWeight = (item: Item): boolean =>
   item.letter === 'g' || item.letter === 'n' || (item.letter === 'u' && item.unit === 'g');
 
 /** "our scale reads 0.01 g", "scale goes down to a gram". */
 export const readStep = (reading: Reading): Found => {
   if (!stepCue.test(reading.corrected)) return none;
+  const stepG = partOf(reading.corrected);
+  return stepG === undefined ? weightOf(reading) : { wish: { stepG } };
+};
+
+const partOf = (text: string): ScaleStep | undefined => {
+  const part = partOfGram.exec(text)?.[1]?.toLowerCase() ?? '';
+  if (part.startsWith('te')) return 0.1;
+  if (part.startsWith('hu')) return 0.01;
+  return part === '' ? undefined : 0.001;
+};
+
+const weightOf = (reading: Reading): Found => {
   const item = reading.items.find(isWeight);
   if (!item || item.upTo !== undefined) return none;
   const unit = item.unit !== undefined && isMassUnit(item.unit) ? item.unit : 'g';

@@ -29,7 +29,7 @@ export interface Found {
 export const none: Found = { wish: {} };
 
 const regionCue =
-  /\b(?:region|country|rules|we are in|we're in|were in|i am in|i'm in|im in|we live in|i live in|based in|located in)\b/i;
+  /\b(?:region|country|rules|we are in|we're in|were in|i am in|i'm in|im in|we live in|i live in|based in|located in|(?:we|i) (?:sell|trade) (?:only )?in)\b/i;
 
 export const readRegion = (text: string): Found => {
   if (!regionCue.test(text)) return none;
@@ -54,8 +54,11 @@ const unitsPattern =
   /\b(?:units?|use|show|prefer|weigh|work|switch)\b(?:\s+(?:in|to|the|unit|units|is|are|as|as|me|us|everything|weights|amounts))*\W{0,3}\s*(g|grams?|oz|ounces?|metric|imperial)\b(?!\s+of)/i;
 const unitsTail = /\b(ounces?|oz|grams?)\s+(?:as\s+)?units?\b/i;
 
+/** "Weights in ounces please", "give us ounces from now on". */
+const unitsAsked =
+  /^\W*(?:please |now |ok )*(?:(?:all |our |the )?(?:weights?|amounts?|masses|tables|everything) (?:should be |are |always )?in|give (?:me|us)|(?:we|i)(?:'d like|'d rather have| want| would like| need| prefer)) (ounces|oz|grams)(?: (?:please|from now on|instead|always|now|as well|too|thanks))+\W*$/i;
 export const readUnits = (text: string): Found => {
-  const match = unitsPattern.exec(text) ?? unitsTail.exec(text);
+  const match = unitsPattern.exec(text) ?? unitsTail.exec(text) ?? unitsAsked.exec(text);
   if (!match?.[1]) return none;
   const units = /^(?:oz|ounce|imperial)/i.test(match[1]) ? 'oz' : 'g';
   return { wish: { units } };
@@ -75,12 +78,12 @@ const currencyNames: Readonly<Record<string, string>> = {
   'swiss francs': 'CHF',
 };
 const currencyPattern =
-  /\b(?:currency|prices|money|pay|buy|everything|priced)\b(?:\s+(?:to|is|in|as|=|are|the|of))*\W{0,3}\s*((?:us|american|canadian|australian|swiss)\s+\w+|[a-z]{3,8}\b|[€£])/i;
+  /\b(?:currency|prices|money|pay|buy|everything|priced|(?:count|reckon|trade|calculate|prices?) in)\b(?:\s+(?:to|is|in|as|=|are|the|of))*\W{0,3}\s*((?:us|american|canadian|australian|swiss)\s+\w+|[a-z]{3,8}\b|[€£])/i;
 const known = new Set(Intl.supportedValuesOf('currency'));
 
 export const readCurrency = (text: string): Found => {
   if (
-    !/\bcurrency\b|^\W*(?:please |now )*(?:we|i|our prices|prices|all prices|everything) (?:pay|buy|price|are|is|should be)(?: everything| things| for things)?(?: in)? (?:euros?|pounds|sterling|(?:us |canadian |australian |american )?dollars|swiss francs|[€£])\W*$/i.test(
+    !/\bcurrency\b|\b(?:prices?|money|count|reckon|calculate|trade)\b(?: (?:things|everything|prices|costs))?(?: (?:in|is|are)){1,2} (?:gbp|eur|usd|cad|aud|chf|euros?|pounds|sterling|(?:us |canadian |australian |american )?dollars|swiss francs|[€£])(?: sterling)?(?: (?:please|from now on|now|always|thanks))*\W*$|^\W*(?:please |now )*(?:we|i|our prices|prices|all prices|everything) (?:pay|buy|price|are|is|should be)(?: everything| things| for things)?(?: in)? (?:euros?|pounds|sterling|(?:us |canadian |australian |american )?dollars|swiss francs|[€£])\W*$/i.test(
       text,
     )
   )
@@ -100,7 +103,10 @@ export const readCurrency = (text: string): Found => {
 };
 
 const onlyRole =
-  /\bonly\s+(?:the\s+)?(?:(?:members?|people|those)\s+(?:with|of|in)\s+(?:the\s+)?)?(?:role\s+)?(?:the\s+)?["@]*(.+?)["]*\s+(?:role\s+)?(?:may|can|should|are allowed to|is allowed to|get to|gets to|members? (?:may|can))\s+(?:write|edit|save|change|record)\b/i;
+  /\bonly\s+(?:the\s+)?(?:(?:members?|people|those)\s+(?:with|of|in)\s+(?:the\s+)?)?(?:role\s+)?(?:the\s+)?["@]*(.+?)["]*\s+(?:role\s+)?(?:may|can|should(?: be able to| be allowed to)?|are allowed to|is allowed to|get to|gets to|members? (?:may|can))\s+(?:write|edit|save|change|record)\b/i;
+/** "Let only the role Bench write", "writing is for the role Bench only". */
+const letOnly =
+  /\blet only (?:the )?(?:(?:members?|people|those) (?:with|of|in) (?:the )?)?(?:role )?["@]*([\p{L}\p{N}][^"\n]{0,60}?)"* (?:role )?(?:write|edit|record)\b|\bwriting (?:is|should be) (?:only )?for (?:the )?(?:role )?["@]*([\p{L}\p{N}][^"\n]{0,60}?)"*(?: role)?(?: only| alone)\W*$/iu;
 const writerRole =
   /\b(?:writers?|writing|write)\s*(?:role)?\s*(?:is|=|:|to)\s*["@]*([\p{L}\p{N}][^"\n]{0,60}?)"*\s*$/iu;
 const everyone =
@@ -108,8 +114,8 @@ const everyone =
 
 export const readRole = (text: string): Found => {
   if (everyone.test(text)) return { wish: { writerRole: null } };
-  const match = onlyRole.exec(text) ?? writerRole.exec(text);
-  const role = match?.[1]
+  const match = letOnly.exec(text) ?? onlyRole.exec(text) ?? writerRole.exec(text);
+  const role = (match?.[1] ?? match?.[2])
     ?.replace(/^role\s+/i, '')
     .replace(/\s+(?:members?|role)$/i, '')
     .trim();

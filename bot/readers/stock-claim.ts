@@ -29,7 +29,11 @@ const isPlain = ({ bench }: BenchText, around = listWords): boolean => {
 
 const whichOf = (said: string): 'low' | 'expired' | undefined => {
   if (lowWord.test(said)) return 'low';
-  return /\b(?:expired|past (?:its|their|the) date|out of date)\b/i.test(said) ? 'expired' : undefined;
+  return /\b(?:expired|(?:past|over|beyond) (?:its|their|the) (?:best[- ]before|dates?)|out of date)\b/i.test(
+    said,
+  )
+    ? 'expired'
+    : undefined;
 };
 
 /** "Any beeswax?", "the shea?": of what the shelf has lots of. */

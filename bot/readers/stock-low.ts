@@ -3,9 +3,9 @@ import type { BenchReading } from './bench-reading.ts';
 import { gramsRead, isAmount, nameRead } from './stock-amount.ts';
 
 const cue =
-  /\b(?:warn|alert|tell|remind|say|ping|shout|notify|message|nudge|know|warning|alarm)\b.{0,100}\b(?:below|under|less than|fewer than|lower than|low|down to|(?:falls?|drops?|gets?|goes|is|are) (?:to|at)|reach(?:es)?|at \d[\d.,/]* ?(?:g|kg|grams?|oz|lb|ml)\b|when there(?:'s| is| are) only)\b|\blow (?:stock )?(?:mark|warning|level|limit)\b|\blow[- ]stock\b|\bminimum\b|\b(?:below|under|less than|(?:gets?|falls?|drops?|goes|comes|is|are) (?:down )?to|down to) .{0,36}\b(?:warn|alert|say|tell|ping|shout|let (?:me|us) know)\b|\b(?:keep|(?:always|must|to|should) (?:have|want|need|keep)) (?:at least|a minimum of|no less than)\b|\b(?:warn|alert|ping|shout|watch)\b.{0,24}\bat \d/i;
+  /\b(?:warn|alert|tell|remind|say|ping|shout|notify|message|nudge|know|warning|alarm)\b.{0,100}\b(?:below|under|less than|fewer than|lower than|low|down to|(?:falls?|drops?|gets?|goes|is|are) (?:to|at)|reach(?:es)?|at \d[\d.,/]* ?(?:g|kg|grams?|oz|lb|ml)\b|when there(?:'s| is| are) only)\b|\blow (?:stock )?(?:mark|warning|level|limit)\b|\blow[- ]stock\b|\bminimum\b|\b(?:below|under|less than|(?:gets?|falls?|drops?|goes|comes|is|are) (?:down )?to|down to) .{0,36}\b(?:warn|alert|say|tell|ping|shout|let (?:me|us) know)\b|\b(?:keep|(?:always|must|to|should) (?:have|want|need|keep)) (?:at least|a minimum of|no less than)\b|\b(?:warn|alert|ping|shout|watch)\b.{0,24}\bat \d|\bmark\b.{0,40}\b(?:should be|to|at|is|be)\b|\bshould (?:never|not) (?:drop|fall|go|get|be) (?:below|under|less than)\b/i;
 const offCue =
-  /\b(?:no|without|remove|delete|forget|drop|clear|stop|cancel|end)\b.*\b(?:mark|warning|warnings|warn|alert|alerts|limit|level|minimum)\b|\b(?:don't|dont|do not|stop) (?:warn|alert|tell|ping)(?:ing)?\b/i;
+  /\b(?:take away|no longer (?:need|want)|(?:don't|do not) (?:need|want))\b.{0,40}\b(?:mark|warnings?|alerts?|minimum)\b|\b(?:no|without|remove|delete|forget|drop|clear|stop|cancel|end)\b.*\b(?:mark|warning|warnings|warn|alert|alerts|limit|level|minimum)\b|\b(?:don't|dont|do not|stop) (?:warn|alert|tell|ping)(?:ing)?\b/i;
 
 const asksPolitely = /\b(?:can|could|would|will) you\b/i;
 

@@ -75,6 +75,8 @@ const request = z.strictObject({
   seen: z.int().optional(),
   /** Said a second time on purpose. */
   again: z.boolean().optional(),
+  /** In place of what was told before of this batch, or of the one that was named by mistake. */
+  instead: z.union([z.literal(true), code]).optional(),
   /** A lot past its date was used, and the maker knows it. */
   expiredToo: z.boolean().optional(),
 });

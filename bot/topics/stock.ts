@@ -6,6 +6,7 @@ import { ofSpokenLot } from '../readers/of-spoken-lot.ts';
 import { sameAgain } from '../readers/same-again.ts';
 import { claimStock } from '../readers/stock-claim.ts';
 import { boughtExample } from '../readers/stock-words.ts';
+import { claimStockInstead } from '../readers/told-instead.ts';
 import { type SlashValues, topic } from '../topic.ts';
 import { answerStock } from '../words/stock.ts';
 
@@ -87,6 +88,8 @@ const request = z.strictObject({
   also: z.array(ingredient).max(10, 'At most ten at once; "stock" lists everything.').optional(),
   prices: z.boolean().optional(),
   again: z.boolean().optional(),
+  /** In place of what was told before. */
+  instead: z.literal(true).optional(),
 });
 export type StockWish = z.output<typeof request>;
 
@@ -105,6 +108,8 @@ const shown = ({ lot, ingredient: what }: SlashValues): string => {
   if (lot !== undefined) return `lot ${lot}`;
   return what === undefined ? 'stock' : `stock of ${what}`;
 };
+
+const claimTold = sameAgain(ofSpokenLot(claimStock));
 
 const commands = {
   show: shown,
@@ -159,6 +164,6 @@ export const stock = topic({
     say: spoken,
   },
   writes: ({ action }) => action !== 'list' && action !== 'show',
-  read: sameAgain(ofSpokenLot(claimStock)),
+  read: (reading) => claimStockInstead(reading) ?? claimTold(reading),
   answer: answerStock,
 });

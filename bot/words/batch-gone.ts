@@ -12,6 +12,7 @@ import type { BatchWish } from '../topics/batch.ts';
 import { batchFigures } from './batch-figures.ts';
 import { countText, text } from './batch-text.ts';
 import { dayText, dayTrouble, todayFor } from './bench-dates.ts';
+import { toldInstead } from './bench-instead.ts';
 import { writtenDown } from './bench-twice.ts';
 import { findBatch } from './find-lot.ts';
 import { by } from './recipe-table.ts';
@@ -194,10 +195,18 @@ export const recordGone = async (wish: BatchWish, tools: Tools): Promise<Answer 
   const days = [on, ...(wish.parts ?? []).flatMap((part) => part.on ?? [])];
   const wrongDay = days.map((day) => dayTrouble(day, today)).find(Boolean);
   if (wrongDay) return wrongDay;
-  const { again, ...same } = wish;
+  const { again, instead, ...same } = wish;
+  const write = (state: BookState): Decision => decide(benchOf(state), wish, on);
   return writtenDown(
-    { tools, what: 'time', key: same, again },
-    () => tools.book.change((state) => decide(benchOf(state), wish, on), by(tools)),
+    { tools, what: 'time', key: same, again: again ?? instead !== undefined },
+    () =>
+      instead
+        ? toldInstead(
+            { kinds: ['tins-gone', 'tins-back'], lot: instead === true ? wish.lot : instead },
+            tools,
+            write,
+          )
+        : tools.book.change(write, by(tools)),
     ({ value, state }) => answerFor(value, state),
   );
 };

@@ -1,5 +1,6 @@
 import type { BookEntry } from '../../core/book.ts';
 import type { Answer, Trouble } from '../answer.ts';
+import { changeKinds } from '../readers/book-words.ts';
 import type { Tools } from '../topic.ts';
 import type { BookWish } from '../topics/book.ts';
 import { isAbout } from '../undo/about.ts';
@@ -30,8 +31,9 @@ const isThen = (entry: BookEntry, { from, to }: BookWish, tools: Tools): boolean
   return (from === undefined || day >= from) && (to === undefined || day <= to);
 };
 
-const isTheirs = (entry: BookEntry, { member }: BookWish): boolean =>
-  member === undefined || byName(entry, member);
+const isTheirs = ({ event, ...entry }: BookEntry, { member, kind }: BookWish): boolean =>
+  (kind === undefined || (changeKinds[kind] as readonly string[]).includes(event.kind)) &&
+  (member === undefined || byName({ event, ...entry }, member));
 
 /** Reminders are sent every day; they are told only to somebody who asks about a lot or a day. */
 const isTold = ({ event }: BookEntry, wish: BookWish): boolean =>
@@ -65,8 +67,15 @@ const linesOf = async (wish: BookWish, tools: Tools): Promise<readonly Line[]> =
   return lines;
 };
 
-const aboutText = ({ about, member, from, to }: BookWish): string =>
+const kindNames: Partial<Record<NonNullable<BookWish['kind']>, string>> = {
+  pour: 'pours',
+  purchase: 'purchases',
+  gift: 'tins that went',
+};
+
+const aboutText = ({ about, kind, member, from, to }: BookWish): string =>
   [
+    kind && kindNames[kind],
     about?.recipe ?? about?.lot ?? about?.reaction,
     member && `by ${member}`,
     from && (from === to || to === undefined ? from : `${from} to ${to}`),
@@ -113,6 +122,7 @@ export const showHistory = async (wish: BookWish, tools: Tools): Promise<Answer 
         name: entry.name ?? null,
         kind: entry.event.kind,
         what: said,
+        ...('lot' in entry.event && typeof entry.event.lot === 'string' ? { lot: entry.event.lot } : {}),
       })),
     },
     warnings: [],

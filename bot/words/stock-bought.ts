@@ -3,7 +3,7 @@ import { isExpired } from '../../core/bench/draw.ts';
 import type { BenchEventOf } from '../../core/bench/events.ts';
 import { afterBenchEvent, nextCode } from '../../core/bench/fold.ts';
 import type { Bench, Lot } from '../../core/bench/state.ts';
-import { type BookEvent, benchOf } from '../../core/book.ts';
+import { type BookEvent, type BookState, benchOf } from '../../core/book.ts';
 import { minorDigits } from '../../core/cost/money.ts';
 import { defined } from '../../core/defined.ts';
 import { fail, ok, type Result } from '../../core/result.ts';
@@ -12,6 +12,7 @@ import type { Tools } from '../topic.ts';
 import type { Purchase, StockWish } from '../topics/stock.ts';
 import { gramsText, text } from './batch-text.ts';
 import { dayText, dayTrouble, todayFor } from './bench-dates.ts';
+import { toldInstead } from './bench-instead.ts';
 import { writtenDown } from './bench-twice.ts';
 import { typedText } from './cost-money.ts';
 import { by } from './recipe-table.ts';
@@ -170,10 +171,14 @@ export const recordBought = async (wish: StockWish, tools: Tools): Promise<Answe
   const days = (wish.purchases ?? []).flatMap(({ on }) => on ?? []);
   const wrongDay = days.map((on) => dayTrouble(on, today)).find(Boolean);
   if (wrongDay) return wrongDay;
-  const { again, ...same } = wish;
+  const { again, instead, ...same } = wish;
+  const write = (state: BookState): Decision => decide(benchOf(state), wish, tools);
   return writtenDown(
-    { tools, what: 'purchase', key: same, again },
-    () => tools.book.change((state) => decide(benchOf(state), wish, tools), by(tools)),
+    { tools, what: 'purchase', key: same, again: again ?? instead },
+    () =>
+      instead
+        ? toldInstead({ kinds: ['lot-bought'], lot: wish.purchases?.[0]?.lot }, tools, write)
+        : tools.book.change(write, by(tools)),
     ({ value, state }) => answerFor(value, wish, benchOf(state), tools),
   );
 };

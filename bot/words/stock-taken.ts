@@ -4,7 +4,7 @@ import type { Draw } from '../../core/bench/event-fields.ts';
 import type { BenchEvent } from '../../core/bench/events.ts';
 import { sumG } from '../../core/bench/exact.ts';
 import type { Bench, Lot } from '../../core/bench/state.ts';
-import { benchOf } from '../../core/book.ts';
+import { type BookState, benchOf } from '../../core/book.ts';
 import { defined } from '../../core/defined.ts';
 import { fail, ok, type Result } from '../../core/result.ts';
 import type { Answer, Trouble } from '../answer.ts';
@@ -12,6 +12,7 @@ import type { Tools } from '../topic.ts';
 import type { StockWish } from '../topics/stock.ts';
 import { gramsText, text } from './batch-text.ts';
 import { dayText, dayTrouble, todayFor } from './bench-dates.ts';
+import { toldInstead } from './bench-instead.ts';
 import { lowAfter } from './bench-low.ts';
 import { writtenDown } from './bench-twice.ts';
 import { findLot } from './find-lot.ts';
@@ -130,10 +131,14 @@ export const recordTaken = async (wish: StockWish, tools: Tools): Promise<Answer
   const on = wish.on ?? today;
   const wrongDay = dayTrouble(on, today);
   if (wrongDay) return wrongDay;
-  const { again, ...same } = wish;
+  const { again, instead, ...same } = wish;
+  const write = (state: BookState): Decision => decide(benchOf(state), wish, on);
   return writtenDown(
-    { tools, what: wish.how === 'wasted' ? 'loss' : 'use', key: same, again },
-    () => tools.book.change((state) => decide(benchOf(state), wish, on), by(tools)),
+    { tools, what: wish.how === 'wasted' ? 'loss' : 'use', key: same, again: again ?? instead },
+    () =>
+      instead
+        ? toldInstead({ kinds: ['stock-taken'], lot: wish.lot }, tools, write)
+        : tools.book.change(write, by(tools)),
     ({ value, state }) => answerFor(value, wish, benchOf(state), tools),
   );
 };
