@@ -193,6 +193,23 @@ function* looksAt(named: Reading, whole: Chosen | undefined, topics: readonly To
   }
 }
 
+/** Topics that take a name alone for a question, and words by which it is asked what the book has of it. */
+const byName = new Set(['recipe', 'ingredient', 'substitute']);
+const ofBook =
+  /\b(?:in the house|left|do we (?:have|own)|have we|we (?:still )?(?:have|own)|(?:when|how often)\b.{0,24}\b(?:made|make|pour(?:ed)?))\b/i;
+
+/** "Any Quarry balm in the house?" asks what the bench book has of it, and not for the recipe. */
+const askedOfBook = (whole: Chosen, reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
+  if (!byName.has(whole.topic.name) || !ofBook.test(reading.text)) return undefined;
+  if (reading.bench.batches.size === 0 && reading.bench.lots.size === 0) return undefined;
+  for (const found of gathered(pointedNames(reading).reading)) {
+    const chosen = sure(surest(found.reading, topics), sureAlone);
+    if (chosen?.topic.name === 'batch' || chosen?.topic.name === 'stock')
+      return withAssumed(chosen, [`I read that as "${echo(found.plain)}".`]);
+  }
+  return undefined;
+};
+
 const passedOver = (gist: { readonly passedOver: string }): string => `I passed over "${gist.passedOver}".`;
 
 /**
@@ -201,7 +218,7 @@ const passedOver = (gist: { readonly passedOver: string }): string => `I passed 
  */
 export const choose = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
   const whole = goingOn(reading, topics) ?? chooseWhole(reading, topics);
-  if (isRequest(whole)) return whole;
+  if (isRequest(whole)) return askedOfBook(whole, reading, topics) ?? whole;
   for (const { read, assumed } of looksAt(pointedNames(reading).reading, whole, topics)) {
     const part = read();
     if (isRequest(part)) return withAssumed(part, [assumed]);

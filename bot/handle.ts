@@ -80,9 +80,9 @@ const remembered = ({ topic, claim }: Chosen): Last | undefined => {
 };
 
 /** What "it" means after an answer: the recipes it came to, what it offered, the batch or lot it told of. */
-const outcomeOf = ({ made, offers, figures }: Answer): Pick<Last, 'made' | 'offers' | 'lot'> | undefined => {
+const outcomeOf = ({ made, offers, figures }: Answer): Pick<Last, 'made' | 'offers' | 'lot' | 'done'> => {
   const lot = typeof figures.lot === 'string' ? figures.lot : undefined;
-  return made || offers || lot !== undefined ? defined({ made, offers, lot }) : undefined;
+  return defined({ made, offers, lot, done: true });
 };
 
 const linesIn = (request: Readonly<Record<string, unknown>>): unknown[] => {
@@ -150,8 +150,7 @@ export const pipkin = ({ keeper, onFault }: Wiring): Pipkin => {
     const { request } = claim;
     const answer = await (found.reading ? topic.run(request, tools) : again(topic, request, tools));
     if ('code' in answer) return { topic: topic.name, error: answer };
-    const outcome = outcomeOf(answer);
-    if (outcome) conversations.keep(heard, { topic: topic.name, request, ...outcome });
+    conversations.keep(heard, { topic: topic.name, request, ...outcomeOf(answer) });
     const as = found.reading ? readAs(heard.text, tools.settings) : [];
     return { topic: topic.name, request, answer: withAssumed(finished(answer, found, tools.book), as) };
   };

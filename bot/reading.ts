@@ -13,6 +13,8 @@ export interface Last {
   readonly made?: readonly Made[];
   /** The batch or lot the answer told of: a pour has its code only then. */
   readonly lot?: string;
+  /** It was answered, and not refused after all. */
+  readonly done?: boolean;
   /** Ingredients the answer offered, by name, best first. */
   readonly offers?: readonly string[];
   /** Place, from 0, of the recipe the message picks: "the second one". */

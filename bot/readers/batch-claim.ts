@@ -129,7 +129,7 @@ const listed =
 
 /** "What was poured in March", "did we pour any in March": with days these are a list too. */
 const listedThen =
-  /\b(?:what|which|everything|all|list|show|anything)\b[^.?!]{0,40}\b(?:poured|made|pour|make)\b|^\W*(?:did|have) (?:we|i|you|they) (?:pour|poured|make|made)\b|\bpoured\b[^.?!]{0,20}\blist\b/i;
+  /\b(?:what|which|everything|all|list|show|anything|how (?:much|many))\b[^.?!]{0,40}\b(?:poured|made|pour|make)\b|^\W*(?:did|have) (?:we|i|you|they) (?:pour|poured|make|made)\b|\bpoured\b[^.?!]{0,20}\blist\b/i;
 
 const claimList = (reading: Reading, { bench }: BenchText): Claim | undefined => {
   const { text } = bench.rest;
@@ -137,7 +137,7 @@ const claimList = (reading: Reading, { bench }: BenchText): Claim | undefined =>
   const period = then || listed.test(text) ? periodIn(reading) : undefined;
   const isListed = listed.test(text) || (then && period !== undefined);
   const others = bench.days.some(({ role, said }) => role !== 'on' || !period?.said.includes(said));
-  const around = period ? [...listWords, ...period.said.toLowerCase().split(/\W+/)] : listWords;
+  const around = period ? [...listWords, ...period.said.toLowerCase().split(/[\W\d]+/)] : listWords;
   if (!isListed || bench.lots.length > 0 || others || !only(bench, new Set(around))) return undefined;
   const names = [...new Set(bench.rest.items.flatMap(({ recipe }) => recipe ?? []))];
   if (names.length > 1) return undefined;
@@ -182,7 +182,8 @@ const claimShow = (reading: Reading, { bench }: BenchText): Claim | undefined =>
     return undefined;
   const lot = meant.lot ?? '';
   const seen = reading.bench.batches.get(lotKey(lot))?.seq;
-  return claim({ action: 'show', lot, ...defined({ seen }) }, 3, meant.assumed);
+  const asksWhere = /\b(?:out|away|gone|given|gave|sold)\b/i.test(bench.rest.text);
+  return claim({ action: 'show', lot, ...defined({ seen }) }, asksWhere ? 2.95 : 3, meant.assumed);
 };
 
 /** A message of a few words with a code in it may be about a batch without any other word. */

@@ -24,7 +24,7 @@ export const bare = (text: string): string =>
     .replace(/^\s+|[\s.!?,;:]+$/g, '');
 
 const whole =
-  "(?:everything|all|all of it|it all|all (?:of )?(?:our|my|the) (?:data|records?|stuff)|(?:the|our|my|this) (?:whole |entire |full )?(?:book|bench book|records?|data|lot|group(?:'s)? (?:data|records?))|data|records)";
+  "(?:everything|all|all of it|it all|all (?:of )?(?:our|my|the) (?:data|records?|stuff)|(?:the|our|my|this) (?:whole |entire |full )?(?:book|bench book|records?|data|lot|group(?:'s)? (?:data|records?))|(?:all )?(?:of )?(?:the |our )?(?:data|records))";
 const form =
   '(?:(?:as|to|in|into|for|using) (?:a |an |one )?)?(?<form>json|csvs?|spreadsheets?|excel|tables?|files?|json file|csv files?|csv tables?|backup)';
 const exporting = new RegExp(

@@ -55,7 +55,7 @@ const memberIn = (text: string): string | undefined => {
 const showing =
   /^(?:(?:show|list|see|give|tell|get|read|find|look up|display|print)(?: (?:me|us))*|(?:what|whats|what's) (?:are|is|were) )\s*/i;
 const noMember =
-  /^(?:the|our|my|your|a|an|all|any|some|i|we|you|they|he|she|it|us|me|that|this|which|who|what|how|batch|lot|recipe)\b|\b(?:should|shall|do|does|did|can|could|will|would|must|might|may|to|for|with|of|and|from|recipes?|batch(?:es)?|lots?|prices?|balms?|salves?|week|month|year|today|yesterday|be|been|is|are|was)\b/i;
+  /^(?:were|was|are|is|been|have|has|had|ever|the|our|my|your|a|an|all|any|some|i|we|you|they|he|she|it|us|me|that|this|which|who|what|how|batch|lot|recipe)\b|\b(?:should|shall|do|does|did|can|could|will|would|must|might|may|to|for|with|of|and|from|recipes?|batch(?:es)?|lots?|prices?|balms?|salves?|week|month|year|today|yesterday|be|been|is|are|was)\b/i;
 interface Days {
   readonly from?: string;
   readonly to?: string;

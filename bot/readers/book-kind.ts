@@ -3,7 +3,7 @@ import type { ChangeKind } from './book-words.ts';
 
 /** Words of which one stands in each of these questions. */
 export const kindCues =
-  'batches pours poured bought buy purchases purchase purchased deliveries sold sell gave gifts sales came'.split(
+  'batches made pours poured bought buy purchases purchase purchased deliveries sold sell gave gifts sales came'.split(
     ' ',
   );
 
@@ -15,14 +15,15 @@ const kinds: readonly (readonly [ChangeKind, RegExp])[] = [
 
 const verb =
   '(?:pour(?:ed)?|ma[dk]e|bought|buy|brought in|purchased?|sold|sell|gave|give|given|given away|give away|gave away)';
-const noun = '(?:batch(?:es)?|pours|balms|lots|purchases|deliveries|gifts|sales|things|everything|all|stuff)';
+const noun =
+  '(?:batch(?:es)?|ones|pours|balms|lots|purchases|deliveries|gifts|sales|things|everything|all|stuff)';
 const name = '(?<who>\\p{L}[\\p{L}\\p{N} _.-]{0,39}?)';
 const after = '(?: (?:so far|in total|already|when|and when|altogether))*';
 
 const byMember: readonly RegExp[] = [
   `^(?:which|what)(?: all)?(?: ${noun})?(?: (?:did|has|have|was|were))? ${name} (?:has |have |had )?${verb}${after}$`,
-  `^(?:all |the |list |every )*${noun}(?: of (?:them|those))?(?: (?:that|which))?(?: (?:were|was|are))?(?: ${verb})? by ${name}${after}$`,
-  `^(?:everything|all|whatever|${noun})(?: (?:that|which))? ${name} (?:has |have |had )?${verb}${after}$`,
+  `^(?:all |the |list |every )*${noun}(?: of (?:them|those))?(?: (?:that|which))?(?: (?:were|was|are))?(?: ${verb})? (?:by|from) ${name}${after}$`,
+  `^(?:all |all of |the |list |every )*(?:everything|all|whatever|${noun})(?: (?:that|which))? ${name} (?:has |have |had )?${verb}${after}$`,
   `^(?:all )?${name}'s? (?:own )?(?:batch(?:es)?|pours|purchases|gifts|sales)${after}$`,
 ].map((pattern) => new RegExp(pattern, 'iu'));
 

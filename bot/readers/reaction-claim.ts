@@ -19,7 +19,7 @@ const signs = new RegExp(`\\b(?:${signWords.join('|')})\\b|${turnedRed.source}`,
 
 /** "Can peppermint cause a rash", "is it itchy for some": a question, and nothing that happened. */
 const asks =
-  /^\W*(?:can|could|does|do|is|are|will|would|may|might|what|why|how|which|should)\b|^\W*(?:has|have|had|did|was|were) (?:any|some|we|you|there|it|the|people|customers?)|\?\s*$/i;
+  /^\W*(?:any|can|could|does|do|is|are|will|would|may|might|what|why|how|which|should)\b|^\W*(?:has|have|had|did|was|were) (?:any|some|we|you|there|it|the|people|customers?)|\?\s*$/i;
 const someone = /\b(?:after|from|using|used|since|reacted|customer|buyer|neighbou?r|balm|salve|tin)\b/i;
 const listed =
   /\breactions?\b.{0,20}\b(?:for|of|to|with|on|about)\b|\b(?:list|show|any|all|which|see|open)\b.{0,12}\breactions?\b|^\W*reactions?\W*$|\bhow many\b.{0,20}\breactions?\b|\b(?:has|have|did|does|do|is|are|was|were|had)\b.{0,30}\b(?:any(?:one|body|thing)?|some(?:one|body)|people|customers?|we|there)\b.{0,30}\b(?:react(?:ed|ion|ions)?|report(?:ed)?|complain(?:ed|ts?)?)\b|\babout (?:the |our |all )?reactions\b|\breactions? (?:log|book|list|record|so far|noted|reported)\b|\b(?:any|which|what|all|how many|list|show|the)\b.{0,20}\bcomplaints?\b|\bcomplaints? (?:about|on|for|against|so far|list)\b/i;

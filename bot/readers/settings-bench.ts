@@ -16,7 +16,7 @@ const zoneCue =
 
 /** "We are on Dublin time". */
 const onTime =
-  /\b(?:we're|we are|i'm|i am|were|it's|clocks? (?:is|are))\s+(?:on|in)\s+([A-Z][A-Za-z_/-]*(?: [A-Z][a-z]+){0,2}) (?:time|timezone)\b/;
+  /\b(?:we're|we are|i'm|i am|were|it's|clocks? (?:is|are)|live|go|put us|set us|keep us)\s+(?:on|in|by)\s+([A-Z][A-Za-z_/-]*(?: [A-Z][a-z]+){0,2}) (?:time|timezone)\b/;
 
 /** "Europe/Lisbon" however it is cased, "Lisbon" where only one zone ends so, "UTC". */
 const zoneOf = (said: string): string | undefined => {
@@ -54,7 +54,7 @@ const capFirst =
   /\b(?:max(?:imum)?|longest|cap|limit|ceiling)\b.{0,12}\b(?:best[ -]before|shelf[ -]life)\b(?: (?:is|of|at|to|to be|should be))?\W+(\d{1,3}|a|one|two|three|six|nine|twelve|eighteen)\s+(months?|years?)\b/i;
 /** "Nothing is kept longer than 6 months here", "no balm of ours lasts longer than half a year". */
 const capNothing =
-  /\b(?:(?:nothing|no (?:balm|salve|batch|tin|jar|pour)s?|none)\b.{0,24}\b(?:kept|keeps?|lasts?|stays?|good|older)|(?:we|i) (?:never|do not|don't) (?:keep|let)\b.{0,30})\b(?:\s+(?:for|good|in the house|anything|older|here|a balm))*\s+(?:longer than|more than|over|beyond|older than|than|past)\s+(\d{1,3}|half a|a|one|two|three|four|five|six|eight|nine|ten|twelve|eighteen)\s+(months?|years?)\b/i;
+  /\b(?:(?:nothing|no (?:balm|salve|batch|tin|jar|pour)s?(?: of ours)?|none|(?:we|i) (?:do not|don't) give anything)\b.{0,24}\b(?:kept|keeps?|lasts?|stays?|good|older)|(?:we|i) (?:never|do not|don't) (?:keep|let)\b.{0,30})\b(?:\s+(?:for|good|in the house|anything|older|here|a balm))*\s+(?:longer than|more than|over|beyond|older than|than|past)\s+(\d{1,3}|half a|a|one|two|three|four|five|six|eight|nine|ten|twelve|eighteen)\s+(months?|years?)\b/i;
 const numbers: Readonly<Record<string, number>> = {
   a: 1,
   one: 1,

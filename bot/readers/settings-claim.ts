@@ -12,6 +12,8 @@ const showing =
 const asking =
   /^\W*(?:(?:what|which|what's|whats|hi|hello|hey|pipkin|please)\b[\s,']*)+(?:is\s+|are\s+)?(?:our\s+|the\s+|my\s+|current\s+)*(?:region|units?|currency|default loss|loss allowance|time ?zone)\b(?:\W|are|is|we|in|using|set|do|have|use|our|current|to|it|please)*$|^\W*(?:tell me |so |and )*how (?:is|are) (?:everything|you|things|this|we)(?: all)? set[ -]?up(?: for us| here| now)?\W*$/i;
 
+/** "Never more than 6 months" says no to nothing. */
+const atMost = /\bnever (?:more|longer|older|over)\b|\b(?:we|i) never keep\b/i;
 const refusing = /\b(?:don't|dont|do not|never)\b/i;
 /** Words of other topics: a message with one of these is about more than a setting. */
 const elsewhere = /\b(?:recipe|workshop|label|swap|melt|cost|stock|batch|expire|remind)\b/i;
@@ -28,7 +30,7 @@ export const settingsWords = new Set(
   great united kingdom england scotland wales northern ireland usa states america canada australia au germany france spain italy portugal
   netherlands austria belgium sweden denmark poland kitchen new old decimals digits ours make makes then so were
   numbers number figures with as sign separator written amounts answers show
-  house nothing kept keep keeps long longer here ours after pouring never hundredths tenths thousandths hundredth tenth thousandth resolves resolve count trade sell deal sold should able right people let gram grams everything's
+  pay live put by time just writing role british house nothing kept keep keeps long longer here ours after pouring never hundredths tenths thousandths hundredth tenth thousandth resolves resolve count trade sell deal sold should able right people let gram grams everything's
   back return go again percent per cent instead reckon count expect calculate lose losing batches pours pour standard please`.split(
     /\s+/,
   ),
@@ -84,5 +86,5 @@ export const claimSettings = (reading: Reading): Claim | undefined => {
   const text = reading.corrected;
   if (text.length > longest) return undefined;
   if (showing.test(text) || asking.test(text)) return claim({}, 2.6);
-  return refusing.test(text) || elsewhere.test(text) ? undefined : changes(reading);
+  return refusing.test(text.replace(atMost, ' ')) || elsewhere.test(text) ? undefined : changes(reading);
 };

@@ -8,6 +8,7 @@ const decimals = '(?:decimals?|numbers?|figures?)';
 const between =
   '(?:[\\s:=-]|\\b(?:sign|signs|separator|mark|marks|written|shown|with|as|by|is|are|to|the|a|an|in|for|of|use|using|decimal|our|all|my)\\b){1,12}';
 const cues = [
+  /\b(commas?|points?|dots?) (?:instead of|not|rather than) (?:commas?|points?|dots?)\b/i,
   new RegExp(`\\b${decimals}${between}${sign}\\b`, 'i'),
   new RegExp(
     `(?<!\\b(?:melting|melt|slip|drop|flash|freezing|setting) )\\b${sign}${between}${decimals}\\b`,

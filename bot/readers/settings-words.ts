@@ -8,7 +8,7 @@ const regionNames: readonly (readonly [RegExp, Region])[] = [
     'eu',
   ],
   [
-    /\b(?:uk|u\.k\.|gb|britain|great britain|united kingdom|england|scotland|wales|northern ireland)\b/i,
+    /\b(?:uk|u\.k\.|gb|british|britain|great britain|united kingdom|england|scotland|wales|northern ireland)\b/i,
     'uk',
   ],
   [/\b(?:usa|u\.s\.a?\.?|united states|the states|america|american)\b/i, 'us'],
@@ -103,14 +103,14 @@ export const readCurrency = (text: string): Found => {
 };
 
 const onlyRole =
-  /\bonly\s+(?:the\s+)?(?:(?:members?|people|those)\s+(?:with|of|in)\s+(?:the\s+)?)?(?:role\s+)?(?:the\s+)?["@]*(.+?)["]*\s+(?:role\s+)?(?:may|can|should(?: be able to| be allowed to)?|are allowed to|is allowed to|get to|gets to|members? (?:may|can))\s+(?:write|edit|save|change|record)\b/i;
+  /\b(?:only|just)\s+(?:the\s+)?(?:(?:members?|people|those)\s+(?:with|of|in)\s+(?:the\s+)?)?(?:role\s+)?(?:the\s+)?["@]*(.+?)["]*\s+(?:role\s+)?(?:may|can|should(?: be able to| be allowed to)?|are allowed to|is allowed to|get to|gets to|members? (?:may|can))\s+(?:write|edit|save|change|record)\b/i;
 /** "Let only the role Bench write", "writing is for the role Bench only". */
 const letOnly =
-  /\blet only (?:the )?(?:(?:members?|people|those) (?:with|of|in) (?:the )?)?(?:role )?["@]*([\p{L}\p{N}][^"\n]{0,60}?)"* (?:role )?(?:write|edit|record)\b|\bwriting (?:is|should be) (?:only )?for (?:the )?(?:role )?["@]*([\p{L}\p{N}][^"\n]{0,60}?)"*(?: role)?(?: only| alone)\W*$/iu;
+  /\blet only (?:the )?(?:(?:members?|people|those) (?:with|of|in) (?:the )?)?(?:role )?["@]*([\p{L}\p{N}][^"\n]{0,60}?)"* (?:role )?(?:write|edit|record)\b|\bwriting (?:(?:is |should be )(?:only )?|only )for (?:the )?(?:role )?["@]*([\p{L}\p{N}][^"\n]{0,60}?)"*(?: role)?(?: only| alone)?\W*$/iu;
 const writerRole =
   /\b(?:writers?|writing|write)\s*(?:role)?\s*(?:is|=|:|to)\s*["@]*([\p{L}\p{N}][^"\n]{0,60}?)"*\s*$/iu;
 const everyone =
-  /\b(?:everyone|everybody|anyone|anybody|all(?: members)?|all of us)\s+(?:may|can|should|is allowed to|are allowed to|gets? to)\s+(?:write|edit|save|change|record)\b|\b(?:no|any|clear|remove the|without)\s+writers?(?:'s)?\s+role\b/i;
+  /\blet (?:everyone|everybody|anyone|anybody|all(?: of us)?) (?:write|edit|record)\b|\b(?:everyone|everybody|anyone|anybody|all(?: members)?|all of us)\s+(?:may|can|should|is allowed to|are allowed to|gets? to)\s+(?:write|edit|save|change|record)\b|\b(?:no|any|clear|remove the|without)\s+writers?(?:'s)?\s+role\b/i;
 
 export const readRole = (text: string): Found => {
   if (everyone.test(text)) return { wish: { writerRole: null } };

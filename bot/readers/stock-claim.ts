@@ -14,13 +14,13 @@ import { listWords, lotWords, stockCues } from './stock-words.ts';
 import { boardOf } from './target.ts';
 
 const stockWord =
-  /^\W*(?:please |so |ok |and )*(?:show|see|list|check)(?: me| us)? (?:the |our |my )?(?:whole |full )?(?:shelf|shelves|cupboard|larder|pantry|store ?room)\b|\b(?:stock|stocks|stocktake|inventory|supplies|on the (?:shelf|shelves)|in (?:the|my|our) (?:cupboard|store|storeroom|larder|pantry)|(?:which|what|all|list|show|our|my|the) (?:our |my |the |all |of )*(?:open |opened |old |oldest |new )?lots)\b|\b(?:show|list|see|which|what|our|all)\b.{0,40}\blots\b(?! of)|\b(?:which|what) lot of\b|^\W*lots\W*$/i;
+  /^\W*(?:the |our )(?:whole )?(?:shelf|stock|cupboard)\b|\bhow much\b.{0,20}\bof everything\b|^\W*(?:please |so |ok |and )*(?:show|see|list|check)(?: me| us)? (?:the |our |my )?(?:whole |full )?(?:shelf|shelves|cupboard|larder|pantry|store ?room)\b|\b(?:stock|stocks|stocktake|inventory|supplies|on the (?:shelf|shelves)|in (?:the|my|our) (?:cupboard|store|storeroom|larder|pantry)|(?:which|what|all|list|show|our|my|the) (?:our |my |the |all |of )*(?:open |opened |old |oldest |new )?lots)\b|\b(?:show|list|see|which|what|our|all)\b.{0,40}\blots\b(?! of)|\b(?:which|what) lot of\b|^\W*lots\W*$/i;
 const leftWord =
-  /\bhow much\b.{1,40}\bis (?:still |left )?in (?:the|that|my|our)\b|\b(?:left|remain(?:s|ing)?|left over)\b|\bstill (?:there|here)\b|[:,] how much\??\s*$|[:,] how much (?:is|are|do|have)\b|\bhow(?:'s| is) the stock\b|\bhow (?:much|many)\b.*\b(?:have|got|there)\b|\b(?:do|does|have|has) (?:we|i|you|anyone|anybody) (?:still |already |now )?(?:have|got|any)\b|\b(?:we|i) (?:still |now )?(?:have|got|'ve got|own)\b|\bhave (?:we|you|i) (?:still )?(?:plenty|enough|much|any|some)\b|\b(?:is|are) there (?:still |yet |any |some |enough |more )|^\W*(?:still )?(?:got|have) (?:any|some|enough)\b|^\W*any (?:more )?[^?]{2,40}\b(?:about|around|over|there|here|in (?:the|our) (?:house|cupboard|shed|store|larder|pantry|box|drawer|kitchen))\b|^\W*(?:(?:what(?:'s| is) )?the )?(?:balance|total|amount|quantity)(?: of| for)?\b|\bhow(?:'s| is| are) (?:our|the|my) .{2,40} (?:doing|looking|holding up)\b|^\W*how(?:'s| is| are) (?:our|the|my) [^?.,]{2,30}\W*$|\b(?:where are we|how are we) (?:with|on|for|off for)\b/i;
+  /^\W*(?:so |and )?(?:is|are) .{0,20}_+.{0,12}\b(?:finished|empty|gone|used up)\b|\bhow much\b.{1,40}\bis (?:still |left )?in (?:the|that|my|our)\b|\b(?:left|remain(?:s|ing)?|left over)\b|\bstill (?:there|here)\b|[:,] how much\??\s*$|[:,] how much (?:is|are|do|have)\b|\bhow(?:'s| is) the stock\b|\bhow (?:much|many)\b.*\b(?:have|got|there)\b|\b(?:do|does|have|has) (?:we|i|you|anyone|anybody) (?:still |already |now )?(?:have|got|any)\b|\b(?:we|i) (?:still |now )?(?:have|got|'ve got|own)\b|\bhave (?:we|you|i) (?:still )?(?:plenty|enough|much|any|some)\b|\b(?:is|are) there (?:still |yet |any |some |enough |more )|^\W*(?:still )?(?:got|have) (?:any|some|enough)\b|^\W*any (?:more )?[^?]{2,40}\b(?:about|around|over|there|here|in (?:the|our) (?:house|cupboard|shed|store|larder|pantry|box|drawer|kitchen))\b|^\W*(?:(?:what(?:'s| is) )?the )?(?:balance|total|amount|quantity)(?: of| for)?\b|\bhow(?:'s| is| are) (?:our|the|my) .{2,40} (?:doing|looking|holding up)\b|^\W*how(?:'s| is| are) (?:our|the|my) [^?.,]{2,30}\W*$|\b(?:where are we|how are we) (?:with|on|for|off for)\b/i;
 const shouldWord =
   /\bhow (?:much|many)\b.{1,60}\bshould\b.{1,30}\b(?:be|have|hold)\b|\bhow (?:much|many)\b.{0,30}\b(?:should|ought to|must) (?:be|there be|we have|i have)\b/i;
 const lowWord =
-  /\b(?:(?:running|run|getting|gone|going) (?:low|short)|(?:running|run|going) out)\b|\bwhat(?:'s| is|s| are we| do we) (?:getting |nearly |almost |running )?(?:low|short|empty)\b|\b(?:anything|something|what|which)\b.{0,30}\b(?:getting|nearly|almost) (?:low|short|empty|gone)\b|\b(?:anything|something|what|which)\b.{0,20}\b(?:needs? )?(?:buying|(?:re-?)?ordering|re-?stocking|topping up)\b|\blow (?:on|in) stock\b|\b(?:low|short) (?:on|of) (?:any|some)thing\b|\blow[- ]stock\b|\b(?:what|which|any|anything|something)\b.{0,40}\b(?:re-?(?:buy|order|stock)|buy|order|get more of|top up|replenish)\b|\b(?:re-?order|re-?stock|order) (?:any|some)thing\b|^\W*(?:anything |what )?low\W*$|^\W*(?:the |our |my )?shopping list\W*$/i;
+  /\b(?:do|must|should) (?:i|we) (?:need|have) to (?:buy|order)\b|\bclose to empty\b|\b(?:(?:running|run|getting|gone|going) (?:low|short)|(?:running|run|going) out)\b|\bwhat(?:'s| is|s| are we| do we) (?:getting |nearly |almost |running )?(?:low|short|empty)\b|\b(?:anything|something|what|which)\b.{0,30}\b(?:getting|nearly|almost) (?:low|short|empty|gone)\b|\b(?:anything|something|what|which)\b.{0,20}\b(?:needs? )?(?:buying|(?:re-?)?ordering|re-?stocking|topping up)\b|\blow (?:on|in) stock\b|\b(?:low|short) (?:on|of) (?:any|some)thing\b|\blow[- ]stock\b|\b(?:what|which|any|anything|something)\b.{0,40}\b(?:re-?(?:buy|order|stock)|buy|order|get more of|top up|replenish)\b|\b(?:re-?order|re-?stock|order) (?:any|some)thing\b|^\W*(?:anything |what )?low\W*$|^\W*(?:the |our |my )?shopping list\W*$/i;
 
 const isPlain = ({ bench }: BenchText, around = listWords): boolean => {
   const items = bench.rest.items.filter(({ letter }) => letter !== 'i' && letter !== '?');
@@ -38,7 +38,9 @@ const whichOf = (said: string): 'low' | 'expired' | undefined => {
 
 /** "Any beeswax?", "the shea?": of what the shelf has lots of. */
 const isBareAny = ({ bench }: BenchText): boolean =>
-  /^\W*(?:and )?any(?: more)? [^?]{2,40}\?\W*$/i.test(bench.rest.text) &&
+  /^\W*(?:and )?any(?: more)? [^?]{2,40}\?\W*$|^\W*(?:so |and |ok )?how much(?: of)?(?: the| our)? [^?]{2,40}\W*$/i.test(
+    bench.rest.text,
+  ) &&
   bench.rest.items.some(({ letter }) => letter === 'i') &&
   bench.lots.length === 0 &&
   bench.days.length === 0;
@@ -49,8 +51,9 @@ const goneOut =
 
 const asksList = ({ bench }: BenchText): boolean => {
   const { text, items } = bench.rest;
-  if (goneOut.test(text)) return false;
+  if (goneOut.test(text) || /\b(?:balms?|salves?|batch(?:es)?)\b/i.test(text)) return false;
   if (bench.days.length > 0 || bench.lots.length > 0) return false;
+  if (/\b(?:in|into|inside) (?:it|them|this|that|there)\b/i.test(text)) return false;
   if (items.some(({ letter }) => /[gvnRct%]/.test(letter))) return false;
   return [lowWord, stockWord, leftWord, shouldWord, asksAll].some((word) => word.test(text));
 };
@@ -149,15 +152,20 @@ const claimList = (reading: Reading, whole: BenchText): Claim | undefined => {
 const isVessel =
   /\b(?:in|inside|into) (?:the|that|this|its|our|my)(?: (?:big|small|old|new|open|opened))? $/i;
 
+/** What only the shelf can tell. */
+const isSure = (said: string): boolean =>
+  leftWord.test(said) || /\b(?:get|got|bought|buy|brought)\b/i.test(said);
+
 /** "lot K12", "how much of K12 is left". */
 const claimShow = (text: BenchText): Claim | undefined => {
   const lot = lotMeant(text.bench);
   if (!lot || text.bench.days.length > 0 || !isPlain(text, lotWords)) return undefined;
   const { text: said, items } = text.bench.rest;
+  if (/\b(?:batches|pours|balms)\b/i.test(said)) return undefined;
   if (items.some(({ letter, from }) => /[gvnRct%]/.test(letter) && !isVessel.test(said.slice(0, from))))
     return undefined;
   return lot.kind === 'lot' || lot.cued || leftWord.test(text.bench.rest.text)
-    ? claim({ action: 'show', lot: lot.code }, lot.kind === 'lot' ? 2.9 : 2)
+    ? claim({ action: 'show', lot: lot.code }, lot.kind === 'lot' ? (isSure(said) ? 3 : 2.9) : 2)
     : undefined;
 };
 

@@ -28,7 +28,11 @@ const aboutCount = /\b(?:tins?|jars?|pots?|sticks?|tubes?|count|number|of them)\
 
 /** The message, where it puts right what was told before and tells of nothing else. */
 const putRight = (reading: Reading): BenchReading | undefined => {
-  if (reading.tokens.length > mostTokens || /\?/.test(reading.text) || !putsRight.test(reading.text))
+  if (
+    reading.tokens.length > mostTokens ||
+    /\?|^\W*correct\b/i.test(reading.text) ||
+    !putsRight.test(reading.text)
+  )
     return undefined;
   return asksOrPlans(reading.text) ? undefined : readBench(reading);
 };
@@ -150,14 +154,15 @@ const afterCount = (reading: Reading, last: Request): Claim | undefined => {
 /** What is put right of tins that went or came back, right after it was told. */
 export const claimGoneInstead = (reading: Reading): Claim | undefined => {
   const { last } = reading;
-  if (last?.topic !== 'batch' || !/^(?:gone|back)$/.test(String(last.request.action))) return undefined;
+  if (last?.topic !== 'batch' || !last.done || !/^(?:gone|back)$/.test(String(last.request.action)))
+    return undefined;
   return typeof last.request.lot === 'string' ? afterGone(reading, last.request) : undefined;
 };
 
 /** What is put right of a lot that was bought, used, weighed or marked, right after it was told. */
 export const claimStockInstead = (reading: Reading): Claim | undefined => {
   const { last } = reading;
-  if (last?.topic !== 'stock') return undefined;
+  if (last?.topic !== 'stock' || !last.done) return undefined;
   const { request } = last;
   if (request.action === 'taken') return afterTaken(reading, request);
   if (request.action === 'bought') return afterBought(reading, request);

@@ -7,7 +7,7 @@ export const traceCues = wordsOf(
 /** One of these has to be there, or the words above. */
 export const traceWeakCues =
   wordsOf(`batches where's who's which where who whom what what's went used uses use using contain contains containing whats bad call put made make
-  holds hold come came goes go got has have out back withdraw bad customers customer people shops anyone anybody someone get became become anything sold buyers takers with does`);
+  holds hold come came goes go got has have out back withdraw bad customers customer people shops names name rest others other give given gave away take takes taking inside landed anyone anybody someone get became become anything sold buyers takers with does`);
 
 /** Words of such a question that ask for nothing more. */
 export const traceWords: ReadonlySet<string> = new Set([

@@ -50,6 +50,10 @@ what was {lot}
 show {lot}
 details of {lot} please
 look up {lot}
+pull up {lot}
+pull up the page of {lot}
+all you know of {lot}
+everything you have on {lot}
 let me see {lot}
 information on {lot}
 give me the record of {lot}

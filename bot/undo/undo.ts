@@ -76,6 +76,7 @@ const tried = async <T, P>(
   inPlace: InPlace<T, P>,
 ): Promise<Result<Recorded<T>, P | UndoRefused | 'moved'>> => {
   const first = entries[0]?.seq ?? 0;
+  const of = entries[0]?.first ?? first;
   const last = entries.at(-1)?.seq ?? 0;
   const { seq } = book.state;
   const before = await book.stateAt(first - 1);
@@ -89,7 +90,7 @@ const tried = async <T, P>(
       return fail({ problem: undone.problem, ...(since ? { since } : {}) });
     }
     if (!undone.value.puts.every(allowed)) return fail({ problem: { code: 'not-yours' } });
-    const puts = putEvents({ why: 'undo', of: first }, undone.value.puts);
+    const puts = putEvents({ why: 'undo', of }, undone.value.puts);
     const placed = inPlace(afterPuts(now, puts, by), undone.value);
     return placed.ok ? ok({ ...placed.value, events: [...puts, ...placed.value.events] }) : placed;
   }, by);

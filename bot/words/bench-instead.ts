@@ -41,7 +41,9 @@ export const toldInstead = async <T>(
       (lot === undefined || isAbout(event, { lot }, names)),
   );
   if (!entry) return fail(nothingThere);
-  const done = await insteadOf(book, await requestAt(book, entry.seq), by(tools), decide);
+  // What was put right before stands in one request with what that took back.
+  const entries = (await requestAt(book, entry.seq)).filter(({ event }) => event.kind !== 'parts-put');
+  const done = await insteadOf(book, entries, by(tools), decide);
   if (done.ok) return done;
   return fail('text' in done.problem ? done.problem : builtOn);
 };

@@ -61,7 +61,7 @@ const numbered = async (seq: number, { book, member }: Tools): Promise<Result<En
 const root = async (entries: Entries, tools: Tools): Promise<{ entries: Entries; again: boolean }> => {
   let [now, again] = [entries, false];
   for (let count = 0; count < 100; count += 1) {
-    const event = now[0]?.event;
+    const event = now.every((entry) => entry.event.kind === 'parts-put') ? now[0]?.event : undefined;
     if (event?.kind !== 'parts-put' || event.because.why !== 'undo') break;
     now = await requestAt(tools.book, event.because.of);
     again = !again;
@@ -151,7 +151,8 @@ export const undoLast = async (wish: BookWish, tools: Tools): Promise<Answer | T
   if (first?.event.kind === 'forgetting-asked' && tools.book.state.forgetting) return keepEverything(tools);
   const original = await root(entries, tools);
   const names = new EntryNames(await tools.book.stateAt((original.entries[0]?.seq ?? 1) - 1));
-  const said = sayRequest(original.entries, names);
+  const told = original.entries.filter(({ event }) => event.kind !== 'parts-put');
+  const said = sayRequest(told.length > 0 ? told : original.entries, names);
   const allowed = tools.member.manages ? () => true : ({ part }: { part: string }) => part !== 'settings';
   const done = await undoRequest(tools.book, entries, by(tools), allowed);
   if (!done.ok) return stuck(done.problem, said, tools);

@@ -14,10 +14,19 @@ export const book = `
 ! left recall
 
 = history of {lot}
-? poured made make pour bought entered wrote filled did_the_pour
-? who whom which_of_us which_member
+? poured made make pour bought entered wrote filled did_the_pour batch
+? who whom whose which_of_us which_member
 ? who poured made whom by_whom which_of_us which_member
 ! tins left used got went go gave out of with
+
+= trace {lot}
+? out_of_the_house out_there given_away gave_away give_away handed_out hand_out outside are_out is_out went_out sold_of
+? how_much how_many any what which who did have has
+
+= batch {lot}
+? turn_out turned_out ingredients lots temperature recipe went_in big
+? how what which list when from
+! left gave_out gave sold where who recall* expire* best_before
 
 = how much of {lot} is left
 ? how_full is_anything_left anything_left how_much_is_left what_is_left what's_left remaining remain remains still_there still_some run_out empty balance weigh_now
@@ -31,7 +40,7 @@ export const book = `
 = when does {lot} expire
 ? expire* expiry best_before use_by use-by go_off goes_off good_until good_till out_of_date keep* run_out date last* end ends up_to_what until_what until_when still_good
 ? when until till how_long what which is does can up_to date why does
-! correct change should is_wrong move bought poured made why reason how_come decide* decides sets
+! correct change should is_wrong move bought poured made why reason how_come decide* decides sets batches end_up ended_up go_into
 
 = batch {lot}
 ? why reason how_come decide* decides sets set_by come_from
@@ -69,6 +78,16 @@ export const book = `
 ? left remaining still_have still_got unsold still_there in_the_house have_we
 ? how_many what how_much any are do is there still
 
+= how many tins of {R} are left
+? left_over in_the_house do_we_have have_we do_we_own do_we_still
+? any what how_much how_many is are
+! only with from what_is what's
+
+= list batches of {R}
+? when how_often which
+? poured pour made make done do
+! poured_today today yesterday
+
 = list batches of {R}
 ? batches pours pouring batch poured pour how_often how_many_times
 ? which list show what all when ever how_often how_many_times every each did have
@@ -77,9 +96,25 @@ export const book = `
 = who changed {R}
 ? who_changed who_touched who_edited who_altered who_wrote who_has_changed who_has_been who's_been
 
+= how much {i} is left
+? left in_the_house do_we_own do_we_have have_we on_the_shelf in_the_cupboard still we_own
+? what how_much how_many any some is do have house
+! only replace* swap* instead melt* make made poured bought
+
+= which batches are open
+? tins batch* balm* pots jars salve* pours
+? in_the_house still_have have_left have_we_left not_finished to_sell unsold still_there still_here not_empty something_left left_in
+? which what how_many all any show list
+! out given gave sold_to
+
+= which batches are open
+? to_sell
+? what still_have have_left left
+! recipe price* cost* can_i_sell may
+
 = what is out of the house
-? out_of_the_house outside_the_house out_there outside left_the_house with_other_people given_out at_shops with_people out_and_about away_from_here
-? what which who how_many everything all list show tins balm* jars pots anything stock
+? out_of_the_house outside_the_house out_there outside left_the_house with_other_people given_out at_shops with_people out_and_about away_from_here holding_our has_our hand_out handed_out given_away gave_away gone_out out_the_door not_in_the_house with_customers we_gave we've_given
+? what what's which who who's how_many how_much everything all list show tins balm* jars pots anything stock did where
 ! heat sun weather summer winter cold rain melt* leave leaving store keep* in_summer
 
 = what is past its date
@@ -110,13 +145,13 @@ export const book = `
 ! poured from_a allerg* if should
 
 = running low
-? low short reorder re-order below_its below_the below_their nearly_gone under_its
+? low short under_their close_to_empty below_a reorder re-order below_its below_the below_their nearly_gone under_its
 ? mark marks stock what anything which things running getting need buy
 ! melt* price* loss
 
 = export as csv
 ? csv spreadsheet* excel tables
-? everything whole all book data it full export our
+? everything whole all book data it full export our files can get
 ! batches lots recipes prices stock reactions
 
 = export batches as csv
