@@ -56,9 +56,20 @@ const isSameThing = (slot: Slot, later: Slot): boolean => {
   );
 };
 
+const mostBetween = 2;
+
+/** "The beeswax QB1": what a lot is of. */
+const isNameOfLot = ({ ingredients, to }: Slot, next: Slot): boolean =>
+  ingredients !== undefined && next.kind === 'lot' && next.from >= to && next.from - to <= mostBetween;
+
 /** The things in a message that a use has to account for. */
 export const thingsIn = ({ slots }: Features): readonly Slot[] =>
-  slots.filter((slot, at) => !isIdle(slot) && !slots.slice(at + 1).some((later) => isSameThing(slot, later)));
+  slots.filter(
+    (slot, at) =>
+      !isIdle(slot) &&
+      !slots.some((other) => isNameOfLot(slot, other)) &&
+      !slots.slice(at + 1).some((later) => isSameThing(slot, later)),
+  );
 
 /** What a use lacks to be what a message means: words that name it; where it has those, what it cannot account for. */
 export const lacking = (use: Use, reading: Reading, slots: readonly Slot[]): readonly string[] => {

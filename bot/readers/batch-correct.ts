@@ -21,7 +21,7 @@ const numberSoon =
   '(?=.{0,16}(?:\\d|\\b(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\\w+teen|twenty|thirty|forty|fifty|a dozen)\\b))';
 const toldAnew = new RegExp(
   [
-    `_\\W{0,2}(?:had|has|have)\\b${numberSoon}`,
+    `_\\W{0,2}(?:had|has|have|made)\\b${numberSoon}`,
     `\\b(?:we|i|it|there) (?:only |really |actually )?(?:had|have|has)\\b${numberSoon}`,
     '\\b(?:was|were|should (?:be|have been)|actually|really|only|miscounted|counted (?:wrong|again)|recounted|short|wrong|mistake|(?:poured|made) (?:it|this|that|them) on|not on)\\b',
   ].join('|'),
@@ -38,7 +38,7 @@ const isToldAnew = (reading: Reading, { rest, lots, days }: BenchReading): boole
     rest.text,
   )
     ? days.length > 0 && !rest.items.some(({ letter }) => /[nciR]/.test(letter))
-    : rest.items.some(({ letter }) => letter === 'c') &&
+    : (rest.items.some(({ letter }) => letter === 'c') || /\bcount\b/i.test(rest.text)) &&
       rest.items.some(({ letter }) => letter === 'n') &&
       (countedAnew.test(rest.text) || howIn(rest.text, isTaking(rest.text)) === undefined)) &&
   !asksOrPlans(reading.text.replace(notThat, ' ').split(/[,;]/)[0] ?? '');

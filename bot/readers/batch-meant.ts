@@ -41,6 +41,10 @@ const latest = (bench: Bench, fits: (batch: Batch) => boolean): readonly Batch[]
 const lastWords =
   /\b(?:last|latest|newest|most recent)\s+(?:batch|pour|one)\b|\bbatch we (?:just|last)\b|\b(?:this|that|the) batch\b/i;
 
+/** "Show me the batch", after one was spoken of. */
+const thatBatch = /\b(?:this|that|the) batch\b/i;
+const latestWords = /\b(?:last|latest|newest|most recent)\b/i;
+
 const ofRecipe = (reading: Reading, bench: Bench): Meant => {
   const names = [...new Set(reading.items.flatMap(({ recipe }) => recipe ?? []))];
   const [name, second] = names;
@@ -75,6 +79,10 @@ export const batchMeant = (reading: Reading, bench: BenchReading, orBefore = fal
   const batches = bench.lots.filter(({ kind }) => kind === 'batch');
   const [said] = batches.length > 0 ? batches : bench.lots;
   if (said) return asMeant(said);
+  const spoken =
+    thatBatch.test(reading.text) && !latestWords.test(reading.text) ? before(reading) : undefined;
+  if (spoken !== undefined && !bench.rest.items.some(({ recipe }) => recipe !== undefined))
+    return { lot: spoken, assumed: [`I took ${spoken}, which we spoke of.`] };
   const named = ofRecipe(bench.rest, reading.bench);
   if (named.lot !== undefined || named.trouble) return named;
   const lot = orBefore ? before(reading) : undefined;

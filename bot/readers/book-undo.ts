@@ -24,7 +24,7 @@ const plainUndo = new RegExp(
     `^(?:oops|whoops|sorry|no)?[ ,]*(?:scrap|scratch|strike|cancel|ignore|disregard) ${that}$`,
     `^(?:delete|remove|drop|reverse|unrecord|unwrite|erase|forget) (?:(?:that|the|my|our) (?:very )?last (?:one|change|entry|step|thing|edit|message|bit|record|note)|what i (?:just )?(?:did|said|wrote|told you)|that (?:entry|record|change))$`,
     `^undo (?:(?:that|the|my|our) )?(?:last |latest )?(?:thing|bit|step|message|entry|change|record)(?: (?:i|we) (?:just )?(?:did|said|wrote|told you|entered|made|recorded))?$`,
-    '^(?:that|this|it|the last one|that last one|(?:my|that|the) last (?:message|entry|one|change)(?: of mine)?) (?:was|is) (?:wrong|a mistake|nonsense|rubbish|not right|an error|a typo|not true|incorrect)$',
+    '^(?:that(?: one)?|this|it|the last one|that last one|(?:my|that|the) last (?:message|entry|one|change)(?: of mine)?) (?:was|is) (?:wrong|a mistake|nonsense|rubbish|not right|an error|a typo|not true|incorrect)$',
     '^(?:that|it) (?:never|did not|didn.t) happen(?:ed)?$',
     "^(?:oops|whoops|argh|sorry|no)[ ,!.-]*(?:wrong|wrong (?:one|button|recipe|batch|lot|thing)|my mistake|mistake|(?:that|it) was (?:wrong|a mistake|an accident|not right)|(?:i )?(?:did not|didn't|didnt) mean (?:that|it|to))$",
     '^(?:that|this|it) was (?:wrong|a mistake|an accident|a slip|the wrong one)(?:[ ,.-]*(?:undo|take it back|revert)(?: (?:it|that))?)?$',

@@ -33,7 +33,7 @@ const number = '(?:\\d{1,5}|an?|one|two|three|four|five|six|ten|on the day|the d
 const unit = '(days?|weeks?|months?|fortnights?)';
 const leadList = `${number}(?:(?:\\s*(?:,|and|&|\\/|\\+)\\s*)+${number})*`;
 const leadAhead = new RegExp(
-  `\\b(${leadList})[ -]*${unit}\\s*(?:ahead|before(?:hand)?|in advance|in front|early|earlier|prior|notice|lead)?(?: of (?:time|it))?(?:\\s*(?:,|and|&)\\s*(?:also )?(on the day|the day itself|0|zero))?`,
+  `(?<![\\d.:])\\b(${leadList})[ -]*${unit}\\s*(?:ahead|before(?:hand)?|in advance|in front|early|earlier|prior|notice|lead)?(?: of (?:time|it))?(?:\\s*(?:,|and|&)\\s*(?:also )?(on the day|the day itself|0|zero))?`,
   'i',
 );
 const leadNamed =
@@ -155,7 +155,7 @@ const fields = (text: string): Claim | undefined => {
 const claimWhole = (said: string): Claim | undefined => {
   const clause = said
     .replace(/\b(?:daily|morning) (?:message|note|notice)s?\b/i, 'reminder')
-    .replace(/\breminders? (?:to )?(?=\d)/i, 'reminder at ')
+    .replace(/\breminders?:? (?:to )?(?=\d)/i, 'reminder at ')
     .replace(/\b(?:make|set|move|put|change) (?:it|that) (?:to )?(?=\d{1,2}\b(?! days?| weeks?))/i, 'at ')
     .replace(/\b(\d{1,4}) days? and (?=\d{1,4} days?\b)/i, '$1 and ')
     .replace(/\bremember (?=(?:us|me)\b)/i, 'remind ')

@@ -19,7 +19,7 @@ const signs = new RegExp(`\\b(?:${signWords.join('|')})\\b|${turnedRed.source}`,
 
 /** "Can peppermint cause a rash", "is it itchy for some": a question, and nothing that happened. */
 const asks =
-  /^\W*(?:any|can|could|does|do|is|are|will|would|may|might|what|why|how|which|should)\b|^\W*(?:has|have|had|did|was|were) (?:any|some|we|you|there|it|the|people|customers?)|\?\s*$/i;
+  /^\W*(?:so |and |please )?(?:any|who|whom|whose|show|list|name|tell (?:me|us)|give (?:me|us)|can|could|does|do|is|are|will|would|may|might|what|why|how|which|should)\b|^\W*(?:has|have|had|did|was|were) (?:any|some|we|you|there|it|the|_|people|customers?)|\?\s*$/i;
 const someone = /\b(?:after|from|using|used|since|reacted|customer|buyer|neighbou?r|balm|salve|tin)\b/i;
 const listed =
   /\breactions?\b.{0,20}\b(?:for|of|to|with|on|about)\b|\b(?:list|show|any|all|which|see|open)\b.{0,12}\breactions?\b|^\W*reactions?\W*$|\bhow many\b.{0,20}\breactions?\b|\b(?:has|have|did|does|do|is|are|was|were|had)\b.{0,30}\b(?:any(?:one|body|thing)?|some(?:one|body)|people|customers?|we|there)\b.{0,30}\b(?:react(?:ed|ion|ions)?|report(?:ed)?|complain(?:ed|ts?)?)\b|\babout (?:the |our |all )?reactions\b|\breactions? (?:log|book|list|record|so far|noted|reported)\b|\b(?:any|which|what|all|how many|list|show|the)\b.{0,20}\bcomplaints?\b|\bcomplaints? (?:about|on|for|against|so far|list)\b/i;
@@ -175,11 +175,14 @@ const listClaim = (bench: BenchReading): Claim | undefined => {
 
 /** "Did anyone else get itchy from 26-KIVO?" */
 const asksOfOthers =
-  /^\W*(?:(?:so|and|but|ok)\b\W*)?(?:has|have|had|did|does) (?:any(?:one|body)|some(?:one|body)|others|other people)\b/i;
+  /^\W*(?:(?:so|and|but|ok)\b\W*)?(?:(?:has|have|had|did|does) (?:any(?:one|body)|some(?:one|body)|others|other people|_)|who|what|any|show|list)\b/i;
 
 const othersToo = (reading: Reading, bench: BenchReading): Claim | undefined => {
   const [lot, second] = bench.lots;
-  return lot && !second && signs.test(bench.rest.text) && asksOfOthers.test(reading.text)
+  return lot &&
+    !second &&
+    (signs.test(bench.rest.text) || /\b(?:react|complain)/i.test(bench.rest.text)) &&
+    asksOfOthers.test(bench.rest.text)
     ? claim({ action: 'list', lot: lot.code }, 3)
     : undefined;
 };
@@ -187,7 +190,7 @@ const othersToo = (reading: Reading, bench: BenchReading): Claim | undefined => 
 /** Where the message is about a reaction but the batch alone would make it another topic's. */
 const about = (reading: Reading, bench: BenchReading, cued: boolean): Claim | undefined => {
   if (listed.test(bench.rest.text) && !signs.test(bench.rest.text)) return listClaim(bench);
-  if (asks.test(reading.text)) return othersToo(reading, bench);
+  if (asks.test(reading.text) || asks.test(bench.rest.text)) return othersToo(reading, bench);
   if (/^\W*(?:report|reaction)\b/i.test(bench.rest.text)) return noted(reading, bench, 3.6);
   // What was used on skin, or a telephone number, is no count of tins.
   if (hasSigns(reading, bench)) return noted(reading, bench, bench.lots.length > 0 || cued ? 3.45 : 2.6);

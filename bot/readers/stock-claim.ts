@@ -20,7 +20,7 @@ const leftWord =
 const shouldWord =
   /\bhow (?:much|many)\b.{1,60}\bshould\b.{1,30}\b(?:be|have|hold)\b|\bhow (?:much|many)\b.{0,30}\b(?:should|ought to|must) (?:be|there be|we have|i have)\b/i;
 const lowWord =
-  /\b(?:do|must|should) (?:i|we) (?:need|have) to (?:buy|order)\b|\bclose to empty\b|\b(?:(?:running|run|getting|gone|going) (?:low|short)|(?:running|run|going) out)\b|\bwhat(?:'s| is|s| are we| do we) (?:getting |nearly |almost |running )?(?:low|short|empty)\b|\b(?:anything|something|what|which)\b.{0,30}\b(?:getting|nearly|almost) (?:low|short|empty|gone)\b|\b(?:anything|something|what|which)\b.{0,20}\b(?:needs? )?(?:buying|(?:re-?)?ordering|re-?stocking|topping up)\b|\blow (?:on|in) stock\b|\b(?:low|short) (?:on|of) (?:any|some)thing\b|\blow[- ]stock\b|\b(?:what|which|any|anything|something)\b.{0,40}\b(?:re-?(?:buy|order|stock)|buy|order|get more of|top up|replenish)\b|\b(?:re-?order|re-?stock|order) (?:any|some)thing\b|^\W*(?:anything |what )?low\W*$|^\W*(?:the |our |my )?shopping list\W*$/i;
+  /\b(?:do|must|should) (?:i|we) (?:need|have) to (?:buy|order)\b|\bclose to empty\b|\b(?:(?:running|run|getting|gone|going) (?:low|short)|(?:running|run|going) out(?! of date))\b|\bwhat(?:'s| is|s| are we| do we) (?:getting |nearly |almost |running )?(?:low|short|empty)\b|\b(?:anything|something|what|which)\b.{0,30}\b(?:getting|nearly|almost) (?:low|short|empty|gone)\b|\b(?:anything|something|what|which)\b.{0,20}\b(?:needs? )?(?:buying|(?:re-?)?ordering|re-?stocking|topping up)\b|\blow (?:on|in) stock\b|\b(?:low|short) (?:on|of) (?:any|some)thing\b|\blow[- ]stock\b|\b(?:what|which|any|anything|something)\b.{0,40}\b(?:re-?(?:buy|order|stock)|buy|order|get more of|top up|replenish)\b|\b(?:re-?order|re-?stock|order) (?:any|some)thing\b|^\W*(?:anything |what )?low\W*$|^\W*(?:the |our |my )?shopping list\W*$/i;
 
 const isPlain = ({ bench }: BenchText, around = listWords): boolean => {
   const items = bench.rest.items.filter(({ letter }) => letter !== 'i' && letter !== '?');
@@ -83,8 +83,15 @@ const listRequest = (text: string, [named, ...more]: readonly Named[]) => {
   };
 };
 
+/** "So what's left", right after one lot or batch was spoken of. */
+const bareLeft =
+  /^\W*(?:(?:so|and|ok|now|then)\b\W*)*what(?:'s| is|s)? (?:still )?(?:left|remaining)(?: now| then)?\W*$/i;
+const spokeOfOne = ({ last }: Reading): boolean =>
+  /^(?:batch|stock|trace)$/.test(last?.topic ?? '') && typeof (last?.lot ?? last?.request.lot) === 'string';
+
 /** "How much do I have left" of nothing in particular is no question about the shelf. */
 const isAboutShelf = (reading: Reading, text: string, named: Named | undefined, bare: boolean): boolean => {
+  if (!named && bareLeft.test(text) && spokeOfOne(reading)) return false;
   if (named) return !bare || lotsHeld(reading, named.id);
   if (bare) return false;
   const all = asksAll.test(text) && lotsHeld(reading, undefined);
@@ -161,7 +168,7 @@ const claimShow = (text: BenchText): Claim | undefined => {
   const lot = lotMeant(text.bench);
   if (!lot || text.bench.days.length > 0 || !isPlain(text, lotWords)) return undefined;
   const { text: said, items } = text.bench.rest;
-  if (/\b(?:batches|pours|balms)\b/i.test(said)) return undefined;
+  if (/\b(?:batches|pours|balms|any batch)\b/i.test(said)) return undefined;
   if (items.some(({ letter, from }) => /[gvnRct%]/.test(letter) && !isVessel.test(said.slice(0, from))))
     return undefined;
   return lot.kind === 'lot' || lot.cued || leftWord.test(text.bench.rest.text)

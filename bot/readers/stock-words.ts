@@ -25,7 +25,7 @@ export const boughtWords = words(`
 export const listWords = words(`
   stock show list see what which do we have got our the my all is are there in on shelf left how much many still any of level levels stocks lot lots and with inventory ingredients
   ingredient current currently please every everything now today us have's available remaining remain supply supplies kept it them any for a an check prices price cost
-  expired open opened to past date dates i has running low short get out total grams need restock reorder re-order buy order to anything something
+  expired open opened to past date dates i has grams running low short get out total grams need restock reorder re-order buy order to anything something
   still about around over more enough doing looking holding cupboard store storeroom larder pantry shelves total balance amount quantity supplies own old oldest new opened
   should top replenish again already ok so and off for with on where how's what's whats used up there's here list shopping stocktake their dates whole entire doin goin lookin lookin' doin' drawer fridge box shed garage basket bench cellar attic jar tub bottle bag does you anyone anybody gram kilo kilos ounces oz ml kg weigh could give full bottle bottles bag bags tub tubs packet packets plenty hand work hang wait rest yet statement complete present house home kitchen workroom getting nearly almost empty state overview days moment these look run ran gone buying restocking ordering reordering levels quick question rn whats atm left-over leftovers tho so far total everything everyone lists`);
 
@@ -33,7 +33,7 @@ export const listWords = words(`
 export const lotWords: ReadonlySet<string> = new Set([
   ...listWords,
   ...words(
-    `when did was were bought buy pay paid cost who supplied supplier arrive arrived come came since long first started start details info record tell about everything whom where get brought finished gone is status level what's`,
+    `when did was were bought buy pay paid cost who supplied supplier arrive arrived come came since long first started start details info record tell about everything whom where get brought finished gone is status level what's book says`,
   ),
 ]);
 

@@ -1,6 +1,6 @@
 import { lotKey } from '../../core/bench/codes.ts';
 import { defined } from '../../core/defined.ts';
-import { type Claim, claim, type Reading } from '../reading.ts';
+import { type Claim, claim, type Last, type Reading } from '../reading.ts';
 import { isAnew, putsRight } from './batch-anew.ts';
 import { type BenchReading, readBench } from './bench-reading.ts';
 import { asksOrPlans, nameAfter } from './bench-text.ts';
@@ -151,18 +151,39 @@ const afterCount = (reading: Reading, last: Request): Claim | undefined => {
   return anew?.grams === undefined ? undefined : claim({ ...last, grams: anew.grams }, weight);
 };
 
+const onlyCode =
+  /^\W*(?:(?:no|sorry|oops|wait|nope|ah|oh|i (?:meant?)|meant?|it (?:was|is|should be)|of|lot|batch|make (?:it|that)|actually|rather|the)\b\W*)*_+(?:\W*(?:please|i (?:meant?)|of course|sorry|not _+))*\W*$/i;
+
+/** "Sorry, 26-KIVO": after a code that the book does not have, the same with the code that was meant. */
+const codeAnew = (reading: Reading, { request, done }: Last): Claim | undefined => {
+  const { lot } = request;
+  if (done || typeof lot !== 'string' || reading.tokens.length > mostTokens || /\?/.test(reading.text))
+    return undefined;
+  const has = (code: string): boolean =>
+    reading.bench.batches.has(lotKey(code)) || reading.bench.lots.has(lotKey(code));
+  const { lots, rest } = readBench(reading);
+  const [code, second] = lots;
+  if (has(lot) || !code || !has(code.code) || (second && lotKey(second.code) !== lotKey(lot)))
+    return undefined;
+  return onlyCode.test(rest.text) ? claim({ ...request, lot: code.code }, weight, [took]) : undefined;
+};
+
 /** What is put right of tins that went or came back, right after it was told. */
 export const claimGoneInstead = (reading: Reading): Claim | undefined => {
   const { last } = reading;
-  if (last?.topic !== 'batch' || !last.done || !/^(?:gone|back)$/.test(String(last.request.action)))
-    return undefined;
+  if (last?.topic !== 'batch') return undefined;
+  const meant = codeAnew(reading, last);
+  if (meant) return meant;
+  if (!last.done || !/^(?:gone|back)$/.test(String(last.request.action))) return undefined;
   return typeof last.request.lot === 'string' ? afterGone(reading, last.request) : undefined;
 };
 
 /** What is put right of a lot that was bought, used, weighed or marked, right after it was told. */
 export const claimStockInstead = (reading: Reading): Claim | undefined => {
   const { last } = reading;
-  if (last?.topic !== 'stock' || !last.done) return undefined;
+  if (last?.topic !== 'stock') return undefined;
+  const meant = codeAnew(reading, last);
+  if (meant || !last.done) return meant;
   const { request } = last;
   if (request.action === 'taken') return afterTaken(reading, request);
   if (request.action === 'bought') return afterBought(reading, request);

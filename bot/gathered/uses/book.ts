@@ -4,7 +4,7 @@ export const book = `
 
 = reactions for {lot}
 ? reaction* rash* itch* complain* complaint* react reacted reacts trouble swell* swollen
-? which any anybody anyone anything somebody show what has have had did is are were was list how_many
+? which any anybody anyone anything somebody show what has_any* have_any* did is_there were_there was_there list how_many
 
 = recall {lot}
 ? recall* call_back called_back calling_back calls_back call_in take_back get_back withdraw* warn inform notify
@@ -33,7 +33,7 @@ export const book = `
 ! out who whom where recall
 
 = how much of {lot} is left
-? left remaining remains remain still_have still_got still_there left_over
+? left remaining remains remain still_have still_got still_there left_over all_gone
 ? how_much how_many what what's is there any anything some do how
 ! out who whom where which_batch* recall
 
@@ -44,19 +44,19 @@ export const book = `
 
 = batch {lot}
 ? why reason how_come decide* decides sets set_by come_from
-? expire* expiry best_before use_by go_off date end ends early soon late short
+? expire* expiry best_before use_by go_off date end ends early soon late short good
 
 = lot {lot}
 ? why reason how_come decide* decides sets set_by
-? expire* expiry best_before use_by go_off date end ends early soon late short
+? expire* expiry best_before use_by go_off date end ends early soon late short good
 
 = trace {lot}
-? where who whom trace* track* follow which went gone end_up ended_up go_into went_into used_in used_for whereabouts where'd
-! left expire* bought poured_today gave_away history reaction* why
+? where who whom trace* track* follow which went gone end_up ended_up go_into went_into used_in used_for whereabouts where'd usage
+! left all_gone expire* bought poured_today gave_away history reaction* why
 
 = trace {lot}
 ? batch batches pours pour balm balms products tins jars
-? used use uses contain* drew drawn in from with affected touch* took hold holds
+? used use uses contain* which_pours contaminated drew drawn in from with affected touch* took hold holds
 ! left expire* bought poured_today gave gave_away history reaction* why correct
 
 = batch {lot}
@@ -84,7 +84,7 @@ export const book = `
 ! only with from what_is what's
 
 = list batches of {R}
-? when how_often which
+? when how_often how_many_times which_one which_batch* which_pours
 ? poured pour made make done do
 ! poured_today today yesterday
 
@@ -97,9 +97,14 @@ export const book = `
 ? who_changed who_touched who_edited who_altered who_wrote who_has_changed who_has_been who's_been
 
 = how much {i} is left
-? left in_the_house do_we_own do_we_have have_we on_the_shelf in_the_cupboard still we_own
+? left is_there in_the_house do_we_own do_we_have have_we on_the_shelf in_the_cupboard still we_own
 ? what how_much how_many any some is do have house
 ! only replace* swap* instead melt* make made poured bought
+
+= list batches
+? did_we_make we_have_made we_poured we_have_poured we_made been_poured have_we_made did_we_pour
+? what which show everything all list
+! in today yesterday last_week last_month with of from where who when
 
 = which batches are open
 ? tins batch* balm* pots jars salve* pours
@@ -121,6 +126,10 @@ export const book = `
 ? over_their_date over_its_date over_the_date over_date over_the_best_before beyond_its beyond_their beyond_the passed_its passed_their past_its past_their past_the gone_over already_off out_of_date too_old already_expired no_longer_good should_have_been_used
 ? which what anything something things all stuff list show everything ones lots batches tins is are
 
+= what expires before {date}
+? is_best_before that's_best_before are_best_before earlier_than
+? everything anything what which things show all
+
 = what expires in {date}
 ? best_before expire* expiry go_off goes_off going_off date dates due end ends ending runs_out run_out reach* out_of_date past_its no_longer_good
 ? in during within of
@@ -141,8 +150,8 @@ export const book = `
 
 = reactions
 ? reaction* rash* complaint* react reacted
-? any list show which what were have has did all are how_many
-! poured from_a allerg* if should
+? any anyone anybody list show which what were_there was_there all how_many reported
+! poured from_a allerg* if should my skin_type
 
 = running low
 ? low short under_their close_to_empty below_a reorder re-order below_its below_the below_their nearly_gone under_its
@@ -151,7 +160,7 @@ export const book = `
 
 = export as csv
 ? csv spreadsheet* excel tables
-? everything whole all book data it full export our files can get
+? everything whole all book data it full export our files can get tables
 ! batches lots recipes prices stock reactions
 
 = export batches as csv
