@@ -19,7 +19,7 @@ const asked = new RegExp(
     '^(?:(?:show|see|read|list|open|view|display|provide|produce|print|give|get|tell|look at)(?: the| our| me| us)* )?(?:the |our |full |whole )*(?:history|log|journal|log ?book|change log|(?:recent|last|latest)(?: (?:\\d+|few|two|three|four|five|ten|twenty|couple of))? (?:changes|entries)|changes|entries)(?: of| for| to| in| by| about| on| from| since)?(?: (?:the|our|batch|lot|recipe|book))*$',
     `^who(?: has| was it that)?(?: last)? ${verbs}(?: the| our| this| with| to| in| it| batch| lot| one)*$`,
     '^what was (?:done|written|entered|changed|recorded|noted)(?: down)? last$',
-    '^(?:everything|all|whatever)(?: that| which)? (?:was|were|has been|have been|is) (?:written|entered|recorded|changed|noted|done)(?: down)?$',
+    '^(?:everything|all|whatever)(?: that| which)? (?:was|were|has been|have been) (?:written|entered|recorded|changed|noted)(?: down)?$',
     '^(?:has|have|did) (?:any|some)(?:one|body) (?:changed?|edit(?:ed)?|touch(?:ed)?|altered|alter)(?: the| our)*$',
     '^who was the (?:maker|pourer)(?: of)?(?: the| our| batch)*$',
     '^(?:which|what) (?:changes|entries|things) (?:were|have been|did we|have we|has anyone)(?: (?:made|make|written|write|entered|recorded|noted))?(?: down)?$',

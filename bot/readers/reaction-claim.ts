@@ -177,7 +177,7 @@ const listClaim = (bench: BenchReading): Claim | undefined => {
 const asksOfOthers =
   /^\W*(?:(?:so|and|but|ok)\b\W*)?(?:(?:has|have|had|did|does) (?:any(?:one|body)|some(?:one|body)|others|other people|_)|who|what|any|show|list)\b/i;
 
-const othersToo = (reading: Reading, bench: BenchReading): Claim | undefined => {
+const othersToo = (bench: BenchReading): Claim | undefined => {
   const [lot, second] = bench.lots;
   return lot &&
     !second &&
@@ -187,10 +187,14 @@ const othersToo = (reading: Reading, bench: BenchReading): Claim | undefined => 
     : undefined;
 };
 
+/** A question, whether it begins with the code of a batch or not. */
+const isAsked = (reading: Reading, { rest }: BenchReading): boolean =>
+  asks.test(reading.text) || asks.test(rest.text);
+
 /** Where the message is about a reaction but the batch alone would make it another topic's. */
 const about = (reading: Reading, bench: BenchReading, cued: boolean): Claim | undefined => {
   if (listed.test(bench.rest.text) && !signs.test(bench.rest.text)) return listClaim(bench);
-  if (asks.test(reading.text) || asks.test(bench.rest.text)) return othersToo(reading, bench);
+  if (isAsked(reading, bench)) return othersToo(bench);
   if (/^\W*(?:report|reaction)\b/i.test(bench.rest.text)) return noted(reading, bench, 3.6);
   // What was used on skin, or a telephone number, is no count of tins.
   if (hasSigns(reading, bench)) return noted(reading, bench, bench.lots.length > 0 || cued ? 3.45 : 2.6);

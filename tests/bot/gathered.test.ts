@@ -34,6 +34,7 @@ const samples: Readonly<Record<string, string>> = {
   region: 'the US',
   q: 'soothes dry lips',
   lot: 'C7',
+  date: '1 July 2027',
 };
 
 /** Forms that make sense of other things than these. */
