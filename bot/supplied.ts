@@ -1,7 +1,8 @@
 import { defined } from '../core/defined.ts';
 import { ingredientById } from '../core/ingredients.ts';
 import type { Reply } from './answer.ts';
-import { type Chosen, choose, surest } from './choose.ts';
+import { choose, surest } from './choose.ts';
+import type { Chosen } from './chosen.ts';
 import { echo } from './readers/ask-back.ts';
 import type { Asked, Reading } from './reading.ts';
 import type { Topic } from './topic.ts';
