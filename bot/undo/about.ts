@@ -27,6 +27,24 @@ const putAbout = ({ part, id }: Put, about: About, names: EntryNames): boolean =
   return (part === 'lot' || part === 'batch') && about.lot !== undefined && id === lotKey(about.lot);
 };
 
+/** Names of what an event is about: `lot:K12`, `reaction:R3`, `recipe:winter balm` as it is called in `names`. */
+export const aboutKeys = (event: BookEvent, names: EntryNames): readonly string[] => {
+  if (event.kind === 'parts-put')
+    return event.puts.flatMap(({ part, id }) => {
+      if (part === 'recipe') return [`recipe:${nameKey(names.recipe(id))}`];
+      if (part === 'reaction') return [`reaction:${id}`];
+      return part === 'lot' || part === 'batch' ? [`lot:${id}`] : [];
+    });
+  return [
+    ...lotKeys(event).map((key) => `lot:${key}`),
+    ...('id' in event && typeof event.id === 'string' ? [`reaction:${event.id}`] : []),
+    ...('recipe' in event && typeof event.recipe === 'string'
+      ? [`recipe:${nameKey(names.recipe(event.recipe))}`]
+      : []),
+    ...(event.kind === 'batch-poured' ? [`recipe:${nameKey(event.name)}`] : []),
+  ];
+};
+
 /** Whether an event is about a recipe, a lot or batch, or a reaction. */
 export const isAbout = (event: BookEvent, about: About, names: EntryNames): boolean => {
   if (event.kind === 'parts-put') return event.puts.some((put) => putAbout(put, about, names));

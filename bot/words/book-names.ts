@@ -21,6 +21,11 @@ export class EntryNames {
       if (part === 'recipe' && value) this.#recipes.set(value.id, value.name);
   }
 
+  /** Takes in what a recipe was called. */
+  called(id: string, name: string): void {
+    this.#recipes.set(id, name);
+  }
+
   recipe(id: string): string {
     const known = this.#recipes.get(id);
     if (known !== undefined) return known;
