@@ -81,7 +81,7 @@ const everything = (reading: Reading, bench: BenchReading): Claim | undefined =>
   if (batchMeant(reading, bench).lot !== undefined) return undefined;
   return leftover(boardOf(bench.rest.items), traceWords, true).blocking.length > 0
     ? undefined
-    : claim({}, 2.8);
+    : claim({}, 2.95);
 };
 
 /** "Is K12 in 26-KIVO?" */

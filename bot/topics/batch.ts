@@ -3,6 +3,7 @@ import { lotCodeText, mostContainers } from '../../core/bench/event-fields.ts';
 import { maxLines, recipeLine, recipeName } from '../../core/recipe.ts';
 import { pourForm } from '../forms/bench-forms.ts';
 import { claimBatch } from '../readers/batch-claim.ts';
+import { withoutRefused } from '../readers/batch-without.ts';
 import { namedByWord } from '../readers/named-by-word.ts';
 import { ofSpokenLot } from '../readers/of-spoken-lot.ts';
 import { sameAgain } from '../readers/same-again.ts';
@@ -137,6 +138,6 @@ export const batch = topic({
     say: spoken,
   },
   writes: ({ action }) => action !== 'show' && action !== 'list',
-  read: sameAgain(ofSpokenLot(namedByWord(claimBatch))),
+  read: withoutRefused(sameAgain(ofSpokenLot(namedByWord(claimBatch)))),
   answer: answerBatch,
 });
