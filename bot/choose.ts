@@ -11,6 +11,7 @@ import { pointedNames } from './readers/pointed-name.ts';
 import { namesOwnBalm, secondLook } from './readers/second-look.ts';
 import { spokenOf } from './readers/spoken-of.ts';
 import { anyWord, type Claim, claim, type Reading } from './reading.ts';
+import { toldIn } from './told/told.ts';
 import type { Topic } from './topic.ts';
 
 export interface Chosen {
@@ -195,12 +196,24 @@ function* looksAt(named: Reading, whole: Chosen | undefined, topics: readonly To
 
 const passedOver = (gist: { readonly passedOver: string }): string => `I passed over "${gist.passedOver}".`;
 
+/** What a message plainly tells, as the plain form of it that some topic writes down; all of them have to be one. */
+const writtenAsTold = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
+  for (const { reading: plainly, plain, besides } of toldIn(pointedNames(reading).reading)) {
+    const chosen = surest(plainly, topics);
+    if (!isRequest(chosen) || !writes(chosen)) continue;
+    return withAssumed(chosen, [`I read that as "${echo(plain)}".`, ...besides.map((words) => passedOver({ passedOver: words }))]);
+  }
+  return undefined;
+};
+
 /**
  * What a message means as a whole; else what the sentences of it mean that hold something to work with, what "it" stands
  * for in them, or what the things in it are put to. What was taken for granted on the way is told with the answer.
  */
 export const choose = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
   const whole = goingOn(reading, topics) ?? chooseWhole(reading, topics);
+  const told = isRequest(whole) && writes(whole) ? undefined : writtenAsTold(reading, topics);
+  if (told) return told;
   if (isRequest(whole)) return whole;
   for (const { read, assumed } of looksAt(pointedNames(reading).reading, whole, topics)) {
     const part = read();

@@ -19,6 +19,8 @@ export interface Use {
   /** The topic that has to have answered the message before. */
   readonly after: string | undefined;
   readonly wishes: readonly Wish[];
+  /** Words that belong to it and do not name it. */
+  readonly around: RegExp | undefined;
 }
 
 /** Text that stands in a plain form where a message has such a word; `mark` is how that is written in the form. */
@@ -77,7 +79,7 @@ export const withWishes = (plain: string, { wishes }: Use, text: string): string
  * Reads a list of uses. Its first line names the kinds of things that make no difference to any of them (`~ region n`).
  * Then `=` begins a use with its plain form, where `[…]` may be left out and `<words: text>` stands for the text where a
  * message has one of the words; `?` names words of which it has to have one, `!` words it must not have; `@` names the
- * topic that it goes on from.
+ * topic that it goes on from; `+` words that belong to it and do not name it.
  */
 export const usesIn = (list: string): readonly Use[] => {
   const blocks = list.trim().split(/\n\s*\n/);
@@ -87,6 +89,7 @@ export const usesIn = (list: string): readonly Use[] => {
     const after = (sign: string): readonly string[] =>
       lines.filter((line) => line.startsWith(sign)).map((line) => line.slice(1));
     const never = after('!').join(' ');
+    const around = after('+').join(' ');
     return {
       forms: after('=').flatMap((line) => formsOf(line.trim())),
       cues: after('?').map(wordsIn),
@@ -94,6 +97,7 @@ export const usesIn = (list: string): readonly Use[] => {
       idle,
       after: after('@')[0]?.trim(),
       wishes: wishesIn(block),
+      around: around ? wordsIn(around) : undefined,
     };
   });
 };

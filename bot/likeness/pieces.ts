@@ -24,6 +24,14 @@ export const slotKinds = [
   'q',
   'lot',
   'date',
+  // Only in what is told (bot/told): a batch, a new lot's code, several lots, a number of containers, a best before, money, a name.
+  'batch',
+  'new',
+  'lots',
+  'count',
+  'best',
+  'paid',
+  'whom',
 ] as const;
 export type SlotKind = (typeof slotKinds)[number];
 

@@ -1,0 +1,71 @@
+import type { Use } from '../gathered/use.ts';
+import type { Slot } from '../likeness/features.ts';
+import { isBackground, isMonth } from '../readers/background-words.ts';
+import type { Item } from '../readers/item.ts';
+import { letters } from '../readers/lexicon.ts';
+import { wordSet } from '../readers/word-list.ts';
+import type { Place } from '../understand.ts';
+
+/** What stands around what is told at a bench, and changes nothing of it. */
+const bench = wordSet(`
+  block blocks bag bags canister canisters carton cartons sack sacks packet packets box boxes bucket buckets jug jugs pan tray trays crate drum flask can cans pouch slab
+  count counts weight weights scale scales book record log number code lid lids stock shelf supply store supplies workbench bench table
+  first second third fourth fifth another further new fresh last final only just still now again too also more other others pour pours batch
+  lunch noon midday breakfast dinner teatime supper hour minutes after before since ago last week month today yesterday already
+  all both together altogether total each apiece made make wax oil butter herb herbs dried whole
+  out off up down away over in on under by there around is are was were been being has have had did done does do
+  well as it its it's he she they them his her their we us our i my me you your who which that this these those
+  forgot forgotten missed put set stood scale forgot entry entries note noted
+  used up there's that's i've we've had year season
+`);
+
+/** Letters that carry nothing by themselves. */
+const quiet = /^[,;.:()\-!>"@<\n/*AToIFWxeyb]$/;
+
+const isTold = ({ letter, word }: Item): boolean => {
+  if (quiet.test(letter) || letter === letters.container) return true;
+  if (letter === letters.unknown || letter === letters.past || letter === 'B' || letter === 'u' || letter === letters.danger)
+    return bench.has(word) || (letter === letters.unknown && (isBackground(word) || isMonth(word)));
+  return false;
+};
+
+const bounds = /[,;:.!()\n]|\s-\s|\b(?:and|but|so|because|since|as|which|who)\b/gi;
+
+const clausesIn = (text: string): readonly Place[] => {
+  const stops = [...text.matchAll(bounds)].map(({ index }) => index);
+  return [...stops, text.length].map((to, at) => ({ from: stops[at - 1] ?? 0, to }));
+};
+
+const isIn = ({ from, to }: Place, place: Place): boolean => from < place.to && to > place.from;
+
+/** More words than this beside what is told are about something else. */
+const mostBesides = 9;
+
+export interface Cover {
+  /** Words that nobody can account for. */
+  readonly open: readonly string[];
+  /** A clause of talk besides, as it was typed. */
+  readonly besides: readonly string[];
+}
+
+/** What a use leaves of a message: everything a thing, a cue or talk; a clause with neither thing nor cue may say more. */
+export const coverOf = (use: Use, text: string, slots: readonly Slot[], loose: readonly Item[]): Cover => {
+  const cues = [...use.cues, ...(use.around ? [use.around] : [])].flatMap((cue) =>
+    [...text.matchAll(cue)].map((match) => ({ from: match.index, to: match.index + match[0].length })),
+  );
+  const held: readonly Place[] = [...slots, ...cues];
+  const left = loose.filter((item) => !held.some((place) => isIn(item, place)) && !isTold(item));
+  const besides: string[] = [];
+  const open: string[] = [];
+  for (const clause of clausesIn(text)) {
+    const strange = left.filter((item) => item.from >= clause.from && item.from < clause.to);
+    if (strange.length === 0) continue;
+    const isTalk =
+      strange.length <= mostBesides &&
+      strange.every(({ letter }) => /^[wZBT]$/.test(letter)) &&
+      !held.some((place) => isIn(place, clause));
+    if (isTalk) besides.push(text.slice(clause.from, clause.to).replace(/^[\s,;:.!()-]+|[\s,;:.!()-]+$/g, ''));
+    else open.push(...strange.map(({ word }) => word));
+  }
+  return { open, besides };
+};

@@ -1,0 +1,137 @@
+import { type Form, isIn, type Use } from '../gathered/use.ts';
+import type { Slot } from '../likeness/features.ts';
+import { lotsIn } from '../readers/lots.ts';
+import type { Reading } from '../reading.ts';
+import { blanked, readAgain } from '../understand.ts';
+import { coverOf } from './covered.ts';
+import { tellsPlainly } from './guards.ts';
+import { type Things, thingsIn } from './things.ts';
+import { toldUses } from './uses.ts';
+import { whomIn } from './whom.ts';
+
+/** A message read as a plain form of what it tells. */
+export interface Told {
+  readonly reading: Reading;
+  readonly plain: string;
+  /** What was passed over. */
+  readonly besides: readonly string[];
+}
+
+/** A longer message is a letter. */
+const mostTokens = 90;
+const leastTokens = 3;
+
+/** Which things a form takes, or a message has, in any order; several lots are one thing. */
+const signatureOf = (slots: readonly Slot[]): string => slots.map(({ kind }) => kind).toSorted().join(' ');
+
+interface Shelved {
+  readonly use: Use;
+  readonly form: Form;
+}
+
+let shelves: ReadonlyMap<string, readonly Shelved[]> | undefined;
+
+/** The uses by the things they take. */
+const shelved = (signature: string): readonly Shelved[] => {
+  if (!shelves) {
+    const all = new Map<string, Shelved[]>();
+    for (const use of toldUses())
+      for (const form of use.forms) {
+        const key = signatureOf(form.slots);
+        all.set(key, [...(all.get(key) ?? []), { use, form }]);
+      }
+    shelves = all;
+  }
+  return shelves.get(signature) ?? [];
+};
+
+/** The lots of a pour are named together, a purchase's or a count's one by one. */
+const withLotsTogether = (slots: readonly Slot[]): readonly Slot[] => {
+  const lots = slots.filter(({ kind }) => kind === 'lot');
+  const [first] = lots;
+  if (!first) return slots;
+  const all: Slot = { ...first, kind: 'lots', text: lots.map(({ text }) => text).join(', ') };
+  return [...slots.filter(({ kind }) => kind !== 'lot'), all];
+};
+
+/** What containers brought in is noted nowhere. */
+const withoutMoney = (slots: readonly Slot[]): readonly Slot[] =>
+  slots.some(({ kind }) => kind === 'count') ? slots.filter(({ kind }) => kind !== 'paid') : slots;
+
+/** A recipe's name may stand for what is poured of it, or for the batch of it that there is. */
+const looksAt = (slots: readonly Slot[]): readonly (readonly Slot[])[] => {
+  const all = withoutMoney(slots);
+  if (!all.some(({ kind }) => kind === 'R')) return [all];
+  const asBatch = all.map((slot): Slot => (slot.kind === 'R' ? { ...slot, kind: 'batch' } : slot));
+  return [withLotsTogether(all), asBatch];
+};
+
+/** A plain form with things in its places, each in the order it was told. */
+const filled = ({ plain, slots: open }: Form, said: readonly Slot[]): string => {
+  const left = [...said];
+  return open.reduce((text, place) => {
+    const at = left.findIndex((slot) => slot.kind === place.kind);
+    const [slot] = left.splice(at, 1);
+    return text.replace(place.text, () => slot?.text ?? '');
+  }, plain);
+};
+
+interface Looked {
+  readonly around: string;
+  readonly things: Things;
+  readonly slots: readonly Slot[];
+}
+
+const isMeant = (use: Use, around: string): boolean =>
+  use.cues.every((cue) => isIn(cue, around)) && !(use.never && isIn(use.never, around));
+
+/** The forms for these things, with nobody named, or with one of those who may be meant. */
+function* formsFor({ around, slots }: Looked): Generator<Shelved & { readonly slots: readonly Slot[] }> {
+  for (const role of ['to', 'from']) {
+    for (const whom of whomIn(around, role)) {
+      const all = [...slots, whom];
+      for (const { use, form } of shelved(signatureOf(all)))
+        if (form.slots.find(({ kind }) => kind === 'whom')?.before === role) yield { use, form, slots: all };
+    }
+  }
+  for (const found of shelved(signatureOf(slots))) yield { ...found, slots };
+}
+
+/** A pour may say more, which goes down as a note. */
+const tail = (plain: string, { text: { note }, figures }: Things, besides: readonly string[]): string => {
+  if (!plain.startsWith('poured')) return note === undefined ? '' : `, note: ${note}`;
+  const said = note ?? besides.join('; ');
+  return `${figures}${said === '' ? '' : `, note: ${said}`}`;
+};
+
+/** Words of which any telling has one, however it is worded, are many; things of which it has two are few. */
+const mayTell = (reading: Reading): boolean => {
+  const { tokens, items } = reading;
+  if (tokens.length < leastTokens || tokens.length > mostTokens || reading.text.includes('?')) return false;
+  const isNamed = items.some(({ letter }) => /[Ri]/.test(letter)) && items.some(({ letter }) => /[cgv]/.test(letter));
+  return isNamed || lotsIn(reading).length > 0;
+};
+
+/** Plain forms of what a message plainly tells, each accounting for everything in it, in the order the uses are listed. */
+export const toldIn = (reading: Reading): readonly Told[] => {
+  if (!mayTell(reading)) return [];
+  const things = thingsIn(reading);
+  if (!things || things.slots.length < 2) return [];
+  const rest = things.text.bench.rest.text;
+  const around = blanked(rest, things.slots);
+  if (!tellsPlainly(around)) return [];
+  const found = new Map<string, Told>();
+  const forms = looksAt(things.slots).flatMap((slots) => [...formsFor({ around, things, slots })]);
+  for (const { use, form, slots: said } of forms) {
+    const open = blanked(around, said.filter(({ kind }) => kind === 'whom'));
+    if (!isMeant(use, open)) continue;
+    const { open: left, besides } = coverOf(use, open, said, things.loose);
+    if (left.length > 0) continue;
+    const bare = filled(form, said);
+    const plain = `${bare}${tail(bare, things, besides)}`;
+    const kept = plain.startsWith('poured') ? [] : besides;
+    found.set(plain, found.get(plain) ?? { plain, reading: readAgain(plain, reading), besides: kept });
+  }
+  return [...found.values()];
+};
+

@@ -1,0 +1,44 @@
+/** What is told of pours and containers; bot/told/uses.ts says how this is written. */
+export const batch = `
+= poured {count} of {g} of {R}[ with lots {lots}][ on {date}]
+= poured {count} of {R}[ with lots {lots}][ on {date}]
+? poured filled made cast produced pour pours came_out came_off come_out turned_out finished done set_now are_setting stand_cooling are_cooling cooling were_born ladled decanted out_of_the_jug got_out_of in_the_tins potted cooked whipped_up brewed_up
++ hot set setting window rack trays tray nicely smooth gave gives yield yielded first stirred melted
+! sold given bought took back binned dropped broke kept opened gift present sell weighs ordered wanted away spilled spilt reordered sent gone went to_the threw
+
+= {count} of {batch} came back[ from {whom}][ on {date}]
+? back returned return returns
++ unsold came come went been sent gave given brought handed are is were lids lid stuck dented sold left_over leftover took taken home again unopened unused
+! poured put_back held_back kept_back keep_back keeping_back paid_back hold_back backs
+
+= keep {count} of {batch}[ on {date}]
+? kept keep keeps keeping stay stays stayed staying retention reference retained reserve_sample archive remains_here remain_here set_aside put_aside put_by sample samples
++ back drawer cupboard shelf labelled retained control proof future safe archive dark put goes went in_the_book with_us
+! sold bought poured shop stay_fresh gave given sent handed took binned broke
+
+= threw away {count} of {batch}[ on {date}]
+? bin binned threw thrown dropped broke broken smashed spoiled spoilt ruined wasted waste rubbish melted cracked leaked squashed crushed lost stolen vanished mouldy rancid burst dented unsaleable unsellable destroyed shattered chucked tossed skip compost discarded writ* written_off eaten_by fell floor damaged trash
++ away went gone got ended lid lids car sun heat dashboard mould off bits pieces dog cat child toddler hot radiator had ended_up landed stone tiles flood frost
+! poured back sold gave given bought found fixed repaired kept lids_replaced
+
+= used {count} of {batch}[ on {date}]
+? used tester testers opened finished ourselves myself demonstration demo tried test tested
++ up now open as_a as_our went on_the_table
+! poured back sold gave given bought binned threw kept
+
+= sold {count} of {batch}[ to {whom}][ on {date}]
+? sold bought purchased sale sales paid buyer buyers buying
++ online cash gone went out today counter door stall market fair price
+! poured back gave given unsold binned threw dropped kept stays
+
+= gave {count} of {batch}[ to {whom}][ on {date}]
+? gave given give gives gift gifts gifted present presents presented donat* took taken take takes got gets received receives went gone go goes handed sent posted mailed delivered left shipped swapped traded passed dropped_off brought lent loaned dispatched travelled moved accepted collected picked_up
++ free has have had out home make makes made parcel post thank thanks thank-you prize raffle birthday as_a off over charity way found their
+! poured back sold bought binned threw kept stays bin broken broke dropped_on left_over used in_stock on_the_shelf are_left is_left were_left left_of floor lost stolen mouldy rancid melted
+
+= {batch} looks fine[ on {date}]
+? looked checked inspected smelled smelt sniffed tested tried felt examined looks smells feels quality_look quality_check look check
+? fine good perfect lovely great nice well ok okay faultless flawless as_it_should smooth right
++ still week days later after set firm scent colour still glossy even had at touch quality
+! sold gave given poured back bought grainy rancid soft off mouldy sweating bloom date label
+`;
