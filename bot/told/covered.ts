@@ -1,5 +1,4 @@
 import type { Use } from '../gathered/use.ts';
-import type { Slot } from '../likeness/features.ts';
 import { isBackground, isMonth } from '../readers/background-words.ts';
 import type { Item } from '../readers/item.ts';
 import { letters } from '../readers/lexicon.ts';
@@ -16,7 +15,7 @@ const bench = wordSet(`
   out off up down away over in on under by there around is are was were been being has have had did done does do
   well as it its it's he she they them his her their we us our i my me you your who which that this these those
   forgot forgotten missed put set stood scale forgot entry entries note noted
-  used up there's that's i've we've had year season
+  what s used up there's that's i've we've had year season
 `);
 
 /** Letters that carry nothing by themselves. */
@@ -45,17 +44,26 @@ export interface Cover {
   /** Words that nobody can account for. */
   readonly open: readonly string[];
   /** A clause of talk besides, as it was typed. */
-  readonly besides: readonly string[];
+  readonly besides: readonly Besides[];
+}
+
+export interface Besides extends Place {
+  readonly said: string;
 }
 
 /** What a use leaves of a message: everything a thing, a cue or talk; a clause with neither thing nor cue may say more. */
-export const coverOf = (use: Use, text: string, slots: readonly Slot[], loose: readonly Item[]): Cover => {
+export const coverOf = (
+  use: Use,
+  text: string,
+  slots: readonly Place[],
+  loose: readonly Item[],
+): Cover => {
   const cues = [...use.cues, ...(use.around ? [use.around] : [])].flatMap((cue) =>
     [...text.matchAll(cue)].map((match) => ({ from: match.index, to: match.index + match[0].length })),
   );
   const held: readonly Place[] = [...slots, ...cues];
   const left = loose.filter((item) => !held.some((place) => isIn(item, place)) && !isTold(item));
-  const besides: string[] = [];
+  const besides: Besides[] = [];
   const open: string[] = [];
   for (const clause of clausesIn(text)) {
     const strange = left.filter((item) => item.from >= clause.from && item.from < clause.to);
@@ -64,7 +72,8 @@ export const coverOf = (use: Use, text: string, slots: readonly Slot[], loose: r
       strange.length <= mostBesides &&
       strange.every(({ letter }) => /^[wZBT]$/.test(letter)) &&
       !held.some((place) => isIn(place, clause));
-    if (isTalk) besides.push(text.slice(clause.from, clause.to).replace(/^[\s,;:.!()-]+|[\s,;:.!()-]+$/g, ''));
+    const said = text.slice(clause.from, clause.to).replace(/^[\s,;:.!()-]+|[\s,;:.!()-]+$/g, '');
+    if (isTalk) besides.push({ ...clause, said });
     else open.push(...strange.map(({ word }) => word));
   }
   return { open, besides };

@@ -16,8 +16,9 @@ export interface Things {
   readonly slots: readonly Slot[];
   /** Items that are no thing and have to be words of talk. */
   readonly loose: readonly Item[];
-  /** ", bath 75 C, weighed out 371 g": told of a pour. */
+  /** ", bath 75 C, weighed out 371 g": told of a pour, and where. */
   readonly figures: string;
+  readonly figuresAt: readonly Place[];
 }
 
 const slotOf = (kind: SlotKind, text: string, { from, to }: Place, more: Partial<Slot> = {}): Slot => ({
@@ -33,12 +34,15 @@ const slotOf = (kind: SlotKind, text: string, { from, to }: Place, more: Partial
 const ofLot = (said: LotSaid): Slot =>
   slotOf(said.kind === 'batch' ? 'batch' : said.kind === 'lot' ? 'lot' : 'new', said.code, said);
 
-const daysOf = ({ days, today }: BenchReading): readonly Slot[] =>
-  days.map((day) =>
-    day.role === 'best-before' || day.past > today
-      ? slotOf('best', day.future, day)
-      : slotOf('date', day.past, day),
+/** A day ahead is a best before where something came in, and else no day that anything was done on. */
+const daysOf = ({ days, today, rest }: BenchReading): readonly Slot[] | undefined => {
+  const comesIn = rest.items.some(({ letter }) => letter === letters.ingredient);
+  const isBest = days.map(({ role, past }) => role === 'best-before' || (comesIn && past > today));
+  if (days.some(({ past }, at) => !isBest[at] && past > today)) return undefined;
+  return days.map((day, at) =>
+    isBest[at] ? slotOf('best', day.future, day) : slotOf('date', day.past, day),
   );
+};
 
 /** Words that may stand between a number and its containers: "two dented tins". */
 const adjective =
@@ -80,8 +84,9 @@ const allSaid =
 const oneOf = /\b(?:one|another(?: one)?|a single one) of (?:the |our |my |those )?(?=_|(?:tins|jars|pots|tubes|sticks)\b)/gi;
 
 const stretchesIn = (text: string, slots: readonly Slot[]): readonly Slot[] => {
+  const isWeighed = slots.some(({ kind }) => kind === 'g');
   const found = [
-    ...[...text.matchAll(allSaid)].map((match) =>
+    ...(isWeighed ? [] : [...text.matchAll(allSaid)]).map((match) =>
       slotOf('count', 'all', { from: match.index, to: match.index + match[0].length }),
     ),
     ...[...text.matchAll(oneOf)].map((match) =>
@@ -100,7 +105,7 @@ const moneyIn = (text: string): readonly Slot[] =>
   );
 
 const isInside = ({ from, to }: Place, all: readonly Place[]): boolean =>
-  all.some((place) => from >= place.from && to <= place.to);
+  all.some((place) => from < place.to && to > place.from);
 
 const amount = /^[gv]$/;
 
@@ -108,6 +113,10 @@ const scanned = (rest: Reading, taken: readonly Item[]): { slots: Slot[]; loose:
   const slots: Slot[] = [];
   const loose: Item[] = [];
   const items = rest.items.filter((item) => !taken.includes(item));
+  // "The herb garden got 3 tins": only a kind of thing, and part of a name or talk.
+  const isKindOnly = items.some(
+    ({ letter, generic }) => letter === letters.container || (letter === letters.ingredient && !generic),
+  );
   for (let at = 0; at < items.length; at += 1) {
     const item = items[at] as Item;
     const run = countAt(items, at, rest.text);
@@ -117,7 +126,7 @@ const scanned = (rest: Reading, taken: readonly Item[]): { slots: Slot[]; loose:
       at += run.length - 1;
     } else if (one) slots.push(one);
     else if (item.letter === letters.recipe && item.recipe) slots.push(slotOf('R', item.recipe, item));
-    else if (item.letter === letters.ingredient)
+    else if (item.letter === letters.ingredient && !(item.generic && isKindOnly))
       slots.push(slotOf('i', rest.text.slice(item.from, item.to), item, { ingredients: item.ingredients ?? [] }));
     else if (amount.test(item.letter)) slots.push(slotOf('g', rest.text.slice(item.from, item.to), item));
     else loose.push(item);
@@ -162,12 +171,15 @@ export const thingsIn = (reading: Reading): Things | undefined => {
   const money = moneyIn(bench.rest.text);
   const { slots: found, loose } = scanned(bench.rest, taken.items);
   const own = found.filter((slot) => !isInside(slot, money));
-  const all = [...bench.lots.map(ofLot), ...daysOf(bench), ...own, ...money];
+  const days = daysOf(bench);
+  if (!days) return undefined;
+  const all = [...bench.lots.map(ofLot), ...days, ...own, ...money];
   const slots = [...all, ...stretchesIn(bench.rest.text, all)].toSorted((a, b) => a.from - b.from);
   return {
     text,
     slots: withoutTwice(slots, reading, bench.rest.text),
     loose: loose.filter((item) => !isInside(item, slots)),
     figures: figuresText(taken),
+    figuresAt: taken.items,
   };
 };

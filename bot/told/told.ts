@@ -3,11 +3,11 @@ import type { Slot } from '../likeness/features.ts';
 import { lotsIn } from '../readers/lots.ts';
 import type { Reading } from '../reading.ts';
 import { blanked, readAgain } from '../understand.ts';
-import { coverOf } from './covered.ts';
+import { type Besides, coverOf } from './covered.ts';
 import { tellsPlainly } from './guards.ts';
 import { type Things, thingsIn } from './things.ts';
 import { toldUses } from './uses.ts';
-import { whomIn } from './whom.ts';
+import { occasionsIn, whomIn } from './whom.ts';
 
 /** A message read as a plain form of what it tells. */
 export interface Told {
@@ -97,11 +97,20 @@ function* formsFor({ around, slots }: Looked): Generator<Shelved & { readonly sl
   for (const found of shelved(signatureOf(slots))) yield { ...found, slots };
 }
 
-/** A pour may say more, which goes down as a note. */
-const tail = (plain: string, { text: { note }, figures }: Things, besides: readonly string[]): string => {
-  if (!plain.startsWith('poured')) return note === undefined ? '' : `, note: ${note}`;
-  const said = note ?? besides.join('; ');
-  return `${figures}${said === '' ? '' : `, note: ${said}`}`;
+/** What is said after the first thing may go down with it: with a pour as a note, with what was thrown out as the reason. */
+const tailOf = (
+  plain: string,
+  { text: { note }, figures, slots }: Things,
+  besides: readonly Besides[],
+): { readonly tail: string; readonly kept: readonly Besides[] } => {
+  const first = slots[0]?.to ?? 0;
+  const after = besides.filter(({ from }) => from >= first);
+  const said = after.map((each) => each.said).join('; ');
+  if (plain.startsWith('poured') && said !== '' && note === undefined)
+    return { tail: `${figures}, note: ${said}`, kept: after };
+  if (note !== undefined) return { tail: `${figures}, note: ${note}`, kept: [] };
+  const isReason = said !== '' && plain.startsWith('threw away') && !slots.some(({ kind }) => kind === 'count');
+  return isReason ? { tail: `, ${said}`, kept: after } : { tail: figures, kept: [] };
 };
 
 /** Words of which any telling has one, however it is worded, are many; things of which it has two are few. */
@@ -116,21 +125,24 @@ const mayTell = (reading: Reading): boolean => {
 export const toldIn = (reading: Reading): readonly Told[] => {
   if (!mayTell(reading)) return [];
   const things = thingsIn(reading);
-  if (!things || things.slots.length < 2) return [];
+  if (!things || things.slots.length < 1) return [];
   const rest = things.text.bench.rest.text;
   const around = blanked(rest, things.slots);
   if (!tellsPlainly(around)) return [];
   const found = new Map<string, Told>();
   const forms = looksAt(things.slots).flatMap((slots) => [...formsFor({ around, things, slots })]);
   for (const { use, form, slots: said } of forms) {
-    const open = blanked(around, said.filter(({ kind }) => kind === 'whom'));
+    const named = said.filter(({ kind }) => kind === 'whom');
+    const open = blanked(around, named);
     if (!isMeant(use, open)) continue;
-    const { open: left, besides } = coverOf(use, open, said, things.loose);
+    const held = [...said, ...things.figuresAt, ...(named.length > 0 ? occasionsIn(open) : [])];
+    const { open: left, besides } = coverOf(use, open, held, things.loose);
     if (left.length > 0) continue;
     const bare = filled(form, said);
-    const plain = `${bare}${tail(bare, things, besides)}`;
-    const kept = plain.startsWith('poured') ? [] : besides;
-    found.set(plain, found.get(plain) ?? { plain, reading: readAgain(plain, reading), besides: kept });
+    const { tail, kept } = tailOf(bare, things, besides);
+    const plain = `${bare}${tail}`;
+    const over = besides.filter((each) => !kept.includes(each)).map((each) => each.said);
+    found.set(plain, found.get(plain) ?? { plain, reading: readAgain(plain, reading), besides: over });
   }
   return [...found.values()];
 };

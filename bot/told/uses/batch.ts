@@ -2,9 +2,15 @@
 export const batch = `
 = poured {count} of {g} of {R}[ with lots {lots}][ on {date}]
 = poured {count} of {R}[ with lots {lots}][ on {date}]
-? poured filled made cast produced pour pours came_out came_off come_out turned_out finished done set_now are_setting stand_cooling are_cooling cooling were_born ladled decanted out_of_the_jug got_out_of in_the_tins potted cooked whipped_up brewed_up
-+ hot set setting window rack trays tray nicely smooth gave gives yield yielded first stirred melted
+? poured filled made cast produced pour pours came_out came_off come_out turned_out finished done set_now are_setting stand_cooling are_cooling cooling were_born ladled decanted pouring first_batch second_batch third_batch new_batch another_batch today's_batch next_batch batch_today batch_done out_of_the_jug got_out_of in_the_tins potted cooked whipped_up brewed_up
++ bath weighed weigh_out weighed_out net yield total came filled poured hot set setting window rack trays tray nicely smooth gave gives yield yielded first stirred melted
 ! sold given bought took back binned dropped broke kept opened gift present sell weighs ordered wanted away spilled spilt reordered sent gone went to_the threw
+
+= poured {count} of {g} of {R}[ with lots {lots}][ on {date}]
+? jug jugs pan pans double_boiler water_bath kettle melt_pot
+? got get filled_up went_into gave yielded out_of
++ bath weighed weighed_out net yield total came hot full
+! sold given bought took back binned dropped broke kept opened gift present sell weighs
 
 = {count} of {batch} came back[ from {whom}][ on {date}]
 ? back returned return returns
@@ -17,7 +23,7 @@ export const batch = `
 ! sold bought poured shop stay_fresh gave given sent handed took binned broke
 
 = threw away {count} of {batch}[ on {date}]
-? bin binned threw thrown dropped broke broken smashed spoiled spoilt ruined wasted waste rubbish melted cracked leaked squashed crushed lost stolen vanished mouldy rancid burst dented unsaleable unsellable destroyed shattered chucked tossed skip compost discarded writ* written_off eaten_by fell floor damaged trash
+? bin binned threw thrown dropped broke broken smashed spoiled spoilt ruined wasted waste rubbish melted cracked leaked squashed crushed lost stolen vanished mouldy rancid burst dented unsaleable unsellable destroyed shattered chucked tossed skip compost discarded writ* written_off eaten ate chewed fell floor damaged trash
 + away went gone got ended lid lids car sun heat dashboard mould off bits pieces dog cat child toddler hot radiator had ended_up landed stone tiles flood frost
 ! poured back sold gave given bought found fixed repaired kept lids_replaced
 
@@ -32,8 +38,8 @@ export const batch = `
 ! poured back gave given unsold binned threw dropped kept stays
 
 = gave {count} of {batch}[ to {whom}][ on {date}]
-? gave given give gives gift gifts gifted present presents presented donat* took taken take takes got gets received receives went gone go goes handed sent posted mailed delivered left shipped swapped traded passed dropped_off brought lent loaned dispatched travelled moved accepted collected picked_up
-+ free has have had out home make makes made parcel post thank thanks thank-you prize raffle birthday as_a off over charity way found their
+? gave given give gives gift gifts gifted present presents presented donat* took taken take takes got gets received receives went gone go goes handed sent posted mailed delivered left shipped swapped traded passed dropped_off brought lent loaned dispatched travelled moved accepted collected picked_up new_home found_a_home owner owners
++ now proud happy free has have had out home make makes made parcel post thank thanks thank-you prize raffle birthday as_a off over charity way found their
 ! poured back sold bought binned threw kept stays bin broken broke dropped_on left_over used in_stock on_the_shelf are_left is_left were_left left_of floor lost stolen mouldy rancid melted
 
 = {batch} looks fine[ on {date}]

@@ -32,7 +32,7 @@ export const stock = `
 + out test tests trial trials candle candles soap lesson class demonstration for_a
 ! bought left remain remains remaining weighs still poured made binned only arrived delivered came back
 
-= {lot} is empty[ on {date}]
+= {lot} is used up
 ? empty used_up finished all_gone is_gone run_out ran_out emptied nothing_left scraped_out last_drop last_of
 + now gone
 ! nearly almost soon half bought opened
@@ -43,7 +43,6 @@ export const stock = `
 ! used bought threw binned spilled less more fewer short missing poured lost opened arrived took
 
 = {lot} is best before {best}
-? best_before date label says keeps until use_by good expir* bb bbe end ends
-+ printed reads stamped stands bottle
++ best_before date label says keeps good expiry expires end ends lasts on printed reads stamped stands bottle
 ! opened sold bought
 `;
