@@ -1,3 +1,4 @@
+import { lotKey } from '../core/bench/codes.ts';
 import type { BookState } from '../core/book.ts';
 import type { Trouble } from './answer.ts';
 import { gathered } from './gathered/gather.ts';
@@ -196,12 +197,24 @@ function* looksAt(named: Reading, whole: Chosen | undefined, topics: readonly To
 
 const passedOver = (gist: { readonly passedOver: string }): string => `I passed over "${gist.passedOver}".`;
 
+/** What would be written of a lot or a batch that this book does not have comes to nothing. */
+const isOfNothing = ({ topic, claim: said }: Chosen, { bench }: Reading): boolean => {
+  if (said.kind !== 'request' || !/^(?:batch|stock)$/.test(topic.name)) return false;
+  const { action, lot } = said.request;
+  if (typeof lot !== 'string' || !/^(?:counted|dated|opened|taken|gone|back|note)$/.test(String(action)))
+    return false;
+  return !bench.lots.has(lotKey(lot)) && !bench.batches.has(lotKey(lot));
+};
+
 /** What a message plainly tells, as the plain form of it that some topic writes down; all of them have to be one. */
 const writtenAsTold = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
   for (const { reading: plainly, plain, besides } of toldIn(pointedNames(reading).reading)) {
     const chosen = surest(plainly, topics);
     if (!isRequest(chosen) || !writes(chosen)) continue;
-    return withAssumed(chosen, [`I read that as "${echo(plain)}".`, ...besides.map((words) => passedOver({ passedOver: words }))]);
+    return withAssumed(chosen, [
+      `I read that as "${echo(plain)}".`,
+      ...besides.map((words) => passedOver({ passedOver: words })),
+    ]);
   }
   return undefined;
 };
@@ -212,7 +225,8 @@ const writtenAsTold = (reading: Reading, topics: readonly Topic[]): Chosen | und
  */
 export const choose = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
   const whole = goingOn(reading, topics) ?? chooseWhole(reading, topics);
-  const told = isRequest(whole) && writes(whole) ? undefined : writtenAsTold(reading, topics);
+  const isWritten = isRequest(whole) && writes(whole) && !isOfNothing(whole, reading);
+  const told = isWritten ? undefined : writtenAsTold(reading, topics);
   if (told) return told;
   if (isRequest(whole)) return whole;
   for (const { read, assumed } of looksAt(pointedNames(reading).reading, whole, topics)) {

@@ -26,7 +26,9 @@ const anewWords = new Set(
 
 /** Figures, containers, and words that tell of nothing else. */
 export const isAnew = ({ letter, word }: BenchReading['rest']['items'][number]): boolean =>
-  /^[ncgvob,;.:!()\n-]$/.test(letter) || anewWords.has(word) || letter === letters.each;
+  /^[ncgvob,;.:!()\n-]$/.test(letter) ||
+  letter === letters.each ||
+  (anewWords.has(word) && letter !== letters.recipe && letter !== letters.ingredient);
 
 /** The batch that was poured, or put right, just before in this channel. */
 const justPoured = ({ last, bench }: Reading): string | undefined => {

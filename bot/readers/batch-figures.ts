@@ -22,8 +22,10 @@ const weighed =
   /\b(?:weighed(?:[ -]out)?|weigh[ -]?out|set out|made up|total(?: of)?)\W*(?:(?:was|were|is|about|in all|all|came to)\W*){0,2}$/i;
 const filled =
   /\b(?:filled|yield(?:ed)?|net|tins (?:hold|held|got)|ended up(?: with)?|left with|came out|got)\W*(?:(?:was|is|of|about|in all|them with|with|in)\W*){0,2}$/i;
-const weighedAfter = /^\W*(?:weighed(?: out)?|set out|in all|went in)\b(?!\W*(?:(?:was|were|is|about) )?\d)/i;
-const filledAfter = /^\W*(?:filled|net|in (?:the )?(?:tins|jars|pots)|ended up|came out)\b(?!\W*(?:(?:was|were|is|about|with) )?\d)/i;
+const weighedAfter =
+  /^\W*(?:weighed(?! out)|weighed out|set out|in all|went in)\b(?!\W*(?:(?:was|were|is|about) )?\d)/i;
+const filledAfter =
+  /^\W*(?:filled|net|in (?:the )?(?:tins|jars|pots)|ended up|came out)\b(?!\W*(?:(?:was|were|is|about|with) )?\d)/i;
 
 const celsius = ({ value = 0, unit }: Item): number =>
   Number((unit === 'F' ? ((value - 32) * 5) / 9 : value).toFixed(1));

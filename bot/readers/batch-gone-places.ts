@@ -39,9 +39,11 @@ const visitor = new RegExp(
 const ofSomebody =
   /\b(?:he|she|they)\b.{0,20}\b(?:took|left|got|bought|went|had|has)\b|\b(?:gave|brought|sold|sent|handed|took) (?:him|her|them)\b/i;
 
+/** "Marta came by and", "guess who": more than a name. */
+const goesOn = /\b(?:came|went|comes|goes|called|and then|who)\b|\band$/i;
 const named = (text: string, pattern: RegExp): string | undefined => {
   const name = pattern.exec(text)?.[1]?.trim();
-  return name === undefined || noPlace.test(name) ? undefined : name;
+  return name === undefined || noPlace.test(name) || goesOn.test(name) ? undefined : name;
 };
 
 const goVerb =

@@ -3,6 +3,7 @@ export type How = 'given' | 'sold' | 'used' | 'wasted' | 'kept' | 'back';
 
 /** Most telling first: "2 broken ones came back" came back. */
 const verbs: readonly (readonly [How, RegExp])[] = [
+  ['kept', /\b(?:keep(?:ing)?|kept|h[eo]ld(?:ing)?|set|put)\s+back\b/i],
   [
     'back',
     /\b(?:returned|returns|(?:came|come|got|took|taken|brought|bringing|gave|given|handed|sent|posted|mailed|shipped|sending|passed|are|is|were|was|has|have)\b.{0,60}\bback(?! (?:in|as|for)\b)|back from|(?:come|came|are|is) (?:back )?home from)\b|\d+ (?:(?:tins?|jars?|pots?|sticks?|tubes?)\b|of _|_).{0,30}\bback\W*$/i,
@@ -17,7 +18,7 @@ const verbs: readonly (readonly [How, RegExp])[] = [
   ],
   [
     'sold',
-    /\b(?:(?<!\b(?:they|she|he|it|who)(?:'d| had|'ve| have|'s| has| is| are| was| were)? (?=sold out))sold|flogged|shifted|offloaded|raffled|auctioned|(?:was|were|been|got) (?:all )?bought|sell|sells|selling|sale of|customers? bought|people bought)\b/i,
+    /\b(?:(?<!\b(?:they|she|he|it|who)(?:'d| had|'ve| have|'s| has| is| are| was| were)? (?=sold out))sold|flogged|shifted|offloaded|raffled|auctioned|(?:was|were|been|got) (?:all )?(?:bought|snapped up)|sell|sells|selling|sale of|customers? bought|people bought)\b/i,
   ],
   [
     'given',

@@ -46,6 +46,12 @@ const isAboutBatch = (bench: BenchReading, meant: Meant): boolean =>
       (bench.rest.items.some(({ letter }) => letter === 'c') ||
         /\b(?:of|from) (?:them|those|these)\b/i.test(bench.rest.text));
 
+/** "One kilo of beeswax has landed here, lot B4": a new code with what it is of, and no containers. */
+const isOfShelf = ({ rest: { items } }: BenchReading, { said }: Meant): boolean =>
+  said?.kind === 'new' &&
+  items.some(({ letter }) => letter === 'i') &&
+  !items.some(({ letter }) => letter === 'c');
+
 /** The request: what all parts share is said once. */
 const requestOf = (parts: ReturnType<typeof partsOf>, on: string | undefined, again: true | undefined) => {
   const [first] = parts;
@@ -125,7 +131,7 @@ export const claimGone = (reading: Reading, said: BenchReading): Claim | undefin
   )
     return undefined;
   const meant = batchMeant(reading, bench, bench.lots.length === 0);
-  if (!isAboutBatch(bench, meant)) return undefined;
+  if (!isAboutBatch(bench, meant) || isOfShelf(bench, meant)) return undefined;
   const how = howIn(text, isTaking(text));
   const up = how === 'given' || how === 'back' ? undefined : claimUsedUp(bench, meant);
   return up ?? (how !== undefined || goesTo(bench) ? claimParts(bench, meant) : undefined);

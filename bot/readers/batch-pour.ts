@@ -11,7 +11,7 @@ import { type BenchText, readBenchText, withoutReasons } from './bench-text.ts';
 import { takeRemembered } from './body.ts';
 import { containerWord } from './cost-prices.ts';
 import type { DaySaid } from './days.ts';
-import { isGroupNumber } from './group-number.ts';
+import { countsPeople, isGroupNumber } from './group-number.ts';
 import { withHouseOils } from './house-oil.ts';
 import type { Item } from './item.ts';
 import { leftover } from './leftover.ts';
@@ -201,7 +201,8 @@ export const claimPour = (reading: Reading): Claim | undefined => {
       !isOfLot(item, bench, reading) &&
       !items.includes(item) &&
       !isInBetween(item, at, all) &&
-      !isGroupNumber(item, bench.rest.text),
+      !isGroupNumber(item, bench.rest.text) &&
+      !countsPeople(item, bench.rest.text),
   );
   const board = boardOf(withHouseOils(left, reading.bench, bench.lots));
   const weighed = takeWeighed(board, reading);

@@ -49,7 +49,7 @@ export const readBenchText: (reading: Reading) => BenchText = oncePerReading(rea
 
 /** "Can you write down that …": asked as a question, and told all the same. */
 const politely =
-  /^\W*(?:(?:hi|hello|hey|pipkin|please|ok|and|also)\b[\s,!]*)*(?:can|could|would|will|may) (?:you|we|i)\s+(?:(?:please|just|kindly|also)\s+)*(?:note|record|write(?: it)?(?: down)?|log|put(?: down| in)?|add|enter|mark|book|register|take down|make a note)\b(?: that| of)?/i;
+  /^\W*(?:(?:hi|hello|hey|pipkin|please|ok|and|also)\b[\s,!]*)*(?:can|could|would|will|may) (?:you|we|i)\s+(?:(?:please|just|kindly|also)\s+)*(?:be (?:so|as) (?:kind|good) as to\s+|be kind enough to\s+|mind\s+)?(?:(?:take|knock|deduct|subtract|strike)(?=\b.{1,40}\b(?:off|was|were)\b)|noting|record|write(?: it)?(?: down)?|log|put(?: down| in)?|add|enter|mark|book|register|take down|make a note)\b(?: that| of)?/i;
 
 /** "…, can you put that down?" */
 const putDown =
@@ -66,6 +66,23 @@ const asks =
 const plans =
   /\b(?:how (?:much|many|long)|what if|will be|going to|want to|would like|plan(?:ning)? to|before we|tomorrow|not yet|(?:don't|dont|do not|did not|didn't|didnt|never|haven't|hasn't|have not|has not|cannot|can't|won't|will not)\s+(?:\w+\s+){0,2}(?:pour\w*|g[ia]ve\w*|giving|sell|sold|thr[eo]w\w*|open\w*|us(?:e|ed|ing)|ma[kd]e|bin\w*|buy|bought|get|got|t[ao]ke?\w*|took|send|sent|keep|kept|count\w*|record\w*|write|wrote|note|have|had|want|know|touch\w*|hand\w*|return\w*|post\w*|spill\w*|spilt|los[et]\w*|br[eo]ak\w*|broken?|drop\w*|fill\w*|been|arrived?|come|came|deliver\w*|forget|be|melt\w*|react\w*|look\w*|do)\b|(?:i|we|he|she|they) (?:need|wants?|needs)\b(?! to (?:report|write|note|log|record|tell|say|add|put|enter))|wonder(?:ing)?|whether|might|thinking (?:of|about)|considering|intend(?:ing)? to|hop(?:e|ing) to|(?:should|shall) (?:i|we)|(?:maybe|perhaps) (?:i|we|they|he|she|you)|(?:nearly|almost) (?:dropped|lost|spilled|spilt|broke|gave|sold|threw|binned))\b|^\W*to (?:throw|give|open|sell|use|bin|toss|pour|make|keep|send|report|count|return|take|hand)\b/i;
 
+const doing =
+  '(?:go(?:ne)?|come|be|been|bring|brought|take|taken|took|give|given|gave|sell|sold|buy|bought|keep|kept|throw|thrown|threw|pour(?:ed)?|fill(?:ed)?|make|made|open(?:ed)?|use[d]?|bin(?:ned)?|return(?:ed)?|send|sent|get|got|travel|arrive[d]?|receive[d]?|deliver(?:ed)?|drop(?:ped)?|break|broken?|melt(?:ed)?|weigh|contain|hold)';
+/** What did not happen, will, should or may happen, or is only supposed or heard of. */
+const unreal = new RegExp(
+  [
+    `(?<!\\bas (?:it|they) )\\b(?:will|shall|would|could|should(?! be\\b)|must|might|may|cannot|ought to|going to|about to|has to|have to|let me|let us|let's|lets|promised to|agreed to|forgot to|failed to|refused to|hoped? to|meant to|supposed to|asked to)(?: (?:also|then|soon|only|probably|all|both|not|never|first|have|be))* ${doing}\\b(?! (?:enough|fine|useful|helpful))`,
+    `\\b(?:has|have|had|was|were|is|are|did|does)(?:n't| not| never)(?: (?:yet|been|any|even))* ${doing}\\b`,
+    '\\b(?:not (?:one|a single|any|all|even one)|none|zero|no) (?:(?:more |single |other )?(?:tins?|jars?|pots?|tubes?|sticks?)\\b|of (?:the |our |my |those )*(?:tins|jars|pots|tubes|sticks|_))',
+    '^\\W*(?:nobody|no one|none|nothing)\\b',
+    '^\\W*(?:suppose|supposing|imagine|pretend|say we|assume|assuming|what if|perhaps|maybe|possibly|probably|undo|cancel|delete|remove)\\b',
+    '\\b(?:i|we) (?:think (?:maybe|perhaps|that maybe)|guess|suppose|suspect|doubt|dreamt|dreamed|imagine)\\b|\\b(?:maybe|perhaps|possibly|probably) (?:\\d|_|one|two|three|four|five|six|the|all|some)|\\brumou?r (?:has|is|says)\\b|\\b(?:somebody|someone|people|they) (?:said|say|says|told me|claims?|heard)\\b|\\bin (?:the|a|my) (?:story|dream|novel|film|movie|joke)\\b',
+    '\\beither \\d+ or \\d|\\bbetween (?:\\d+|\\w+) and (?:\\d+|\\w+) (?:tins|jars|pots|tubes|sticks)|\\bnot (?:\\d+|\\w+) but \\w+',
+    '\\b(?:until|till) (?:\\d|_|the|all|we|i)|\\bbefore (?:we|i|they) pour\\b',
+  ].join('|'),
+  'i',
+);
+
 /** "So where have all the tins got to": what a question may begin with. */
 const leadWords =
   /^\W*(?:(?:so|and|ok|okay|but|hey|hi|hello|now|then|well|pipkin|please|oh|um|er|right|also|you know what|guess what|you know|quick question|tell (?:me|us)|show (?:me|us)|remind me)\b\W*){1,6}/i;
@@ -73,7 +90,7 @@ const leadWords =
 /** A question, or a plan: nothing that was done. */
 export const asksOrPlans = (said: string): boolean => {
   const text = plainly(said).replace(leadWords, '');
-  return asks.test(text) || plans.test(text);
+  return asks.test(text) || plans.test(text) || unreal.test(text);
 };
 
 /** Words that are nobody's name. */
@@ -90,7 +107,7 @@ export const nameAfter = (
   const start = match.index + match[0].length;
   const tail = /^[^,;\n_!?]{1,100}/.exec(text.slice(start))?.[0] ?? '';
   const end =
-    /\s(?:for|at)\s+[€£$]?\d|\s(?:i|we|on|in|with|because|and|from|as|by (?:post|mail|courier|hand|bike|car)|but|so|who|came|come|comes|which|this|last|now|today|yesterday|earlier|just|took|has|have|had|got|via)(?:\s|$)|[:"()]|[€£$]|\s\d[\d.,]*\s?(?:[x×]|(?:k?g|ml|l|oz|lbs?|grams?|kilos?|litres?)\b)|\s\d+[.,]\d\d(?!\d)|\.(?=\s|$)|\s-\s/i.exec(
+    /\s(?:for|at)\s+[€£$]?\d|\s(?:i|we|on|in|with|because|and|from|as|by (?:post|mail|courier|hand|bike|car)|but|so|who|came|come|comes|went|go|goes|which|this|last|now|today|yesterday|earlier|just|took|has|have|had|got|via)(?:\s|$)|[:"()]|[€£$]|\s\d[\d.,]*\s?(?:[x×]|(?:k?g|ml|l|oz|lbs?|grams?|kilos?|litres?)\b)|\s\d+[.,]\d\d(?!\d)|\.(?=\s|$)|\s-\s/i.exec(
       tail,
     )?.index;
   const name = tail

@@ -4,6 +4,13 @@ import { letters } from './lexicon.ts';
 const groupBefore =
   /\b(?:groups?|class|classes|teams?|tables?|years?|grades?|rooms?|forms?|bench|session|course)\s+(?:no\.? ?|number )?(?:\w{1,6}(?:,|\s*&|\s+and)\s*)*$/i;
 
+const peopleAfter =
+  /^ (?:(?:of (?:us|them)|little|young|new|eager|other) )*(?:pupils?|students?|children|kids|people|persons?|participants?|guests?|learners?|makers?|women|men|ladies|girls|boys|friends|members?|helpers?|volunteers?|beginners?|scouts?|guides|brownies|colleagues|teenagers|adults|of us)\b/i;
+
+/** "My eight pupils poured": how many did it. */
+export const countsPeople = ({ letter, to }: Item, text: string): boolean =>
+  letter === letters.number && peopleAfter.test(text.slice(to, to + 40));
+
 /** "Group 7 poured", "groups 4 and 5": which of several groups it was, and no count of anything. */
 export const isGroupNumber = ({ letter, from }: Item, text: string): boolean =>
   letter === letters.number && groupBefore.test(text.slice(Math.max(0, from - 30), from));

@@ -184,11 +184,19 @@ const othersToo = (reading: Reading, bench: BenchReading): Claim | undefined => 
     : undefined;
 };
 
+/** "Report from the kitchen: 11 jars of it made": of a pour, and nobody's skin. */
+const isOfPour = ({ rest }: BenchReading): boolean =>
+  /\b(?:made|poured|filled)\b/i.test(rest.text) &&
+  rest.items.some(({ letter }) => letter === 'R') &&
+  rest.items.some(({ letter }) => letter === 'c') &&
+  !signs.test(rest.text);
+
 /** Where the message is about a reaction but the batch alone would make it another topic's. */
 const about = (reading: Reading, bench: BenchReading, cued: boolean): Claim | undefined => {
   if (listed.test(bench.rest.text) && !signs.test(bench.rest.text)) return listClaim(bench);
   if (asks.test(reading.text)) return othersToo(reading, bench);
-  if (/^\W*(?:report|reaction)\b/i.test(bench.rest.text)) return noted(reading, bench, 3.6);
+  if (/^\W*(?:report|reaction)\b/i.test(bench.rest.text) && !isOfPour(bench))
+    return noted(reading, bench, 3.6);
   // What was used on skin, or a telephone number, is no count of tins.
   if (hasSigns(reading, bench)) return noted(reading, bench, bench.lots.length > 0 || cued ? 3.45 : 2.6);
   if (cued && bench.lots.length > 0) return noted(reading, bench, 3);

@@ -1,4 +1,4 @@
-import { type Claim, oncePerReading, type Reading } from '../reading.ts';
+import { type Claim, claim, oncePerReading, type Reading } from '../reading.ts';
 import { readAgain } from '../understand.ts';
 import { asksOrPlans } from './bench-text.ts';
 import { lotsIn } from './lots.ts';
@@ -76,10 +76,29 @@ const meantAgain = oncePerReading((reading): Reading | undefined => {
   return readAgain(`${before.verb} ${said}${of}${before.after}`, reading);
 });
 
+const sameSaid =
+  /^\W*(?:(?:and|then|please|ok|now|oh|once more|also)\b\W*)*(?:(?:exactly |just )?the (?:very )?same(?: (?:thing|one|pour|batch))?(?: (?:again|once more|one more time|another time))|same(?: thing)? again|(?:and )?(?:once|one time) more,? the same|(?:and )?(?:the )?same (?:pour|batch) again|ditto|repeat that)(?: (?:today|please|thanks|now|for (?:me|us)))*\W*$/i;
+
+/** "The same again": another pour, another gift of what was told just before. */
+const repeated = ({ last, text }: Reading, topic: string): Claim | undefined => {
+  if (last?.topic !== topic || text.includes('?') || !sameSaid.test(text)) return undefined;
+  const { action } = last.request;
+  if (topic === 'batch' && action === 'pour') {
+    const { lot: _own, note: _note, pictures: _pictures, ...pour } = last.request;
+    return pour.count === undefined
+      ? undefined
+      : claim({ ...pour, again: true }, 3.2, ['I took it as the same pour again.']);
+  }
+  const isGone = action === (topic === 'batch' ? 'gone' : 'taken');
+  return isGone ? claim({ ...last.request, again: true }, 3.2, ['I took it as the same again.']) : undefined;
+};
+
 /** A topic that also knows what goes on with what was done: "and T4 too" after an opening, "4 more" after a sale. */
 export const sameAgain =
-  (read: (reading: Reading) => Claim | undefined) =>
+  (topic: 'batch' | 'stock', read: (reading: Reading) => Claim | undefined) =>
   (reading: Reading): Claim | undefined => {
+    const same = repeated(reading, topic);
+    if (same) return same;
     const again = meantAgain(reading);
     const made = again && read(again);
     if (made?.kind !== 'request' || made.request.action !== reading.last?.request.action)

@@ -15,7 +15,7 @@ const bench = wordSet(`
   out off up down away over in on under by there around is are was were been being has have had did done does do
   well as it its it's he she they them his her their we us our i my me you your who which that this these those
   forgot forgotten missed put set stood scale forgot entry entries note noted
-  what s used up there's that's i've we've had year season
+  report what s used up there's that's i've we've had year season
 `);
 
 /** Letters that carry nothing by themselves. */
@@ -23,7 +23,13 @@ const quiet = /^[,;.:()\-!>"@<\n/*AToIFWxeyb]$/;
 
 const isTold = ({ letter, word }: Item): boolean => {
   if (quiet.test(letter) || letter === letters.container) return true;
-  if (letter === letters.unknown || letter === letters.past || letter === 'B' || letter === 'u' || letter === letters.danger)
+  if (
+    letter === letters.unknown ||
+    letter === letters.past ||
+    letter === 'B' ||
+    letter === 'u' ||
+    letter === letters.danger
+  )
     return bench.has(word) || (letter === letters.unknown && (isBackground(word) || isMonth(word)));
   return false;
 };
@@ -52,12 +58,7 @@ export interface Besides extends Place {
 }
 
 /** What a use leaves of a message: everything a thing, a cue or talk; a clause with neither thing nor cue may say more. */
-export const coverOf = (
-  use: Use,
-  text: string,
-  slots: readonly Place[],
-  loose: readonly Item[],
-): Cover => {
+export const coverOf = (use: Use, text: string, slots: readonly Place[], loose: readonly Item[]): Cover => {
   const cues = [...use.cues, ...(use.around ? [use.around] : [])].flatMap((cue) =>
     [...text.matchAll(cue)].map((match) => ({ from: match.index, to: match.index + match[0].length })),
   );

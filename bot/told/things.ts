@@ -4,6 +4,7 @@ import type { SlotKind } from '../likeness/pieces.ts';
 import { takePourFigures } from '../readers/batch-figures.ts';
 import type { BenchReading } from '../readers/bench-reading.ts';
 import { type BenchText, readBenchText } from '../readers/bench-text.ts';
+import { countsPeople } from '../readers/group-number.ts';
 import type { Item } from '../readers/item.ts';
 import { letters } from '../readers/lexicon.ts';
 import type { LotSaid } from '../readers/lots.ts';
@@ -65,7 +66,9 @@ const countAt = (items: readonly Item[], at: number, text: string): Run | undefi
       length: next + 1 - at,
     };
   // "6 of 26-KIVO": codes are made into "_".
-  return /^(?: more| others?| further)? of (?:the |our |my |those |these )?_/i.test(text.slice(item.to, item.to + 24))
+  return /^(?: more| others?| further)? of (?:the |our |my |those |these )?_/i.test(
+    text.slice(item.to, item.to + 24),
+  )
     ? { slot: slotOf('count', String(item.value), item), length: 1 }
     : undefined;
 };
@@ -76,12 +79,15 @@ const oneBefore = /\b(?:an?|one|another|a single|just one|only one)(?: [a-z]+)? 
 const oneAt = (item: Item, text: string): Slot | undefined => {
   if (item.letter !== letters.container || /s$/.test(item.word)) return undefined;
   const before = oneBefore.exec(text.slice(Math.max(0, item.from - 30), item.from));
-  return before ? slotOf('count', `1 ${item.word}`, { from: item.from - before[0].length, to: item.to }) : undefined;
+  return before
+    ? slotOf('count', `1 ${item.word}`, { from: item.from - before[0].length, to: item.to })
+    : undefined;
 };
 
 const allSaid =
   /\b(?:all(?: (?:that was|that is|that's) left)?(?: of)?|the (?:whole )?(?:rest|remainder)(?: of)?|the remaining|everything(?: left)?(?: of)?|the last of|(?:all )?what(?:'s| is| was) left(?: of)?|every last (?:one|bit|drop|gram)(?: of)?)(?: the)?(?= (?:_|(?:tins|jars|pots|tubes|sticks)\b))/gi;
-const oneOf = /\b(?:one|another(?: one)?|a single one) of (?:the |our |my |those )?(?=_|(?:tins|jars|pots|tubes|sticks)\b)/gi;
+const oneOf =
+  /\b(?:one|another(?: one)?|a single one) of (?:the |our |my |those )?(?=_|(?:tins|jars|pots|tubes|sticks)\b)/gi;
 
 const stretchesIn = (text: string, slots: readonly Slot[]): readonly Slot[] => {
   const isWeighed = slots.some(({ kind }) => kind === 'g');
@@ -127,15 +133,18 @@ const scanned = (rest: Reading, taken: readonly Item[]): { slots: Slot[]; loose:
     } else if (one) slots.push(one);
     else if (item.letter === letters.recipe && item.recipe) slots.push(slotOf('R', item.recipe, item));
     else if (item.letter === letters.ingredient && !(item.generic && isKindOnly))
-      slots.push(slotOf('i', rest.text.slice(item.from, item.to), item, { ingredients: item.ingredients ?? [] }));
+      slots.push(
+        slotOf('i', rest.text.slice(item.from, item.to), item, { ingredients: item.ingredients ?? [] }),
+      );
     else if (amount.test(item.letter)) slots.push(slotOf('g', rest.text.slice(item.from, item.to), item));
-    else loose.push(item);
+    else if (!countsPeople(item, rest.text)) loose.push(item);
   }
   return { slots, loose };
 };
 
 const isPourLike = ({ items }: Reading): boolean =>
-  items.some(({ letter }) => letter === letters.recipe) && items.some(({ letter }) => letter === letters.container);
+  items.some(({ letter }) => letter === letters.recipe) &&
+  items.some(({ letter }) => letter === letters.container);
 
 const figuresText = ({ figures }: ReturnType<typeof takePourFigures>): string =>
   [
@@ -156,9 +165,14 @@ const withoutTwice = (slots: readonly Slot[], { bench }: Reading, text: string):
   return slots.filter((slot, at) => {
     if (slot.kind === 'i' && held.some((id) => slot.ingredients?.includes(id))) return false;
     if (slot.kind === 'R' && poured.includes(slot.text)) return false;
-    const isPurpose = /\bfor (?:the|our|my|another|more|an?) $/i.test(text.slice(Math.max(0, slot.from - 12), slot.from));
-    if (slot.kind === 'i' && isPurpose && slots.some((other) => other !== slot && other.kind === 'i')) return false;
-    return !slots.slice(0, at).some((other) => other.kind === slot.kind && other.text === slot.text && slot.kind !== 'count');
+    const isPurpose = /\bfor (?:the|our|my|another|more|an?) $/i.test(
+      text.slice(Math.max(0, slot.from - 12), slot.from),
+    );
+    if (slot.kind === 'i' && isPurpose && slots.some((other) => other !== slot && other.kind === 'i'))
+      return false;
+    return !slots
+      .slice(0, at)
+      .some((other) => other.kind === slot.kind && other.text === slot.text && slot.kind !== 'count');
   });
 };
 
@@ -166,7 +180,13 @@ const withoutTwice = (slots: readonly Slot[], { bench }: Reading, text: string):
 export const thingsIn = (reading: Reading): Things | undefined => {
   const text = readBenchText(reading);
   const { bench } = text;
-  if (bench.trouble || text.pictures.length > 0 || bench.rest.items.some(({ upTo }) => upTo !== undefined) || bench.lots.some(({ others }) => others)) return undefined;
+  if (
+    bench.trouble ||
+    text.pictures.length > 0 ||
+    bench.rest.items.some(({ upTo }) => upTo !== undefined) ||
+    bench.lots.some(({ others }) => others)
+  )
+    return undefined;
   const taken = isPourLike(bench.rest) ? takePourFigures(bench.rest) : { figures: {}, items: [] };
   const money = moneyIn(bench.rest.text);
   const { slots: found, loose } = scanned(bench.rest, taken.items);

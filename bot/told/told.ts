@@ -22,7 +22,11 @@ const mostTokens = 90;
 const leastTokens = 3;
 
 /** Which things a form takes, or a message has, in any order; several lots are one thing. */
-const signatureOf = (slots: readonly Slot[]): string => slots.map(({ kind }) => kind).toSorted().join(' ');
+const signatureOf = (slots: readonly Slot[]): string =>
+  slots
+    .map(({ kind }) => kind)
+    .toSorted()
+    .join(' ');
 
 interface Shelved {
   readonly use: Use;
@@ -82,6 +86,10 @@ interface Looked {
   readonly slots: readonly Slot[];
 }
 
+/** "And 15 tins of the other", right after a pour. */
+const goesOn = ({ after }: Use, { last }: Reading): boolean =>
+  after === undefined || (last?.topic === 'batch' && last.request.action === after);
+
 const isMeant = (use: Use, around: string): boolean =>
   use.cues.every((cue) => isIn(cue, around)) && !(use.never && isIn(use.never, around));
 
@@ -109,7 +117,8 @@ const tailOf = (
   if (plain.startsWith('poured') && said !== '' && note === undefined)
     return { tail: `${figures}, note: ${said}`, kept: after };
   if (note !== undefined) return { tail: `${figures}, note: ${note}`, kept: [] };
-  const isReason = said !== '' && plain.startsWith('threw away') && !slots.some(({ kind }) => kind === 'count');
+  const isReason =
+    said !== '' && plain.startsWith('threw away') && !slots.some(({ kind }) => kind === 'count');
   return isReason ? { tail: `, ${said}`, kept: after } : { tail: figures, kept: [] };
 };
 
@@ -117,7 +126,8 @@ const tailOf = (
 const mayTell = (reading: Reading): boolean => {
   const { tokens, items } = reading;
   if (tokens.length < leastTokens || tokens.length > mostTokens || reading.text.includes('?')) return false;
-  const isNamed = items.some(({ letter }) => /[Ri]/.test(letter)) && items.some(({ letter }) => /[cgv]/.test(letter));
+  const isNamed =
+    items.some(({ letter }) => /[Ri]/.test(letter)) && items.some(({ letter }) => /[cgv]/.test(letter));
   return isNamed || lotsIn(reading).length > 0;
 };
 
@@ -134,7 +144,7 @@ export const toldIn = (reading: Reading): readonly Told[] => {
   for (const { use, form, slots: said } of forms) {
     const named = said.filter(({ kind }) => kind === 'whom');
     const open = blanked(around, named);
-    if (!isMeant(use, open)) continue;
+    if (!goesOn(use, reading) || !isMeant(use, open)) continue;
     const held = [...said, ...things.figuresAt, ...(named.length > 0 ? occasionsIn(open) : [])];
     const { open: left, besides } = coverOf(use, open, held, things.loose);
     if (left.length > 0) continue;
@@ -146,4 +156,3 @@ export const toldIn = (reading: Reading): readonly Told[] => {
   }
   return [...found.values()];
 };
-

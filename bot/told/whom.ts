@@ -18,7 +18,8 @@ const articles = /^(?:The|My|Our|A|An|Some|Her|His|Their)(?= )/;
 /** "The tea room" at the beginning of a sentence is "the tea room" elsewhere. */
 const inside = (name: string): string => name.replace(articles, (word) => word.toLowerCase());
 
-const before = (text: string, at: number): string => /(?:^|[.,;:!?()\n_]|\s-\s)([^.,;:!?()\n_]*)$/.exec(text.slice(Math.max(0, at - 90), at))?.[1] ?? '';
+const before = (text: string, at: number): string =>
+  /(?:^|[.,;:!?()\n_]|\s-\s)([^.,;:!?()\n_]*)$/.exec(text.slice(Math.max(0, at - 90), at))?.[1] ?? '';
 
 const takes =
   /\b(?:(?:has|have|had|just|also|then|already|kindly|now|today|even|both|all)\s+){0,3}(?:bought|purchased|took|taken|takes|got|gets|received|receives|has|have|had|accepted|collected|picked up|came for|came by for|left with|walked off with|went home with|went away with|snapped up|grabbed|acquired|is (?:now )?the (?:proud |happy )?owner of|are (?:now )?the (?:proud |happy )?owners of|was given|were given|been given|is given|was handed|were handed|was sent|were sent)\b/i;
@@ -26,6 +27,8 @@ const brings =
   /\b(?:(?:has|have|had|just|also|then|already|kindly|now|today)\s+){0,3}(?:brought|returned|returns|gave|given|handed|sent|posted|mailed|delivered|supplied|shipped|sold)\b/i;
 const leads =
   /^(?:(?:and|also|then|so|but|ok|well|now|today|yesterday|hello|hi|please|note|noted|news|just|later|oh|finally|this (?:morning|afternoon|evening|week|noon)|for the (?:book|record))\s+)*/i;
+/** "Marta came by and took". */
+const came = /\s+(?:came|called|popped|dropped|stopped|walked|visited|looked)\b.*$/i;
 const mostWords = 6;
 
 const small =
@@ -56,7 +59,7 @@ const subjectOf = (text: string, verb: RegExp): readonly Slot[] => {
   const found: Slot[] = [];
   for (const { index } of text.matchAll(new RegExp(verb.source, 'gi'))) {
     const clause = before(text, index).replace(/^\s+/, '');
-    const name = clause.replace(leads, '').trim();
+    const name = clause.replace(leads, '').replace(came, '').trim();
     const from = text.lastIndexOf(name, index);
     if (name !== '' && isName(name)) found.push(slot(name, from));
   }
@@ -76,7 +79,9 @@ const receiverIn = (text: string): readonly Slot[] =>
 const named = (text: string, cue: RegExp): readonly Slot[] =>
   [...text.matchAll(cue)].flatMap(({ index }) => {
     const found = nameAfter(text.slice(index), new RegExp(cue.source, 'i'));
-    return found && isName(found.name) ? [{ ...slot(found.name, index + found.place.to - found.name.length), from: index }] : [];
+    return found && isName(found.name)
+      ? [{ ...slot(found.name, index + found.place.to - found.name.length), from: index }]
+      : [];
   });
 
 /** What it was for, and where: accounted for where somebody else is named. */

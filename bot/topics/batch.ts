@@ -135,6 +135,6 @@ export const batch = topic({
     say: spoken,
   },
   writes: ({ action }) => action !== 'show' && action !== 'list',
-  read: sameAgain(ofSpokenLot(namedByWord(claimBatch))),
+  read: sameAgain('batch', ofSpokenLot(namedByWord(claimBatch))),
   answer: answerBatch,
 });

@@ -159,6 +159,6 @@ export const stock = topic({
     say: spoken,
   },
   writes: ({ action }) => action !== 'list' && action !== 'show',
-  read: sameAgain(ofSpokenLot(claimStock)),
+  read: sameAgain('stock', ofSpokenLot(claimStock)),
   answer: answerStock,
 });

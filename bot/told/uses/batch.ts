@@ -7,6 +7,11 @@ export const batch = `
 ! sold given bought took back binned dropped broke kept opened gift present sell weighs ordered wanted away spilled spilt reordered sent gone went to_the threw
 
 = poured {count} of {g} of {R}[ with lots {lots}][ on {date}]
+@ pour
+? and also plus then another more afterwards
+! scale what how for will cost costs label labels instead sold gave binned make enough
+
+= poured {count} of {g} of {R}[ with lots {lots}][ on {date}]
 ? jug jugs pan pans double_boiler water_bath kettle melt_pot
 ? got get filled_up went_into gave yielded out_of
 + bath weighed weighed_out net yield total came hot full
