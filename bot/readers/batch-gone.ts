@@ -71,6 +71,8 @@ const claimParts = (bench: BenchReading, meant: Meant): Claim => {
   const trouble = bench.trouble ?? meant.trouble ?? badCount(parts);
   if (trouble) return refuse(trouble, 3.3);
   if (meant.lot === undefined) return refuse(whichBatch, 2.6);
+  if (bench.rest.items.some((item) => isCount(item) && item.upTo !== undefined))
+    return refuse(howManyGone, 3.2);
   // "Both of them got a jar" is one jar or two.
   if (/\bboth\b/i.test(bench.rest.text) && parts.some(({ count }) => count === 1))
     return refuse(howManyGone, 3.2);

@@ -49,7 +49,7 @@ const claimCounted = (reading: Reading, { bench, note }: BenchText): Claim | und
   const amounts = bench.rest.items.filter(isAmount);
   if (emptyCue.test(text) && amounts.length === 0)
     return claim({ action: 'counted', lot: lot.code, grams: 0, ...defined({ on, why }) }, 3.3);
-  const strangers = bench.rest.items.some(({ letter }) => /[RctM%]/.test(letter));
+  const strangers = bench.rest.items.some(({ letter }) => /[RctM%n]/.test(letter));
   if (amounts.length !== 1 || !countCue.test(text) || strangers) return undefined;
   if (relative.test(text)) return refuse(whatItWeighs(lot.code), 3.2);
   const read = amountOf(reading, bench);

@@ -34,7 +34,7 @@ const isNoPrice = (item: Item, all: readonly Item[]): boolean => {
     /^(?:[€£$]|eur|euros?|for|costs?|paid|at)$/.test(each?.word ?? ''),
   );
   const year = Number.isInteger(item.value) && (item.value ?? 0) >= 2000 && (item.value ?? 0) <= 2199;
-  return after?.letter === 'o' || (year && !signed);
+  return /^[oc]$/.test(after?.letter ?? '') || (year && !signed);
 };
 
 interface PriceTold {

@@ -10,7 +10,7 @@ import { dayIn, reasonIn } from './stock-told.ts';
 import { howMuchTaken, whichStock } from './stock-words.ts';
 
 const wasteCue =
-  /\b(?:threw|thrown|throw|toss(?:ed)?|chuck|dump|discard|lose|lost|missing|bin(?= (?:\d|the |all |_))|(?:wrote|write|written) off|(?:knocked|tipped|fell|kicked) (?:it |them |_+ )?over|leaked|ruined|spoilt|spoiled|fell (?:on|off|down|out|in)|on the (?:floor|carpet|ground)|got wet|(?<=\d ?(?:k?g|kilos?|grams?|ml|l|oz)(?: of _+| _+)? )(?:is|are|was|were|went|has|have) gone|binned|wasted|waste|discarded|spilled|spilt|chucked|dumped|disposed|tipped|got rid of|(?:in|into|to|on) the (?:bin|rubbish|trash|garbage|compost|compost heap|skip)|down the (?:drain|sink)|poured\b(?:(?!\bweigh).){0,60}\b(?:away|out))\b/i;
+  /\b(?:threw|thrown|throw|toss(?:ed)?|chuck|dump|discard|lose|lost|missing|bin(?= (?:\d|the |all |_))|(?:wrote|write|written) off|(?:knocked|tipped|fell|kicked) (?:it |them |_+ )?over|leaked|ruined|spoilt|spoiled|fell (?:on|off|down|out|in)|on the (?:floor|carpet|ground)|got wet|(?<=\d ?(?:k?g|kilos?|grams?|ml|l|oz)(?: of _+| _+)? )(?:is|are|was|were|went|has|have) gone|binned|wasted|waste|discarded|spilled|spilt|chucked|dumped|disposed|tipped|got rid of|(?:gone|went|turned) (?:mouldy|rancid|off|bad)(?!.{0,60}\b(?:left|remain|still))|(?:in|into|to|on) the (?:bin|rubbish|trash|garbage|compost|compost heap|skip)|down the (?:drain|sink)|poured\b(?:(?!\bweigh).){0,60}\b(?:away|out))\b/i;
 const useCue =
   /\b(?:used|took(?! in\b)|taken(?! in\b)|use up|gave away|went into|needed)\b|(?:^\W*|\b(?:i|we|i've|we've|just|also|and|then|have) )(?:gave|given|lent|sold|donated|swapped)(?! (?:me|us)\b)/i;
 /** A share of a lot is no amount, and not all of it. */

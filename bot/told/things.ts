@@ -9,7 +9,7 @@ import type { Item } from '../readers/item.ts';
 import { letters } from '../readers/lexicon.ts';
 import type { LotSaid } from '../readers/lots.ts';
 import type { Reading } from '../reading.ts';
-import type { Place } from '../understand.ts';
+import { type Place, readAgain } from '../understand.ts';
 
 /** The things a message tells of, in their order, and what is told besides them of a pour. */
 export interface Things {
@@ -49,6 +49,8 @@ const daysOf = ({ days, today, rest }: BenchReading): readonly Slot[] | undefine
 const adjective =
   /^(?:dented|broken|full|whole|lovely|fine|nice|spare|unsold|open|opened|remaining|single|cracked|squashed|leaking|sticky|lost|extra|further|more|other|last|first|pretty|beautiful|fresh|new|white|black|golden|silver|labelled|finished|wee|mini|tiny|small|smallish|big|large|tall|round|square|amber|bent|damaged|spoilt|spoiled|dusty|heavy|complete|good|neat)$/;
 
+const amount = /^[gv]$/;
+
 interface Run {
   readonly slot: Slot;
   readonly length: number;
@@ -60,6 +62,9 @@ const countAt = (items: readonly Item[], at: number, text: string): Run | undefi
   let next = at + 1;
   while (next < at + 3 && (items[next]?.letter === 'x' || adjective.test(items[next]?.word ?? ''))) next += 1;
   const holder = items[next];
+  // "18 x 15 ml".
+  if (items[next - 1]?.letter === 'x' && amount.test(holder?.letter ?? ''))
+    return { slot: slotOf('count', `${item.value} tins`, { from: item.from, to: item.to }), length: 1 };
   if (holder?.letter === letters.container)
     return {
       slot: slotOf('count', `${item.value} ${holder.word}`, { from: item.from, to: holder.to }),
@@ -112,8 +117,6 @@ const moneyIn = (text: string): readonly Slot[] =>
 
 const isInside = ({ from, to }: Place, all: readonly Place[]): boolean =>
   all.some((place) => from < place.to && to > place.from);
-
-const amount = /^[gv]$/;
 
 const scanned = (rest: Reading, taken: readonly Item[]): { slots: Slot[]; loose: Item[] } => {
   const slots: Slot[] = [];
@@ -176,8 +179,17 @@ const withoutTwice = (slots: readonly Slot[], { bench }: Reading, text: string):
   });
 };
 
+/** "From 18:00 to 19:00", "at 3 pm": no amounts of anything. */
+const clock =
+  /\b(?:(?:at|from|since|by|around|about|till|until|to) )?\d{1,2}(?:[:h]\d\d(?: ?(?:am|pm|h|hrs))?| ?(?:am|pm|o'clock))(?![\d.,%]| ?(?:k?g|ml|l|oz|euros?|eur|c|f|°)\b)/gi;
+const withoutClock = (reading: Reading): Reading =>
+  /\d(?:[:h]\d\d| ?(?:am|pm|o'clock)\b)/i.test(reading.text)
+    ? readAgain(reading.text.replace(clock, ''), reading)
+    : reading;
+
 /** The things in a message; undefined where it has none that a telling is about. */
-export const thingsIn = (reading: Reading): Things | undefined => {
+export const thingsIn = (message: Reading): Things | undefined => {
+  const reading = withoutClock(message);
   const text = readBenchText(reading);
   const { bench } = text;
   if (

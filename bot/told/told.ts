@@ -62,9 +62,15 @@ const withLotsTogether = (slots: readonly Slot[]): readonly Slot[] => {
 const withoutMoney = (slots: readonly Slot[]): readonly Slot[] =>
   slots.some(({ kind }) => kind === 'count') ? slots.filter(({ kind }) => kind !== 'paid') : slots;
 
+/** "1 bottle of castor oil, 250 ml": what it came in. */
+const withoutPack = (slots: readonly Slot[]): readonly Slot[] =>
+  slots.some(({ kind }) => kind === 'i') && slots.some(({ kind }) => kind === 'g')
+    ? slots.filter(({ kind, text }) => kind !== 'count' || !text.startsWith('1 '))
+    : slots;
+
 /** A recipe's name may stand for what is poured of it, or for the batch of it that there is. */
 const looksAt = (slots: readonly Slot[]): readonly (readonly Slot[])[] => {
-  const all = withoutMoney(slots);
+  const all = withoutMoney(withoutPack(slots));
   if (!all.some(({ kind }) => kind === 'R')) return [all];
   const asBatch = all.map((slot): Slot => (slot.kind === 'R' ? { ...slot, kind: 'batch' } : slot));
   return [withLotsTogether(all), asBatch];

@@ -22,9 +22,9 @@ const before = (text: string, at: number): string =>
   /(?:^|[.,;:!?()\n_]|\s-\s)([^.,;:!?()\n_]*)$/.exec(text.slice(Math.max(0, at - 90), at))?.[1] ?? '';
 
 const takes =
-  /\b(?:(?:has|have|had|just|also|then|already|kindly|now|today|even|both|all)\s+){0,3}(?:bought|purchased|took|taken|takes|got|gets|received|receives|has|have|had|accepted|collected|picked up|came for|came by for|left with|walked off with|went home with|went away with|snapped up|grabbed|acquired|is (?:now )?the (?:proud |happy )?owner of|are (?:now )?the (?:proud |happy )?owners of|was given|were given|been given|is given|was handed|were handed|was sent|were sent)\b/i;
+  /\b(?:(?:has|have|had|just|also|then|already|kindly|now|today|even|both|all)\s+){0,3}(?:bought|purchased|took|taken|takes|got|gets|received|receives|has|have|had|accepted|collected|picked up|came for|came by for|left with|walked off with|went home with|went away with|snapped up|grabbed|acquired|is (?:now )?the (?:proud |happy )?owner of|are (?:now )?the (?:proud |happy )?owners of|(?:has been|have been|was|were) (?:supplied|provided) with|was given|were given|been given|is given|was handed|were handed|was sent|were sent)\b/i;
 const brings =
-  /\b(?:(?:has|have|had|just|also|then|already|kindly|now|today)\s+){0,3}(?:brought|returned|returns|gave|given|handed|sent|posted|mailed|delivered|supplied|shipped|sold)\b/i;
+  /\b(?:(?:has|have|had|just|also|then|already|kindly|now|today)\s+){0,3}(?:brought|returned|returns|gave|given|handed|sent|posted|mailed|delivered|supplied|shipped|sold|dropped off)\b/i;
 const leads =
   /^(?:(?:and|also|then|so|but|ok|well|now|today|yesterday|hello|hi|please|note|noted|news|just|later|oh|finally|this (?:morning|afternoon|evening|week|noon)|for the (?:book|record))\s+)*/i;
 /** "Marta came by and took". */

@@ -2,7 +2,7 @@
 export const batch = `
 = poured {count} of {g} of {R}[ with lots {lots}][ on {date}]
 = poured {count} of {R}[ with lots {lots}][ on {date}]
-? poured filled made cast produced pour pours came_out came_off come_out turned_out finished done set_now are_setting stand_cooling are_cooling cooling were_born ladled decanted pouring first_batch second_batch third_batch new_batch another_batch today's_batch next_batch batch_today batch_done out_of_the_jug got_out_of in_the_tins potted cooked whipped_up brewed_up
+? poured filled made cast produced a_pour the_pour our_pour my_pour first_pour second_pour third_pour fourth_pour next_pour last_pour new_pour another_pour today's_pour yesterday's_pour evening_pour big_pour small_pour pour_number pour_today came_out came_off come_out turned_out finished done set_now are_setting stand_cooling are_cooling cooling were_born ladled decanted pouring first_batch second_batch third_batch new_batch another_batch today's_batch next_batch batch_today batch_done out_of_the_jug got_out_of in_the_tins potted cooked whipped_up brewed_up
 + bath weighed weigh_out weighed_out net yield total came filled poured hot set setting window rack trays tray nicely smooth gave gives yield yielded first stirred melted
 ! sold given bought took back binned dropped broke kept opened gift present sell weighs ordered wanted away spilled spilt reordered sent gone went to_the threw
 
@@ -18,8 +18,8 @@ export const batch = `
 ! sold given bought took back binned dropped broke kept opened gift present sell weighs
 
 = {count} of {batch} came back[ from {whom}][ on {date}]
-? back returned return returns
-+ unsold came come went been sent gave given brought handed are is were lids lid stuck dented sold left_over leftover took taken home again unopened unused
+? back returned return returns came_home come_home brought_home
++ me unsold came come went been sent gave given brought handed are is were lids lid stuck dented sold left_over leftover took taken home again unopened unused
 ! poured put_back held_back kept_back keep_back keeping_back paid_back hold_back backs
 
 = keep {count} of {batch}[ on {date}]
@@ -38,18 +38,18 @@ export const batch = `
 ! poured back sold gave given bought binned threw kept
 
 = sold {count} of {batch}[ to {whom}][ on {date}]
-? sold bought purchased sale sales paid buyer buyers buying
+? sold bought purchased sale sales paid takings proceeds buyer buyers buying
 + online cash gone went out today counter door stall market fair price
 ! poured back gave given unsold binned threw dropped kept stays
 
 = gave {count} of {batch}[ to {whom}][ on {date}]
-? gave given give gives gift gifts gifted present presents presented donat* took taken take takes got gets received receives went gone go goes handed sent posted mailed delivered left shipped swapped traded passed dropped_off brought lent loaned dispatched travelled moved accepted collected picked_up new_home found_a_home owner owners
+? gave given gift gifts gifted present presents presented donated donation took taken got received went gone handed sent posted mailed delivered left shipped swapped traded passed supplied provided dropped_off brought lent loaned dispatched travelled moved accepted collected picked_up new_home found_a_home owner owners
 + now proud happy free has have had out home make makes made parcel post thank thanks thank-you prize raffle birthday as_a off over charity way found their
 ! poured back sold bought binned threw kept stays bin broken broke dropped_on left_over used in_stock on_the_shelf are_left is_left were_left left_of floor lost stolen mouldy rancid melted
 
 = {batch} looks fine[ on {date}]
 ? looked checked inspected smelled smelt sniffed tested tried felt examined looks smells feels quality_look quality_check look check
 ? fine good perfect lovely great nice well ok okay faultless flawless as_it_should smooth right
-+ still week days later after set firm scent colour still glossy even had at touch quality
++ no grain graininess mould done everything check still week days later after set firm scent colour still glossy even had at touch quality
 ! sold gave given poured back bought grainy rancid soft off mouldy sweating bloom date label
 `;

@@ -1,12 +1,12 @@
 /** What is told of lots on the shelf; bot/told/uses.ts says how this is written. */
 export const stock = `
 = bought {g} {i} lot {new}[, best before {best}][, {paid}][ from {whom}][ on {date}]
-? bought purchased buy purchase received arrived came come here got delivered delivery picked_up collected fetched brought sent given gave new has_come stocked unpacked parcel in_the_post restocked took_home had landed turned_up harvested added joins joined moved_in found paid costs cost got_hold
+? bought purchased buy purchase received arrived came come here got delivered delivery picked_up collected fetched brought sent given gave dropped_off new has_come stocked unpacked parcel in_the_post restocked took_home had landed turned_up harvested added joins joined moved_in found paid costs cost got_hold
 + price cost paid for_it good is has says label post market fair supplier shop on_the_label best stands marked dated keeps
 ! used poured made binned threw spilled spilt weighs weighed left opened strained infused steeping remain remains needs needed lost sold left_over really
 
 = bought {g} {i}[, best before {best}][, {paid}][ from {whom}][ on {date}]
-? bought purchased received arrived delivered delivery picked_up fetched stocked_up restocked in_the_post
+? bought purchased received arrived delivered delivery dropped_off picked_up fetched stocked_up restocked in_the_post
 + price cost paid for_it good is has says label post market fair supplier shop on_the_label best stands marked dated keeps
 ! used poured made binned threw spilled spilt weighs weighed left opened strained infused steeping remain remains needs needed lost sold left_over out_of really
 
@@ -39,7 +39,7 @@ export const stock = `
 
 = {lot} is really {g}[ on {date}]
 ? weigh* scale scales left remain* there_is there_are contains holds only really count counted still down_to stocktake in_it shows says reads has_in
-+ now on_it tells gives gave me bottom is
++ rest remainder now on_it tells gives gave me bottom is
 ! used bought threw binned spilled less more fewer short missing poured lost opened arrived took
 
 = {lot} is best before {best}
