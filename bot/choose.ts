@@ -18,6 +18,8 @@ import type { Topic } from './topic.ts';
 export interface Chosen {
   readonly topic: Topic;
   readonly claim: Claim;
+  /** True where it will be written though nobody said it in words that are known: it is offered to be undone. */
+  readonly told?: true;
 }
 
 const mostGuesses = 2;
@@ -206,15 +208,23 @@ const isOfNothing = ({ topic, claim: said }: Chosen, { bench }: Reading): boolea
   return !bench.lots.has(lotKey(lot)) && !bench.batches.has(lotKey(lot));
 };
 
+/** As much of what is written is shown again. */
+const longestPlain = 300;
+
 /** What a message plainly tells, as the plain form of it that some topic writes down; all of them have to be one. */
 const writtenAsTold = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
   for (const { reading: plainly, plain, besides } of toldIn(pointedNames(reading).reading)) {
     const chosen = surest(plainly, topics);
     if (!isRequest(chosen) || !writes(chosen)) continue;
-    return withAssumed(chosen, [
-      `I read that as "${echo(plain)}".`,
-      ...besides.map((words) => passedOver({ passedOver: words })),
-    ]);
+    const assumed = [
+      `I read that as "${plain.slice(0, longestPlain)}". If it is not so, say "undo".`,
+      ...besides.map((words) => passedOver({ passedOver: echo(words) })),
+    ];
+    return {
+      topic: chosen.topic,
+      claim: { ...chosen.claim, assumed: [...chosen.claim.assumed, ...assumed] },
+      told: true,
+    };
   }
   return undefined;
 };

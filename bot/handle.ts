@@ -105,6 +105,10 @@ const finished = (answer: Answer, { chosen: { claim }, reading }: Understood, bo
   return withForgetting(withAssumed(answer, [...takenUp(reading.last, request), ...assumed, ...aside]), book);
 };
 
+/** What was told in words of the maker's own may have been read wrongly. */
+const withUndo = (answer: Answer, { told }: Chosen): Answer =>
+  told ? { ...answer, next: [{ label: 'Undo this', say: 'undo' }, ...(answer.next ?? [])] } : answer;
+
 /** What a message asks. Without a reading no words had to be read: the command's options said it all. */
 interface Understood {
   readonly chosen: Chosen;
@@ -153,7 +157,11 @@ export const pipkin = ({ keeper, onFault }: Wiring): Pipkin => {
     const outcome = outcomeOf(answer);
     if (outcome) conversations.keep(heard, { topic: topic.name, request, ...outcome });
     const as = found.reading ? readAs(heard.text, tools.settings) : [];
-    return { topic: topic.name, request, answer: withAssumed(finished(answer, found, tools.book), as) };
+    return {
+      topic: topic.name,
+      request,
+      answer: withUndo(withAssumed(finished(answer, found, tools.book), as), found.chosen),
+    };
   };
 
   const answered = async (heard: Heard): Promise<Reply> => {

@@ -9,7 +9,9 @@ const peopleAfter =
 
 /** "My eight pupils poured": how many did it. */
 export const countsPeople = ({ letter, to }: Item, text: string): boolean =>
-  letter === letters.number && peopleAfter.test(text.slice(to, to + 40)) && !/\b(?:each|apiece|per)\b/i.test(text);
+  letter === letters.number &&
+  peopleAfter.test(text.slice(to, to + 40)) &&
+  !/\b(?:each|apiece|per)\b/i.test(text);
 
 /** "Group 7 poured", "groups 4 and 5": which of several groups it was, and no count of anything. */
 export const isGroupNumber = ({ letter, from, to }: Item, text: string): boolean =>

@@ -191,12 +191,14 @@ const isOfPour = ({ rest }: BenchReading): boolean =>
   rest.items.some(({ letter }) => letter === 'c') &&
   !signs.test(rest.text);
 
+const isReport = (bench: BenchReading): boolean =>
+  /^\W*(?:report|reaction)\b/i.test(bench.rest.text) && !isOfPour(bench);
+
 /** Where the message is about a reaction but the batch alone would make it another topic's. */
 const about = (reading: Reading, bench: BenchReading, cued: boolean): Claim | undefined => {
   if (listed.test(bench.rest.text) && !signs.test(bench.rest.text)) return listClaim(bench);
   if (asks.test(reading.text)) return othersToo(reading, bench);
-  if (/^\W*(?:report|reaction)\b/i.test(bench.rest.text) && !isOfPour(bench))
-    return noted(reading, bench, 3.6);
+  if (isReport(bench)) return noted(reading, bench, 3.6);
   // What was used on skin, or a telephone number, is no count of tins.
   if (hasSigns(reading, bench)) return noted(reading, bench, bench.lots.length > 0 || cued ? 3.45 : 2.6);
   if (cued && bench.lots.length > 0) return noted(reading, bench, 3);

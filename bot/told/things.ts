@@ -1,6 +1,5 @@
 import { lotKey } from '../../core/bench/codes.ts';
 import type { Slot } from '../likeness/features.ts';
-import type { SlotKind } from '../likeness/pieces.ts';
 import { takePourFigures } from '../readers/batch-figures.ts';
 import type { BenchReading } from '../readers/bench-reading.ts';
 import { type BenchText, readBenchText } from '../readers/bench-text.ts';
@@ -9,7 +8,8 @@ import type { Item } from '../readers/item.ts';
 import { letters } from '../readers/lexicon.ts';
 import type { LotSaid } from '../readers/lots.ts';
 import type { Reading } from '../reading.ts';
-import { type Place, readAgain } from '../understand.ts';
+import type { Place } from '../understand.ts';
+import { moneyIn, slotOf, stretchesIn, withoutClock } from './stretches.ts';
 
 /** The things a message tells of, in their order, and what is told besides them of a pour. */
 export interface Things {
@@ -21,16 +21,6 @@ export interface Things {
   readonly figures: string;
   readonly figuresAt: readonly Place[];
 }
-
-const slotOf = (kind: SlotKind, text: string, { from, to }: Place, more: Partial<Slot> = {}): Slot => ({
-  kind,
-  text,
-  before: '',
-  after: '',
-  from,
-  to,
-  ...more,
-});
 
 const ofLot = (said: LotSaid): Slot =>
   slotOf(said.kind === 'batch' ? 'batch' : said.kind === 'lot' ? 'lot' : 'new', said.code, said);
@@ -89,39 +79,27 @@ const oneAt = (item: Item, text: string): Slot | undefined => {
     : undefined;
 };
 
-const allSaid =
-  /\b(?:all(?: (?:that was|that is|that's) left)?(?: of)?|the (?:whole )?(?:rest|remainder)(?: of)?|the remaining|everything(?: left)?(?: of)?|the last of|(?:all )?what(?:'s| is| was) left(?: of)?|every last (?:one|bit|drop|gram)(?: of)?)(?: the)?(?= (?:_|(?:tins|jars|pots|tubes|sticks)\b))/gi;
-const oneOf =
-  /\b(?:one|another(?: one)?|a single one) of (?:the |our |my |those )?(?=_|(?:tins|jars|pots|tubes|sticks)\b)/gi;
-
-const stretchesIn = (text: string, slots: readonly Slot[]): readonly Slot[] => {
-  const isWeighed = slots.some(({ kind }) => kind === 'g');
-  const found = [
-    ...(isWeighed ? [] : [...text.matchAll(allSaid)]).map((match) =>
-      slotOf('count', 'all', { from: match.index, to: match.index + match[0].length }),
-    ),
-    ...[...text.matchAll(oneOf)].map((match) =>
-      slotOf('count', '1', { from: match.index, to: match.index + match[0].length }),
-    ),
-  ];
-  return found.filter(({ from, to }) => !slots.some((slot) => slot.from < to && slot.to > from));
-};
-
-const coin =
-  /(?:[€£$]\s?\d+(?:[.,]\d\d?)?|\d+(?:[.,]\d\d?)?\s?(?:€|£|\$|euros?\b|eur\b|pounds? sterling\b|quid\b|gbp\b|dollars?\b|usd\b)|(?<![\d.,])\d{1,4}[.,]\d\d(?![\d.,]| ?(?:k?g|ml|l|oz|lb|kg)\b))/gi;
-
-const moneyIn = (text: string): readonly Slot[] =>
-  [...text.matchAll(coin)].map((match) =>
-    slotOf('paid', match[0], { from: match.index, to: match.index + match[0].length }),
-  );
-
 const isInside = ({ from, to }: Place, all: readonly Place[]): boolean =>
   all.some((place) => from < place.to && to > place.from);
 
-const scanned = (rest: Reading, taken: readonly Item[]): { slots: Slot[]; loose: Item[] } => {
+/** What one item is a thing of, by itself. */
+const thingOf = (item: Item, text: string, isKindOnly: boolean): Slot | undefined => {
+  const said = text.slice(item.from, item.to);
+  if (item.letter === letters.recipe && item.recipe) return slotOf('R', item.recipe, item);
+  if (item.letter === letters.ingredient && !(item.generic && isKindOnly))
+    return slotOf('i', said, item, { ingredients: item.ingredients ?? [] });
+  return amount.test(item.letter) ? slotOf('g', said, item) : oneAt(item, text);
+};
+
+interface Scanned {
+  readonly slots: readonly Slot[];
+  readonly loose: readonly Item[];
+}
+
+const scanned = (rest: Reading, taken: readonly Item[]): Scanned => {
   const slots: Slot[] = [];
   const loose: Item[] = [];
-  const items = rest.items.filter((item) => !taken.includes(item));
+  const items = rest.items.filter((item) => !taken.includes(item) && !countsPeople(item, rest.text));
   // "The herb garden got 3 tins": only a kind of thing, and part of a name or talk.
   const isKindOnly = items.some(
     ({ letter, generic }) => letter === letters.container || (letter === letters.ingredient && !generic),
@@ -129,18 +107,10 @@ const scanned = (rest: Reading, taken: readonly Item[]): { slots: Slot[]; loose:
   for (let at = 0; at < items.length; at += 1) {
     const item = items[at] as Item;
     const run = countAt(items, at, rest.text);
-    const one = run ? undefined : oneAt(item, rest.text);
-    if (run) {
-      slots.push(run.slot);
-      at += run.length - 1;
-    } else if (one) slots.push(one);
-    else if (item.letter === letters.recipe && item.recipe) slots.push(slotOf('R', item.recipe, item));
-    else if (item.letter === letters.ingredient && !(item.generic && isKindOnly))
-      slots.push(
-        slotOf('i', rest.text.slice(item.from, item.to), item, { ingredients: item.ingredients ?? [] }),
-      );
-    else if (amount.test(item.letter)) slots.push(slotOf('g', rest.text.slice(item.from, item.to), item));
-    else if (!countsPeople(item, rest.text)) loose.push(item);
+    const slot = run?.slot ?? thingOf(item, rest.text, isKindOnly);
+    if (slot) slots.push(slot);
+    else loose.push(item);
+    at += (run?.length ?? 1) - 1;
   }
   return { slots, loose };
 };
@@ -178,14 +148,6 @@ const withoutTwice = (slots: readonly Slot[], { bench }: Reading, text: string):
       .some((other) => other.kind === slot.kind && other.text === slot.text && slot.kind !== 'count');
   });
 };
-
-/** "From 18:00 to 19:00", "at 3 pm": no amounts of anything. */
-const clock =
-  /\b(?:(?:at|from|since|by|around|about|till|until|to) )?\d{1,2}(?:[:h]\d\d(?: ?(?:am|pm|h|hrs))?| ?(?:am|pm|o'clock))(?![\d.,%]| ?(?:k?g|ml|l|oz|euros?|eur|c|f|°)\b)/gi;
-const withoutClock = (reading: Reading): Reading =>
-  /\d(?:[:h]\d\d| ?(?:am|pm|o'clock)\b)/i.test(reading.text)
-    ? readAgain(reading.text.replace(clock, ''), reading)
-    : reading;
 
 /** The things in a message; undefined where it has none that a telling is about. */
 export const thingsIn = (message: Reading): Things | undefined => {

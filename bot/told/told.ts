@@ -137,28 +137,42 @@ const mayTell = (reading: Reading): boolean => {
   return isNamed || lotsIn(reading).length > 0;
 };
 
+interface Found {
+  readonly plain: string;
+  readonly besides: readonly string[];
+}
+
+/** The plain form of one use, where it accounts for everything. */
+const foundAs = (
+  { use, form, slots }: Shelved & { readonly slots: readonly Slot[] },
+  { around, things }: Looked,
+  reading: Reading,
+): Found | undefined => {
+  const named = slots.filter(({ kind }) => kind === 'whom');
+  const open = blanked(around, named);
+  if (!goesOn(use, reading) || !isMeant(use, open)) return undefined;
+  const held = [...slots, ...things.figuresAt, ...(named.length > 0 ? occasionsIn(open) : [])];
+  const cover = coverOf(use, open, held, things.loose);
+  if (cover.open.length > 0) return undefined;
+  const bare = filled(form, slots);
+  const { tail, kept } = tailOf(bare, things, cover.besides);
+  const over = cover.besides.filter((each) => !kept.includes(each)).map((each) => each.said);
+  return { plain: `${bare}${tail}`, besides: over };
+};
+
 /** Plain forms of what a message plainly tells, each accounting for everything in it, in the order the uses are listed. */
 export const toldIn = (reading: Reading): readonly Told[] => {
   if (!mayTell(reading)) return [];
   const things = thingsIn(reading);
-  if (!things || things.slots.length < 1) return [];
-  const rest = things.text.bench.rest.text;
-  const around = blanked(rest, things.slots);
+  if (!things || things.slots.length === 0) return [];
+  const around = blanked(things.text.bench.rest.text, things.slots);
   if (!tellsPlainly(around)) return [];
-  const found = new Map<string, Told>();
-  const forms = looksAt(things.slots).flatMap((slots) => [...formsFor({ around, things, slots })]);
-  for (const { use, form, slots: said } of forms) {
-    const named = said.filter(({ kind }) => kind === 'whom');
-    const open = blanked(around, named);
-    if (!goesOn(use, reading) || !isMeant(use, open)) continue;
-    const held = [...said, ...things.figuresAt, ...(named.length > 0 ? occasionsIn(open) : [])];
-    const { open: left, besides } = coverOf(use, open, held, things.loose);
-    if (left.length > 0) continue;
-    const bare = filled(form, said);
-    const { tail, kept } = tailOf(bare, things, besides);
-    const plain = `${bare}${tail}`;
-    const over = besides.filter((each) => !kept.includes(each)).map((each) => each.said);
-    found.set(plain, found.get(plain) ?? { plain, reading: readAgain(plain, reading), besides: over });
+  const found = new Map<string, Found>();
+  for (const slots of looksAt(things.slots)) {
+    for (const form of formsFor({ around, things, slots })) {
+      const made = foundAs(form, { around, things, slots }, reading);
+      if (made && !found.has(made.plain)) found.set(made.plain, made);
+    }
   }
-  return [...found.values()];
+  return [...found.values()].map((made) => ({ ...made, reading: readAgain(made.plain, reading) }));
 };

@@ -17,6 +17,8 @@ export const waxes: readonly Wax[] = [
       'natural beeswax',
       'beeswax yellow',
       'beeswax pellet',
+      'wax of bees',
+      'wax from bees',
       'apis mellifera beeswax',
     ],
     inci: 'Cera Flava',
