@@ -220,11 +220,8 @@ const writtenAsTold = (reading: Reading, topics: readonly Topic[]): Chosen | und
       `I read that as "${plain.slice(0, longestPlain)}". If it is not so, say "undo".`,
       ...besides.map((words) => passedOver({ passedOver: echo(words) })),
     ];
-    return {
-      topic: chosen.topic,
-      claim: { ...chosen.claim, assumed: [...chosen.claim.assumed, ...assumed] },
-      told: true,
-    };
+    const written = withAssumed(chosen, assumed);
+    return written && { ...written, told: true };
   }
   return undefined;
 };

@@ -96,18 +96,20 @@ const takenUp = (last: Last | undefined, request: Readonly<Record<string, unknow
   return made ? [`It is ${made.name}.`] : [];
 };
 
+/** What was told in words of the maker's own may have been read wrongly. */
+const withUndo = (answer: Answer, { told }: Chosen): Answer =>
+  told ? { ...answer, next: [{ label: 'Undo this', say: 'undo' }, ...(answer.next ?? [])] } : answer;
+
 /** The answer with what was taken up, assumed and set aside on the way to it. */
-const finished = (answer: Answer, { chosen: { claim }, reading }: Understood, book: Book): Answer => {
+const finished = (answer: Answer, { chosen, reading }: Understood, book: Book): Answer => {
+  const { claim } = chosen;
   if (!reading) return withForgetting(answer, book);
   const request = claim.kind === 'request' ? claim.request : {};
   const assumed = claim.kind === 'request' ? claim.assumed : [];
   const aside = reading.aside.map((words) => `I set aside "${echo(words)}".`);
-  return withForgetting(withAssumed(answer, [...takenUp(reading.last, request), ...assumed, ...aside]), book);
+  const all = [...takenUp(reading.last, request), ...assumed, ...aside];
+  return withForgetting(withUndo(withAssumed(answer, all), chosen), book);
 };
-
-/** What was told in words of the maker's own may have been read wrongly. */
-const withUndo = (answer: Answer, { told }: Chosen): Answer =>
-  told ? { ...answer, next: [{ label: 'Undo this', say: 'undo' }, ...(answer.next ?? [])] } : answer;
 
 /** What a message asks. Without a reading no words had to be read: the command's options said it all. */
 interface Understood {
@@ -157,11 +159,7 @@ export const pipkin = ({ keeper, onFault }: Wiring): Pipkin => {
     const outcome = outcomeOf(answer);
     if (outcome) conversations.keep(heard, { topic: topic.name, request, ...outcome });
     const as = found.reading ? readAs(heard.text, tools.settings) : [];
-    return {
-      topic: topic.name,
-      request,
-      answer: withUndo(withAssumed(finished(answer, found, tools.book), as), found.chosen),
-    };
+    return { topic: topic.name, request, answer: withAssumed(finished(answer, found, tools.book), as) };
   };
 
   const answered = async (heard: Heard): Promise<Reply> => {
