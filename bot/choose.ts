@@ -1,6 +1,7 @@
 import { lotKey } from '../core/bench/codes.ts';
 import type { BookState } from '../core/book.ts';
 import type { Trouble } from './answer.ts';
+import { type Chosen, withAssumed } from './chosen.ts';
 import { gathered } from './gathered/gather.ts';
 import type { Command } from './heard.ts';
 import { guessesAt, likely, likelyGoingOn } from './likeness/likely.ts';
@@ -8,19 +9,13 @@ import { echo, orList } from './readers/ask-back.ts';
 import { isCalledOff } from './readers/called-off.ts';
 import { type Gist, gistsOf, sentencesAlone } from './readers/gist.ts';
 import { letters } from './readers/lexicon.ts';
+import { lotsIn } from './readers/lots.ts';
 import { pointedNames } from './readers/pointed-name.ts';
 import { namesOwnBalm, secondLook } from './readers/second-look.ts';
 import { spokenOf } from './readers/spoken-of.ts';
-import { anyWord, type Claim, claim, type Reading } from './reading.ts';
-import { toldIn } from './told/told.ts';
+import { anyWord, claim, type Reading } from './reading.ts';
+import { writtenAsTold } from './told/written.ts';
 import type { Topic } from './topic.ts';
-
-export interface Chosen {
-  readonly topic: Topic;
-  readonly claim: Claim;
-  /** True where it will be written though nobody said it in words that are known: it is offered to be undone. */
-  readonly told?: true;
-}
 
 const mostGuesses = 2;
 const example = 'scale 20 g beeswax, 30 g shea butter, 50 g olive oil to 24 tins of 15 ml';
@@ -40,11 +35,6 @@ const surest = (reading: Reading, topics: readonly Topic[]): Chosen | undefined 
   }
   return best;
 };
-
-const withAssumed = (chosen: Chosen | undefined, more: readonly string[]): Chosen | undefined =>
-  chosen?.claim.kind === 'request' && more.length > 0
-    ? { ...chosen, claim: { ...chosen.claim, assumed: [...chosen.claim.assumed, ...more] } }
-    : chosen;
 
 const isRequest = (chosen: Chosen | undefined): chosen is Chosen => chosen?.claim.kind === 'request';
 
@@ -208,22 +198,18 @@ const isOfNothing = ({ topic, claim: said }: Chosen, { bench }: Reading): boolea
   return !bench.lots.has(lotKey(lot)) && !bench.batches.has(lotKey(lot));
 };
 
-/** As much of what is written is shown again. */
-const longestPlain = 300;
+/** What a topic would write down of a plain form. */
+const writer = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
+  const chosen = surest(reading, topics);
+  return isRequest(chosen) && writes(chosen) ? chosen : undefined;
+};
 
-/** What a message plainly tells, as the plain form of it that some topic writes down; all of them have to be one. */
-const writtenAsTold = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
-  for (const { reading: plainly, plain, besides } of toldIn(pointedNames(reading).reading)) {
-    const chosen = surest(plainly, topics);
-    if (!isRequest(chosen) || !writes(chosen)) continue;
-    const assumed = [
-      `I read that as "${plain.slice(0, longestPlain)}". If it is not so, say "undo".`,
-      ...besides.map((words) => passedOver({ passedOver: echo(words) })),
-    ];
-    const written = withAssumed(chosen, assumed);
-    return written && { ...written, told: true };
-  }
-  return undefined;
+/** "Opened K12 and threw away 20 g of G7": what is read without one of the codes in it was not read as a whole. */
+const isPartOnly = ({ claim: said }: Chosen, reading: Reading): boolean => {
+  const codes = lotsIn(reading);
+  if (codes.length < 2 || said.kind !== 'request') return false;
+  const request = JSON.stringify(said.request).toLowerCase();
+  return codes.some(({ code }) => !request.includes(code.toLowerCase()));
 };
 
 /**
@@ -232,8 +218,9 @@ const writtenAsTold = (reading: Reading, topics: readonly Topic[]): Chosen | und
  */
 export const choose = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
   const whole = goingOn(reading, topics) ?? chooseWhole(reading, topics);
-  const isWritten = isRequest(whole) && writes(whole) && !isOfNothing(whole, reading);
-  const told = isWritten ? undefined : writtenAsTold(reading, topics);
+  const isWritten =
+    isRequest(whole) && writes(whole) && !isOfNothing(whole, reading) && !isPartOnly(whole, reading);
+  const told = isWritten ? undefined : writtenAsTold(reading, (plain) => writer(plain, topics));
   if (told) return told;
   if (isRequest(whole)) return whole;
   for (const { read, assumed } of looksAt(pointedNames(reading).reading, whole, topics)) {

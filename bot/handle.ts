@@ -4,7 +4,8 @@ import { isForgettingDue } from './book/forgetting.ts';
 import type { Book, Keeper } from './book/keeper.ts';
 import { NotRecorded, StoreTrouble } from './book/trouble.ts';
 import { writtenBy } from './book/written-by.ts';
-import { type Chosen, choose, notUnderstood, plainlyAsked } from './choose.ts';
+import { choose, notUnderstood, plainlyAsked } from './choose.ts';
+import type { Chosen } from './chosen.ts';
 import { complete } from './complete.ts';
 import { noFiles } from './files/given.ts';
 import { type HeldFiles, heldFiles } from './files/held.ts';
@@ -15,6 +16,7 @@ import { conversationOf, type Memory, memory } from './memory.ts';
 import { echo } from './readers/ask-back.ts';
 import { maxMessageLength } from './readers/tidy.ts';
 import type { Last, Reading } from './reading.ts';
+import { answeredTogether } from './together.ts';
 import type { Completion, Tools } from './topic.ts';
 import { topics } from './topics.ts';
 import { understand } from './understand.ts';
@@ -133,6 +135,12 @@ const understood = (
   return chosen ? { chosen, reading } : notUnderstood(reading);
 };
 
+/** What one message asks, however much that is. */
+const asked = (chosen: Chosen, tools: Tools): Promise<Answer | Trouble> =>
+  chosen.also
+    ? answeredTogether(chosen, tools)
+    : chosen.topic.run(chosen.claim.kind === 'request' ? chosen.claim.request : undefined, tools);
+
 /** Ids for faults: short enough to read out, counted within the process. */
 const faultIds = () => {
   let count = 0;
@@ -154,7 +162,7 @@ export const pipkin = ({ keeper, onFault }: Wiring): Pipkin => {
     const { topic, claim } = found.chosen;
     if (claim.kind === 'trouble') return { topic: topic.name, error: claim.trouble };
     const { request } = claim;
-    const answer = await (found.reading ? topic.run(request, tools) : again(topic, request, tools));
+    const answer = await (found.reading ? asked(found.chosen, tools) : again(topic, request, tools));
     if ('code' in answer) return { topic: topic.name, error: answer };
     const outcome = outcomeOf(answer);
     if (outcome) conversations.keep(heard, { topic: topic.name, request, ...outcome });

@@ -6,6 +6,7 @@ import { type BenchText, readBenchText } from '../readers/bench-text.ts';
 import { countsPeople } from '../readers/group-number.ts';
 import type { Item } from '../readers/item.ts';
 import { letters } from '../readers/lexicon.ts';
+import { houseCode } from '../readers/lot-shapes.ts';
 import type { LotSaid } from '../readers/lots.ts';
 import type { Reading } from '../reading.ts';
 import type { Place } from '../understand.ts';
@@ -13,6 +14,8 @@ import { moneyIn, slotOf, stretchesIn, withoutClock } from './stretches.ts';
 
 /** The things a message tells of, in their order, and what is told besides them of a pour. */
 export interface Things {
+  /** The message as it was typed, without the time of day. */
+  readonly whole: string;
   readonly text: BenchText;
   readonly slots: readonly Slot[];
   /** Items that are no thing and have to be words of talk. */
@@ -22,8 +25,11 @@ export interface Things {
   readonly figuresAt: readonly Place[];
 }
 
-const ofLot = (said: LotSaid): Slot =>
-  slotOf(said.kind === 'batch' ? 'batch' : said.kind === 'lot' ? 'lot' : 'new', said.code, said);
+/** A code of our own scheme is a batch's, also where it is only going to be one. */
+const kindOf = ({ kind, code }: LotSaid): 'batch' | 'lot' | 'new' =>
+  kind === 'new' && houseCode.test(code) ? 'batch' : kind;
+
+const ofLot = (said: LotSaid): Slot => slotOf(kindOf(said), said.code, said);
 
 /** A day ahead is a best before where something came in, and else no day that anything was done on. */
 const daysOf = ({ days, today, rest }: BenchReading): readonly Slot[] | undefined => {
@@ -46,26 +52,34 @@ interface Run {
   readonly length: number;
 }
 
+/** "18 x 15 ml", "12 of Winter balm", "6 of 26-KIVO" (codes are made into "_"): what is counted is not said. */
+const isBareCount = (items: readonly Item[], at: number, text: string): boolean => {
+  const [item, next, third] = items.slice(at, at + 3);
+  if (next?.letter === letters.times && amount.test(third?.letter ?? '')) return true;
+  return next?.letter === letters.of && third?.letter === letters.recipe
+    ? true
+    : /^(?: more| others?| further)? of (?:the |our |my |those |these )?_/i.test(
+        text.slice(item?.to ?? 0, (item?.to ?? 0) + 24),
+      );
+};
+
+const isCounting = ({ letter, fraction, value }: Item): boolean =>
+  letter === letters.number && !fraction && value !== undefined;
+
 const countAt = (items: readonly Item[], at: number, text: string): Run | undefined => {
   const item = items[at];
-  if (!item || item.letter !== letters.number || item.fraction || item.value === undefined) return undefined;
+  if (!item || !isCounting(item)) return undefined;
   let next = at + 1;
-  while (next < at + 3 && (items[next]?.letter === 'x' || adjective.test(items[next]?.word ?? ''))) next += 1;
+  while (next < at + 3 && (items[next]?.letter === letters.times || adjective.test(items[next]?.word ?? '')))
+    next += 1;
   const holder = items[next];
-  // "18 x 15 ml".
-  if (items[next - 1]?.letter === 'x' && amount.test(holder?.letter ?? ''))
-    return { slot: slotOf('count', `${item.value} tins`, { from: item.from, to: item.to }), length: 1 };
-  if (holder?.letter === letters.container)
-    return {
-      slot: slotOf('count', `${item.value} ${holder.word}`, { from: item.from, to: holder.to }),
-      length: next + 1 - at,
-    };
-  // "6 of 26-KIVO": codes are made into "_".
-  return /^(?: more| others?| further)? of (?:the |our |my |those |these )?_/i.test(
-    text.slice(item.to, item.to + 24),
-  )
-    ? { slot: slotOf('count', String(item.value), item), length: 1 }
-    : undefined;
+  if (holder?.letter === letters.container) {
+    const slot = slotOf('count', `${item.value} ${holder.word}`, { from: item.from, to: holder.to });
+    return { slot, length: next + 1 - at };
+  }
+  if (!isBareCount(items, at, text)) return undefined;
+  const isCode = text.charAt(item.to + 4) === '_' || !/[Rgv]/.test(items[at + 2]?.letter ?? '');
+  return { slot: slotOf('count', isCode ? String(item.value) : `${item.value} tins`, item), length: 1 };
 };
 
 /** "A tin of 26-KIVO", "one little jar". */
@@ -170,6 +184,7 @@ export const thingsIn = (message: Reading): Things | undefined => {
   const all = [...bench.lots.map(ofLot), ...days, ...own, ...money];
   const slots = [...all, ...stretchesIn(bench.rest.text, all)].toSorted((a, b) => a.from - b.from);
   return {
+    whole: reading.text,
     text,
     slots: withoutTwice(slots, reading, bench.rest.text),
     loose: loose.filter((item) => !isInside(item, slots)),

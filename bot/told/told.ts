@@ -15,6 +15,9 @@ export interface Told {
   readonly plain: string;
   /** What was passed over. */
   readonly besides: readonly string[];
+  /** The word that names what happened, and what it happened to: they may hold for what is told next. */
+  readonly verb: string;
+  readonly slots: readonly Slot[];
 }
 
 /** A longer message is a letter. */
@@ -133,14 +136,11 @@ const mayTell = (reading: Reading): boolean => {
   const { tokens, items } = reading;
   if (tokens.length < leastTokens || tokens.length > mostTokens || reading.text.includes('?')) return false;
   const isNamed =
-    items.some(({ letter }) => /[Ri]/.test(letter)) && items.some(({ letter }) => /[cgv]/.test(letter));
+    items.some(({ letter }) => /[Ri]/.test(letter)) && items.some(({ letter }) => /[cgvn]/.test(letter));
   return isNamed || lotsIn(reading).length > 0;
 };
 
-interface Found {
-  readonly plain: string;
-  readonly besides: readonly string[];
-}
+type Found = Omit<Told, 'reading'>;
 
 /** The plain form of one use, where it accounts for everything. */
 const foundAs = (
@@ -157,7 +157,8 @@ const foundAs = (
   const bare = filled(form, slots);
   const { tail, kept } = tailOf(bare, things, cover.besides);
   const over = cover.besides.filter((each) => !kept.includes(each)).map((each) => each.said);
-  return { plain: `${bare}${tail}`, besides: over };
+  const verb = use.cues.flatMap((cue) => open.match(cue) ?? [])[0] ?? '';
+  return { plain: `${bare}${tail}`, besides: over, verb, slots };
 };
 
 /** Plain forms of what a message plainly tells, each accounting for everything in it, in the order the uses are listed. */

@@ -1,0 +1,61 @@
+import { defined } from '../../core/defined.ts';
+import { type Chosen, withAssumed } from '../chosen.ts';
+import { echo } from '../readers/ask-back.ts';
+import { pointedNames } from '../readers/pointed-name.ts';
+import type { Reading } from '../reading.ts';
+import { severalIn } from './several.ts';
+import { type Told, toldIn } from './told.ts';
+
+/** What a topic would write down of a plain form; undefined where none would. */
+type Read = (plain: Reading) => Chosen | undefined;
+
+/** As much of what is written is shown again. */
+const longestPlain = 300;
+
+/** What was read of one thing told, and as what. */
+interface Written {
+  readonly chosen: Chosen;
+  readonly told: Told;
+}
+
+const written = (ways: readonly Told[], read: Read): Written | undefined => {
+  for (const told of ways) {
+    const chosen = read(told.reading);
+    if (chosen) return { chosen, told };
+  }
+  return undefined;
+};
+
+/** What it was read as is said again, and how to take it back. */
+const echoed = (chosen: Chosen, all: readonly Told[]): Chosen | undefined => {
+  const said = all.map(({ plain }) => `"${plain.slice(0, longestPlain)}"`).join(', then ');
+  const over = all.flatMap(({ besides }) => besides.map((words) => `I passed over "${echo(words)}".`));
+  const made = withAssumed(chosen, [`I read that as ${said}. If it is not so, say "undo".`, ...over]);
+  return made && { ...made, told: true };
+};
+
+/** Several things told in one message: all of them have to be read as something that some topic writes down. */
+const severalWritten = (reading: Reading, read: Read): Chosen | undefined => {
+  const parts = severalIn(reading);
+  const all = parts.flatMap(({ ways }) => written(ways, read) ?? []);
+  const [first, ...more] = all;
+  if (!first || more.length === 0 || all.length < parts.length) return undefined;
+  const assumed = more.flatMap(({ chosen: { claim: said } }) =>
+    said.kind === 'request' ? said.assumed : [],
+  );
+  const made = withAssumed(
+    echoed(
+      first.chosen,
+      all.map(({ told }) => told),
+    ),
+    assumed,
+  );
+  return made && { ...made, also: more.map(({ chosen }) => chosen), ...defined({ code: parts[0]?.code }) };
+};
+
+/** What a message plainly tells, as the plain form of it that some topic writes down. */
+export const writtenAsTold = (message: Reading, read: Read): Chosen | undefined => {
+  const { reading } = pointedNames(message);
+  const one = written(toldIn(reading), read);
+  return one ? echoed(one.chosen, [one.told]) : severalWritten(reading, read);
+};
