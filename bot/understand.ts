@@ -1,5 +1,4 @@
 import { type BookState, benchOf } from '../core/book.ts';
-import { nameWords, wordKey } from '../core/names.ts';
 import type { Settings } from '../core/settings.ts';
 import { partTalk } from './readers/asides.ts';
 import { withCoinsJoined, withPoundsOfMoney } from './readers/coins.ts';
@@ -7,6 +6,7 @@ import { cueWords } from './readers/cues.ts';
 import { withExclusions } from './readers/exclusions.ts';
 import { nameReader } from './readers/ingredient-names.ts';
 import { readItems } from './readers/items.ts';
+import { keysIn } from './readers/name-keys.ts';
 import { withNumbersCorrected } from './readers/number-corrected.ts';
 import { picked } from './readers/picked.ts';
 import { recipeNames } from './readers/recipe-names.ts';
@@ -14,25 +14,6 @@ import { corrected } from './readers/spelling.ts';
 import { tidy } from './readers/tidy.ts';
 import { type Token, tokens } from './readers/tokens.ts';
 import type { Last, Reading } from './reading.ts';
-
-/** Signs that may stand inside a name: "Simmondsia Chinensis (Jojoba) Seed Oil", "sea-buckthorn". */
-const insideNames = new Set(['-', '(', ')', '/', '&', '.', "'"]);
-
-const plainWord = /^[a-z]+$/;
-const noKeys: readonly string[] = [];
-const barrier: readonly string[] = [''];
-
-/** A word's keys (two for a compound such as "sheabutter"), a number's digits; a barrier for signs no name crosses. */
-const keysOf = (token: Token): readonly string[] => {
-  if (token.kind === 'word') {
-    const key = plainWord.test(token.word)
-      ? wordKey(token.word)
-      : nameWords(token.word).map(wordKey).join(' ');
-    return key.includes(' ') ? key.split(' ') : [key];
-  }
-  if (token.kind === 'number') return [token.text.replaceAll(',', '.')];
-  return insideNames.has(token.text) ? noKeys : barrier;
-};
 
 /** The message with slips in its carrying words put right; names are left alone. */
 const correctedText = (text: string, list: readonly Token[]): string => {
@@ -49,14 +30,7 @@ type Around = Pick<Reading, 'settings' | 'recipes' | 'bench' | 'at' | 'last'>;
 const readPlain = (plain: string, around: Around): Reading => {
   const list = tokens(plain);
   const { settings, recipes, bench, at, last } = around;
-  const keys: string[] = [];
-  const places: number[] = [];
-  for (const [index, token] of list.entries()) {
-    for (const key of keysOf(token)) {
-      keys.push(key);
-      places.push(index);
-    }
-  }
+  const { keys, places } = keysIn(list);
   const all = withExclusions(readItems(list, nameReader({ list, keys, places, recipes })));
   const { items, aside } = partTalk(all, cueWords, plain, recipes.hasWord);
   return {

@@ -11,7 +11,8 @@ import { isCalledOff } from './called-off.ts';
 import { otherShare, takeAdded } from './check-added.ts';
 import { inBalm, isAsked, type Parts, weightOf } from './check-asked.ts';
 import { type Settled, settleDoubts } from './check-doubts.ts';
-import { asksLook, asksWhether, goesOn } from './check-forms.ts';
+import { asksLook, asksWhether, goesOn, isListed } from './check-forms.ts';
+import { withoutCounts, withoutHeadings, withoutRemarks, withoutTails, withUnclear } from './check-lines.ts';
 import {
   doubtfulNames,
   freshHerbs,
@@ -23,6 +24,7 @@ import {
   withWatched,
 } from './check-parts.ts';
 import { checkWords, mildCues, strongCues } from './check-words.ts';
+import { cueWords } from './cues.ts';
 import { leftover } from './leftover.ts';
 import { unknownRecipe } from './scale-troubles.ts';
 import { namesOwnBalm } from './second-look.ts';
@@ -80,6 +82,12 @@ const markFresh = (lines: readonly RecipeLine[], fresh: readonly string[]): read
     ? lines
     : lines.map((line) => (fresh.includes(line.ingredient) ? { ...line, fresh: true } : line));
 
+const doubtfulIn = (board: Board, text: string): readonly string[] | undefined => {
+  const items = board.items.filter(({ doubtful }) => doubtful).map(({ word }) => word.slice(0, 40));
+  const all = [...new Set([...doubtfulNames(text), ...items])].slice(0, 5);
+  return all.length > 0 ? all : undefined;
+};
+
 const partsOf = (board: Board, reading: Reading, strong: boolean): Parts => {
   const { text } = reading;
   const analyses = takeAnalyses(board, text);
@@ -92,7 +100,7 @@ const partsOf = (board: Board, reading: Reading, strong: boolean): Parts => {
     infused: infused.length > 0 ? infused : undefined,
     batchG: takeBatch(board, /\bhow (?:many|much)\b/i.test(text)),
     use: /\brinse[- ]off|\bscrub|washed off\b/i.test(text) ? 'rinse-off' : undefined,
-    doubtful: doubtfulNames(text).length > 0 ? doubtfulNames(text) : undefined,
+    doubtful: doubtfulIn(board, text),
   };
   const subject = subjectOf(board, reading, strong);
   const fresh = freshHerbs(board.items, text);
@@ -170,12 +178,27 @@ const perAsIn = (items: Reading['items']): Reading['items'] =>
 const isCued = (reading: Reading, strong: boolean): boolean =>
   strong || anyWord(reading, mildCues) || inBalm.test(reading.text) || asksWhether(reading);
 
+/** A written-out list that is to be looked at: headings, remarks and counts are passed over, open names are judged each. */
+const asList = ({ items, assumed }: Settled): Settled => {
+  const { items: plain, passed } = withoutRemarks(
+    withoutTails(withoutCounts(withoutHeadings(items)), cueWords),
+    checkWords,
+  );
+  const { items: settled, unclear } = withUnclear(plain);
+  const said = passed.length > 0 ? [`I passed over "${passed.join(' ')}".`] : [];
+  return { items: settled, assumed: [...assumed, ...said], unclear };
+};
+
 /** A look at what the message names, its doubtful names settled. */
-const looked = (reading: Reading, { items, assumed }: Settled, strong: boolean): Claim | undefined => {
+const looked = (reading: Reading, read: Settled, strong: boolean): Claim | undefined => {
+  const listed = strong && isListed(read.items) && !read.items.some(({ letter }) => letter === 'R');
+  const { items, assumed, unclear = [] } = listed ? asList(read) : read;
   const board = boardOf(items);
-  const parts = partsOf(board, reading, strong);
+  const found = partsOf(board, reading, strong);
+  const parts = unclear.length > 0 ? { ...found, more: { ...found.more, unclear } } : found;
   takeOwnIngredients(board, reading, parts.subject.recipe, parts.subject.lines);
-  const clear = has(parts.subject) && (parts.subject.recipe !== undefined || reading.words.has('check'));
+  const clear =
+    has(parts.subject) && (listed || parts.subject.recipe !== undefined || reading.words.has('check'));
   if (leftover(board, checkWords, clear && strong).blocking.length > 0) return undefined;
   const again = follows(reading, parts) ?? alsoLook(reading, parts);
   if (again) return again;

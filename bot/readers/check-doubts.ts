@@ -1,11 +1,15 @@
 import { lightShares } from '../../core/check/other-findings.ts';
 import { ingredientById } from '../../core/ingredients.ts';
+import { gramsIn, isMassUnit } from '../../core/units.ts';
+import type { Unclear } from './check-lines.ts';
 import type { Item } from './item.ts';
 
 /** Names with several meanings settled for a look at a balm, and what was assumed for it. */
 export interface Settled {
   readonly items: readonly Item[];
   readonly assumed: readonly string[];
+  /** Names that stay open, of which each meaning is judged. */
+  readonly unclear?: readonly Unclear[];
 }
 
 const isFresh = (item: Item, text: string): boolean =>
@@ -21,8 +25,41 @@ const plantWords = /\b(?:dried|dry|strained|infus\w*|steep\w*|leaf|leaves|flower
 /** A share of a balm over this is no scent: percent. */
 const mostScent = 5;
 
-/** A share that a scent may have, right before or after the name. */
+const separator = /[,;\nA]/;
+
+/** Where the line of a list begins and ends that an item stands in. */
+const lineAround = (items: readonly Item[], at: number): readonly [number, number] => {
+  let [from, to] = [at, at + 1];
+  while (from > 0 && !separator.test(items[from - 1]?.letter ?? '\n')) from -= 1;
+  while (to < items.length && !separator.test(items[to]?.letter ?? '\n')) to += 1;
+  return [from, to];
+};
+
+const textOfLine = (items: readonly Item[], at: number, text: string): string => {
+  const [from, to] = lineAround(items, at);
+  return text.slice(items[from]?.from ?? 0, items[to - 1]?.to ?? text.length);
+};
+
+const isWeight = ({ letter }: Item): boolean => /[g%p]/.test(letter);
+const weightIn = ({ value = 0, unit = 'g', letter }: Item): number =>
+  letter === 'g' && isMassUnit(unit) ? value * gramsIn(unit) : value;
+
+/** The share of the whole that a line of a list has, percent; undefined where amounts are of more than one kind. */
+const shareOfLine = (items: readonly Item[], at: number): number | undefined => {
+  const [from, to] = lineAround(items, at);
+  const own = items.slice(from, to).filter(isWeight);
+  const all = items.filter(isWeight);
+  const [only] = own;
+  if (!only || own.length > 1 || all.some(({ letter }) => letter !== only.letter)) return undefined;
+  if (only.letter === '%') return only.value;
+  const total = all.reduce((sum, item) => sum + weightIn(item), 0);
+  return all.length > 1 && total > 0 ? (100 * weightIn(only)) / total : undefined;
+};
+
+/** A share that a scent may have, right before or after the name, or reckoned from the other lines. */
 const isScentShare = (items: readonly Item[], at: number): boolean => {
+  const share = shareOfLine(items, at);
+  if (share !== undefined) return share > 0 && share <= mostScent;
   const near = [...items.slice(Math.max(0, at - 2), at), ...items.slice(at + 1, at + 3)];
   return near.some(
     ({ letter, value = 0, unit }) =>
@@ -35,10 +72,17 @@ const oilByShare = (items: readonly Item[], at: number, text: string): string | 
   const ids = items[at]?.ingredients ?? [];
   const oils = ids.filter((id) => kindOf(id) === 'essential-oil');
   const herb = ids.some((id) => kindOf(id) === 'herb');
-  const drops = /\bdrops?\b/i.test(text);
-  return herb && oils.length === 1 && !plantWords.test(text) && (drops || isScentShare(items, at))
+  const line = textOfLine(items, at, text);
+  const drops = /\bdrops?\b/i.test(line);
+  return herb && oils.length === 1 && !plantWords.test(line) && (drops || isScentShare(items, at))
     ? oils[0]
     : undefined;
+};
+
+/** "12 g lavender" in 100 g: nobody puts so much of the oil into a balm. */
+const herbByShare = (items: readonly Item[], at: number): string | undefined => {
+  const herbs = (items[at]?.ingredients ?? []).filter((id) => kindOf(id) === 'herb');
+  return herbs.length === 1 && (shareOfLine(items, at) ?? 0) > mostScent ? herbs[0] : undefined;
 };
 
 const sensitises = (id: string): boolean => lightShares([{ ingredient: id, percent: 1 }]).length > 0;
@@ -81,8 +125,8 @@ const scentChoice = (items: readonly Item[], at: number, text: string): Choice |
       id: strict,
       assumed: `I took "${item.word}" as ${nameOf(strict)}, the stricter reading: ${item.because ?? ''}.`,
     };
-  const oil = oilByShare(items, at, text);
-  return oil === undefined ? undefined : { id: oil, assumed: `I took "${item.word}" as ${nameOf(oil)}.` };
+  const only = oilByShare(items, at, text) ?? herbByShare(items, at);
+  return only === undefined ? undefined : { id: only, assumed: `I took "${item.word}" as ${nameOf(only)}.` };
 };
 
 const choiceFor = (items: readonly Item[], at: number, text: string): Choice | undefined => {

@@ -7,6 +7,7 @@ import { limitedSubstance } from '../../core/data/rules/links.ts';
 import { watchedThings } from '../../core/data/rules/watched.ts';
 import { ingredientById } from '../../core/ingredients.ts';
 import type { Region } from '../../core/settings.ts';
+import { withPlants, withWetThings } from './check-plants.ts';
 import type { Item } from './item.ts';
 import { regionBesides, regionSaid } from './region-said.ts';
 import type { Board } from './target.ts';
@@ -43,7 +44,10 @@ const watchedPattern = new RegExp(
 const isInsideName = (items: readonly Item[], from: number, to: number): boolean =>
   items.some(
     (item) =>
-      /[iR]/.test(item.letter) && item.from <= from && item.to >= to && item.to - item.from > to - from,
+      /[iR]/.test(item.letter) &&
+      item.from <= from &&
+      item.to >= to &&
+      (item.to - item.from > to - from || item.plant === true),
   );
 
 const replaced = (items: readonly Item[], from: number, to: number, id: string): readonly Item[] => {
@@ -56,13 +60,13 @@ const replaced = (items: readonly Item[], from: number, to: number, id: string):
 
 /** Things the rules speak of that are no ingredients of the library, read as named lines. */
 export const withWatched = (items: readonly Item[], text: string): readonly Item[] => {
-  let list = items;
+  let list = withPlants(items, text);
   for (const match of text.toLowerCase().matchAll(watchedPattern)) {
     const id = idByName.get(match[1] ?? '');
     const to = match.index + match[0].length;
     if (id && !isInsideName(list, match.index, to)) list = replaced(list, match.index, to, id);
   }
-  return list;
+  return withWetThings(list);
 };
 
 const substances = [

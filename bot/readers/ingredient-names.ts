@@ -3,11 +3,11 @@ import { defined } from '../../core/defined.ts';
 import { ingredientById } from '../../core/ingredients.ts';
 import { allNames, ambiguousName, nameKey } from '../../core/names.ts';
 import { clearName, nearNames } from '../../core/near-names.ts';
+import { type Found, wordIndex } from '../../core/word-index.ts';
 import { isBackground } from './background-words.ts';
 import type { Item } from './item.ts';
 import type { NameRead, NameReader } from './items.ts';
 import { isChatter, letterOf, letters } from './lexicon.ts';
-import { type Found, nameIndex } from './name-index.ts';
 import { ownWords } from './own-words.ts';
 import type { RecipeNames } from './recipe-names.ts';
 import type { Token } from './tokens.ts';
@@ -23,7 +23,7 @@ export interface NameSearch {
 
 /** Nothing inside such a name may be read as an ingredient: "peanut butter" is neither a nut oil nor a butter. */
 const nothing: readonly string[] = [];
-const ingredientIndex = nameIndex<readonly string[]>([
+const ingredientIndex = wordIndex<readonly string[]>([
   ...otherThings.map((name) => [nameKey(name), nothing] as const),
   ...allNames(),
 ]);

@@ -22,6 +22,10 @@ export interface Item {
   readonly misspelt?: string;
   /** Herb of an oil that was named by its herb alone ("calendula oil"). */
   readonly infusedWith?: string;
+  /** True for a name that may be a restricted plant: the Latin name has to be asked for. */
+  readonly doubtful?: boolean;
+  /** True for a plant read with its form. */
+  readonly plant?: boolean;
   readonly recipe?: string;
   /** True for `-5 oz` at the start of a line: a minus in a conversion, a bullet in a list. */
   readonly bulletOrMinus?: boolean;

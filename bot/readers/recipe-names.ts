@@ -1,7 +1,7 @@
 import type { BookState, SavedRecipe } from '../../core/book.ts';
 import { slips } from '../../core/edit-distance.ts';
 import { nameKey } from '../../core/names.ts';
-import { type NameIndex, nameIndex } from './name-index.ts';
+import { type NameIndex, wordIndex } from '../../core/word-index.ts';
 
 /** The names of one group's saved recipes, ready for reading a message. */
 export interface RecipeNames {
@@ -79,7 +79,7 @@ const build = (state: BookState): RecipeNames => {
       .map((entry) => entry.recipe);
   };
   return {
-    index: nameIndex(recipes.map((recipe) => [keyInMessage(recipe.name), recipe] as const)),
+    index: wordIndex(recipes.map((recipe) => [keyInMessage(recipe.name), recipe] as const)),
     exact: (name) => byName.get(name) ?? byKey.get(nameKey(name)),
     hasWord: wordsIn(keyed.map(([key]) => key)),
     near,

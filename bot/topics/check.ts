@@ -31,6 +31,11 @@ const request = z.strictObject({
   /** The change that clears the findings is made, and saved where the recipe is a saved one. */
   apply: z.boolean().optional(),
   doubtful: z.array(z.string().max(40)).max(5).optional(),
+  /** Names that mean several things; the lines have the first of them, and each is judged. */
+  unclear: z
+    .array(z.strictObject({ said: z.string().max(80), ids: z.array(z.string().max(60)).min(2).max(6) }))
+    .max(6)
+    .optional(),
 });
 export type CheckWish = z.output<typeof request>;
 

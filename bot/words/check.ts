@@ -12,6 +12,7 @@ import { figuresOf } from './check-figures.ts';
 import { nextSteps } from './check-next.ts';
 import { allergenLines, capital, limitTable, regionNames, verdictWords } from './check-tables.ts';
 import { type Batch, findingWarning, howSeen, nameOf, share } from './check-text.ts';
+import { judged } from './check-unclear.ts';
 import { isoDay } from './day.ts';
 import { findRecipe } from './find-recipe.ts';
 import { troubleOf } from './problems.ts';
@@ -93,11 +94,14 @@ const answerLines = (
   if (!weighed.ok) return shareTrouble(weighed.problem);
   const shares: Shares = weighed.value;
   const batch: Batch = { grams: shares.batchG ?? 100, said: shares.batchG !== undefined };
-  const report = checkRecipe({
-    lines: shares.lines,
-    strained: [...shares.strained, ...(wish.infused ?? []).map((ingredient) => ({ ingredient }))],
-    ...inputOf(wish, region, on),
-  });
+  const { report, assumed: meant } = judged(
+    {
+      lines: shares.lines,
+      strained: [...shares.strained, ...(wish.infused ?? []).map((ingredient) => ({ ingredient }))],
+      ...inputOf(wish, region, on),
+    },
+    wish.unclear,
+  );
   if (wish.apply) {
     const { title } = subject;
     const input = inputOf(wish, region, on);
@@ -110,6 +114,7 @@ const answerLines = (
       { kind: 'text', text: `${scent}This compares with the figures I know; it is no safety assessment.` },
       ...limitTable(report.limits),
       ...allergenLines(report, region, wish.use === 'rinse-off'),
+      ...meant.map((text) => ({ kind: 'assumed', text }) as const),
       ...assumed(wish, region, on, batch),
     ],
     figures: figuresOf(report, region, on),

@@ -60,16 +60,24 @@ export interface CheckReport {
   readonly findings: readonly Finding[];
 }
 
-const herbsOf = ({ lines, strained }: CheckInput): string[] => {
-  const ids = [
-    ...strained.map(({ ingredient }) => ingredient),
-    ...lines.flatMap(({ ingredient, infusedWith }) => [ingredient, ...(infusedWith ? [infusedWith] : [])]),
-  ];
-  return [...new Set(ids)].filter((id) => {
-    const found = ingredientById(id);
-    return found ? isHerb(found) : watchedThing(id)?.kind === 'plant';
-  });
+const isPlant = (id: string): boolean => {
+  const found = ingredientById(id);
+  return found ? isHerb(found) : watchedThing(id)?.kind === 'plant';
 };
+
+/** Herbs, plants that are watched for, and whatever watched thing a tea or an oil is made with. */
+const herbsOf = ({ lines, strained }: CheckInput): string[] => {
+  const own = [...strained, ...lines].map(({ ingredient }) => ingredient).filter(isPlant);
+  const steeped = lines.flatMap(({ infusedWith }) => (infusedWith ? [infusedWith] : []));
+  return [...new Set([...own, ...steeped.filter((id) => isPlant(id) || watchedThing(id) !== undefined)])];
+};
+
+/** Almond milk is made of almonds: what a watched thing holds is looked at as if it were in it. */
+const heldIn = ({ lines }: CheckInput): readonly CheckLine[] =>
+  lines.flatMap(({ ingredient }) => {
+    const holds = watchedThing(ingredient)?.holds;
+    return holds ? [{ ingredient: holds, percent: 0 }] : [];
+  });
 
 /** Steeped herbs count as present, at no share that could be told. */
 const withHerbs = (input: CheckInput): readonly CheckLine[] => [
@@ -86,11 +94,13 @@ const verdictOf = (findings: readonly Finding[]): Verdict => {
   return findings.some(({ level }) => level === 'warn') ? 'warn' : 'within';
 };
 
+const isUnseen = (id: string): boolean => isScent(id) || watchedThing(id)?.kind === 'extract';
+
 /** Scents nobody could tell the make-up of: flavour oils and perfumes of a supplier. */
 const unknownScents = (lines: readonly CheckLine[], told: ReadonlySet<string>): Finding[] => {
   const ingredients = lines
     .map(({ ingredient }) => ingredient)
-    .filter((id) => isScent(id) && sharesOf(id, []).length === 0)
+    .filter((id) => isUnseen(id) && sharesOf(id, []).length === 0)
     .filter((id) => lightRows[id] === undefined && !told.has(id));
   return ingredients.length > 0 ? [{ code: 'unknown-scent', level: 'note', ingredients }] : [];
 };
@@ -119,22 +129,23 @@ const findingsOf = (
   coming: readonly Compared[],
 ): Finding[] => {
   const { region, wearer = 'anyone', strained, doubtful = [] } = input;
-  const hazardInput = { lines: input.lines, strained, tooSmall: [] };
+  const hazardInput = { lines: [...input.lines, ...heldIn(input)], strained, tooSmall: [] };
   const hazards = hazardsOf(hazardInput);
   const first = [...limitFindings(limits, lines), ...lipFindings(lines)];
   const aroma = aromaFindings(lines);
+  const light = lightFindings(lines, herbsOf(input));
   return [
     ...first,
     ...comingFindings(coming, first, lines),
     ...aroma,
-    ...lightFindings(lines, herbsOf(input)),
+    ...light,
     ...waterFindings(lines, hazards),
     ...doubtful.map((said) => ({ code: 'wrong-species', level: 'warn', said }) as const),
     ...peanutFindings(lines, region),
     ...doseFindings(lines),
     ...childFindings(lines, wearer),
     ...pregnancyFindings(lines, wearer),
-    ...hazardFindings(hazardInput, toldOf([...first, ...aroma])),
+    ...hazardFindings(hazardInput, toldOf([...first, ...aroma, ...light])),
     ...unknownScents(lines, toldOf(first).cut),
   ];
 };

@@ -30,6 +30,7 @@ export const additives: readonly Additive[] = [
     },
     lips: 'ok',
     purpose: 'slows rancidity of the oils; is not a preservative',
+    densityGMl: { value: 0.95, source: ['HB-M'], how: 'memory' },
     usePercent: {
       low: 0.05,
       typical: 0.2,

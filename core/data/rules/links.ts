@@ -28,6 +28,7 @@ export const limitedIngredients: Readonly<Record<string, readonly string[]>> = {
   'verbena-absolute': ['verbena-absolute'],
   'verbena-oil': ['verbena-essential-oil'],
   'peru-balsam': ['peru-balsam'],
+  'peru-balsam-extract': ['peru-balsam-extract'],
   'laurel-seed-oil': ['laurel-seed-oil'],
   tagetes: ['tagetes-essential-oil'],
   'tagetes-erecta': ['tagetes-erecta'],
@@ -96,5 +97,4 @@ export const informationOnly: readonly string[] = [
   'wheat-protein',
   'lead',
   'flavour-rule',
-  'peru-balsam-extract',
 ];

@@ -9,10 +9,13 @@ export interface Watched {
   readonly name: string;
   /** As makers write it, lower case; plurals and "essential oil" for "oil" are tried as well. */
   readonly names: readonly string[];
-  readonly kind: 'aroma' | 'substance' | 'water' | 'plant' | 'colour';
+  /** `extract`: nobody can tell from its name what it is made with. */
+  readonly kind: 'aroma' | 'substance' | 'water' | 'plant' | 'colour' | 'extract';
   readonly shares?: readonly { readonly name: string; readonly low: number; readonly high: number }[];
   /** Its own name among the allergens. */
   readonly labelName?: string;
+  /** An ingredient of the library it is made of: its cautions count too. */
+  readonly holds?: string;
   readonly source: readonly RuleSourceId[];
   readonly status: RuleStatus;
 }
@@ -49,11 +52,12 @@ const substance = (name: string, names: readonly string[]): Watched => ({
 
 const of =
   (kind: Watched['kind']) =>
-  (id: string, names: readonly string[]): Watched => ({
+  (id: string, names: readonly string[], more: Partial<Pick<Watched, 'name' | 'holds'>> = {}): Watched => ({
     id,
     name: names[0] ?? id,
     names,
     kind,
+    ...more,
     source: ['PRACTICE'],
     status: 'practice',
   });
@@ -98,6 +102,22 @@ export const watchedThings: readonly Watched[] = [
     'crude balsam of peru',
     'raw peru balsam',
   ]),
+  scent('peru-balsam-extract', 'Peru balsam extract', [
+    'peru balsam oil',
+    'peru balsam extract',
+    'peru balsam distillate',
+    'balsam of peru oil',
+    'balsam of peru extract',
+  ]),
+  scent('other-essential-oil', 'essential oil', []),
+  {
+    id: 'plant-extract',
+    name: 'plant extract',
+    names: [],
+    kind: 'extract',
+    source: ['PRACTICE'],
+    status: 'practice',
+  },
   scent('laurel-seed-oil', 'laurel seed oil', [
     'laurel seed oil',
     'laurel berry oil',
@@ -372,46 +392,52 @@ export const watchedThings: readonly Watched[] = [
     'hydrolat',
   ]),
   water('plain-water', ['water', 'distilled water', 'tap water', 'spring water', 'honey water']),
-  water('juice', [
-    'lemon juice',
-    'lime juice',
-    'orange juice',
-    'beetroot juice',
-    'beet juice',
-    'cucumber juice',
-    'mango juice',
-    'fruit juice',
+  water(
     'juice',
-  ]),
-  water('zest', ['lemon zest', 'orange zest', 'lime zest', 'lemon peel', 'orange peel', 'zest']),
-  water('fresh-fruit', [
-    'mashed strawberry',
-    'strawberry puree',
-    'fresh strawberry',
-    'raspberry puree',
-    'fruit puree',
-    'cucumber',
-  ]),
+    [
+      'lemon juice',
+      'lime juice',
+      'orange juice',
+      'beetroot juice',
+      'beet juice',
+      'cucumber juice',
+      'mango juice',
+      'fruit juice',
+      'juice',
+    ],
+    { name: 'juice' },
+  ),
+  water('zest', ['lemon zest', 'orange zest', 'lime zest', 'lemon peel', 'orange peel', 'zest'], {
+    name: 'fresh zest or peel',
+  }),
+  water(
+    'fresh-fruit',
+    [
+      'mashed strawberry',
+      'strawberry puree',
+      'fresh strawberry',
+      'raspberry puree',
+      'fruit puree',
+      'cucumber',
+    ],
+    { name: 'fresh fruit' },
+  ),
   water('milk', [
     'milk',
     'goat milk',
     "goat's milk",
     'coconut milk',
     'oat milk',
-    'almond milk',
     'coconut cream',
     'coconut water',
     'yoghurt',
     'yogurt',
   ]),
-  water('tea-infusion', [
-    'chamomile tea',
-    'peppermint tea',
-    'green tea infusion',
-    'brewed tea',
-    'calendula tea',
-    'herbal tea',
-  ]),
+  water(
+    'tea-infusion',
+    ['chamomile tea', 'peppermint tea', 'green tea infusion', 'brewed tea', 'calendula tea', 'herbal tea'],
+    { name: 'herb tea' },
+  ),
   water('glycerin', [
     'glycerin',
     'glycerine',
@@ -421,7 +447,9 @@ export const watchedThings: readonly Watched[] = [
     'propylene glycol',
     'sodium lactate',
   ]),
-  water('syrup', ['maple syrup', 'agave syrup', 'sugar syrup', 'corn syrup', 'golden syrup']),
+  water('syrup', ['maple syrup', 'agave syrup', 'sugar syrup', 'corn syrup', 'golden syrup'], {
+    name: 'syrup',
+  }),
   water('tincture', [
     'tincture',
     'calendula tincture',
@@ -434,6 +462,32 @@ export const watchedThings: readonly Watched[] = [
     'rum',
     'alcohol',
   ]),
+  water('plant-gel', [
+    'plant gel',
+    'flaxseed gel',
+    'flax gel',
+    'linseed gel',
+    'cucumber gel',
+    'marshmallow gel',
+  ]),
+  water('fresh-plant', ['fresh plant', 'fresh herbs', 'fresh flowers', 'fresh leaves', 'fresh garden herbs']),
+  water('kitchen-extract', [
+    'kitchen extract',
+    'almond extract',
+    'lemon extract',
+    'orange extract',
+    'baking extract',
+    'baking flavouring',
+  ]),
+  water('almond-milk', ['almond milk'], { holds: 'sweet-almond-oil' }),
+  water(
+    'hydrous-lanolin',
+    ['hydrous lanolin', 'lanolin hydrous', 'hydrous wool fat', 'hydrous wool wax', 'lanolin cream'],
+    { holds: 'lanolin' },
+  ),
+  water('propolis-tincture', ['propolis tincture', 'propolis in alcohol', 'propolis in water'], {
+    holds: 'propolis-extract',
+  }),
   water('food-colouring', ['food colouring', 'food coloring', 'liquid food colouring']),
   plant('verbena', ['verbena', 'lemon verbena', 'lemon verbena leaf']),
   plant('bay', ['bay', 'bay leaf']),

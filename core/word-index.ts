@@ -17,7 +17,7 @@ interface FirstWord<T> {
 }
 
 /** @param names pairs of a key (word keys joined by single spaces) and what carries that name; the first one wins. */
-export const nameIndex = <T>(names: Iterable<readonly [string, T]>): NameIndex<T> => {
+export const wordIndex = <T>(names: Iterable<readonly [string, T]>): NameIndex<T> => {
   const byFirst = new Map<string, FirstWord<T>>();
   for (const [key, value] of names) {
     const words = key.split(' ');

@@ -1,0 +1,113 @@
+import { ingredientById } from '../../core/ingredients.ts';
+import type { Item } from './item.ts';
+
+/** A name that may be several things: each is judged. */
+export interface Unclear {
+  readonly said: string;
+  readonly ids: readonly string[];
+}
+
+const isName = ({ letter }: Item): boolean => letter === 'i';
+const isAmount = ({ letter }: Item): boolean => /[gvdp%n]/.test(letter);
+const ends = /[,;\nA.]/;
+
+const names = (items: readonly Item[]): number => items.filter(isName).length;
+
+/** "… thyme: beeswax 20 %", "… thyme: 20 g beeswax" head a list; "beeswax: 20 g, oil: 30 g" is one. */
+const headsList = (rest: readonly Item[]): boolean => {
+  const first = rest.findIndex((item) => isName(item) || isAmount(item));
+  const start = rest[first];
+  if (!start || isName(start)) return start !== undefined;
+  const line = rest.slice(first + 1);
+  const end = line.findIndex(({ letter }) => ends.test(letter));
+  return line.slice(0, end < 0 ? line.length : end).some(isName);
+};
+
+/** "Lip balm with yarrow and thyme: beeswax 20 %, …", "My vanilla balm" over a list: names in a heading are no lines. */
+export const withoutHeadings = (items: readonly Item[]): readonly Item[] => {
+  const end = items.findIndex(({ letter }) => letter === ':' || letter === '\n');
+  const [head, rest] = [items.slice(0, Math.max(0, end)), items.slice(end + 1)];
+  const says = items[end]?.letter === ':' || head.some(({ letter }) => /[wzB]/.test(letter));
+  const heads = says && names(head) > 0 && names(rest) > 1 && !head.some(isAmount) && headsList(rest);
+  return heads ? [...head.filter((item) => !isName(item)), ...items.slice(end)] : items;
+};
+
+const holdsSomething = (items: readonly Item[]): boolean =>
+  items.some((item) => isName(item) || isAmount(item) || item.letter === 'R');
+
+/** Sentences and tails that name nothing and ask for nothing else: "for chapped-weather lip sticks". */
+export const withoutTails = (items: readonly Item[], asks: ReadonlySet<string>): readonly Item[] => {
+  const kept: Item[] = [];
+  let part: Item[] = [];
+  const isTalk = (some: readonly Item[]): boolean =>
+    !holdsSomething(some) && !some.some(({ word }) => asks.has(word));
+  const close = (): void => {
+    const last = part.findLastIndex((item) => isName(item) || isAmount(item)) + 1;
+    const tail = part.slice(last);
+    kept.push(
+      ...part.slice(0, last),
+      ...(isTalk(tail) ? tail.filter(({ letter }) => !/[wzZ]/.test(letter)) : tail),
+    );
+    part = [];
+  };
+  for (const item of items) {
+    if (/[\n?!]/.test(item.letter)) {
+      close();
+      kept.push(item);
+    } else part.push(item);
+  }
+  close();
+  return kept;
+};
+
+/** Words that make another thing of what they stand beside; a line with one of them is never read without it. */
+const changing =
+  /^(?:hydrogenated|saponified|emulsi\w+|hydroly[sz]\w+|ozonated|sul(?:ph|f)\w+|aqueous|diluted|whipped|soap|cream|lotion|butterfat|replacement|imitation|synthetic|not?|never|instead|minus|without|except|but|or)$/;
+
+const isPassable = ({ letter, word }: Item, known: ReadonlySet<string>): boolean =>
+  letter === 'w' && !known.has(word) && !changing.test(word);
+
+/** Most words beside the names of a list that are passed over. */
+const mostPassed = 10;
+
+/** Items without unknown words beside the names of a written-out list ("sparkly beeswax"), and those words. */
+export const withoutRemarks = (
+  items: readonly Item[],
+  known: ReadonlySet<string>,
+): { readonly items: readonly Item[]; readonly passed: readonly string[] } => {
+  const passed: Item[] = [];
+  let line: Item[] = [];
+  const close = (): void => {
+    if (names(line) === 1 && line.some(isAmount))
+      passed.push(...line.filter((item) => isPassable(item, known)));
+    line = [];
+  };
+  for (const item of items) {
+    if (ends.test(item.letter)) close();
+    else line.push(item);
+  }
+  close();
+  if (passed.length === 0 || passed.length > mostPassed) return { items, passed: [] };
+  return { items: items.filter((item) => !passed.includes(item)), passed: passed.map(({ word }) => word) };
+};
+
+/** "12 tins", "for 6 people": how many it is for changes nothing of what is in it. */
+export const withoutCounts = (items: readonly Item[]): readonly Item[] =>
+  items.filter((item, at) => !(item.letter === 'n' && items[at + 1]?.letter === 'c'));
+
+const isHerbId = (id: string): boolean => ingredientById(id)?.kind === 'herb';
+
+/** The first meaning, a scent before a herb that is strained out, of each name that stays open, in a list; and what else it may be. */
+export const withUnclear = (
+  items: readonly Item[],
+): { readonly items: readonly Item[]; readonly unclear: readonly Unclear[] } => {
+  const unclear: Unclear[] = [];
+  const settled = items.map((item) => {
+    const ids = (item.ingredients ?? []).toSorted((a, b) => Number(isHerbId(a)) - Number(isHerbId(b)));
+    if (item.letter !== 'i' || ids.length < 2 || item.generic) return item;
+    unclear.push({ said: item.word, ids });
+    const { because: _note, ...plain } = item;
+    return { ...plain, ingredients: ids.slice(0, 1) };
+  });
+  return { items: settled, unclear };
+};
