@@ -1,4 +1,7 @@
+import { watchedThing } from './check/composition.ts';
 import type { Aroma, Herb, Ingredient } from './data/ingredient.ts';
+import { limitRows } from './data/rules/limits.ts';
+import { limitedIngredients } from './data/rules/links.ts';
 import { ingredientById, isAroma, isAromaRow, isHerb } from './ingredients.ts';
 import type { TooSmall } from './scale.ts';
 
@@ -134,6 +137,20 @@ const lipHazards = (all: readonly Ingredient[]): Hazard[] =>
     return found.lips === 'caution' && note ? [{ code: 'lip-caution', ingredient: found.id, note }] : [];
   });
 
+/** Watched things that law or guidance keeps off lips whatever their share; colours apart, which differ by region. */
+const banned: ReadonlySet<string> = new Set(
+  limitRows
+    .filter(({ limit, product }) => limit === 0 && product !== 'lip colour')
+    .flatMap(({ id }) => limitedIngredients[id] ?? []),
+);
+
+const bannedHazards = (input: HazardInput): Hazard[] => {
+  const ids = input.lines.flatMap(({ ingredient, infusedWith = '' }) => [ingredient, infusedWith]);
+  return [...new Set(ids)]
+    .filter((id) => banned.has(id) && watchedThing(id) !== undefined)
+    .map((ingredient) => ({ code: 'not-for-lips', ingredient }));
+};
+
 const isPhototoxic = (found: Ingredient): found is Aroma => isAromaRow(found) && found.limits.phototoxic;
 
 const lightHazards = (all: readonly Ingredient[]): Hazard[] => {
@@ -147,10 +164,12 @@ const lightHazards = (all: readonly Ingredient[]): Hazard[] => {
 const watery = new Set(['honey']);
 
 const waterHazards = (
+  input: HazardInput,
   lines: readonly Known[],
   herbs: readonly { found: Herb; fresh: boolean }[],
 ): Hazard[] => {
   const ingredients = [
+    ...input.lines.map(({ ingredient }) => ingredient).filter((id) => watchedThing(id)?.kind === 'water'),
     ...lines.filter((line) => line.fresh || watery.has(line.found.id)).map((line) => line.found.id),
     ...herbs.filter((herb) => herb.fresh).map((herb) => herb.found.id),
   ];
@@ -216,9 +235,10 @@ export const hazardsOf = (input: HazardInput): readonly Hazard[] => {
   const all = unique([...lines.map((line) => line.found), ...herbs.map((herb) => herb.found)]);
   return [
     ...lipHazards(all),
+    ...bannedHazards(input),
     ...aromaHazards(lines),
     ...lightHazards(all),
-    ...waterHazards(lines, herbs),
+    ...waterHazards(input, lines, herbs),
     ...speciesHazards(herbs),
     ...allergenHazards(all),
     ...weighingHazards(input.tooSmall),

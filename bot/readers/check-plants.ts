@@ -1,3 +1,4 @@
+import { watchedThing } from '../../core/check/composition.ts';
 import { type PlantMeaning, readPlant } from '../../core/check/plant-forms.ts';
 import { ambiguousNames } from '../../core/data/ambiguous-names.ts';
 import { dryAfter, wetHeads } from '../../core/data/rules/plant-forms.ts';
@@ -36,14 +37,18 @@ const plantsIn = (text: string): readonly Found[] => {
 const isSame = (item: Item, { ingredients, infusedWith }: PlantMeaning): boolean =>
   item.ingredients?.join() === ingredients.join() && item.infusedWith === infusedWith;
 
+const isWetThing = ({ ingredients: [id = ''] }: PlantMeaning): boolean => watchedThing(id)?.kind === 'water';
+
 /** What the reader made of it already, and better: a longer name, or the same thing. */
 const isKnown = (items: readonly Item[], { meaning, nameFrom, from, to, said }: Found): boolean =>
   items.some((item) => {
     if (!/[iR]/.test(item.letter) || item.to <= from || item.from >= to) return false;
     if (item.letter === 'R' || item.to > to || item.from < from) return true;
     const whole = item.from <= nameFrom && item.to >= to;
-    if (meaning.fresh && !/\bfresh(?:ly)?\s+\S+$/.test(said)) return false;
-    return (whole && item.ingredients?.length === 1) || isSame(item, meaning);
+    if (meaning.fresh) return isSame(item, meaning) && /\bfresh(?:ly)?\s+\S+$/.test(said);
+    // "Brewed chamomile" is no chamomile.
+    if (isWetThing(meaning)) return isSame(item, meaning);
+    return meaning.bare || (whole && item.ingredients?.length === 1) || isSame(item, meaning);
   });
 
 /** Why it has to be asked, where a name with these meanings is asked about anyway. */
@@ -69,16 +74,34 @@ const itemsFor = ({ meaning, from, nameFrom, to, said }: Found): readonly Item[]
     : [named];
 };
 
-const replaced = (items: readonly Item[], found: Found): readonly Item[] => [
-  ...items.filter((item) => item.to <= found.from),
-  ...itemsFor(found),
-  ...items.filter((item) => item.from >= found.to),
-];
+const replaced = (items: readonly Item[], found: Found): readonly Item[] => {
+  const open = items.some(
+    ({ from, to, ingredients = [] }) => from < found.to && to > found.from && ingredients.length > 1,
+  );
+  // "Fresh mint leaves" are taken for one of the mints, and said so.
+  const own = itemsFor(found).map((item) =>
+    open && found.meaning.fresh && item.letter === 'i' ? { ...item, misspelt: found.said } : item,
+  );
+  return [
+    ...items.filter((item) => item.to <= found.from),
+    ...own,
+    ...items.filter((item) => item.from >= found.to),
+  ];
+};
+
+/** A bare name counts right beside an amount only: "pine", "rue" and "elder" stand in many a sentence. */
+const isLine = (items: readonly Item[], { meaning, from, to }: Found): boolean => {
+  if (!meaning.bare) return true;
+  const before = items.findLast((item) => item.to <= from && !/[-:o]/.test(item.letter));
+  const after = items.find((item) => item.from >= to && !/[-:]/.test(item.letter));
+  return [before, after].some((item) => item !== undefined && /[gvdp%]/.test(item.letter));
+};
 
 /** Plants in whatever form, read as named lines where the reader knows them not, or not in that form. */
 export const withPlants = (items: readonly Item[], text: string): readonly Item[] => {
   let list = items;
-  for (const found of plantsIn(text)) if (!isKnown(list, found)) list = replaced(list, found);
+  for (const found of plantsIn(text))
+    if (isLine(list, found) && !isKnown(list, found)) list = replaced(list, found);
   return list;
 };
 

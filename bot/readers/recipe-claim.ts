@@ -1,6 +1,7 @@
 import { defined } from '../../core/defined.ts';
 import type { Trouble } from '../answer.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
+import { withWatched } from './check-parts.ts';
 import { leftover } from './leftover.ts';
 import { cleanName, type NamedLines, readNamedLines } from './recipe-reading.ts';
 import { versionsSeen } from './recipe-seen.ts';
@@ -22,6 +23,17 @@ const notPlaced = (words: readonly string[]): Trouble => ({
   code: 'not-understood',
   text: `I could not place "${words.slice(0, 4).join(' ')}" in that recipe. Write one amount and one ingredient for each line, for example "${saveExample}".`,
 });
+
+/**
+ * A recipe as it was written, though a line of it does not belong in a balm: it is kept, marked, and a check finds it. Only
+ * where the lines cannot be read without.
+ */
+const withBadLines = (reading: Reading, named: NamedLines): NamedLines => {
+  const fine = named.lines.trouble === undefined && named.lines.loose.length === 0;
+  if (!named.hasLines || fine) return named;
+  const again = readNamedLines({ ...reading, items: withWatched(reading.items, reading.text) });
+  return again && again.name === named.name && linesTrouble(reading, again) === undefined ? again : named;
+};
 
 const linesTrouble = (reading: Reading, { lines }: NamedLines): Trouble | undefined => {
   const loose = lines.loose.map((item) => item.word);
@@ -55,8 +67,9 @@ const onlyAsks = ({ corrected }: Reading): boolean =>
 
 const claimSave = (reading: Reading, existing: boolean): Claim | undefined => {
   if (isAboutKeeping(reading) || onlyAsks(reading)) return undefined;
-  const named = readNamedLines(reading);
-  if (!named) return undefined;
+  const plain = readNamedLines(reading);
+  if (!plain) return undefined;
+  const named = withBadLines(reading, plain);
   const lines = named.hasLines ? named.lines.lines : linesBefore(reading);
   if (lines === undefined) return nothingToSave(reading);
   if (named.name === '') {

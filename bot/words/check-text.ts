@@ -145,7 +145,7 @@ const sentences: { [C in Finding['code']]: (finding: Of<C>, batch: Batch) => str
   'brings-water': ({ ingredients }) =>
     ingredients.every((id) => id === 'glycerin')
       ? `${capital(names(ingredients))} mixes with no oil or wax and draws water: it beads and sweats out. Leave it out.`
-      : `${capital(names(ingredients))} brings water: mould and rancidity follow. Leave it out, or use it dried.`,
+      : `${capital(names(ingredients))} brings water: mould and rancidity follow. ${ingredients.every(watchedThing) ? 'Leave it out.' : 'Leave it out, or use it dried.'}`,
   'wrong-species': ({ said }) =>
     `"${said}" is more than one plant, and some are restricted or prohibited (Tagetes, verbena oil, laurel seed). Read the Latin name on the bag.`,
   'peanut-protein': () =>

@@ -12,7 +12,7 @@ import type { Tools } from '../topic.ts';
 import type { RecipeWish } from '../topics/recipe.ts';
 import { findRecipe } from './find-recipe.ts';
 import { troubleOf } from './problems.ts';
-import { by, linesTable, next, recipeFigures } from './recipe-table.ts';
+import { badLineWarnings, by, linesTable, next, recipeFigures } from './recipe-table.ts';
 import { localRules } from './warnings.ts';
 
 /** Most recipes one book holds; far more than a group makes, and it keeps the name look-ups small. */
@@ -105,7 +105,7 @@ export const savedAnswer = (saved: SavedRecipe, again: boolean): Answer => {
     title: again ? `${saved.name}, version ${version}` : `Saved: ${saved.name}`,
     blocks: [linesTable(saved.lines), { kind: 'text', text: `Written in the book.${kept}` }],
     figures: recipeFigures(saved.name, version, saved.lines),
-    warnings: [localRules],
+    warnings: [...badLineWarnings(saved.lines), localRules],
     next: next(saved.name),
   };
 };

@@ -1,8 +1,11 @@
+import { watchedThing } from '../../core/check/composition.ts';
+import { defined } from '../../core/defined.ts';
+import { hazardsOf } from '../../core/hazards.ts';
 import type { RecipeLine } from '../../core/recipe.ts';
-import type { Answer, Block, Column, NextStep } from '../answer.ts';
+import type { Answer, Block, Column, NextStep, Warning } from '../answer.ts';
 import type { Tools } from '../topic.ts';
 import { readable } from './numbers.ts';
-import { shortName } from './warnings.ts';
+import { shortName, warningOf } from './warnings.ts';
 
 const unitText = (line: RecipeLine): string => {
   if (line.unit === 'rest') return line.amount > 0 ? `to ${readable(line.amount)}` : 'the rest';
@@ -12,6 +15,9 @@ const unitText = (line: RecipeLine): string => {
 };
 
 const nameOfLine = (line: RecipeLine): string => {
+  // "Herb tea (chamomile)": nothing is infused in oil there.
+  if (line.infusedWith && watchedThing(line.ingredient))
+    return `${shortName(line.ingredient)} (${shortName(line.infusedWith)})`;
   const base = line.infusedWith
     ? `${shortName(line.infusedWith)}-infused ${line.ingredient === 'infused-oil' ? 'oil' : shortName(line.ingredient)}`
     : shortName(line.ingredient);
@@ -69,3 +75,18 @@ export const next = (name: string, lines?: readonly RecipeLine[]): NextStep[] =>
   { label: '500 g', say: `scale "${name}" to 500 g` },
   ...(lines ? [editStep(name, lines)] : []),
 ];
+
+/** What does not belong in a balm and was kept as it was written. */
+export const badLineWarnings = (lines: readonly RecipeLine[]): readonly Warning[] => {
+  const bad = lines
+    .filter(({ ingredient, fresh }) => fresh || watchedThing(ingredient) !== undefined)
+    .map(({ ingredient, infusedWith, fresh }) => ({
+      ingredient,
+      percent: 0,
+      ...defined({ infusedWith, fresh }),
+    }));
+  const hazards = hazardsOf({ lines: bad, strained: [], tooSmall: [] });
+  return hazards
+    .filter(({ code }) => code === 'brings-water' || code === 'not-for-lips')
+    .map((hazard) => warningOf(hazard));
+};

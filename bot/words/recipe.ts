@@ -6,7 +6,7 @@ import type { Tools } from '../topic.ts';
 import type { RecipeWish } from '../topics/recipe.ts';
 import { findRecipe } from './find-recipe.ts';
 import { nameTrouble, savedAnswer, saveRecipe } from './recipe-save.ts';
-import { by, linesTable, next, recipeFigures } from './recipe-table.ts';
+import { badLineWarnings, by, linesTable, next, recipeFigures } from './recipe-table.ts';
 import { localRules } from './warnings.ts';
 
 const versionLines = (entry: BookEntry | undefined): readonly RecipeLine[] | undefined =>
@@ -37,7 +37,7 @@ const show = async (saved: SavedRecipe, wish: RecipeWish, tools: Tools): Promise
     title: `${saved.name}, version ${version}${old}`,
     blocks: [linesTable(lines)],
     figures: recipeFigures(saved.name, version, lines),
-    warnings: [localRules],
+    warnings: [...badLineWarnings(lines), localRules],
     next: next(saved.name, version === latest ? lines : undefined),
   };
 };

@@ -1,10 +1,12 @@
+import { watchedThing } from '../../core/check/composition.ts';
 import type { Hazard } from '../../core/hazards.ts';
 import { ingredientById, isSmallDose } from '../../core/ingredients.ts';
 import type { Warning } from '../answer.ts';
 import { capital } from './lists.ts';
 import { brief, plain } from './numbers.ts';
 
-const nameOf = (id: string): string => ingredientById(id)?.name ?? id;
+/** Things that are only watched for are no ingredients, and stand in recipes all the same. */
+const nameOf = (id: string): string => ingredientById(id)?.name ?? watchedThing(id)?.name ?? id;
 
 /** Short name without the remark in brackets: "shea butter", not "shea butter (unrefined)". */
 export const shortName = (id: string): string => nameOf(id).replace(/ \([^)]*\)$/, '');
@@ -56,7 +58,7 @@ const sentenceFor: { [C in Hazard['code']]: (hazard: Of<C>) => string } = {
   'light-sensitising': (hazard) =>
     `${listed(hazard.ingredients)} can make skin burn in the sun; lips see a lot of it.`,
   'brings-water': (hazard) =>
-    `${listed(hazard.ingredients)} brings water: mould and rancidity follow. Dry it first or leave it out.`,
+    `${listed(hazard.ingredients)} brings water: mould and rancidity follow. ${hazard.ingredients.every(watchedThing) ? 'Leave it out.' : 'Dry it first or leave it out.'}`,
   'wrong-species': (hazard) =>
     `Buy ${shortName(hazard.ingredient)} by the Latin name (${originOf(hazard.ingredient)}). Look-alikes: ${hazard.lookAlikes}.`,
   'nut-allergen': (hazard) =>

@@ -69,13 +69,20 @@ const isPlant = (id: string): boolean => {
 const herbsOf = ({ lines, strained }: CheckInput): string[] => {
   const own = [...strained, ...lines].map(({ ingredient }) => ingredient).filter(isPlant);
   const steeped = lines.flatMap(({ infusedWith }) => (infusedWith ? [infusedWith] : []));
-  return [...new Set([...own, ...steeped.filter((id) => isPlant(id) || watchedThing(id) !== undefined)])];
+  return [
+    ...new Set([
+      ...own,
+      ...steeped.filter((id) => isPlant(id) || watchedThing(id) !== undefined || isScent(id)),
+    ]),
+  ];
 };
 
 /** Almond milk is made of almonds: what a watched thing holds is looked at as if it were in it. */
 const heldIn = ({ lines }: CheckInput): readonly CheckLine[] =>
-  lines.flatMap(({ ingredient }) => {
-    const holds = watchedThing(ingredient)?.holds;
+  lines.flatMap(({ ingredient, infusedWith }) => {
+    const steeped =
+      infusedWith && (watchedThing(ingredient) || isScent(infusedWith)) ? infusedWith : undefined;
+    const holds = watchedThing(ingredient)?.holds ?? steeped;
     return holds ? [{ ingredient: holds, percent: 0 }] : [];
   });
 

@@ -25,6 +25,8 @@ export interface PlantMeaning {
   readonly fresh?: true;
   /** The name may be a restricted plant too: the Latin name has to be asked for. */
   readonly doubtful?: true;
+  /** Nothing but the name was said: it counts where no table knows it better. */
+  readonly bare?: true;
 }
 
 export interface PlantRead {
@@ -79,13 +81,17 @@ const mostAround = 5;
 const isWet = (keys: readonly string[], at: number): boolean =>
   Object.hasOwn(wetHeads, keys[at] ?? '') && !dryAfter.has(keys[at + 1] ?? '');
 
+/** "CO2" is a word and a number. */
+const isCo2 = (keys: readonly string[], at: number): boolean =>
+  (keys[at] === 'co' && keys[at + 1] === '2') || (keys[at] === '2' && keys[at - 1] === 'co');
+
 const noteForm = (said: Said, keys: readonly string[], at: number): boolean => {
   const key = keys[at] ?? '';
   if (isWet(keys, at)) {
     said.wet = wetHeads[key] ?? '';
     return true;
   }
-  const form = formOf(key);
+  const form = isCo2(keys, at) ? 'extract' : formOf(key);
   if (form !== undefined) said.forms.add(form);
   return form !== undefined;
 };
@@ -118,18 +124,27 @@ const before = (keys: readonly string[], from: number, said: Said): number | und
 
 const isOil = ({ forms }: Said): boolean => forms.has('oil') || forms.has('essential');
 
+/** What a thing made of the plant has in it: the herb, or what stands for the whole plant. */
+const plantIn = ({ herb, row, oils }: Plant): string | undefined =>
+  herb ?? row?.any ?? (oils.length === 1 ? oils[0] : undefined);
+
 const wetMeaning = (plant: Plant, id: string): PlantMeaning => {
   if (plant.row?.any === 'aloe-vera') return { ingredients: ['aloe-vera'] };
-  const held = plant.herb ?? plant.row?.any;
+  const held = plantIn(plant);
   return { ingredients: [id], ...(held ? { infusedWith: held } : {}) };
 };
 
 const withHerb = (ingredient: string, { herb }: Plant): PlantMeaning | undefined =>
   herb ? { ingredients: [ingredient], infusedWith: herb } : undefined;
 
+const infusedOil = (plant: Plant): PlantMeaning => {
+  const held = plantIn(plant);
+  return { ingredients: ['infused-oil'], ...(held ? { infusedWith: held } : {}) };
+};
+
 const oilMeaning = (plant: Plant, { forms }: Said): PlantMeaning | undefined => {
   const { oils, row } = plant;
-  if (forms.has('infused')) return withHerb('infused-oil', plant);
+  if (forms.has('infused')) return infusedOil(plant);
   if (forms.has('seed') && row?.seedOil) return { ingredients: [row.seedOil] };
   if (oils.length > 0) return { ingredients: oils, ...(row?.doubtful ? { doubtful: true } : {}) };
   return withHerb(forms.has('essential') ? 'other-essential-oil' : 'infused-oil', plant);
@@ -154,15 +169,23 @@ const plantMeaning = (plant: Plant, { forms }: Said): PlantMeaning | undefined =
       : freshOther(plant);
   if (plant.herb && (forms.has('part') || forms.has('seed') || forms.has('dry') || forms.has('infused')))
     return forms.has('infused') ? withHerb('infused-oil', plant) : { ingredients: [plant.herb] };
-  return undefined;
+  return forms.has('part') || forms.has('seed') || forms.has('dry') ? driedOther(plant) : undefined;
+};
+
+/** Leaves or roots of what is known by its oil: no scent that could be counted. */
+const driedOther = (plant: Plant): PlantMeaning => {
+  const held = plantIn(plant);
+  return { ingredients: ['dried-plant'], ...(held ? { infusedWith: held } : {}) };
 };
 
 const isHerbId = (id: string): boolean =>
   !/-leaf$|^(?:verbena|bay|coltsfoot)$/.test(id) || id === 'violet-leaf';
 
-const freshOther = ({ herb }: Plant): PlantMeaning => ({
+/** The plant itself, picked, of one that is known by its oil. */
+const freshOther = (plant: Plant): PlantMeaning => ({
+  ...driedOther(plant),
   ingredients: ['fresh-plant'],
-  ...(herb ? { infusedWith: herb } : {}),
+  fresh: true,
 });
 
 const meaningOf = (plant: Plant, said: Said): PlantMeaning | undefined => {
@@ -181,8 +204,21 @@ const meaningOf = (plant: Plant, said: Said): PlantMeaning | undefined => {
 /** Whatever form of it is no better; what is made of Peru balsam is another thing than the crude one, aloe oil is no gel. */
 const anyMeaning = ({ oils }: Plant, any: string, said: Said): PlantMeaning | undefined => {
   const made = isOil(said) || said.forms.has('extract') || said.forms.has('absolute');
-  if (any === 'aloe-vera' && made) return undefined;
+  if (any === 'aloe-vera') return made ? undefined : { ingredients: [any] };
+  if (said.forms.has('infused') && !any.startsWith('tagetes'))
+    return { ingredients: ['infused-oil'], infusedWith: any };
+  if (!made && said.forms.has('fresh'))
+    return { ingredients: ['fresh-plant'], infusedWith: any, fresh: true };
+  if (!made && (said.forms.has('part') || said.forms.has('dry')) && !any.startsWith('tagetes'))
+    return { ingredients: ['dried-plant'], infusedWith: any };
   return { ingredients: made && oils.length > 0 ? oils : [any] };
+};
+
+const isPlain = ({ forms }: Said): boolean => [...forms].every((form) => form === 'plain');
+
+const bareMeaning = ({ herb, oils }: Plant): PlantMeaning | undefined => {
+  const ingredients = [...oils, ...(herb ? [herb] : [])];
+  return ingredients.length > 0 ? { ingredients, bare: true } : undefined;
 };
 
 /**
@@ -201,5 +237,6 @@ export const readPlant = (keys: readonly string[], at: number): PlantRead | unde
   if (again && again.plant.herb === found.plant.herb && again.plant.herb !== undefined)
     end = after(keys, end + again.words, said);
   const meaning = meaningOf(found.plant, said);
-  return meaning && { meaning, words: end - at, nameAt };
+  const meant = meaning ?? (said.forms.size === 0 || isPlain(said) ? bareMeaning(found.plant) : undefined);
+  return meant && { meaning: meant, words: end - at, nameAt };
 };

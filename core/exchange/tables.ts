@@ -1,6 +1,7 @@
 import type { Draw } from '../bench/event-fields.ts';
 import { tinsLeft } from '../bench/state.ts';
 import { type BookState, benchOf } from '../book.ts';
+import { watchedThing } from '../check/composition.ts';
 import { ingredientById } from '../ingredients.ts';
 import { type Cell, csvText } from './csv.ts';
 
@@ -26,7 +27,7 @@ interface Table {
   rows(state: BookState, contacts: boolean): (readonly Cell[])[];
 }
 
-const nameOf = (id: string): string => ingredientById(id)?.name ?? id;
+const nameOf = (id: string): string => ingredientById(id)?.name ?? watchedThing(id)?.name ?? id;
 const yes = (value: boolean | undefined): string => (value === undefined ? '' : value ? 'yes' : 'no');
 const batchesOf = (state: BookState) => [...benchOf(state).batches.values()];
 const lotsOf = (state: BookState) => [...benchOf(state).lots.values()];

@@ -146,7 +146,7 @@ export const plantRows: readonly PlantRow[] = [
   ]),
   whole('horseradish-essential-oil', ['horseradish', 'armoracia rusticana', 'cochlearia armoracia']),
   herb('coltsfoot', ['coltsfoot', 'tussilago', 'tussilago farfara', 'coughwort']),
-  herb('borage-leaf', ['borage', 'borago officinalis', 'starflower']),
+  herb('borage-leaf', ['borage', 'borago officinalis']),
   herb('comfrey', [
     'comfrey',
     'symphytum',
@@ -302,6 +302,7 @@ export const plantRows: readonly PlantRow[] = [
     names: ['chamomile'],
     herb: 'chamomile',
     oils: ['german-chamomile-essential-oil', 'roman-chamomile-essential-oil'],
+    doubtful: true,
   },
   { names: ['orange'], oils: ['sweet-orange-essential-oil', 'bitter-orange-essential-oil'] },
   {

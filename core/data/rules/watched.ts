@@ -118,6 +118,14 @@ export const watchedThings: readonly Watched[] = [
     source: ['PRACTICE'],
     status: 'practice',
   },
+  {
+    id: 'dried-plant',
+    name: 'dried plant',
+    names: [],
+    kind: 'extract',
+    source: ['PRACTICE'],
+    status: 'practice',
+  },
   scent('laurel-seed-oil', 'laurel seed oil', [
     'laurel seed oil',
     'laurel berry oil',
