@@ -140,7 +140,7 @@ const lipHazards = (all: readonly Ingredient[]): Hazard[] =>
 /** Watched things that law or guidance keeps off lips whatever their share; colours apart, which differ by region. */
 const banned: ReadonlySet<string> = new Set(
   limitRows
-    .filter(({ limit, product }) => limit === 0 && product !== 'lip colour')
+    .filter(({ id, limit }) => limit === 0 && !id.startsWith('colour:'))
     .flatMap(({ id }) => limitedIngredients[id] ?? []),
 );
 

@@ -20,7 +20,11 @@ const asksOfOne = (text: string, items: Reading['items']): boolean =>
 
 /** Looser ways to hand a whole list over to be looked at: "is anything off", "a second pair of eyes", "good to go?". */
 const handsOver =
-  /\b(?:anything|something|what(?:'s| is)?)\b.{0,24}\b(?:off|odd|risky|unsafe|missing|fishy|dodgy|iffy|concerning|to (?:watch|fix|flag|mind|change|look out|avoid))\b|\b(?:look|looks|looking|cast an eye|run your eye|glance|peek|peep) (?:\w+ ){0,3}(?:over|through)\b|\bonce[- ]over\b|\bpairs? of eyes\b|\b(?:sanity|safety)[- ]check\b|\b(?:vet|inspect|audit|assess|evaluate|examine|scrutinise|scrutinize|proofread|judge|screen)\b|\bany (?:\w+ )?(?:issues?|concerns?|worries|mistakes?|errors?|slips?|snags?|thoughts|objections?|faults?|dangers?|hazards?|warnings?)\b|\b(?:mistakes?|errors?) (?:in|here)\b|\blip[- ]safe\b|\bsafe (?:for|on) (?:the )?lips?\b|\bfit for (?:the )?lips?\b|\bgood to go\b|\bdoes (?:this|it|that|everything|all of it) (?:look|seem|sound)\b|\b(?:looks?|seems?|sounds?) (?:ok|okay|fine|right|alright|all right|good|sensible|safe)\s*\?|\bgot (?:this|it|that) (?:right|wrong)\b|\bwhat do you (?:think|make|say)\b|\b(?:tell me|see) (?:if|whether) (?:this|it|that|anything)\b|\bany good for (?:the )?lips?\b|\bwould (?:this|it|that) (?:do|pass|be (?:ok|okay|fine|safe|alright|all right))\b|\b(?:can|may|should) (?:i|we) (?:pour|make|use|give|sell) (?:this|it|that)\b/i;
+  /\b(?:anything|something|what(?:'s| is)?)\b.{0,24}\b(?:off|odd|risky|unsafe|missing|fishy|dodgy|iffy|concerning|(?:i|we) should (?:change|know|fix|watch)|to (?:watch|fix|flag|mind|change|look out|avoid))\b|\b(?:look|looks|looking|cast an eye|run your eye|glance|peek|peep) (?:\w+ ){0,3}(?:over|through)\b|\bonce[- ]over\b|\bpairs? of eyes\b|\b(?:sanity|safety)[- ]check\b|\b(?:vet|inspect|audit|assess|evaluate|examine|scrutinise|scrutinize|proofread|judge|screen)\b|\bany (?:\w+ )?(?:troubles?|issues?|concerns?|worries|mistakes?|errors?|slips?|snags?|thoughts|objections?|faults?|dangers?|hazards?|warnings?)\b|\b(?:mistakes?|errors?) (?:in|here)\b|\blip[- ]safe\b|\bsafe (?:for|on) (?:the )?lips?\b|\bfit for (?:the )?lips?\b|\bgood to go\b|\bdoes (?:this|it|that|everything|all of it) (?:look|seem|sound)\b|\b(?:looks?|seems?|sounds?) (?:ok|okay|fine|right|alright|all right|good|sensible|safe)\s*\?|\bgot (?:this|it|that) (?:right|wrong)\b|\bwhat do you (?:think|make|say)\b|\b(?:tell me|see) (?:if|whether) (?:this|it|that|anything)\b|\bany good for (?:the )?lips?\b|\bwould (?:this|it|that) (?:do|pass|be (?:ok|okay|fine|safe|alright|all right))\b|\b(?:can|may|should) (?:i|we) (?:pour|make|use|give|sell) (?:this|it|that)\b/i;
+
+/** "Is there anything I should change?" asks for no change yet. */
+const toChange =
+  /\b(?:anything|something|what)\b[^.?!\n]{0,24}\b(?:change|swap|leave out|take out|replace)\b(?=\s*[?.:\n]|\s+(?:here|in)\b)/i;
 
 /** Lines written out: two names and an amount at least. */
 export const isListed = (items: Reading['items']): boolean =>
@@ -30,7 +34,7 @@ export const isListed = (items: Reading['items']): boolean =>
 /** True for a message that wants a recipe looked at, whatever its verb. */
 export const asksLook = ({ text, items }: Reading): boolean =>
   (looks.test(text) || somebody.test(text) || (isListed(items) && handsOver.test(text))) &&
-  !changes.test(text) &&
+  !changes.test(text.replace(toChange, '')) &&
   !asksOfOne(text, items);
 
 /** "Can arnica go in a lip balm", "is that too strong", "is that true", "is it a bad idea": a yes or no about one thing. */

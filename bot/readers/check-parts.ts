@@ -27,16 +27,18 @@ const anyOf = (names: readonly string[]): string =>
     .map(escaped)
     .join('|');
 
-const variants = (name: string): readonly string[] =>
-  name.endsWith(' oil') ? [name, name.replace(/ oil$/, ' essential oil')] : [name];
+const variants = (name: string): readonly string[] => {
+  if (name.endsWith(' oil')) return [name, name.replace(/ oil$/, ' essential oil')];
+  return name.endsWith('rry') ? [name, name.replace(/y$/, 'ies')] : [name];
+};
 
 const idByName = new Map(
   watchedThings.flatMap(({ id, names }) => names.flatMap(variants).map((name) => [name, id] as const)),
 );
 
-/** "water bath", "water-free" and "milk chocolate" name no water or milk. */
+/** "water bath", "water-free" and "milk chocolate" name no water or milk, cucumber seed oil no cucumber. */
 const watchedPattern = new RegExp(
-  `(?<![\\w-])(${anyOf([...idByName.keys()])})(?:s|es)?(?![\\w]|[- ](?:bath|free|based|proof|resistant|less|chocolate|content))`,
+  `(?<![\\w-])(${anyOf([...idByName.keys()])})(?:s|es)?(?![\\w]|[- ](?:bath|free|based|proof|resistant|less|chocolate|content|(?:seed |kernel |stone )?(?:oil|butter|wax|flavou?r\\w*|powder)))`,
   'g',
 );
 

@@ -1,5 +1,6 @@
 import { watchedThing } from '../../core/check/composition.ts';
-import { type PlantMeaning, readPlant } from '../../core/check/plant-forms.ts';
+import { readPlant } from '../../core/check/plant-forms.ts';
+import type { PlantMeaning } from '../../core/check/plant-meaning.ts';
 import { ambiguousNames } from '../../core/data/ambiguous-names.ts';
 import { dryAfter, wetHeads } from '../../core/data/rules/plant-forms.ts';
 import { defined } from '../../core/defined.ts';
@@ -39,17 +40,21 @@ const isSame = (item: Item, { ingredients, infusedWith }: PlantMeaning): boolean
 
 const isWetThing = ({ ingredients: [id = ''] }: PlantMeaning): boolean => watchedThing(id)?.kind === 'water';
 
-/** What the reader made of it already, and better: a longer name, or the same thing. */
-const isKnown = (items: readonly Item[], { meaning, nameFrom, from, to, said }: Found): boolean =>
-  items.some((item) => {
-    if (!/[iR]/.test(item.letter) || item.to <= from || item.from >= to) return false;
-    if (item.letter === 'R' || item.to > to || item.from < from) return true;
-    const whole = item.from <= nameFrom && item.to >= to;
-    if (meaning.fresh) return isSame(item, meaning) && /\bfresh(?:ly)?\s+\S+$/.test(said);
-    // "Brewed chamomile" is no chamomile.
-    if (isWetThing(meaning)) return isSame(item, meaning);
-    return meaning.bare || (whole && item.ingredients?.length === 1) || isSame(item, meaning);
-  });
+/** What the reader made of this stretch, and whether that is as good or better: a longer name, or the same thing. */
+const isBetter = (item: Item, { meaning, nameFrom, from, to, said }: Found): boolean => {
+  if (item.letter === 'R' || item.to > to || item.from < from) return true;
+  if (meaning.fresh) return isSame(item, meaning) && /\bfresh(?:ly)?\s+\S+$/.test(said);
+  // "Brewed chamomile" is no chamomile.
+  if (isWetThing(meaning)) return isSame(item, meaning);
+  const whole = item.from <= nameFrom && item.to >= to && item.ingredients?.length === 1;
+  return meaning.bare === true || whole || isSame(item, meaning);
+};
+
+const isKnown = (items: readonly Item[], found: Found): boolean =>
+  items.some(
+    (item) =>
+      /[iR]/.test(item.letter) && item.to > found.from && item.from < found.to && isBetter(item, found),
+  );
 
 /** Why it has to be asked, where a name with these meanings is asked about anyway. */
 const becauseOf = (ids: readonly string[]): string | undefined =>

@@ -1,6 +1,6 @@
 /** Words that ask whether something may be in a balm. */
 export const strongCues =
-  `check checks checking chek chekc cehck safe safely safety allowed legal permitted prohibited banned forbidden restricted limit limits
+  `check checks checked checking chek chekc cehck safe safely safety allowed legal permitted prohibited banned forbidden restricted limit limits
   phototoxic photosensitising light-sensitising sensitising compliant comply complies dangerous harmful irritating faults fault max maximum maximal biggest largest`.split(
     /\s+/,
   );

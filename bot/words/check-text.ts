@@ -169,8 +169,12 @@ const codes: Partial<Record<Finding['code'], string>> = {
   'peanut-protein': 'nut-allergen',
 };
 
-const codeOf = (finding: Finding): string =>
-  finding.code === 'hazard' ? warningOf(finding.hazard).code : (codes[finding.code] ?? finding.code);
+/** One scent over its own usual share is another thing than all scent together over the most. */
+const codeOf = (finding: Finding): string => {
+  if (finding.code !== 'hazard') return codes[finding.code] ?? finding.code;
+  const { hazard } = finding;
+  return hazard.code === 'aroma-over-usual' ? hazard.code : warningOf(hazard).code;
+};
 
 /** One finding as a warning: what it is, against what, and what would clear it. */
 export const findingWarning = (finding: Finding, batch: Batch): Warning => ({

@@ -190,6 +190,8 @@ const isToldHere = (hazard: Hazard, told: Told): boolean => {
   if (ownHere.has(hazard.code)) return true;
   if (hazard.code === 'aroma-over-usual') return told.cut.has(hazard.ingredient);
   if (hazard.code !== 'not-for-lips' && hazard.code !== 'lip-caution') return false;
+  // What is only watched for is judged by the rows of the region.
+  if (watchedThing(hazard.ingredient)) return true;
   const lesser = hazard.code === 'lip-caution' && told.cut.has(hazard.ingredient);
   return lightRows[hazard.ingredient] !== undefined || told.offLips.has(hazard.ingredient) || lesser;
 };

@@ -15,7 +15,7 @@ export const dryWords = words('dried dry freeze airdried crisp crumbled');
 export const brewWords = words('brewed boiled steeped simmered stewed');
 /** Kitchen extracts are alcohol and water. */
 export const kitchenWords = words(
-  'kitchen baking cooking culinary supermarket alcohol alcoholic bakers cake',
+  'kitchen baking cooking culinary supermarket alcohol alcoholic bakers cake vodka brandy rum gin whisky ethanol based',
 );
 /** Say how it was grown, bought or cut; they change no form. */
 export const plainWords = words(
