@@ -67,6 +67,8 @@ export const uncovered = (use: Use, { items, text }: Reading, slots: readonly Sl
       .filter(([from, to]) => !said.some(([start, end]) => start <= from && end >= to))
       .map(([from, to]) => text.slice(from, to)),
     ...items.flatMap(({ upTo, word }) => (upTo === undefined ? [] : [word])),
+    // "1 part unicorn tears": a line of a recipe that nobody could read is not left out of it.
+    ...open.filter(({ letter }) => letter === 'p').map(({ word }) => word),
   ];
 };
 

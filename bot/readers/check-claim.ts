@@ -24,7 +24,6 @@ import {
   withWatched,
 } from './check-parts.ts';
 import { checkWords, mildCues, strongCues } from './check-words.ts';
-import { cueWords } from './cues.ts';
 import { leftover } from './leftover.ts';
 import { unknownRecipe } from './scale-troubles.ts';
 import { namesOwnBalm } from './second-look.ts';
@@ -181,7 +180,7 @@ const isCued = (reading: Reading, strong: boolean): boolean =>
 /** A written-out list that is to be looked at: headings, remarks and counts are passed over, open names are judged each. */
 const asList = ({ items, assumed }: Settled): Settled => {
   const { items: plain, passed } = withoutRemarks(
-    withoutTails(withoutCounts(withoutHeadings(items)), cueWords),
+    withoutTails(withoutCounts(withoutHeadings(items))),
     checkWords,
   );
   const { items: settled, unclear } = withUnclear(plain);

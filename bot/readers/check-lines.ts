@@ -1,4 +1,6 @@
 import { ingredientById } from '../../core/ingredients.ts';
+import { checkWords } from './check-words.ts';
+import { cueWords } from './cues.ts';
 import type { Item } from './item.ts';
 
 /** A name that may be several things: each is judged. */
@@ -32,32 +34,30 @@ export const withoutHeadings = (items: readonly Item[]): readonly Item[] => {
   return heads ? [...head.filter((item) => !isName(item)), ...items.slice(end)] : items;
 };
 
-const holdsSomething = (items: readonly Item[]): boolean =>
-  items.some((item) => isName(item) || isAmount(item) || item.letter === 'R');
+const joint = /[-:=o]/;
 
-/** Sentences and tails that name nothing and ask for nothing else: "for chapped-weather lip sticks". */
-export const withoutTails = (items: readonly Item[], asks: ReadonlySet<string>): readonly Item[] => {
-  const kept: Item[] = [];
-  let part: Item[] = [];
-  const isTalk = (some: readonly Item[]): boolean =>
-    !holdsSomething(some) && !some.some(({ word }) => asks.has(word));
-  const close = (): void => {
-    const last = part.findLastIndex((item) => isName(item) || isAmount(item)) + 1;
-    const tail = part.slice(last);
-    kept.push(
-      ...part.slice(0, last),
-      ...(isTalk(tail) ? tail.filter(({ letter }) => !/[wzZ]/.test(letter)) : tail),
-    );
-    part = [];
-  };
-  for (const item of items) {
-    if (/[\n?!]/.test(item.letter)) {
-      close();
-      kept.push(item);
-    } else part.push(item);
-  }
-  close();
-  return kept;
+/** A bare number counts where it stands right beside a name: "beeswax 20", "class of 8" is no line. */
+const isSubstance = (items: readonly Item[], at: number): boolean => {
+  const item = items[at];
+  if (item?.letter !== 'n') return item !== undefined && (isName(item) || isAmount(item));
+  const before = items.slice(0, at).findLast(({ letter }) => !joint.test(letter));
+  const after = items.slice(at + 1).find(({ letter }) => !joint.test(letter));
+  return [before, after].some((other) => other !== undefined && isName(other));
+};
+
+/** Words that ask for something else than a look, or tell how a line is. */
+const asks = (word: string): boolean => cueWords.has(word) && !checkWords.has(word) && !talked.has(word);
+const talked = new Set('pour class course people makers masterclass'.split(' '));
+
+const withoutTalk = (part: readonly Item[]): readonly Item[] =>
+  part.some(({ word }) => asks(word)) ? part : part.filter(({ letter }) => !/[wzZn]/.test(letter));
+
+/** The words before and after a list name nothing and ask for nothing else: "for chapped-weather lip sticks". */
+export const withoutTails = (items: readonly Item[]): readonly Item[] => {
+  const from = items.findIndex((_, at) => isSubstance(items, at));
+  const to = items.findLastIndex((_, at) => isSubstance(items, at)) + 1;
+  if (from < 0) return items;
+  return [...withoutTalk(items.slice(0, from)), ...items.slice(from, to), ...withoutTalk(items.slice(to))];
 };
 
 /** Words that make another thing of what they stand beside; a line with one of them is never read without it. */

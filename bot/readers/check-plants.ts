@@ -42,8 +42,9 @@ const isWetThing = ({ ingredients: [id = ''] }: PlantMeaning): boolean => watche
 
 /** What the reader made of this stretch, and whether that is as good or better: a longer name, or the same thing. */
 const isBetter = (item: Item, { meaning, nameFrom, from, to, said }: Found): boolean => {
+  const before = said.slice(0, nameFrom - from);
   if (item.letter === 'R' || item.to > to || item.from < from) return true;
-  if (meaning.fresh) return isSame(item, meaning) && /\bfresh(?:ly)?\s+\S+$/.test(said);
+  if (meaning.fresh) return isSame(item, meaning) && /^fresh(?:ly)?\s+$/.test(before);
   // "Brewed chamomile" is no chamomile.
   if (isWetThing(meaning)) return isSame(item, meaning);
   const whole = item.from <= nameFrom && item.to >= to && item.ingredients?.length === 1;
@@ -128,14 +129,22 @@ const segmentHasAmount = (items: readonly Item[], at: number): boolean => {
   return items.slice(from, to + 1).some(({ letter }) => /[gvdp%]/.test(letter));
 };
 
+/** "Kunzea essential oil": an oil nobody here knows, a scent all the same. */
+const isUnknownOil = (items: readonly Item[], at: number): boolean =>
+  items[at]?.generic === true && /essential/.test(items[at]?.word ?? '') && items[at - 1]?.letter === 'w';
+
 const wetId = (items: readonly Item[], at: number): string | undefined => {
   const item = items[at];
+  if (isUnknownOil(items, at) && segmentHasAmount(items, at)) return 'other-essential-oil';
   const key = item?.letter === 'w' || item?.letter === 'z' ? nameKey(item.word) : '';
   const isWet = Object.hasOwn(wetHeads, key) && !dryAfter.has(nameKey(items[at + 1]?.word ?? ''));
   return isWet && segmentHasAmount(items, at) ? wetHeads[key] : undefined;
 };
 
-/** "6 g birch sap juice": whatever it is made of, a line that is called a tea, a juice or a water brings water. */
+/**
+ * "6 g birch sap juice": whatever it is made of, a line that is called a tea, a juice or a water brings water; and what is
+ * called an essential oil is a scent.
+ */
 export const withWetThings = (items: readonly Item[]): readonly Item[] => {
   let list = items;
   for (let at = 0; at < list.length; at += 1) {
@@ -154,6 +163,7 @@ export const withWetThings = (items: readonly Item[]): readonly Item[] => {
       to: last?.to ?? 0,
       ingredients: [id],
       plant: true,
+      misspelt: word,
     };
     list = [...list.slice(0, start), item, ...list.slice(at + 1)];
     at = start;

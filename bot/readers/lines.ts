@@ -1,3 +1,4 @@
+import { watchedThing } from '../../core/check/composition.ts';
 import { defined } from '../../core/defined.ts';
 import { ingredientById } from '../../core/ingredients.ts';
 import type { RecipeLine, RecipeUnit } from '../../core/recipe.ts';
@@ -104,7 +105,7 @@ const lineOf = (draft: Draft, bare: RecipeUnit): LineRead => {
       fresh: draft.fresh || undefined,
     }),
   };
-  return { line, assumed: assumedOf(draft, found?.name ?? id, herb) };
+  return { line, assumed: assumedOf(draft, found?.name ?? watchedThing(id)?.name ?? id, herb) };
 };
 
 const ratioLines = (items: readonly Item[], names: readonly Item[]): Draft[] | undefined => {

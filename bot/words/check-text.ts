@@ -58,6 +58,8 @@ const certificate = (rows: readonly Compared[]): string =>
 export interface Batch {
   readonly grams: number;
   readonly said: boolean;
+  /** A share of one scent was asked about, and no recipe. */
+  readonly alone?: boolean;
 }
 
 const inBatch = (grams: number, { grams: whole, said }: Batch): string =>
@@ -169,15 +171,15 @@ const codes: Partial<Record<Finding['code'], string>> = {
   'peanut-protein': 'nut-allergen',
 };
 
-/** One scent over its own usual share is another thing than all scent together over the most. */
-const codeOf = (finding: Finding): string => {
+/** In a recipe one scent over its own usual share is another thing than all scent together over the most. */
+const codeOf = (finding: Finding, { alone }: Batch): string => {
   if (finding.code !== 'hazard') return codes[finding.code] ?? finding.code;
   const { hazard } = finding;
-  return hazard.code === 'aroma-over-usual' ? hazard.code : warningOf(hazard).code;
+  return hazard.code === 'aroma-over-usual' && !alone ? hazard.code : warningOf(hazard).code;
 };
 
 /** One finding as a warning: what it is, against what, and what would clear it. */
 export const findingWarning = (finding: Finding, batch: Batch): Warning => ({
-  code: codeOf(finding),
+  code: codeOf(finding, batch),
   text: (sentences[finding.code] as (of: Finding, batch: Batch) => string)(finding, batch),
 });

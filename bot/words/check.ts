@@ -93,7 +93,11 @@ const answerLines = (
   const weighed = sharesOfLines(subject.lines, region, wish.batchG);
   if (!weighed.ok) return shareTrouble(weighed.problem);
   const shares: Shares = weighed.value;
-  const batch: Batch = { grams: shares.batchG ?? 100, said: shares.batchG !== undefined };
+  const batch: Batch = {
+    grams: shares.batchG ?? 100,
+    said: shares.batchG !== undefined,
+    alone: shares.partial,
+  };
   const { report, assumed: meant } = judged(
     {
       lines: shares.lines,
@@ -133,7 +137,7 @@ const answerOne = (id: string, wish: CheckWish, region: Region, on: string): Ans
   const report = checkRecipe({ lines: [line], strained, ...input });
   const rooms = roomFor(id, input);
   const [least] = rooms;
-  const batch: Batch = { grams: wish.batchG ?? 100, said: wish.batchG !== undefined };
+  const batch: Batch = { grams: wish.batchG ?? 100, said: wish.batchG !== undefined, alone: true };
   const off = report.findings.some(({ level }) => level !== 'note');
   const name = wish.herb ? `${nameOf(wish.herb)} in a lip balm` : `${nameOf(id)} in a lip balm`;
   const verdict = off || !least ? verdictWords(report) : `at most about ${share(least.mostPercent)}`;

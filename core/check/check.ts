@@ -109,7 +109,8 @@ const unknownScents = (lines: readonly CheckLine[], told: ReadonlySet<string>): 
     .map(({ ingredient }) => ingredient)
     .filter((id) => isUnseen(id) && sharesOf(id, []).length === 0)
     .filter((id) => lightRows[id] === undefined && !told.has(id));
-  return ingredients.length > 0 ? [{ code: 'unknown-scent', level: 'note', ingredients }] : [];
+  const level = ingredients.includes('other-essential-oil') ? 'warn' : 'note';
+  return ingredients.length > 0 ? [{ code: 'unknown-scent', level, ingredients }] : [];
 };
 
 const certificateFindings = (what: readonly string[]): Finding[] =>

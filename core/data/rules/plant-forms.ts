@@ -12,19 +12,19 @@ export const freshWords = words(
 export const freshAside = words('just hand newly still');
 export const dryWords = words('dried dry freeze airdried crisp crumbled');
 /** Made with hot water. */
-export const brewWords = words('brewed boiled steeped simmered stewed');
+export const brewWords = words('brewed boiled steeped simmered stewed cooled chilled iced');
 /** Kitchen extracts are alcohol and water. */
 export const kitchenWords = words(
   'kitchen baking cooking culinary supermarket alcohol alcoholic bakers cake vodka brandy rum gin whisky ethanol based',
 );
 /** Say how it was grown, bought or cut; they change no form. */
 export const plainWords = words(
-  `finely coarsely roughly lightly strong weak cold cooled leftover warm shredded minced sliced diced cubed torn
+  `finely coarsely roughly lightly strong weak cold leftover warm squeezed crude pure shredded minced sliced diced cubed torn
   french english greek spanish italian turkish bulgarian egyptian indian moroccan german garden own my our the some a an`,
 );
 export const partWords = words(
   `leaf flower petal blossom head bud top herb root rhizome seed bark stick berry fruit pod bean stem stalk sprig twig needle
-  wood tip cone floret flowering piece slice powder powdered ground whole tuber`,
+  wood tip cone resin gum sap floret flowering piece slice powder powdered ground whole tuber`,
 );
 export const peelWords = words('peel zest rind');
 export const oilWords = words('oil');

@@ -185,6 +185,11 @@ export const plantRows: readonly PlantRow[] = [
   herb('yarrow', ['yarrow', 'achillea', 'achillea millefolium', 'milfoil']),
   herb('nettle', ['nettle', 'stinging nettle', 'urtica', 'urtica dioica']),
   herb('green-tea', ['green tea', 'camellia sinensis']),
+  {
+    names: ['rosemary', 'rosmarinus officinalis', 'salvia rosmarinus'],
+    herb: 'rosemary',
+    extract: 'rosemary-antioxidant',
+  },
   herb('beet-powder', ['beetroot', 'beet', 'beta vulgaris']),
   scented('wintergreen-essential-oil', [
     'wintergreen',
@@ -194,13 +199,7 @@ export const plantRows: readonly PlantRow[] = [
     'teaberry',
     'checkerberry',
   ]),
-  scented('sweet-birch-essential-oil', [
-    'sweet birch',
-    'birch',
-    'betula lenta',
-    'black birch',
-    'cherry birch',
-  ]),
+  scented('sweet-birch-essential-oil', ['sweet birch', 'betula lenta', 'black birch', 'cherry birch']),
   scented('basil-essential-oil', ['basil', 'sweet basil', 'ocimum basilicum', 'tropical basil']),
   scented('tarragon-essential-oil', ['tarragon', 'estragon', 'artemisia dracunculus']),
   scented('nutmeg-essential-oil', ['nutmeg', 'myristica fragrans']),
