@@ -12,7 +12,14 @@ import { otherShare, takeAdded } from './check-added.ts';
 import { inBalm, isAsked, type Parts, weightOf } from './check-asked.ts';
 import { type Settled, settleDoubts } from './check-doubts.ts';
 import { asksLook, asksWhether, goesOn, isListed } from './check-forms.ts';
-import { withoutCounts, withoutHeadings, withoutRemarks, withoutTails, withUnclear } from './check-lines.ts';
+import {
+  withoutCounts,
+  withoutHeadings,
+  withoutInnerCommas,
+  withoutRemarks,
+  withoutTails,
+  withUnclear,
+} from './check-lines.ts';
 import {
   doubtfulNames,
   freshHerbs,
@@ -180,7 +187,7 @@ const isCued = (reading: Reading, strong: boolean): boolean =>
 /** A written-out list that is to be looked at: headings, remarks and counts are passed over, open names are judged each. */
 const asList = ({ items, assumed }: Settled): Settled => {
   const { items: plain, passed } = withoutRemarks(
-    withoutTails(withoutCounts(withoutHeadings(items))),
+    withoutTails(withoutCounts(withoutHeadings(withoutInnerCommas(items)))),
     checkWords,
   );
   const { items: settled, unclear } = withUnclear(plain);

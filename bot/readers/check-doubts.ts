@@ -96,12 +96,16 @@ const stricter = (item: Item): string | undefined => {
 };
 
 const pressed = /\b(?:cold|expressed|pressed)\b/i;
-const distilled = /\b(?:distilled|steam|fcf|furocoumarin|bergapten)\b/i;
+const distilled = /\b(?:distilled|steam|fcf|furocoumarins?|bergaptene?)\b/i;
 
 /** "Bergamot oil cold-pressed": said beside the name, so that nothing has to be assumed. */
 const saidBeside = (item: Item, text: string): string | undefined => {
   const ids = item.ingredients ?? [];
-  const beside = text.slice(Math.max(0, item.from - 14), item.to + 24).split(/[,;\n]/);
+  // "Bergamot oil, furocoumarin-free": the comma cuts nothing there.
+  const near = text.slice(Math.max(0, item.from - 14), item.to + 24);
+  const beside = near
+    .replace(/,(?=\s*(?:furo|berga|fcf|cold|expressed|distilled|steam))/i, ' ')
+    .split(/[,;\n]/);
   const own = beside.find((piece) => piece.toLowerCase().includes(item.word.split(' ')[0] ?? '')) ?? '';
   if (pressed.test(own)) return ids.find(sensitises);
   return distilled.test(own) ? ids.find((id) => !sensitises(id)) : undefined;

@@ -26,6 +26,10 @@ const handsOver =
 const toChange =
   /\b(?:anything|something|what)\b[^.?!\n]{0,24}\b(?:change|swap|leave out|take out|replace)\b(?=\s*[?.:\n]|\s+(?:here|in)\b)/i;
 
+/** "Furocoumarin-free bergamot oil" is sold so. */
+const madeFree =
+  /\b(?:furocoumarin|bergapten\w*|fragrance|water|alcohol|solvent|hexane|palm|gluten)s?[- ]free\b/gi;
+
 /** Lines written out: two names and an amount at least. */
 export const isListed = (items: Reading['items']): boolean =>
   items.filter(({ letter }) => letter === 'i').length > 1 &&
@@ -34,7 +38,7 @@ export const isListed = (items: Reading['items']): boolean =>
 /** True for a message that wants a recipe looked at, whatever its verb. */
 export const asksLook = ({ text, items }: Reading): boolean =>
   (looks.test(text) || somebody.test(text) || (isListed(items) && handsOver.test(text))) &&
-  !changes.test(text.replace(toChange, '')) &&
+  !changes.test(text.replace(toChange, '').replace(madeFree, '')) &&
   !asksOfOne(text, items);
 
 /** "Can arnica go in a lip balm", "is that too strong", "is that true", "is it a bad idea": a yes or no about one thing. */

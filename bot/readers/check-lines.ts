@@ -34,6 +34,18 @@ export const withoutHeadings = (items: readonly Item[]): readonly Item[] => {
   return heads ? [...head.filter((item) => !isName(item)), ...items.slice(end)] : items;
 };
 
+const qualities =
+  /^(?:furocoumarins?|bergaptene?|fcf|cold|pressed|expressed|steam|distilled|refined|unrefined|virgin|extra|organic|raw|natural|grated|pellets?|dried|filtered|deodorised|deodorized|anhydrous|local|yellow|white|pure|food|cosmetic|melted|chopped|powdered|ground)$/;
+
+/** "Bergamot oil, furocoumarin-free 0.5 %", "beeswax, grated: 20 g": the comma cuts no line there. */
+export const withoutInnerCommas = (items: readonly Item[]): readonly Item[] =>
+  items.filter((item, at) => {
+    if (item.letter !== ',' || !qualities.test(items[at + 1]?.word ?? '')) return true;
+    const rest = items.slice(at + 1);
+    const end = rest.findIndex(({ letter }) => ends.test(letter));
+    return rest.slice(0, end < 0 ? rest.length : end).some(isName);
+  });
+
 const joint = /[-:=o]/;
 
 /** A bare number counts where it stands right beside a name: "beeswax 20", "class of 8" is no line. */

@@ -156,7 +156,7 @@ export const takeDay = (board: Board, text: string): string | undefined =>
 
 /** Names that may be a restricted plant; with its Latin name beside it, it is clear. */
 const doubtfulPattern = /\b(?:(marigold|tagetes|bay)\b|(verbena)\b(?!\s+(?:absolute|(?:essential\s+)?oil)))/;
-const settled = /calendula|pot marigold|officinalis|citriodora|laurus/;
+const settled = /calendula|pot marigold|officinalis|citriodora|laurus|bay laurel|sweet bay/;
 
 export const doubtfulNames = (text: string): readonly string[] => {
   const plain = text.toLowerCase();

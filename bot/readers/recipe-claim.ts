@@ -1,3 +1,4 @@
+import { watchedThing } from '../../core/check/composition.ts';
 import { defined } from '../../core/defined.ts';
 import type { Trouble } from '../answer.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
@@ -24,15 +25,19 @@ const notPlaced = (words: readonly string[]): Trouble => ({
   text: `I could not place "${words.slice(0, 4).join(' ')}" in that recipe. Write one amount and one ingredient for each line, for example "${saveExample}".`,
 });
 
+const holdsWatched = ({ lines }: NamedLines): boolean =>
+  lines.lines.some(({ ingredient }) => watchedThing(ingredient) !== undefined);
+
 /**
- * A recipe as it was written, though a line of it does not belong in a balm: it is kept, marked, and a check finds it. Only
- * where the lines cannot be read without.
+ * A recipe as it was written, though a line of it does not belong in a balm: it is kept, marked, and a check finds it. Where
+ * the lines cannot be read without, or would be read as something better: borage leaf is no borage oil.
  */
 const withBadLines = (reading: Reading, named: NamedLines): NamedLines => {
-  const fine = named.lines.trouble === undefined && named.lines.loose.length === 0;
-  if (!named.hasLines || fine) return named;
+  if (!named.hasLines) return named;
   const again = readNamedLines({ ...reading, items: withWatched(reading.items, reading.text) });
-  return again && again.name === named.name && linesTrouble(reading, again) === undefined ? again : named;
+  if (again?.name !== named.name || linesTrouble(reading, again) !== undefined) return named;
+  const fine = named.lines.trouble === undefined && named.lines.loose.length === 0;
+  return !fine || holdsWatched(again) ? again : named;
 };
 
 const linesTrouble = (reading: Reading, { lines }: NamedLines): Trouble | undefined => {

@@ -28,7 +28,7 @@ export interface Segment {
 /** Words that say how an ingredient looks or was bought; they change no sum. */
 const qualities = new Set(
   `organic refined unrefined raw virgin extra pure natural white yellow grated pellets pellet pastilles beads granules chopped chips flakes
-  cold pressed food cosmetic grade dried dry fresh powder powdered ground crushed quality local homemade solid liquid
+  cold pressed food cosmetic grade dried dry fresh powder powdered ground crushed quality local homemade own homegrown finely coarsely roughly shredded shaved garden solid liquid
   deodorised deodorized unbleached bleached filtered golden whole petals petal flowers flower heads buds leaf leaves herb infused
   out off each level heaped packed rounded scant drop drops worth`.split(/\s+/),
 );

@@ -1,4 +1,5 @@
 import type { BookEvent, BookState, SavedRecipe } from '../../core/book.ts';
+import { weighedIfWatched } from '../../core/check/shares.ts';
 import { exactName, nameKey } from '../../core/names.ts';
 import { resolveRecipe } from '../../core/resolve.ts';
 import { fail, ok, type Result } from '../../core/result.ts';
@@ -86,7 +87,11 @@ export const saveRecipe = async (wish: RecipeWish, tools: Tools): Promise<Answer
     const found = findRecipe(name, tools.book);
     if ('code' in found) return found;
   }
-  const resolved = resolveRecipe(lines, tools.settings.region);
+  const { region } = tools.settings;
+  const resolved = resolveRecipe(
+    lines.map((line) => weighedIfWatched(line, region)),
+    region,
+  );
   if (!resolved.ok) return troubleOf(resolved.problem);
   const changed = await tools.book.change((state) => decide(state, wish), by(tools));
   if (!changed.ok) return changed.problem;

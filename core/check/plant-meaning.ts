@@ -77,6 +77,7 @@ const plantMeaning = (plant: Plant, said: Said): PlantMeaning | undefined => {
     return herb && isHerbId(herb) ? { ingredients: [herb], fresh: true } : freshOther(plant);
   if (herb && said.forms.has('infused')) return withHerb('infused-oil', plant);
   if (!isPart(said)) return undefined;
+  if (said.forms.has('seed') && plant.row?.seedOil) return { ingredients: [plant.row.seedOil] };
   // Leaves or roots of what is known by its oil are no scent that could be counted.
   return herb ? { ingredients: [herb] } : madeOf(plant, 'dried-plant');
 };
@@ -114,7 +115,7 @@ const anyMeaning = (plant: Plant, any: string, said: Said): PlantMeaning | undef
   const { forms } = said;
   const made = isOil(said) || forms.has('extract') || forms.has('absolute');
   if (any === 'aloe-vera') return made ? undefined : { ingredients: [any] };
-  const asPlant = any.startsWith('tagetes') ? undefined : anyPlant(plant, said, made);
+  const asPlant = /^(?:tagetes|peru)/.test(any) ? undefined : anyPlant(plant, said, made);
   return asPlant ?? { ingredients: made && plant.oils.length > 0 ? plant.oils : [any] };
 };
 

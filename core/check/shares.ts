@@ -27,7 +27,7 @@ const watchedDropsPerMl = 30;
 const watchedGMl = 0.9;
 
 /** The library knows no density of a watched thing: a spoon or drop of one is weighed by a usual figure. */
-const weighed = (line: RecipeLine, region: Region): RecipeLine => {
+export const weighedIfWatched = (line: RecipeLine, region: Region): RecipeLine => {
   if (!watchedThing(line.ingredient) || !isVolumeUnit(line.unit)) return line;
   const aroma = isScent(line.ingredient);
   const ml = line.amount * mlIn(line.unit, region, aroma ? watchedDropsPerMl : undefined);
@@ -91,7 +91,7 @@ export const sharesOfLines = (
   region: Region,
   batchG?: number,
 ): Result<Shares, ShareProblem> => {
-  const lines = written.map((line) => weighed(line, region));
+  const lines = written.map((line) => weighedIfWatched(line, region));
   const part = percentOnly(lines);
   if (part) return ok({ ...part, ...(batchG ? { batchG } : {}) });
   if (batchG) return ofBatch(lines, batchG, region);

@@ -306,7 +306,7 @@ export const additives: readonly Additive[] = [
     id: 'titanium-dioxide',
     alsoIds: [],
     name: 'titanium dioxide',
-    names: ['TiO2', 'titanium white', 'CI 77891'],
+    names: ['TiO2', 'TiO 2', 'titanium white', 'CI 77891'],
     inci: 'Titanium Dioxide (CI 77891)',
     vegan: 'yes',
     allergen: { flag: 'none' },

@@ -506,11 +506,9 @@ export const watchedThings: readonly Watched[] = [
     'baking flavouring',
   ]),
   water('almond-milk', ['almond milk'], { holds: 'sweet-almond-oil' }),
-  water(
-    'hydrous-lanolin',
-    ['hydrous lanolin', 'lanolin hydrous', 'hydrous wool fat', 'hydrous wool wax', 'lanolin cream'],
-    { holds: 'lanolin' },
-  ),
+  water('hydrous-lanolin', ['hydrous lanolin', 'lanolin hydrous', 'hydrous wool fat', 'hydrous wool wax'], {
+    holds: 'lanolin',
+  }),
   water('propolis-tincture', ['propolis tincture', 'propolis in alcohol', 'propolis in water'], {
     holds: 'propolis-extract',
   }),
