@@ -154,8 +154,11 @@ export const doseFindings = (lines: readonly CheckLine[]): Finding[] =>
 
 export const waterFindings = (lines: readonly CheckLine[], hazards: readonly Hazard[]): Finding[] => {
   const watched = lines
-    .map(({ ingredient }) => ingredient)
-    .filter((id) => watchedThing(id)?.kind === 'water' || id === 'vanilla-extract');
+    .filter(({ ingredient, fresh }) => {
+      const kind = watchedThing(ingredient)?.kind;
+      return kind === 'water' || ingredient === 'vanilla-extract' || (fresh && kind !== undefined);
+    })
+    .map(({ ingredient }) => ingredient);
   const known = hazards.flatMap((hazard) => (hazard.code === 'brings-water' ? hazard.ingredients : []));
   const ingredients = [...new Set([...watched, ...known])];
   return ingredients.length > 0 ? [{ code: 'brings-water', level: 'warn', ingredients }] : [];

@@ -45,7 +45,7 @@ const formSets: readonly (readonly [Form, ReadonlySet<string>])[] = [
 const formOf = (key: string): Form | undefined => formSets.find(([, words]) => words.has(key))?.[0];
 
 /** Most words a form takes: "freshly picked", "leaf essential oil". */
-const mostAround = 5;
+const mostAround = 7;
 
 /** "Water bath", "tea tree": the next word makes another thing of it. */
 const isWet = (keys: readonly string[], at: number): boolean =>

@@ -115,6 +115,7 @@ const anyMeaning = (plant: Plant, any: string, said: Said): PlantMeaning | undef
   const { forms } = said;
   const made = isOil(said) || forms.has('extract') || forms.has('absolute');
   if (any === 'aloe-vera') return made ? undefined : { ingredients: [any] };
+  if (any.startsWith('tagetes') && !made && forms.has('fresh')) return { ingredients: [any], fresh: true };
   const asPlant = /^(?:tagetes|peru)/.test(any) ? undefined : anyPlant(plant, said, made);
   return asPlant ?? { ingredients: made && plant.oils.length > 0 ? plant.oils : [any] };
 };

@@ -19,7 +19,7 @@ export const kitchenWords = words(
 );
 /** Say how it was grown, bought or cut; they change no form. */
 export const plainWords = words(
-  `finely coarsely roughly lightly strong weak cold leftover warm squeezed crude pure shredded minced sliced diced cubed torn
+  `finely coarsely roughly lightly strong weak cold leftover warm squeezed crude pure floral shredded minced sliced diced cubed torn
   french english greek spanish italian turkish bulgarian egyptian indian moroccan german garden own my our the some a an`,
 );
 export const partWords = words(
