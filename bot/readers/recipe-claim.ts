@@ -182,7 +182,9 @@ const claimShow = (reading: Reading): Claim | undefined => {
 };
 
 const savesMoney = /\bsav(?:e|es|ing) (?:me |us )?(?:some |any |a bit of )?(?:money|cash|costs?)\b/i;
-const headed = /^\s*(?:new\s+)?recipe\b[^\n:]*[:\n]/i;
+/** "Recipe to check:" is the name of none. */
+const headed =
+  /^\s*(?:new\s+)?recipe\b(?![^\n:]{0,60}\b(?:check|look|vet|review|safe|safety|judge)\w*)[^\n:]*[:\n]/i;
 
 const deletes = (reading: Reading): boolean =>
   has(reading, 'delete', 'remove', 'discard', 'erase', 'bin') || /\bget rid of\b/i.test(reading.text);
