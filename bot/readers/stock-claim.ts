@@ -54,7 +54,8 @@ const asksPrice = /\b(?:what|which) prices?\b/i;
 
 const asksList = ({ bench }: BenchText): boolean => {
   const { text, items } = bench.rest;
-  if (goneOut.test(text) || asksPrice.test(text) || /\b(?:balms?|salves?|batch(?:es)?)\b/i.test(text)) return false;
+  if (goneOut.test(text) || asksPrice.test(text) || /\b(?:balms?|salves?|batch(?:es)?)\b/i.test(text))
+    return false;
   if (bench.days.length > 0 || bench.lots.length > 0) return false;
   if (/\b(?:in|into|inside) (?:it|them|this|that|there)\b/i.test(text)) return false;
   if (items.some(({ letter }) => /[gvnRct%]/.test(letter))) return false;
