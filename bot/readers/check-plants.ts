@@ -61,6 +61,9 @@ const isKnown = (items: readonly Item[], found: Found): boolean =>
 const becauseOf = (ids: readonly string[]): string | undefined =>
   ids.length > 1 ? ambiguousNames.find((entry) => entry.ids.join() === ids.join())?.because : undefined;
 
+/** Nobody reads off such a name which plant it was. */
+const nameless = new Set(['fresh-plant', 'dried-plant', 'plant-extract', 'other-essential-oil']);
+
 const itemsFor = ({ meaning, from, nameFrom, to, said }: Found): readonly Item[] => {
   const { ingredients, infusedWith, fresh, doubtful } = meaning;
   const named: Item = {
@@ -70,7 +73,12 @@ const itemsFor = ({ meaning, from, nameFrom, to, said }: Found): readonly Item[]
     to,
     ingredients,
     plant: true,
-    ...defined({ infusedWith, doubtful, because: becauseOf(ingredients) }),
+    ...defined({
+      infusedWith,
+      doubtful,
+      because: becauseOf(ingredients),
+      misspelt: nameless.has(ingredients[0] ?? '') ? said : undefined,
+    }),
   };
   return fresh
     ? [

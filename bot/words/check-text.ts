@@ -84,6 +84,17 @@ const cutText = (cut: Cut, batch: Batch): string => {
 const cutsText = (cuts: readonly Cut[], batch: Batch): string =>
   cuts.map((cut) => ` ${cutText(cut, batch)}`).join('');
 
+/** What else a doubtful name may be, and why it matters. */
+const kin: readonly (readonly [RegExp, string])[] = [
+  [/cedar/i, ': Atlas or Virginian cedarwood, or thuja (white cedar), which does not belong on lips'],
+  [/chamomile|camomile/i, ': German or Roman chamomile, or a mayweed, which can blister skin'],
+  [/verbena/i, ', and the oil of lemon verbena is prohibited in the EU'],
+  [/bay|laurel/i, ', and oil of laurel seed is prohibited in the EU'],
+  [/marigold|tagetes/i, ': pot marigold (Calendula), or Tagetes, which is restricted or prohibited'],
+];
+const kinOf = (said: string): string =>
+  kin.find(([pattern]) => pattern.test(said))?.[1] ?? ', and some are restricted or prohibited';
+
 type Of<C extends Finding['code']> = Finding extends infer F
   ? F extends { readonly code: infer D }
     ? C extends D
@@ -149,7 +160,7 @@ const sentences: { [C in Finding['code']]: (finding: Of<C>, batch: Batch) => str
       ? `${capital(names(ingredients))} mixes with no oil or wax and draws water: it beads and sweats out. Leave it out.`
       : `${capital(names(ingredients))} brings water: mould and rancidity follow. ${ingredients.every(watchedThing) ? 'Leave it out.' : 'Leave it out, or use it dried.'}`,
   'wrong-species': ({ said }) =>
-    `"${said}" is more than one plant, and some are restricted or prohibited (Tagetes, verbena oil, laurel seed). Read the Latin name on the bag.`,
+    `"${said}" is more than one plant${kinOf(said)}. Read the Latin name on the bag.`,
   'peanut-protein': () =>
     'Peanut oil may carry at most 0.5 ppm peanut protein (law, read: Reg (EU) 2017/2228): only refined oil with a certificate.',
   'not-for-children': ({ ingredients, why }) => `${capital(names(ingredients))}: ${childText[why]}.`,
