@@ -22,7 +22,7 @@ const numberSoon =
 const toldAnew = new RegExp(
   [
     `_\\W{0,2}(?:had|has|have|made)\\b${numberSoon}`,
-    `\\b(?:we|i|it|there) (?:only |really |actually )?(?:had|have|has)\\b(?! (?:just |also |now )?(?:\\w+ed|set|put|kept|given|sold|taken|got|left|sent|brought|thrown|broken|lost)\\b)${numberSoon}`,
+    `\\b(?:we|i|it|there) (?:only |really |actually )?(?:had|have|has)\\b(?! (?:just |also |now )?(?:to|\\w+ed|set|put|kept|given|sold|taken|got|left|sent|brought|thrown|broken|lost)\\b)${numberSoon}`,
     '\\b(?:was|were|should (?:be|have been)|actually|really|only|miscounted|counted (?:wrong|again)|recounted|short|wrong|mistake|(?:poured|made) (?:it|this|that|them) on|not on)\\b',
   ].join('|'),
   'i',

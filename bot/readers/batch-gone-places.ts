@@ -22,6 +22,13 @@ const bareTaker = new RegExp(
   `${lead}${place}\\s+(?:\\d{1,3}|one|two|three|four|five|six)\\s*[,;.!]*\\s*(?:and\\s*)?$`,
   'iu',
 );
+/** "… and the vicar two tins of 26-KIVO", after somebody who was given some. */
+const nextReceiver = new RegExp(
+  `${lead}${place}\\s+(?:\\d{1,3}|an?|one|two|three|four|five|six|seven|eight|nine|ten|twelve) (?:tins?|jars?|pots?|tubes?|sticks?)\\b`,
+  'iu',
+);
+const ownVerb =
+  /\b(?:kept|keep|used|threw|thrown|binned|dropped|broken?|lost|poured|made|filled|returned|bought|got|opened|of|only|just|another|about|in|at|with|from|for|and)\b/i;
 const receiver = new RegExp(
   `\\b(?:gave|given|sold|sent|mailed|lent|handed|posted|brought|passed|dropped|left|send|give)\\s+(?:out\\s+|off\\s+)?${place}\\s+${small}`,
   'iu',
@@ -55,6 +62,11 @@ const fromVerb = (text: string): string =>
 
 const pronoun = /^(?:her|him|them|us|me|it|you|(?:her|him|my|them|our)sel(?:f|ves))$/i;
 
+const againTo = (text: string): string | undefined => {
+  const name = goVerb.test(text) ? undefined : named(text, nextReceiver);
+  return name === undefined || ownVerb.test(name) ? undefined : name;
+};
+
 /** "The tea room took 6", "gave the library 3 tins", "6 to the fair", "2 came back from the shop". */
 export const placeIn = (text: string, how: How): string | undefined => {
   if (how === 'back')
@@ -63,7 +75,11 @@ export const placeIn = (text: string, how: How): string | undefined => {
   if (after !== undefined && !pronoun.test(after)) return after;
   if (how === 'kept' || how === 'wasted') return undefined;
   return (
-    named(text, taker) ?? named(text, receiver) ?? nameAfter(text, forPlace)?.name ?? named(text, bareTaker)
+    named(text, taker) ??
+    named(text, receiver) ??
+    nameAfter(text, forPlace)?.name ??
+    named(text, bareTaker) ??
+    againTo(text)
   );
 };
 

@@ -14,7 +14,7 @@ const verbs: readonly (readonly [How, RegExp])[] = [
   ],
   [
     'wasted',
-    /\b(?:in|into|to) (?:the|our) (?:bin|rubbish|trash|garbage|compost|skip)\b|\b(?:threw|thrown|binned|wasted|discarded|chucked|(?:wrote|written|write|writing) off|written off|out of the (?:count|book|stock))\b/i,
+    /\b(?:in|into|to) (?:the|our) (?:bin|rubbish|trash|garbage|compost|skip)\b|\b(?:had to (?:bin|throw|discard|chuck)|threw|thrown|binned|wasted|discarded|chucked|(?:wrote|written|write|writing) off|written off|out of the (?:count|book|stock))\b/i,
   ],
   [
     'sold',

@@ -2,7 +2,7 @@ import { asksOrPlans } from '../readers/bench-text.ts';
 
 /** A no that says no to nothing that happened. */
 const idle =
-  /\bas (?:it|they) should(?: be)?\b|\bno (?:grain(?:iness)?|mou?ld|bloom|sweat(?:ing)?|off smell|smell|doubt|problem|worries|rush|hurry|wonder|less than)\b|\bnot (?:bad|long ago|to mention)\b|\bnothing (?:special|else|more) (?:to (?:say|tell|report))\b/gi;
+  /\bas (?:it|they) should(?: be)?\b|\bno (?:grain(?:iness)?|mou?ld|bloom|sweat(?:ing)?|off smell|smell|doubt|problem|worries|rush|hurry|wonder|less than)\b|\bnothing (?:is |was )?left\b|\bnot (?:bad|long ago|to mention)\b|\bnothing (?:special|else|more) (?:to (?:say|tell|report))\b/gi;
 
 /** Who tells of what did not happen, will, may or should, or is only supposed, tells nothing to write down. */
 const undone: readonly RegExp[] = [

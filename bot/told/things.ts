@@ -83,7 +83,7 @@ const countAt = (items: readonly Item[], at: number, text: string): Run | undefi
 };
 
 /** "A tin of 26-KIVO", "one little jar". */
-const oneBefore = /\b(?:an?|one|another|a single|just one|only one)(?: [a-z]+)? $/i;
+const oneBefore = /\b(?:an?|one|the last|another|a single|just one|only one)(?: [a-z]+)? $/i;
 
 const oneAt = (item: Item, text: string): Slot | undefined => {
   if (item.letter !== letters.container || /s$/.test(item.word)) return undefined;

@@ -17,8 +17,8 @@ export const stock = `
 
 = threw away {g} of {lot}[ on {date}]
 = threw away {g} {i}[ on {date}]
-? bin binned threw thrown dropped spilled spilt spoiled spoilt ruined wasted rubbish leaked lost knocked_over went_over tipped tipped_over rancid mouldy compost sink floor discarded chucked tossed drain waste poured_away went_off gone_off burnt burned
-+ away went gone over down got off dog cat lid poured smelled smells mould hot plate
+? bin binned threw thrown melted_in melted_away ran_away dropped spilled spilt spoiled spoilt ruined wasted rubbish leaked lost knocked_over went_over tipped tipped_over rancid mouldy compost sink floor discarded chucked tossed drain waste poured_away went_off gone_off burnt burned
++ sun heat ran away went gone over down got off dog cat lid poured smelled smells mould hot plate
 ! used bought left remain remains remaining weighs still there_is made
 
 = threw away all of {lot}[ on {date}]
@@ -33,7 +33,7 @@ export const stock = `
 ! bought left remain remains remaining weighs still poured made binned only arrived delivered came back
 
 = {lot} is used up
-? empty used_up finished all_gone is_gone run_out ran_out emptied nothing_left scraped_out last_drop last_of
+? empty used_up finished all_gone is_gone run_out ran_out emptied ran_dry run_dry nothing_left nothing_is_left scraped_out last_drop last_of
 + now gone
 ! nearly almost soon half bought opened
 
