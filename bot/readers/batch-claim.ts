@@ -131,13 +131,20 @@ const listed =
 const listedThen =
   /\b(?:what|which|everything|all|list|show|anything|how (?:much|many))\b[^.?!]{0,40}\b(?:poured|made|pour|make)\b|^\W*(?:did|have) (?:we|i|you|they) (?:pour|poured|make|made)\b|\bpoured\b[^.?!]{0,20}\blist\b/i;
 
+/** The words of a period, "April's" too. */
+const wordsSaid = (said: string): readonly string[] =>
+  said
+    .toLowerCase()
+    .split(/[\W\d]+/)
+    .flatMap((word) => [word, `${word}'s`]);
+
 const claimList = (reading: Reading, { bench }: BenchText): Claim | undefined => {
   const { text } = bench.rest;
   const then = listedThen.test(text);
   const period = then || listed.test(text) ? periodIn(reading) : undefined;
   const isListed = listed.test(text) || (then && period !== undefined);
   const others = bench.days.some(({ role, said }) => role !== 'on' || !period?.said.includes(said));
-  const around = period ? [...listWords, ...period.said.toLowerCase().split(/[\W\d]+/)] : listWords;
+  const around = period ? [...listWords, ...wordsSaid(period.said)] : listWords;
   if (!isListed || bench.lots.length > 0 || others || !only(bench, new Set(around))) return undefined;
   const names = [...new Set(bench.rest.items.flatMap(({ recipe }) => recipe ?? []))];
   if (names.length > 1) return undefined;
@@ -182,6 +189,7 @@ const claimShow = (reading: Reading, { bench }: BenchText): Claim | undefined =>
     return undefined;
   const lot = meant.lot ?? '';
   const seen = reading.bench.batches.get(lotKey(lot))?.seq;
+  if (/\b(?:everyone|everybody|people|names)\b/i.test(bench.rest.text)) return undefined;
   const asksWhere = /\b(?:out|away|gone|given|gave|sold)\b/i.test(bench.rest.text);
   return claim({ action: 'show', lot, ...defined({ seen }) }, asksWhere ? 2.95 : 3, meant.assumed);
 };

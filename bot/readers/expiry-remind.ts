@@ -197,13 +197,14 @@ const claimWhole = (said: string): Claim | undefined => {
 
 /** Talk at either end of a sentence: no figure in it, and nothing about reminding. */
 const isTalkPart = (part: string): boolean =>
+  zoneIn(`in ${part.trim()}`) === undefined &&
   !/\d|\bremind|\bno(?:t|ne)?\b|\bdon'?t\b|\b(?:in|zone|days?|weeks?|months?|daily|noon|midnight|o'clock)\b/i.test(
     part,
   );
 
 /** "I am getting so forgetful, my dear, would you remind us …": the parts from the first to the last that matter. */
 const withoutTalk = (said: string): string | undefined => {
-  const parts = said.split(/,|\s-\s|;|\bbecause\b|\bso that\b/);
+  const parts = said.split(/,|:(?=\s)|\s-\s|;|\bbecause\b|\bso that\b/);
   const first = parts.findIndex((part) => !isTalkPart(part));
   const last = parts.findLastIndex((part) => !isTalkPart(part));
   return first < 0 || last - first === parts.length - 1 ? undefined : parts.slice(first, last + 1).join(',');

@@ -25,7 +25,7 @@ export const dueWords = set(`
   ahead then there those these that how many much long until keep keeps good check whole short nearest closest near close reach reaches reaching reached hit hits
   can could would you get pipkin of these with last latest earliest anymore any-more ones one
   christmas xmas easter new halloween say let know tell quick question pipkin hi hello hey there's there use-by best-before turn turns turned turning bad rancid lapse lapses lapsed perish
-  's house less than may running sell come comes befores won't doesn't will not last alright right fortnight falls june's whatever whose beyond passed mean wise reaches has has' week's month's date lies falls runs see everything's i
+  fall older somethin 's house less than may running sell come comes befores won't doesn't will not last alright right fortnight falls june's whatever whose beyond passed mean wise reaches has has' week's month's date lies falls runs see everything's i
   sold sell selling sells needed need finishing near nearing close closer approaching edge end ends up stale must fine usable safe finish finishes whose where how long many tins end-of-month still further later further left list open opened both every each made poured some having reached come comes coming become past-date safe fine ok okay okay? wondering might may watch careful attention priority prioritise
 `);
 

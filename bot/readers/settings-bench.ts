@@ -49,6 +49,9 @@ export const readZone = ({ text }: Reading): FoundAt => {
 
 const capCue =
   /\b(?:best[ -]before(?: dates?)?|bbe?|shelf[ -]life|keeps?|good for)\b(?:\s+(?:is|of|for|our|everything|all|batches|after|the|pour|should|be|set|to|ceiling|limit|cap))*\s+(?:at most|no more than|not more than|never (?:more|longer) than|max(?:imum)?(?: of)?|up to|limit(?:ed to)?|ceiling(?: of)?|cap(?:ped at)?|at|longer than|more than|over|beyond|to)\s+(\d{1,3}|half a|a|one|two|three|four|five|six|eight|nine|ten|twelve|eighteen)\s+(months?|years?)\b/i;
+/** "Best before a year at most", "our cap is 12 months best before". */
+const capLast =
+  /\b(?:best[ -]before|shelf[ -]life)\b(?: (?:is|of|dates?|should be|be))*\s+(\d{1,3}|half a|a|one|two|three|four|five|six|eight|nine|ten|twelve|eighteen)\s+(months?|years?) (?:at (?:the )?most|max(?:imum)?)\b|\bcap (?:is|of|at)\s+(\d{1,3}|a|one|two|three|six|nine|twelve)\s+(months?|years?)(?= best[ -]before)/i;
 /** "Max best before 18 months", "cap of nine months on the best before". */
 const capFirst =
   /\b(?:max(?:imum)?|longest|cap|limit|ceiling)\b.{0,12}\b(?:best[ -]before|shelf[ -]life)\b(?: (?:is|of|at|to|to be|should be))?\W+(\d{1,3}|a|one|two|three|six|nine|twelve|eighteen)\s+(months?|years?)\b/i;
@@ -80,11 +83,11 @@ const badCap: Found = {
 
 /** "best before at most 9 months": the group's own ceiling. */
 export const readCap = ({ text }: Reading): FoundAt => {
-  const match = capCue.exec(text) ?? capFirst.exec(text) ?? capNothing.exec(text);
+  const match = capCue.exec(text) ?? capFirst.exec(text) ?? capNothing.exec(text) ?? capLast.exec(text);
   if (!match) return none;
-  const said = match[1]?.toLowerCase() ?? '';
+  const said = (match[1] ?? match[3])?.toLowerCase() ?? '';
   const count = said === 'half a' ? 0.5 : Object.hasOwn(numbers, said) ? (numbers[said] ?? 0) : Number(said);
-  const capMonths = /^year/i.test(match[2] ?? '') ? count * 12 : count;
+  const capMonths = /^year/i.test(match[2] ?? match[4] ?? '') ? count * 12 : count;
   if (!Number.isInteger(capMonths) || capMonths < 1 || capMonths > 60) return badCap;
   return { wish: { capMonths }, place: { from: match.index, to: match.index + match[0].length } };
 };

@@ -7,7 +7,7 @@ export const stockCues =
   `bought buy got received ordered stock stocked took taken lost picked fetched collected restocked purchased lot lots low warn alert mark left opened open strained infused used use threw thrown binned wasted discarded spilled
   spilt adjust really count counted weighed empty finished delivery arrived delivered have has best expires note notes bb bbe inventory shelf gone
   running remaining short scarce watch shout least there much any house buy paid pay poured rancid restock reorder re-order went into bin whole tipped dumped disposed throw chucked rid drain compost more
-  should never told
+  ordering reordering buying should never told
   warning warnings minimum below under less tell know ping nudge keep remains any still balance total cupboard list shopping lots' supplies tossed how's doing looking ingredients 've larder pantry storeroom shelves`.split(
     /\s+/,
   );
@@ -25,7 +25,7 @@ export const boughtWords = words(`
 export const listWords = words(`
   stock show list see what which do we have got our the my all is are there in on shelf left how much many still any of level levels stocks lot lots and with inventory ingredients
   ingredient current currently please every everything now today us have's available remaining remain supply supplies kept it them any for a an check prices price cost
-  expired open opened to past date dates i has grams running low short get out total grams need restock reorder re-order buy order to anything something
+  expired open opened to past date dates i has grams go finished running low short get out total grams need restock reorder re-order buy order to anything something
   still about around over more enough doing looking holding cupboard store storeroom larder pantry shelves total balance amount quantity supplies own old oldest new opened
   should top replenish again already ok so and off for with on where how's what's whats used up there's here list shopping stocktake their dates whole entire doin goin lookin lookin' doin' drawer fridge box shed garage basket bench cellar attic jar tub bottle bag does you anyone anybody gram kilo kilos ounces oz ml kg weigh could give full bottle bottles bag bags tub tubs packet packets plenty hand work hang wait rest yet statement complete present house home kitchen workroom getting nearly almost empty state overview days moment these look run ran gone buying restocking ordering reordering levels quick question rn whats atm left-over leftovers tho so far total everything everyone lists`);
 

@@ -60,14 +60,14 @@ export const book = `
 ! left expire* bought poured_today gave gave_away history reaction* why correct
 
 = batch {lot}
-? book_say book_says book_have book_has record details everything page look_at look_up what_is_written know story tell about sheet what's_in read
+? book_say book_says book_have book_has record details everything page figures look_at look_up what_is_written know story tell about sheet what's_in read
 ? what show give tell everything open details page look read let see pull know about record
-! left where who expire* recall* correct note why fine ok okay good gave sold used reaction* history label*
+! left batches pours where who expire* recall* correct note why fine ok okay good gave sold used reaction* history label*
 
 = lot {lot}
-? book_say book_says book_have book_has record details everything page look_at look_up what_is_written know tell about read
+? book_say book_says book_have book_has record details everything page figures look_at look_up what_is_written know tell about read
 ? what show give tell everything open details page look read let see pull know about record
-! left where who expire* recall* correct note why fine ok okay good gave sold used reaction* history label*
+! left batches pours where who expire* recall* correct note why fine ok okay good gave sold used reaction* history label*
 
 = batch {lot}
 ? how_many
