@@ -12,6 +12,7 @@ import { namesOwnBalm, secondLook } from './readers/second-look.ts';
 import { spokenOf } from './readers/spoken-of.ts';
 import { anyWord, type Claim, claim, type Reading } from './reading.ts';
 import type { Topic } from './topic.ts';
+import { readAgain } from './understand.ts';
 
 export interface Chosen {
   readonly topic: Topic;
@@ -166,6 +167,16 @@ const meantBy = ({ reading, asked }: Gist, topics: readonly Topic[]): Chosen | u
   return asked ? sure(chosen, 0) : chosen;
 };
 
+/** "No, the US one": what is put right, after an answer. */
+const rightened =
+  /^\W*(?:no|nope|nah|sorry|wait)(?:\s*[,.;:!-]+\s*|\s+)(?:(?:sorry|wait|i)\W+)*(?:(?:i )?(?:meant|mean|said) )?(?=\S)/i;
+const putRight = (named: Reading): Reading | undefined => {
+  const said = named.last ? rightened.exec(named.text) : null;
+  return said && /[,.;:!-]|\bmean/.test(said[0])
+    ? readAgain(named.text.slice(said[0].length), named)
+    : undefined;
+};
+
 /** Ways to look at a message that nobody understood as a whole, one after the other. */
 function* looksAt(named: Reading, whole: Chosen | undefined, topics: readonly Topic[]): Generator<Look> {
   if (isCalledOff(named.text)) return;
@@ -185,6 +196,14 @@ function* looksAt(named: Reading, whole: Chosen | undefined, topics: readonly To
       };
       yield { assumed: `I read that as "${echo(plain)}".`, read };
     }
+  }
+  const right = putRight(named);
+  if (right) {
+    const read = (): Chosen | undefined => {
+      const chosen = sure(chooseWhole(right, topics), 0);
+      return chosen?.topic.name === named.last?.topic ? chosen : undefined;
+    };
+    yield { assumed: 'I took that to put right what was said before.', read };
   }
   if (isPuzzle(whole)) {
     for (const alone of sentencesAlone(named)) {

@@ -58,11 +58,25 @@ export const carriers = (): Map<string, string[]> => {
   return map;
 };
 
+/** "Butyrospermum parkii" alone: a plant's name where only one ingredient is made of that plant. */
+const plantsOfOne = (known: ReadonlyMap<string, unknown>): [string, readonly string[]][] => {
+  const byPlant = new Map<string, Set<string>>();
+  for (const { id, inci, kind } of ingredients) {
+    const plant = /^([A-Z][a-z]+ [A-Z][a-z]+) \S/.exec(withoutBracket(inci))?.[1];
+    if (!plant || !/^(?:liquid-oil|butter|wax)$/.test(kind)) continue;
+    byPlant.set(plant, (byPlant.get(plant) ?? new Set()).add(id));
+  }
+  return [...byPlant].flatMap(([plant, ids]): [string, readonly string[]][] =>
+    ids.size === 1 && !known.has(nameKey(plant)) ? [[nameKey(plant), [...ids]]] : [],
+  );
+};
+
 /** Every name's key with the ids it stands for: names that mean two things as declared, the ordinary one elsewhere. */
 export const nameIndex = (): ReadonlyMap<string, readonly string[]> => {
   const map: Map<string, readonly string[]> = carriers();
   map.delete('');
   for (const { names, ids } of ambiguousNames) for (const name of names) map.set(nameKey(name), ids);
   for (const [name, id] of Object.entries(ordinaryNames)) map.set(nameKey(name), [id]);
+  for (const [plant, ids] of plantsOfOne(map)) map.set(plant, ids);
   return map;
 };

@@ -23,11 +23,12 @@ const containers =
 
 const named = (list: string): RegExp => new RegExp(`\\b(?:${list.replaceAll(' ', '|')})$`, 'i');
 const away = named(
-  'of replace replacing swap swapping without for no lose losing from drop except trade exchange not avoid care skip have has had where out',
+  'of replace replacing swap swapping without for no lose losing ditch ditching scrap scrapping dump dumping chuck chucking from drop dropping except trade exchange not avoid care skip have has had where out',
 );
-const toward = named('with to for use using by put try and add take into in');
+const toward = named('with to for use using be become becomes try trying by put try and add take into in');
 
-const isMoney = ({ text, after }: Slot): boolean =>
+const isMoney = ({ text, before, after }: Slot): boolean =>
+  (before === 'at' && /^(?:an?|per)$/.test(after)) ||
   /[€£$]|\d[.,]\d\d\b|\b(?:euros?|eur|pounds?|quid|gbp|dollars?)\b/i.test(text) ||
   /^(?:each|apiece|euros?|pounds?|quid|dollars?)$/i.test(after);
 
@@ -80,6 +81,12 @@ const leavesOutSame = (plain: string, text: string, pairs: readonly (readonly [S
     ([open, slot]) => !isIngredientKind(open.kind) || (open.before === 'without') === isLeftOut(text, slot),
   );
 
+/** "Replace the kryptonite with beeswax": what is said to come in is not what is to be replaced. */
+const comesIn = (text: string, slot: Slot): boolean =>
+  /\b(?:replac\w*|swap\w*|substitut\w*|exchang\w*)\b[^.?!]*\b(?:with|by)$/i.test(
+    text.slice(0, slot.from).replace(/\s+(?:(?:the|my|our|some|any)\s+)?$/i, ''),
+  );
+
 /** Whether things may stand in a form's places, by the words beside them. */
 export const agreesWith =
   (plain: string, text: string) =>
@@ -87,6 +94,8 @@ export const agreesWith =
     const pairs = [...chosen];
     if (!pairs.every(([open, slot]) => open.kind !== 'n' || countsSame(plain, open, slot))) return false;
     if (!leavesOutSame(plain, text, pairs)) return false;
+    const [thing] = pairs.filter(([open]) => isIngredientKind(open.kind)).map(([, slot]) => slot);
+    if (plain.startsWith('what can replace') && thing && comesIn(text, thing)) return false;
     const isSwap = plain.startsWith('swap ') || plain.includes('instead of');
     const twins = pairs.filter(isTwin).map(([, slot]) => slot);
     return !isSwap || twins.length === 0 || swapsSame(plain, text, twins);

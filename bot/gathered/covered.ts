@@ -27,7 +27,7 @@ const stretchesOf = (patterns: readonly RegExp[], text: string): readonly Stretc
 
 /** What makes a thing another one, or tells of what has happened: a use has to know of it. */
 const modifiers = [
-  /\b(?:nuts?|palm|coconut|bee|fragrance|scent|almond|animal|cruelty)[- ]?free\b|\bnuts?\b|\bunscented\b|\borganic\b/gi,
+  /\b(?:nuts?|palm|coconut|bee|fragrance|scent|almond|animal|cruelty)[- ]?free\b|\bnuts?\b|\bunscented\b|\borganic\b|\b(?:cakes?|bread|biscuits?|cookies?|soup|dinner|pizza)\b/gi,
   /\b(?:who (?:made|poured|did)|how long|yesterday|last (?:week|month|time)|joke|in all|until|versus|vs|fell)\b|(?<=^\W*|[.!?]\s+)(?:who|why|did|was|were)\b/gi,
 ];
 
@@ -57,7 +57,7 @@ export const uncovered = (use: Use, { items, text }: Reading, slots: readonly Sl
     leadsToThing.test(text.slice(Math.max(0, item.from - 30), item.from)) ||
     slots.some((slot) => isMeasuredBy(item, slot) || isPartOf(item, slot));
   const unknown = open.filter(({ letter }) => letter === letters.unknown);
-  const strange = unknown.filter(({ word }) => !isBackground(word) && !isInSayings(word));
+  const strange = unknown.filter(({ word }) => !isBackground(word.replace(/'s$/, '')) && !isInSayings(word));
   return [
     ...turned.map(({ word }) => word),
     ...strange.filter(isThing).map(({ word }) => word),

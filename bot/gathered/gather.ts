@@ -56,9 +56,18 @@ const isSameThing = (slot: Slot, later: Slot): boolean => {
   );
 };
 
+/** "The herb and the oil to weigh", where both were named. */
+const isKindOf = ({ text, kind }: Slot, other: Slot): boolean =>
+  /^(?:oils?|wax|waxes|butters?|herbs?)$/i.test(text) && other.kind === kind && other.text !== text;
+
 /** The things in a message that a use has to account for. */
 export const thingsIn = ({ slots }: Features): readonly Slot[] =>
-  slots.filter((slot, at) => !isIdle(slot) && !slots.slice(at + 1).some((later) => isSameThing(slot, later)));
+  slots.filter(
+    (slot, at) =>
+      !isIdle(slot) &&
+      !slots.slice(at + 1).some((later) => isSameThing(slot, later)) &&
+      !slots.slice(0, at).some((earlier) => isKindOf(slot, earlier)),
+  );
 
 /** What a use lacks to be what a message means: words that name it; where it has those, what it cannot account for. */
 export const lacking = (use: Use, reading: Reading, slots: readonly Slot[]): readonly string[] => {

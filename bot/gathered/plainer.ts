@@ -43,6 +43,8 @@ const withFigures = (reading: Reading): Reading => {
   const text = withStops(reading.text)
     .replace(degrees, '$1 °C')
     .replace(/\bhalf (?:a )?grams?\b/gi, '0.5 g')
+    .replace(/\b(?:a|one) third of the\b/gi, '33.3% of the')
+    .replace(/\b(?:a|one) quarter of the\b/gi, '25% of the')
     .replace(countAfter, '$2 $1')
     .replace(inOne, 'each')
     .replace(oneOf, '1 ')

@@ -43,10 +43,15 @@ const wholeCues =
 const mostAsked =
   /\bhow (?:strong|much|many|high)\b.{0,40}\b(?:can|may|could|is allowed|is safe)\b|\bhow many drops\b|\bmax(?:imum)?\b|\bthe most\b/i;
 
+/** "I want a balm with shea and no nuts": one that is to be made up. */
+const wantsOne =
+  /\b(?:want|need|would like|'d like|looking for|after) an? (?:[a-z-]+ ){0,3}(?:balm|salve|stick|tube)\b/i;
+
 /** True for a message that asks for a look at what it names. */
 export const isAsked = (reading: Reading, parts: Parts, strong: boolean): boolean => {
   if (strong) return true;
   const { subject } = parts;
+  if (wantsOne.test(reading.text)) return false;
   if (/\bwhat(?:'s| is| are)\b.{1,40}\bgood for\b/i.test(reading.text)) return false;
   if (asksWhether(reading) && subject.recipe === undefined && isAboutLips(reading, parts)) return true;
   if (subject.recipe !== undefined) return anyWord(reading, wholeCues) && !/\bbe made\b/i.test(reading.text);

@@ -14,7 +14,7 @@ import { type Board, boardOf, free, take } from './target.ts';
 export const convertWords = new Set(
   `what whats what's which wat wot wut how hot express convert conversion converted converting many much is equals equal weigh weighs weight
   does work out make makes come comes worth into per mean measure measured calculate change turn translate degree degrees temperature volume
-  mass amount number instead other remind someone always only says say said bath thermometer oven jug book recipe i've forget melted or not don't dont care matter needs scale shows read reads`.split(
+  mass amount number instead other remind someone always only says say said bath thermometer oven jug book recipe i've forget melted or not don't dont care matter needs scale shows read reads same too`.split(
     /\s+/,
   ),
 );
@@ -107,6 +107,9 @@ const baseOf = (reading: Reading, board: Board, complete: boolean): LastConvert 
   return last;
 };
 
+/** "A pound of wax in grams": a weight is a weight, of whatever wax. */
+const isWeightOnly = (from = '', to = ''): boolean => isMassUnit(from) && isMassUnit(to);
+
 const draftOf = (reading: Reading, board: Board): Draft => {
   const measured = takeOne(board, 'gvdt');
   const unit = takeOne(board, 'u');
@@ -120,7 +123,7 @@ const draftOf = (reading: Reading, board: Board): Draft => {
   const value = signed(reading, amount) ?? base?.value;
   return {
     wish: defined({ value, from, to, ingredient }),
-    named,
+    named: isWeightOnly(from, to) ? { assumed: named.assumed } : named,
     ...defined({ amount, unit }),
     continues: base !== undefined,
   };

@@ -102,7 +102,13 @@ const claimWithWork = (reading: Reading): Claim | undefined => {
 const fairPrice =
   /\bis\s+[€£$]?\s?\d+(?:[.,]\d+)?[^,;?]{0,14}\b(?:(?:fair|good|right|reasonable|decent)\s+price|enough|too (?:much|little|low|high|cheap))\b/i;
 
+/** "And at 7.50?", where a price was tried before. */
+const anotherPrice =
+  /^\W*(?:(?:and|or|what about|how about|what if|so|ok|then)\s+){0,2}(?:at|for)\s+[€£$]?\s?\d+(?:[.,]\d{1,2})?\s?(?:€|euros?|eur|each|an? (?:tin|jar|pot|stick|tube)|apiece|instead|then)*\W*$/i;
+
 const claimMargin = (reading: Reading): Claim | undefined => {
+  const tried = lastCost(reading)?.sellAt !== undefined && anotherPrice.test(reading.text);
+  if (tried) return claimSelling(reading, sellingIn(reading));
   if (!anyWord(reading, sellCues) && !fairPrice.test(reading.text)) return undefined;
   const selling = sellingIn(reading);
   return asksMargin(reading, selling) ? claimSelling(reading, selling) : undefined;
@@ -113,7 +119,7 @@ const namesThings = (reading: Reading): boolean => reading.items.some((item) => 
 
 /** "How much are 24 tins of R", "what do the ingredients come to": asks for money without a word for it. */
 const asksMoney =
-  /\bset (?:me|us|you) back\b|\b(?:run|cost|set) (?:me|us)\b|\bthe damage\b|\b(?:do|will|would|should|must) (?:i|we) (?:pay|spend|fork out)\b|^\W*(?:(?:so|and|hi|hello|ok|please)\W+)*how much (?:is|are|would|will) (?:an?|one|each|the|\d+|it|that|two|three|four|five|six|ten|twelve|twenty)\b(?!.{0,40}\b(?:in it|goes|needed|left|stock|wax|butter|oil)\b)|\b(?:ingredients?|materials?|it|that|they|batch|tins?)\b.{0,60}\bcomes? to\b/i;
+  /\bset (?:me|us|you) back\b|\bout of pocket\b|\b(?:run|cost|set) (?:me|us)\b|\bthe damage\b|\b(?:do|will|would|should|must) (?:i|we) (?:pay|spend|fork out)\b|^\W*(?:(?:so|and|hi|hello|ok|please)\W+)*how much (?:is|are|would|will) (?:an?|one|each|the|\d+|it|that|two|three|four|five|six|ten|twelve|twenty)\b(?!.{0,40}\b(?:in it|goes|needed|left|stock|wax|butter|oil)\b)|\b(?:ingredients?|materials?|it|that|they|batch|tins?)\b.{0,60}\bcomes? to\b/i;
 
 /** Words that join a message to the cost before: "and …", "same for …". */
 const joining = /\b(?:and|same|also|about|instead|now)\b/i;

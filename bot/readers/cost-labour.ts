@@ -16,17 +16,26 @@ export interface Hours {
 /** Hours are kept as they were said; a third of one has no end. */
 const inHours = (minutes: number): number => Number((minutes / 60).toFixed(4));
 
+/** "Three hours to drive there", "two hours on the train": nobody is paid for those. */
+const isUnpaid =
+  /^(?: ?ago\b| late\b|(?: it took(?: us| me)?)?(?: just| only)?(?: to| of| in| on| by)?(?: the| a| my| our)? ?(?:drive|driving|driv\w*|train|bus|road|motorway|car|traffic|travel\w*|journey|trip|flight|queue|queuing|waiting|wait|walk\w*|sleep\w*|get (?:here|there|home)|find (?:it|the))\b)/i;
+
 /** How long the work takes, with those of `items` that say so. */
-export const takeHours = ({ tokens }: Reading, items: readonly Item[]): Hours => {
+export const takeHours = ({ tokens, text }: Reading, items: readonly Item[]): Hours => {
   const duration = readDuration(tokens);
-  if (!duration) return { items: [] };
+  if (!duration || isUnpaid.test(text.slice(duration.to))) return { items: [] };
   const { from, to, minutes } = duration;
   return { hours: inHours(minutes), items: items.filter((item) => item.from < to && item.to > from) };
 };
 
+/** "Two hours work at 15", after a cost. */
+const hoursAt = /\b(?:hours?|hrs?)(?:'|\s)?(?: of)?(?: (?:work|labou?r|time|my time))? at [€£$]?\s?\d/i;
+
 /** True for a message about work: its rate or its hours. */
 export const hasWork = (reading: Reading): boolean =>
-  anyWord(reading, labourCues) || /\b(?:an|per) hour\b|\bhourly\b|\/\s*h(?:r|our)?\b/i.test(reading.text);
+  (lastCost(reading)?.batch !== undefined && hoursAt.test(reading.text)) ||
+  anyWord(reading, labourCues) ||
+  /\b(?:an|per) hour\b|\bhourly\b|\/\s*h(?:r|our)?\b/i.test(reading.text);
 
 const rateIn = (items: readonly Item[], currency: string, taken: readonly Item[]): MoneyRead | undefined =>
   items.flatMap((item, at) => (taken.includes(item) ? [] : (moneyAt(items, at, currency) ?? [])))[0];

@@ -3,7 +3,7 @@ import type { Reading } from '../reading.ts';
 const labels = /\blabels?\b/i;
 /** A label or lid that is paid for: with a number and a word of money or of counting beside it. */
 const pricedPart =
-  /\b(?:lids?|labels?|stickers?|seals?|sleeves?)\b(?=.{0,40}\d)|\d.{0,30}\b(?:lids?|labels?|stickers?|seals?|sleeves?)\b|\b(?:prices?|costs?|pay)\b.{0,30}\b(?:lids?|labels?|stickers?|seals?|sleeves?)\b|\b(?:lids?|labels?|stickers?|seals?|sleeves?)\b.{0,20}\bprices?\b/i;
+  /\b(?:lids?|labels?|stickers?|seals?|sleeves?)\b(?=.{0,40}(?:\d|\b(?:cents?|pence)\b))|\d.{0,30}\b(?:lids?|labels?|stickers?|seals?|sleeves?)\b|\b(?:prices?|costs?|pay)\b.{0,30}\b(?:lids?|labels?|stickers?|seals?|sleeves?)\b|\b(?:lids?|labels?|stickers?|seals?|sleeves?)\b.{0,20}\bprices?\b/i;
 const moneyWord =
   /[€£$]|\b(?:costs?|prices?|pay|paid|each|apiece|cents?|pence|per|for)\b|\d[.,]\d{2}(?!\d)|\bare\b/i;
 const partWord = /^(?:lids?|labels?|stickers?|seals?|sleeves?)$/;

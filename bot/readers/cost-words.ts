@@ -23,7 +23,7 @@ export const priceWords = new Set([
   ...`per each a an one pack packs packet packets bag bags of pay paid pays paying is are at now new note noted for in it its set update incl including
   inclusive included excl excluding exclusive plus with without vat tax gst before after net gross eur euro euros gbp usd cad aud chf quid sterling dollar dollars
   cent cents ct cts p pence penny pennies pound pounds kilo litre gram we get got apiece ea tub tubs tubes bottle bottles jug jugs sack sacks block blocks
-  remember record unit units piece pieces pcs pc dried empty delivery save went gone up down rose fell cost's ex lid lids label labels sticker stickers seal seals sleeve sleeves was were did do does how much what that they them
+  update updated list remember record unit units piece pieces pcs pc dried empty delivery save went gone up down rose fell cost's ex lid lids label labels sticker stickers seal seals sleeve sleeves was were did do does how much what that they them
   supplier suppliers shop store trader wholesaler charge charges charging wants want asks ask buy buys buying bought sells selling become became come comes came dropped drop rose risen fallen increased
   more less higher lower cheaper up down box boxes sheet sheets roll rolls carton cartons case cases tray trays bundle bundles these following as it's by order ordered currently current present latest keep found write assume today costing on moment invoice invoices says quote quoted bill bills receipt receipts reads wrote told`.split(
     /\s+/,
@@ -89,6 +89,10 @@ export const aroundMoney = new Set([
   ...priceWords,
   ...batchCostWords,
   'delete',
+  'add',
+  'adding',
+  'include',
+  'including',
   'remove',
   'drop',
   'clear',

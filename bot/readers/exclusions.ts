@@ -12,8 +12,8 @@ const before = wordSet(
   'omit omitting sans boycott boycotts boycotting refuse refuses refusing detest detests',
 );
 const outBefore = wordSet('rule ruling leave leaving keep keeping take taking cut cutting');
-const stand = wordSet('stand bear');
-const cannot = wordSet("can't cant cannot");
+const stand = wordSet('stand bear have tolerate');
+const cannot = wordSet("can't cant cannot doesn't doesnt mustn't mustnt");
 
 const inwards = wordSet('use using put add adding in instead');
 
@@ -71,6 +71,12 @@ const leftOutAt = (items: readonly Item[], at: number): LeftOut | undefined => {
   return { first, from: at - leading, to: at + following };
 };
 
+/** "… so leave that out": of what was said to be left out already. */
+const isLeaving = (items: readonly Item[], at: number): boolean =>
+  /^(?:leave|leaving|keep)$/.test(word(items[at])) &&
+  word(items[at + 1]) === 'out' &&
+  !isThing(items[at - 1]);
+
 /**
  * The items with every way of leaving something out said as "without": "nuts excluded", "rule out beeswax", "keep the
  * shea out". A promise to leave something out is kept by all topics, so that all have to see it.
@@ -85,6 +91,7 @@ export const withExclusions = (items: readonly Item[]): readonly Item[] => {
     all.some(({ first, from }) => first === at && items[from - 1]?.letter !== letters.none);
   return items.flatMap((item, at) => {
     if (says(at)) return [];
+    if (isLeaving(items, at) || isLeaving(items, at - 1)) return [];
     return begins(at)
       ? [{ letter: letters.none, word: 'without', from: item.from, to: item.from }, item]
       : [item];

@@ -1,6 +1,7 @@
 import type { Reading } from '../reading.ts';
 import { readAgain } from '../understand.ts';
 import { echo } from './ask-back.ts';
+import { letters } from './lexicon.ts';
 import { holds, matters, type Sentence, sentencesIn } from './sentences.ts';
 
 /** More sentences than this are a letter, and what it asks is not looked for. */
@@ -11,11 +12,20 @@ interface Told extends Sentence {
   readonly carries: boolean;
 }
 
+const asking = /\?\s*$|\b(?:(?:can|could|would|will) you|please|pls|kindly)\b/i;
+/** "Can you word a Canadian label?" is what the message asks for, whatever else is in it. */
+const asksElse = ({ items, text }: Reading, { from, to }: Sentence): boolean =>
+  asking.test(text.slice(from, to)) &&
+  items.some((item) => item.from >= from && item.to <= to && item.letter === letters.danger);
+
 /** The sentences of a message; none where there is only one, or so many that it is no message. */
 const sentencesOf = (reading: Reading): readonly Told[] => {
   const all = sentencesIn(reading.text).map((sentence) => ({
     ...sentence,
-    carries: matters.test(reading.text.slice(sentence.from, sentence.to)) || holds(reading, sentence),
+    carries:
+      matters.test(reading.text.slice(sentence.from, sentence.to)) ||
+      holds(reading, sentence) ||
+      asksElse(reading, sentence),
   }));
   return all.length < 2 || all.length > mostSentences ? [] : all;
 };

@@ -2,6 +2,7 @@ import { defined } from '../../core/defined.ts';
 import { ingredientById } from '../../core/ingredients.ts';
 import type { Trouble } from '../answer.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
+import { readAgain } from '../understand.ts';
 import { echo, unknownIngredient } from './ask-back.ts';
 import { isBackground } from './background-words.ts';
 import { takeItem } from './body.ts';
@@ -258,8 +259,13 @@ const isElsewhere = (reading: Reading): boolean =>
 const strains = /\b(?:strain(?:ed|ing)?|pressed|pressing|infus\w+|steep\w*|macerat\w+)\b/i;
 const leadingNo = /^\W*(?:no|nope|nah|oh no|sorry)\b/i;
 
+/** "Without heating", "no stove": the cold way. */
+const noHeat =
+  /\b(?:without|no|not using|don't use)(?: any| using| the| a)? (?:heat(?:ing)?(?: it)?|warm(?:th|ing)(?: it)?|stove|hob|cooker|oven)\b|\bunheated\b|\bnot heated\b/i;
+
 /** The message as an infusion reads it: steeped oils for what they are, and without what is to be replaced. */
-const asInfusion = (reading: Reading): Reading => {
+const asInfusion = (heard: Reading): Reading => {
+  const reading = noHeat.test(heard.text) ? readAgain(heard.text.replace(noHeat, 'cold'), heard) : heard;
   const before = lastInfuse(reading);
   const all = withSteepedOils(reading.items, strains.test(reading.text));
   const kept = withoutReplaced(all, reading.text, before);

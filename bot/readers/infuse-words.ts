@@ -22,7 +22,7 @@ export const infuseWords = new Set([
   same instead back change prepare preparing produce prepared strength strong stronger weak weaker usual standard best it's should it get now
   tell show calculate skin hand lips lip first last time today yesterday already just finally ended cold-infused cold-infuse same but not don't measured worth per part parts batch tins recipe
   cover covers covered need needs needed or not why solar sunlight sort kind turn into creating create blossoms plants plant herbs is i my have had
-  goes go pour poured over them all total inside everything leafs flower buds bud tops sprigs per percent half equal equally mix mixed blend blended together long sit sits stand stands leave sitting standing bag bags packet bunch sack bowl wait nearly rather try filter filtered squeeze squeezed pressing was were had together friends takes take result fine swap replace substitute left should does do per strained can could`.split(
+  goes go pour poured over them all total inside everything leafs flower buds bud tops sprigs per percent both half equal equally mix mixed blend blended together long sit sits stand stands leave sitting standing bag bags packet bunch sack bowl wait nearly rather try filter filtered squeeze squeezed pressing was were had together friends takes take result fine swap replace substitute left should does do per strained can could`.split(
     /\s+/,
   ),
 ]);
@@ -64,6 +64,6 @@ export const yieldOf = missing(
 );
 
 export const foodWords =
-  /\b(?:cook|cooking|eat|eating|edible|salad|food|drink|pasta|dressing|dip|pizza|bread|culinary|garlic|chill?i(?:es)?|onions?)\b/i;
+  /\b(?:cook|cooking|eat|eating|edible|salad|food|(?<!(?:flowers?|petals?|herbs?|leaves|plants?|it|they|them|heads|buds|calendula|chamomile|lavender|comfrey|plantain|arnica)(?: will| would| do| does| to)? )drink|pasta|dressing|dip|pizza|bread|culinary|garlic|chill?i(?:es)?|onions?)\b/i;
 export const otherLiquids =
   /\b(?:(?<!how (?:hot|warm) (?:should|must|does|is|may) (?:the|my) )water(?!\W*bath)|vodka|alcohol|ethanol|spirit|rum|gin|brandy|vinegar|glycerine?|(?<!green )tea(?! tree)|milk|wine|everclear)\b/i;

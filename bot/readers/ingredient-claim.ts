@@ -99,7 +99,9 @@ const isPlain = (board: Board, name: Item, reading: Reading, about: Aspect | und
   if (reading.words.has('instead') && expected === ingredientWords) return false;
   // "I saw cupuaçu butter at the wholesaler, what is it?": the question stands by itself, and the rest is talk.
   const { blocking } = leftover(board, expected, whatIsIt.test(reading.text));
-  return blocking.every(({ letter }) => letter === 'Z' && whatIsIt.test(reading.text));
+  return blocking.every(
+    ({ letter, word }) => (letter === 'Z' || /^labels?$/.test(word)) && whatIsIt.test(reading.text),
+  );
 };
 
 /** "What is moonsilver wax?": a kind with a word before it that nobody knows is a name of its own. */

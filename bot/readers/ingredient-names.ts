@@ -76,6 +76,8 @@ const nearName = (search: NameSearch, at: number): Near | undefined => {
     const keys = search.keys.slice(at, at + words);
     if (keys.length < words || keys.some((key) => key === '' || /^\d/.test(key))) continue;
     const said = saidBetween(search, at, words);
+    // "Lavander in jojoba" is not about lavandin.
+    if (words > 1 && / (?:in|into|to|of|with|and|for|at|on|from|or|by|the|an?|is|it)$/.test(said)) continue;
     // "To settle it" is not about nettle.
     if (words === 1 && isBackground(said.toLowerCase())) continue;
     const ids = nearIds(said);

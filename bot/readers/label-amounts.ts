@@ -73,12 +73,16 @@ const takeLabelCount = (board: Board): Item | undefined => {
   return item;
 };
 
+/** "12 miles", "12 people", "at 12 o'clock": no number of tins. */
+const countsOther =
+  /^ (?!(?:please|pls|plz|thanks|thank|ta|cheers|in|on|of|for|and|x|with|region|no|then|now|if|this|we|i|as|at|or|to|all|by|from|us|uk|eu|au|ca|british|american|canadian|australian|letter|lot|best|bb|tins?|each|only|altogether|total|pieces?|pcs|copies|ones?|times|units?|more|a4|size|is|are|should|will|would|needed|required|again|so|when|because|have|need|here|there)\b)\p{L}{2,}/iu;
+
 /** "Labels for R, two dozen": the one number nobody else claimed. */
-const takeLoneNumber = (board: Board): Item | undefined => {
+const takeLoneNumber = (board: Board, text: string): Item | undefined => {
   const [only, second] = free(board).filter(({ letter }) => letter === 'n');
   // A year is no number of tins.
   const year = (only?.value ?? 0) >= 1990 && (only?.value ?? 0) <= 2100;
-  if (!only || second || year) return undefined;
+  if (!only || second || year || countsOther.test(text.slice(only.to))) return undefined;
   const at = board.items.indexOf(only);
   return take(board, at, at + 1)[0];
 };
@@ -106,7 +110,8 @@ export const takeLabelAmounts = (board: Board, reading: Reading): Amounts => {
   const { target, trouble } = takeCountOrMultiple(board, reading.settings);
   const net = asSaid(target.size, board.items) ?? takeNet(board, reading);
   const count = target.count === 1 && holdsSo.test(reading.text) ? undefined : target.count;
-  const tins = whole ?? count ?? (target.count === undefined ? takeLoneNumber(board)?.value : undefined);
+  const tins =
+    whole ?? count ?? (target.count === undefined ? takeLoneNumber(board, reading.text)?.value : undefined);
   const wrong = tins !== undefined && (!Number.isInteger(tins) || tins < 1) ? wholeTins : undefined;
   return defined({ tins, net, trouble: range ?? wrong ?? trouble });
 };

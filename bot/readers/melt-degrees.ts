@@ -10,9 +10,16 @@ const celsiusOf = (item: Item | undefined): number | undefined => {
   return item?.unit === 'F' && value !== undefined ? convertTemperature(value, 'F', 'C') : value;
 };
 
+/** "Class starts at ten": an hour of the day. */
+const atHour =
+  /\b(?:starts?|starting|begins?|beginning|opens?|opening|meet|meets|meeting|arrives?|arriving|comes?|coming|leaves?|leaving|class|lesson|doors|kicks? off|half past|quarter (?:past|to))(?: is| are)?(?: at| from| by)?(?: about| around)? $/i;
+const asHour = /^ ?(?:o'?clock|[ap]\.?m\b|sharp|in the (?:morning|afternoon|evening))/i;
+const isHour = (item: Item, text: string): boolean =>
+  atHour.test(text.slice(0, item.from)) || asHour.test(text.slice(item.to));
+
 /** "Can I melt shea at 30": a bare number after "at", with nothing of it to weigh. */
 export const takeTemperatureAfterAt = (board: Board, reading: Reading): number | undefined => {
-  const [item, second] = free(board).filter((each) => each.letter === 'n');
+  const [item, second] = free(board).filter((each) => each.letter === 'n' && !isHour(each, reading.text));
   if (
     !item ||
     second ||
@@ -66,7 +73,7 @@ export const takeBareTemperature = (board: Board, reading: Reading): number | un
     )
   )
     return undefined;
-  const [item, second] = free(board).filter((each) => each.letter === 'n');
+  const [item, second] = free(board).filter((each) => each.letter === 'n' && !isHour(each, reading.text));
   if (!item || second) return undefined;
   const unit = reading.settings.region === 'us' ? 'F' : 'C';
   return celsiusOf({ ...takeItem(board, item), unit });

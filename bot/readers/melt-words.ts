@@ -66,7 +66,7 @@ export const asksElsewhere = ({ letter, word }: Item): boolean => {
 
 /** "When should the scent go in for …?", "what goes in last": order and time in the pot. */
 export const asksWhenIn = (text: string): boolean =>
-  /\b(?:when|how (?:hot|warm|cool)|(?:what|which) temp\w*)\b.{0,40}\badd\b|\b(?:when|how (?:hot|warm|cool)|(?:what|which) temp\w*)\b.{0,50}\b(?:go|goes|stir|stirred|drip|dripped|drop|dropped|added|put|mixed) (?:in|into|to|it in)\b|\b(?:goes|go|went|comes?) in(?:to)?\b.{0,20}\b(?:first|last)\b|\b(?:first|last) (?:in|into)\b.{0,10}\bpot\b/i.test(
+  /\b(?:when|how (?:hot|warm|cool)|(?:what|which) temp\w*)\b.{0,40}\badd\b|\b(?:when|how (?:hot|warm|cool)|(?:what|which) temp\w*)\b.{0,50}\b(?:go|goes|stir|stirred|drip|dripped|drop|dropped|added|put|mix|mixed|tip|pour) (?:in|into|to|it in)\b|\b(?:what|which) temp\w*\b.{0,20}\b(?:stir|drip|drop|put|mix|tip)\b.{0,40}\b(?:in|into|to)\b|\b(?:goes|go|went|comes?) in(?:to)?\b.{0,20}\b(?:first|last)\b|\b(?:first|last) (?:in|into)\b.{0,10}\bpot\b/i.test(
     text,
   );
 

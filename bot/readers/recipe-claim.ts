@@ -53,15 +53,25 @@ const onlyAsks = ({ corrected }: Reading): boolean =>
   /^\W*(?:is|are|does|do|what|what's|which|how|will|why|when|where)\b/i.test(corrected) &&
   !/\b(?:save|store|record|enter|remember|keep)\b/i.test(corrected);
 
+/** "Shea butter 500 g 9.80", "tubes 0.28 each": a receipt or a price list, and no recipe. */
+const priced =
+  /(?:\d ?(?:g|kg|ml|l|oz|lb)|\b(?:gram|kilo|lit(?:re|er)|ounce|pound)s?)\b(?: [a-z' -]{1,30}?)? ?[€£$]? ?\d{1,4}[.,]\d\d\b(?! ?(?:g|kg|ml|l|oz|lb|%))|\d[.,]\d\d each\b/i;
+const isPriced = ({ text }: Reading): boolean =>
+  priced.test(text) && !/\brecipes?\b|\bbatch(?:es)?\b/i.test(text);
+
+/** "Add 3 hours of labour" has nothing of a recipe. */
+const nameless = (reading: Reading): Claim | undefined =>
+  reading.words.has('recipe') || reading.items.some((item) => item.letter === 'i')
+    ? refuse(missing(`What shall the recipe be called? For example "${saveExample}".`), 2.6)
+    : undefined;
+
 const claimSave = (reading: Reading, existing: boolean): Claim | undefined => {
-  if (isAboutKeeping(reading) || onlyAsks(reading)) return undefined;
+  if (isAboutKeeping(reading) || onlyAsks(reading) || isPriced(reading)) return undefined;
   const named = readNamedLines(reading);
   if (!named) return undefined;
   const lines = named.hasLines ? named.lines.lines : linesBefore(reading);
   if (lines === undefined) return nothingToSave(reading);
-  if (named.name === '') {
-    return refuse(missing(`What shall the recipe be called? For example "${saveExample}".`), 2.6);
-  }
+  if (named.name === '') return nameless(reading);
   const trouble = named.hasLines ? linesTrouble(reading, named) : undefined;
   if (trouble) return refuse(trouble, 2.6);
   const request = {

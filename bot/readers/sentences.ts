@@ -23,7 +23,7 @@ export const sentencesIn = (text: string): readonly Sentence[] => {
  * no sentence with one is passed over.
  */
 export const matters =
-  /\b(?:don'?t|cancel|stop|never ?mind|forget|scratch that|wait|not|nuts?|allerg\w{1,3}|vegans?|child|children|kids?|baby|toddlers?|pregnan\w{1,3}|(?:is|turns|aged|only) (?:one|two|three|four|five|six|\d)\b)/i;
+  /\b(?:don'?t|cancel|stop|never ?mind|forget|scratch that|wait|not|nuts?|allerg\w{1,3}|vegans?|child|children|kids?|baby|toddlers?|pregnan\w{1,3}|expecting|(?:is|turns|aged|only) (?:one|two|three|four|five|six|\d)\b)/i;
 
 const substance = /[RigvdptrcuMLHS%]/;
 

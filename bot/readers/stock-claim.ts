@@ -43,9 +43,12 @@ const isBareAny = ({ bench }: BenchText): boolean =>
 const goneOut =
   /\b(?:given|gave|give|sold|sell|sent|send|poured|pour|made|lent)\b|\bout (?:of (?:the|our) (?:house|door|kitchen)|there)\b/i;
 
+/** "Which price do we have for beeswax": of the price list. */
+const asksPrice = /\b(?:what|which) prices?\b/i;
+
 const asksList = ({ bench }: BenchText): boolean => {
   const { text, items } = bench.rest;
-  if (goneOut.test(text)) return false;
+  if (goneOut.test(text) || asksPrice.test(text)) return false;
   if (bench.days.length > 0 || bench.lots.length > 0) return false;
   if (items.some(({ letter }) => /[gvnRct%]/.test(letter))) return false;
   return [lowWord, stockWord, leftWord, shouldWord, asksAll].some((word) => word.test(text));

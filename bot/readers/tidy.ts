@@ -27,6 +27,12 @@ const otherWords: readonly (readonly [RegExp, string])[] = [
   [/\bvegani[sz]ed?\b/gi, 'make vegan'],
   [/\b(?:all|only|purely)[ -]plants?(?:[ -](?:only|based))?\b(?! oils?\b)/gi, 'vegan'],
   [/\bnever (?:a |any )?(?=nuts?\b)/gi, 'no '],
+  // "The lot number will be C7", "best before on it should be March".
+  [
+    /\b(best[- ]before|lot)(?: dates?| numbers?| no\.?| codes?)?(?: on (?:it|them|the (?:labels?|tins?)))? (?:should|shall|must|will|has to|ought to) (?:be|say|read)\b/gi,
+    '$1',
+  ],
+  [/\bscented with (?=\w)/gi, 'with '],
   [/\b(?:odou?rless|smells? of nothing|no aroma|non-?scented)\b/gi, 'unscented'],
 ];
 const inCommonWords = (text: string): string =>
@@ -91,7 +97,7 @@ const folded = (text: string): string =>
 
 /** "A pound and a half", "two cups and a half". */
 const andAHalf =
-  /\b(an?|one|two|three|four|five|six|\d{1,4}) (kilo(?:gram)?s?|kg|pounds?|lbs?|ounces?|oz|lit(?:re|er)s?|cups?|tablespoons?|teaspoons?|tbsp|tsp|dozen)(?: and a half\b| & a half\b)/gi;
+  /\b(an?|one|two|three|four|five|six|\d{1,4}) (kilo(?:gram)?s?|kg|pounds?|lbs?|ounces?|oz|lit(?:re|er)s?|cups?|tablespoons?|teaspoons?|tbsp|tsp|dozen)(?: (?:and|&) (?:a half\b|half\b(?! (?:of|the|an?|kg|kilo|pound|cup)\b)))/gi;
 const ones: Readonly<Record<string, number>> = { a: 1, an: 1, ...smallNumbers };
 const inTenths = (_: string, count: string, unit: string): string => {
   const number = (ones[count.toLowerCase()] ?? Number(count)) + 0.5;

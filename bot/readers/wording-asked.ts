@@ -168,7 +168,11 @@ const underHead = (text: string): string | undefined => {
 };
 
 const byVerb = (text: string, asked: RegExpExecArray): string | undefined => {
-  const done = isAction.test(asked[0]) && !isOnLabel(text) && !isSoldAs.test(text);
+  const done =
+    isAction.test(asked[0]) &&
+    !isOnLabel(text) &&
+    !isSoldAs.test(text) &&
+    !(/\bprint$/i.test(asked[0]) && promises(afterMatch(text, asked)));
   return done ? underHead(text) : (quoted(text) ?? afterMatch(text, asked));
 };
 

@@ -141,7 +141,8 @@ const ownWording = (text: string, reading: Reading): string | undefined => {
 /** "And under US rules", "what about customers in Canada": the same wording elsewhere. */
 const elsewhereOnly =
   /\b(?:and|so|but|then|what|how|about|if|i|we|sell|sold|selling|it|customers?|buyers?|people|folks|for|from|in|at|to|by|under|the|a|rules?|law|market|same|too|also|over|up|down|there|does|that|hold|go|ok|okay|now|going)\b|[^a-z]/gi;
-const sameElsewhere = ({ text, last }: Reading): Claim | undefined => {
+const sameElsewhere = ({ text: heard, last }: Reading): Claim | undefined => {
+  const text = heard.replace(/^[^"]{0,80}[?.,;-]\s*(?:no|or rather|i mean)\b[\s,]*(?=\S)/i, '');
   const said = regionSaid(text) ?? regionBesides(text);
   const wording = last?.topic === 'claim' ? last.request.wording : undefined;
   if (!said || typeof wording !== 'string') return undefined;

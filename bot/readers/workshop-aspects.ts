@@ -134,7 +134,7 @@ const roomTemperature = ({ items, text }: Reading): Said<number> => {
 const allergens =
   'nuts?|tree nuts?|almonds?|peanuts?|bee products?|bees?|beeswax|propolis|honey|daisy|daisies|ragweed|chamomile|wool|lanolin|sesame|soya?|wheat|gluten';
 const allergyShape = new RegExp(
-  `(?:\\b(?:one|two|three|someone|somebody|a|\\d{1,3})\\s+(?:of (?:them|us)\\s+)?(?:(?:person|participant|maker|guest|people)\\s+)?(?:(?:is|are|has|have|with)\\s+)?(?:an?\\s+)?)?(?:(${allergens})\\s+)?\\ballerg(?:y|ies|ic)\\b(?:\\s+(?:to|against|:)\\s*(?:the\\s+)?((?:${allergens})(?:(?:\\s*,\\s*|\\s+and\\s+|\\s+or\\s+)(?:${allergens})\\b)*))?`,
+  `(?:\\b(?:one|two|three|someone|somebody|a|\\d{1,3})\\s+(?:of (?:them|us)\\s+)?(?:(?:person|participant|maker|guest|people|girl|boy|lady|woman|man|child|kid|pupil|student|scout|member|friend|colleague)\\s+)?(?:(?:is|are|has|have|with)\\s+)?(?:an?\\s+)?)?(?:(${allergens})\\s+)?\\ballerg(?:y|ies|ic)\\b(?:\\s+(?:to|against|:)\\s*(?:the\\s+)?((?:${allergens})(?:(?:\\s*,\\s*|\\s+and\\s+|\\s+or\\s+)(?:${allergens})\\b)*))?`,
   'i',
 );
 

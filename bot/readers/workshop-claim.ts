@@ -59,6 +59,13 @@ const saysWorkshop = (reading: Reading, people: boolean, each: boolean): boolean
   return people || each || (plans && !otherRequests.test(reading.text));
 };
 
+/** "One pot for each of my nine girls, what do I weigh out": pots that are given, and nobody makes them. */
+const onlyWeighed = (text: string): boolean =>
+  /\bweigh\b/i.test(text) &&
+  !/\b(?:makes?|making|buy|bring|plan|kits?|jugs?|shopping|timeline|handout|class|course|lesson|teach\w*|learn\w*|hob|hot ?plates?)\b/i.test(
+    text,
+  );
+
 /** How sure a message is about a workshop: 3 by its own words, 2 by its shape, 0 not at all. */
 const sureness = (reading: Reading, { aspects, made }: Parts): number => {
   const people = aspects.fields.people !== undefined;
@@ -67,6 +74,7 @@ const sureness = (reading: Reading, { aspects, made }: Parts): number => {
   if (says(reading, workshopCues)) return saysWorkshop(reading, people, aspects.each) ? 3 : 0;
   if (!people) return 0;
   if (says(reading, classCues) && !/\bof course\b/i.test(reading.text)) return 3;
+  if (onlyWeighed(reading.text)) return 0;
   return makes && (aspects.each || anyWord(reading, planCues)) ? 2 : 0;
 };
 

@@ -23,6 +23,10 @@ const joined = /(?:\band|\bplus|[&+])\s*$/i;
 /** "12 people plus me": whoever leads makes one too. */
 const plusMe = /\b(?:plus|and) (?:me|myself)\b(?! to| a\b)/i;
 
+/** "One girl is allergic to nuts": somebody among those who come. */
+const isSomebody =
+  /^\s+(?:is|are|has|have|had|can't|cannot|who|with)\b[^.;,\n]{0,30}\b(?:allerg\w*|intoleran\w*|nuts?|vegans?|bees?|children|kids|pregnant)\b/i;
+
 interface Group extends Span {
   readonly value: number;
   readonly adds: boolean;
@@ -39,6 +43,7 @@ const groupAt = (text: string, figure: Figure): Group | undefined => {
     return { ...part, to: figure.to + (found?.[0].length ?? 0), adds: false };
   }
   const people = after(text, figure.to, peopleShape);
+  if (people && after(text, figure.to + people[0].length, isSomebody)) return undefined;
   if (people && !containerish.test(people[1] ?? '')) {
     const adds = !before(text, figure.from, included) && before(text, figure.from, joined) !== undefined;
     return { ...part, to: figure.to + people[0].length, adds };

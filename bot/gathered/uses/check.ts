@@ -3,7 +3,7 @@ export const check = `
 ~ size tins n
 
 = is {%} {aroma} ok for pregnant women
-? pregnan* mother-to-be mum-to-be
+? pregnan* is_expecting are_expecting am_expecting expecting_a expectant mother-to-be mum-to-be
 
 = is {%} {aroma} ok for children
 ? child* kid kids baby babies toddler* grandchild* year-old* year_old* little_ones little_one pupils school* nephew* niece* grandson* granddaughter* brownies cubs nursery
@@ -29,7 +29,7 @@ export const check = `
 ! drops
 
 = is {aroma} ok for pregnant women
-? pregnan* mother-to-be mum-to-be
+? pregnan* is_expecting are_expecting am_expecting expecting_a expectant mother-to-be mum-to-be
 
 = is {aroma} light sensitising
 ? sun* light* photo* uv phototoxic beach outdoors
@@ -48,7 +48,11 @@ export const check = `
 ? baby babies infant* newborn* baby's months_old
 
 = is {R} ok for pregnant women
-? pregnan* mother-to-be mum-to-be mothers-to-be mums-to-be
+? pregnan* is_expecting are_expecting am_expecting expecting_a expectant mother-to-be mum-to-be mothers-to-be mums-to-be
+
+= is {R} ok for children
+? is_one is_two is_three is_four is_five is_six is_seven is_eight is_nine is_ten is_only turns_one turns_two turns_three turns_four years_old aged
+? use have wear put safe ok okay fine can may suitable all_right alright
 
 = is {R} ok for children
 ? child* kid kids toddler* grandchild* year-old* year_old* little_ones little_one nephew* niece* grandson* granddaughter* brownies cubs nursery

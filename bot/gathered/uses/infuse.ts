@@ -43,6 +43,9 @@ export const infuse = `
 ? make making made do_a prepare*
 ! drop drops essential melt* instead balm candle soap
 
+= how much herb for {g} strained {aroma} in {oil} at {r}
+? finish* end_up ready strained need want of_infused end_with made steeped
+
 = how much {aroma} for {g} infused {oil} at {r}
 ? finish* end_up ready strained need want of_infused end_with
 ! drop drops essential melt* instead balm

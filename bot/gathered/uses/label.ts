@@ -40,11 +40,11 @@ export const label = `
 @ label
 ! go going holiday live lives went visit*
 
-= on A4
+= on A4<not_letter instead_of_letter rather_than_letter: >
 @ label
 ? a4
 
-= on Letter
+= on Letter<not_a4 instead_of_a4 rather_than_a4: >
 @ label
 ? letter american_paper us_paper
 

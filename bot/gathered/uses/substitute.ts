@@ -3,7 +3,7 @@ export const substitute = `
 ~ region
 
 = swap {i1} for {i2} in {R}[ and make {tins}]<not_use not_using not_want don't_use don't_want: >
-? swap* instead in_place the_place_of replac* exchang* trade rather switch* stead* use_up don't_care_for don't_like not_keen_on do_not_care_for take_out where use_it prefer* not
+? swap* instead in_place the_place_of replac* exchang* trade rather switch* stead* use_up don't_care_for don't_like not_keen_on do_not_care_for take_out where use_it prefer* not ditch* scrap* dump* chuck*
 ! half some is_it poured
 
 = swap half the {i1} for {i2} in {R}
@@ -12,7 +12,7 @@ export const substitute = `
 ! all
 
 = swap {%} of the {i1} for {i2} in {R}
-? swap* instead in_place the_place_of replac* exchang* trade rather switch* change*
+? swap* instead in_place the_place_of replac* exchang* trade rather switch* change* should_be become* turn_into
 
 = bee-free {R}<minus except: >
 ? nothing_from_bees no_bee bee bees bee-free
@@ -30,7 +30,7 @@ export const substitute = `
 
 = what can replace {i} in {R}<had_no has_no have_no there_is_no there's_no got_no is_no can't_stand cannot_stand can't_get cannot_get couldn't_get allergic_to hates expensive never_again not_have don't_have didn't_have doesn't_have not_have than: >
 ? replac* instead in_place place_of substitut* alternative* stand-in stand_in similar like-for-like run_out ran_out out_of closest nearest the_job_of what_else something_else anything_else another_one
-! vegan* nut nuts cheap* swap* what_about how_about put
+! vegan* nut nuts cheap* swap* what_about how_about put got_out_of come_out_of came_out_of get_out_of
 
 = what can replace {i}, vegan
 ? replac* instead in_place place_of substitut* alternative* stand-in stand_in similar
