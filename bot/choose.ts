@@ -214,11 +214,16 @@ function* looksAt(named: Reading, whole: Chosen | undefined, topics: readonly To
 
 const passedOver = (gist: { readonly passedOver: string }): string => `I passed over "${gist.passedOver}".`;
 
+/** "I am 42", after an answer: no number of tins. */
+const age =
+  /^\W*(?:i am|i'm|im|(?:s?he|my [a-z]{2,12})(?:'s| is)) (?:only |just |about |turning )?\d{1,3}(?: years?(?: old)?| today| now)?\W*$/i;
+
 /**
  * What a message means as a whole; else what the sentences of it mean that hold something to work with, what "it" stands
  * for in them, or what the things in it are put to. What was taken for granted on the way is told with the answer.
  */
 export const choose = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
+  if (reading.last && age.test(reading.text)) return undefined;
   const whole = goingOn(reading, topics) ?? chooseWhole(reading, topics);
   if (isRequest(whole)) return whole;
   for (const { read, assumed } of looksAt(pointedNames(reading).reading, whole, topics)) {

@@ -15,7 +15,7 @@ const withoutAsides = (reading: Reading): Reading => {
   const sentences = sentencesIn(text);
   const kept = sentences.filter((sentence) => {
     const said = text.slice(sentence.from, sentence.to);
-    return holds(reading, sentence) || matters.test(said) || asksIn.test(said) || /\?\s*$/.test(said);
+    return holds(reading, sentence) || matters(said) || asksIn.test(said) || /\?\s*$/.test(said);
   });
   if (kept.length === 0 || kept.length === sentences.length) return reading;
   const said = kept.map(({ from, to }) => text.slice(from, to));
@@ -25,6 +25,10 @@ const withoutAsides = (reading: Reading): Reading => {
 const degrees = /(\d)\s?degrees?\b(?!\s+(?:[cf]\b|celsius|centigrade|fahrenheit))/gi;
 /** "Tins: 16" in a list. */
 const countAfter = /\b(tins?|jars?|pots?|tubes?|sticks?) ?[:=] ?(\d{1,4})\b(?! ?(?:ml|g|oz|x)\b)/gi;
+/** "Fifty tins (15 ml)". */
+const bracketed = /\b(tins|jars|pots|tubes|sticks) ?\((\d[\d.,]{0,5} ?(?:ml|g|oz|fl oz))(?: each)?\)/gi;
+/** "To fill a 500 ml jar". */
+const oneHolder = /(?<=\bfill )(?:an?|one) (\d[\d.,]{0,5} ?(?:ml|g|oz|fl oz)) (tin|jar|pot|tube|tub)\b/gi;
 /** "In one tin go 30 ml". */
 const inOne =
   /\b(?:(?:in|into) (?:one|a|every) (?:tin|jar|pot|tube|stick) (?:goes|go|fits?)|(?:one|a|every) (?:tin|jar|pot|tube|stick) (?:takes|holds|is for))\b/gi;
@@ -46,6 +50,8 @@ const withFigures = (reading: Reading): Reading => {
     .replace(/\b(?:a|one) third of the\b/gi, '33.3% of the')
     .replace(/\b(?:a|one) quarter of the\b/gi, '25% of the')
     .replace(countAfter, '$2 $1')
+    .replace(bracketed, '$1 of $2')
+    .replace(oneHolder, '1 $2 of $1')
     .replace(inOne, 'each')
     .replace(oneOf, '1 ')
     .replace(onePack, '1 $1')

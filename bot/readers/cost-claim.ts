@@ -4,7 +4,7 @@ import { readingWithout } from '../understand.ts';
 import { isBackground } from './background-words.ts';
 import { isCalledOff } from './called-off.ts';
 import { readCostBatch } from './cost-batch.ts';
-import { claimLabour, hasWork, takeHours, takeWork } from './cost-labour.ts';
+import { claimLabour, hasWork, takeHours, takeWork, tellsOfTime } from './cost-labour.ts';
 import { asksCost, claimPrices, looksPriced } from './cost-note.ts';
 import { withParts } from './cost-parts.ts';
 import { claimMissing, claimPast, isPlain, oneThing } from './cost-past.ts';
@@ -130,7 +130,7 @@ const sum =
 const namesSum = ({ text, items, last }: Reading): boolean =>
   last?.topic === 'cost' && sum.test(text) && !items.some(({ letter }) => /[Ric]/.test(letter));
 
-const asking = wordSet('what how which when then if');
+const asking = wordSet('what how which when then if make made do fill need produce pour');
 /** "Is the hand balm kosher" after a cost is another question. */
 const asksSomethingElse = ({ items, text }: Reading): boolean =>
   /^\W*(?:is|are|does|do|did|what|why|who|where)\b/i.test(text) &&
@@ -177,14 +177,14 @@ const byPost = /\b(?:costs?|price|much)\b.{0,20}\bto (?:send|post|ship|mail|deli
 
 /** What a message would mean about money: a price, the price list, labour, the cost of a batch, a margin. */
 export const claimMoney = (heard: Reading): Claim | undefined => {
-  if (isCalledOff(heard.text) || byPost.test(heard.text)) return undefined;
+  if (isCalledOff(heard.text) || byPost.test(heard.text) || tellsOfTime(heard)) return undefined;
   const units = lastCost(heard)?.batch === undefined ? undefined : claimUnits(heard, 'cost');
   if (units) return units;
   const supposed = elsewhere.test(heard.text) ? undefined : claimSupposed(heard, claimOne);
   if (supposed) return supposed;
-  const one = claimOne(heard);
-  if (one?.kind === 'request' || elsewhere.test(heard.text)) return one;
-  return claimBoth(heard) ?? one;
+  // "Shea is 19 a kilo now. What do 24 tins cost?": no price is lost in what follows it.
+  const both = elsewhere.test(heard.text) ? undefined : claimBoth(heard);
+  return both ?? claimOne(heard);
 };
 
 const claimOne = (heard: Reading): Claim | undefined => {

@@ -20,6 +20,12 @@ const inHours = (minutes: number): number => Number((minutes / 60).toFixed(4));
 const isUnpaid =
   /^(?: ?ago\b| late\b|(?: it took(?: us| me)?)?(?: just| only)?(?: to| of| in| on| by)?(?: the| a| my| our)? ?(?:drive|driving|driv\w*|train|bus|road|motorway|car|traffic|travel\w*|journey|trip|flight|queue|queuing|waiting|wait|walk\w*|sleep\w*|get (?:here|there|home)|find (?:it|the))\b)/i;
 
+/** True for a message of such hours: "it took us 3 hours to drive there". */
+export const tellsOfTime = ({ tokens, text }: Reading): boolean => {
+  const duration = readDuration(tokens);
+  return duration !== undefined && isUnpaid.test(text.slice(duration.to));
+};
+
 /** How long the work takes, with those of `items` that say so. */
 export const takeHours = ({ tokens, text }: Reading, items: readonly Item[]): Hours => {
   const duration = readDuration(tokens);
@@ -29,7 +35,7 @@ export const takeHours = ({ tokens, text }: Reading, items: readonly Item[]): Ho
 };
 
 /** "Two hours work at 15", after a cost. */
-const hoursAt = /\b(?:hours?|hrs?)(?:'|\s)?(?: of)?(?: (?:work|labou?r|time|my time))? at [€£$]?\s?\d/i;
+const hoursAt = /\b(?:hours?|hrs?)'?(?: of)?(?: (?:work|labou?r|time|my time))? at [€£$]?\s?\d/i;
 
 /** True for a message about work: its rate or its hours. */
 export const hasWork = (reading: Reading): boolean =>

@@ -141,13 +141,18 @@ const eachContainer = (segment: readonly Item[], reading: Reading): Item | undef
   return item && word ? { ...item, letter: 'c', word: word.toLowerCase() } : undefined;
 };
 
+/** "A 10 ml bottle of lavender oil": what it is sold in. */
+const isPackOf = (segment: readonly Item[], { letter }: Item, at: number): boolean =>
+  letter === 'c' && segment[at + 1]?.letter === 'o' && segment[at + 2]?.letter === 'i';
+
 /** The one thing of a segment: a generic word beside a name is only its kind, a bag or tub only how it is sold. */
 const oneThing = (
   segment: readonly Item[],
   reading: Reading,
 ): { readonly thing?: Item; readonly several: boolean } => {
-  const exact = segment.filter((item) => isThing(item) && !item.generic);
-  const [thing, second] = exact.length > 0 ? exact : segment.filter(isThing);
+  const named = segment.filter((item, at) => !isPackOf(segment, item, at));
+  const exact = named.filter((item) => isThing(item) && !item.generic);
+  const [thing, second] = exact.length > 0 ? exact : named.filter(isThing);
   if (!thing) return { several: false, ...defined({ thing: eachContainer(segment, reading) }) };
   const several = second !== undefined && !(thing?.letter === 'i' && second.letter === 'c');
   return { several, ...defined({ thing }) };

@@ -42,7 +42,7 @@ const ceilingWords = 'than spend under below less most max maximum up over withi
 
 /** "What is mango butter?", "is lanolin vegan?": asked about an ingredient, wished for nothing. */
 const asksAbout =
-  /^\W*(?:what(?:'s| is| are)|whats|tell me about|density of|is|are|does|do) (?!(?:there|you|it|that|this|something|best|a good|your|about|we|i)\b)[\w' -]{1,40}\??\s*$/i;
+  /^\W*(?:what(?:'s| is| are)|whats|tell me about|density of|is|are|does|do) (?!(?:there|not|you|it|that|this|something|best|a good|your|about|we|i)\b)[\w' -]{1,40}\??\s*$/i;
 
 /** "What do people put kokum butter in balms for?" */
 const asksWhatFor =
@@ -53,6 +53,7 @@ export const isElsewhere = (reading: Reading): boolean => {
   const { words } = reading;
   // "what do people use castor oil for" asks about the oil, not for a balm with it.
   if (words.has('what') && (words.has('use') || words.has('used')) && words.has('for')) return true;
+  if (/\b(?:upper|legal|safe) limit\b/i.test(reading.text)) return true;
   if (asksAbout.test(reading.text) || asksWhatFor.test(reading.text)) return true;
   if (isOtherRequest(reading) || asksForecast(reading)) return true;
   // "… a tin of 15 ml" under a price is no line of a recipe; any other amount is.

@@ -36,7 +36,7 @@ export const unlessEmpty = <T>(list: readonly T[]): readonly T[] | undefined =>
 
 /** "It needn't be vegan": a wish taken back. */
 export const notVegan =
-  /\b(?:needn't|not|n't|no need (?:for it )?to|non)[ -](?:(?:have|need|necessarily|be|to|it|strictly) ){0,4}vegan\b/i;
+  /(?:\b(?:needn't|not|no need (?:for it )?to|non)|n't)[ -](?:(?:have|need|necessarily|be|to|it|strictly) ){0,4}vegan\b/i;
 
 export const readWishes = (board: Board, reading: Reading, veganBefore: boolean): WishesRead => {
   const { price, limit, assumed: tinAssumed } = takePrice(board, reading);

@@ -23,7 +23,7 @@ const sentencesOf = (reading: Reading): readonly Told[] => {
   const all = sentencesIn(reading.text).map((sentence) => ({
     ...sentence,
     carries:
-      matters.test(reading.text.slice(sentence.from, sentence.to)) ||
+      matters(reading.text.slice(sentence.from, sentence.to)) ||
       holds(reading, sentence) ||
       asksElse(reading, sentence),
   }));
@@ -113,7 +113,7 @@ const stretchesOf = (reading: Reading): Gist[] => {
  */
 export const sentencesAlone = (reading: Reading): Gist[] => {
   const sentences = sentencesOf(reading);
-  const matter = sentences.filter(({ from, to }) => matters.test(reading.text.slice(from, to)));
+  const matter = sentences.filter(({ from, to }) => matters(reading.text.slice(from, to)));
   return sentences
     .flatMap((sentence, at) => {
       const isFree = matter.every((one) => one === sentence);

@@ -156,6 +156,18 @@ export interface RoleRead {
 const haveDry =
   /\bdr(?:y|ied)\b[\s,;]{1,3}(?:(?:and|i|we|she|he)\s){0,3}(?:have|has|got|own)\s(?:(?:about|some)\s)?$/i;
 
+/** "Infusion of plantain in olive oil, I have 45 g": of the herb, where nothing else is said of it. */
+const isOwned = ({ text }: Reading, items: readonly Item[], at: number): boolean => {
+  const { from = 0, letter } = items[at] ?? {};
+  const has = /\b(?:i|we)(?: have|'ve)(?: got)?(?: about| only| around)? $/i.test(
+    text.slice(Math.max(0, from - 24), from),
+  );
+  const isLast = !items.slice(at + 1).some((each) => each.letter === 'i' || /^[og]$/.test(each.letter));
+  return (
+    letter === 'g' && has && isLast && items.some((each) => nameAt(items, items.indexOf(each)) === 'herb')
+  );
+};
+
 /** "22 g once it was dry", "plant: rosemary. mass: 55 g. oil: …": of the herb named before. */
 const isDried = ({ text }: Reading, items: readonly Item[], at: number): boolean => {
   const { from = 0, to = 0 } = items[at] ?? {};
@@ -187,7 +199,12 @@ export const roleOf = (reading: Reading, items: readonly Item[], at: number): Ro
     .map((step) => roleAt(items, neighbour(items, at, step)))
     .find((role) => role !== undefined);
   const out = item !== undefined && comesOut(reading, item);
-  if (isHerbWord(items[at + 1]) || goesIntoOil(items, at) || isDried(reading, items, at))
+  if (
+    isHerbWord(items[at + 1]) ||
+    goesIntoOil(items, at) ||
+    isDried(reading, items, at) ||
+    isOwned(reading, items, at)
+  )
     return { role: 'herb', inferred: false };
   if (found === 'herb' && !(out && /\bout of\b/i.test(reading.text.slice(item.to, item.to + 12)))) {
     return { role: 'herb', inferred: false };

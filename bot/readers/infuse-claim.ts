@@ -7,6 +7,8 @@ import { echo, unknownIngredient } from './ask-back.ts';
 import { isBackground } from './background-words.ts';
 import { takeItem } from './body.ts';
 import { isCalledOff, isToldOnly } from './called-off.ts';
+import { ouncesBeside } from './in-ounces.ts';
+import { claimAgain } from './infuse-again.ts';
 import { herbOf, isAmountItem, type RatioRead, readRatio } from './infuse-amounts.ts';
 import { readBatch } from './infuse-batch.ts';
 import { concerns, elsewhere } from './infuse-concerns.ts';
@@ -128,7 +130,12 @@ interface Draft {
 
 /** What is said beside herbs, oils and amounts. */
 const sideFields = (reading: Reading, ratio: RatioRead): Fields =>
-  defined({ ratio: ratio.ratio, way: wayOf(reading), fresh: isFresh(reading) || undefined });
+  defined({
+    ratio: ratio.ratio,
+    way: wayOf(reading),
+    fresh: isFresh(reading) || undefined,
+    units: ouncesBeside(reading),
+  });
 
 const mixDraft = (
   reading: Reading,
@@ -276,6 +283,10 @@ const asInfusion = (heard: Reading): Reading => {
 /** What a message would mean as a question about steeping a herb in oil. */
 export const claimInfuse = (heard: Reading): Claim | undefined => {
   if (isCalledOff(heard.text)) return undefined;
+  return claimAgain(heard) ?? claimSteeped(heard);
+};
+
+const claimSteeped = (heard: Reading): Claim | undefined => {
   const reading = asInfusion(heard);
   const own = claimOwnYields(reading);
   if (own || isElsewhere(reading)) return own;

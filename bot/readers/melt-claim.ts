@@ -54,6 +54,14 @@ const takeHalfNamed = (own: Subject, reading: Reading): Subject => {
   return { recipe: only.name, assumed: [`I took "${ingredient.word}" as ${only.name}.`] };
 };
 
+/** "When does it melt?" after "what is candelilla wax". */
+const thingBefore = ({ last, text }: Reading): Subject | undefined => {
+  const id = last?.topic === 'ingredient' ? last.request.ingredient : undefined;
+  if (typeof id !== 'string' || !/\b(?:it|that|this)\b|\bmelting (?:point|range)\b/i.test(text))
+    return undefined;
+  return { ingredient: { letter: 'i', word: id, ingredients: [id], from: 0, to: 0 }, assumed: [] };
+};
+
 const subjectOf = (board: Board, reading: Reading): Subject => {
   // "When does the peppermint go in?" after a recipe that has it.
   const spoken = subjectBefore(reading);
@@ -64,7 +72,7 @@ const subjectOf = (board: Board, reading: Reading): Subject => {
   const near = takeRemembered(board, reading, meltWords);
   if (near) return near;
   const before = subjectBefore(reading);
-  return before ? { ...before, assumed: [] } : own;
+  return before ? { ...before, assumed: [] } : (thingBefore(reading) ?? own);
 };
 
 /** "Dark chart", "the graph in dark mode". */
@@ -78,7 +86,7 @@ const heatBefore = ({ last, text }: Reading): number | undefined => {
   const before = last?.topic === 'melt' ? last.request.survivesC : undefined;
   const again =
     /\b(?:and|too|also|as well|same|(?:what|how) about)\b/i.test(text) &&
-    !/\bmelt|\bplan\b|\bpour/i.test(text);
+    !/\bmelt|\bplan\b|\bpour|\bcar\b|\bpocket|\bpost\b|\bsummer|\bbeach|\bsun\b|\bfridge/i.test(text);
   return again && typeof before === 'number' ? before : undefined;
 };
 

@@ -145,12 +145,14 @@ const severalths = (list: readonly Token[], read: NumberRead): NumberRead => {
   return { value: read.value * part, next: tail?.next ?? read.next + 1 };
 };
 
+/** "One and half cup". */
+const isMeasure =
+  /^(?:cups?|tbsps?|tsps?|tablespoons?|teaspoons?|kilos?|kg|pounds?|lbs?|ounces?|oz|lit(?:re|er)s?|dozen)$/;
 const withHalf = (list: readonly Token[], read: NumberRead): NumberRead => {
   if (list[read.next]?.word !== 'and') return read;
   const tail = fractionWord(list, read.next + 1);
-  return tail && list[read.next + 1]?.word !== 'half'
-    ? { value: read.value + tail.value, next: tail.next }
-    : read;
+  const isMixed = list[read.next + 1]?.word !== 'half' || isMeasure.test(list[read.next + 2]?.word ?? '');
+  return tail && isMixed ? { value: read.value + tail.value, next: tail.next } : read;
 };
 
 const multiplied = (list: readonly Token[], read: NumberRead): NumberRead => {

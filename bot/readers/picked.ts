@@ -45,6 +45,10 @@ const withOffer = (text: string, offers: readonly string[]): string => {
   return text;
 };
 
+/** "I take the second: 40 tins": taken by naming it. */
+const taking =
+  /\b(?:(?:i|we)(?:'ll|'d| will| would| shall)?(?: like to)? |let'?s )(?:take|have|go (?:for|with)|choose|pick|prefer|do) $/i;
+
 /** What of several recipes a message picks: "it" stands in its place. */
 const withMade = (text: string, last: Last, made: readonly Made[]): PickedText => {
   for (const shape of shapes) {
@@ -54,7 +58,7 @@ const withMade = (text: string, last: Last, made: readonly Made[]): PickedText =
     const place = said === 'last' ? made.length - 1 : (places[said] ?? 0);
     const one = made.find((each) => each.number === place + 1) ?? made[place];
     if (!one) continue;
-    const plain = `${text.slice(0, match.index)}it${text.slice(match.index + match[0].length)}`;
+    const plain = `${text.slice(0, match.index).replace(taking, '')}it${text.slice(match.index + match[0].length)}`;
     return { text: plain, last: { ...last, made: [one], picked: place } };
   }
   return { text, last };

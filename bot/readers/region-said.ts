@@ -96,10 +96,14 @@ const anyRegion = new RegExp(
   `\\b(?:${regionNames.map(([, said]) => said).join('|')}|u k|au|british|brits|english|states|us|american|canadian|european|australian|aussie)|region`,
 );
 
+/** "We go to Canada on holiday", "Canada is a big country": a place that is spoken of. */
+const isPlaceOnly =
+  /\b(?:on|for|our|my|a|the|his|her|their)\s+(?:\w+\s+)?(?:holidays?|vacation|honeymoon)\b|\bto (?:visit|see) |\bis an? (?:\w+ ){0,2}(?:country|place|city|island|state)\b/;
+
 /** The region a message names, and where; undefined when it names none. */
 export const regionSaid = (text: string): RegionSaid | undefined => {
   const plain = text.toLowerCase();
-  if (!anyRegion.test(plain)) return undefined;
+  if (!anyRegion.test(plain) || isPlaceOnly.test(plain)) return undefined;
   for (const [region, pattern] of all) {
     const match = pattern.exec(plain);
     if (match) return { region, from: match.index, to: match.index + match[0].length };
@@ -140,13 +144,15 @@ const alone = regionWords.map(
 const capitals: readonly (readonly [Region, RegExp])[] = [
   ['eu', /\bEU\b/],
   ['uk', /\b(?:UK|GB)\b/],
-  ['us', /\b(?:US|USA)\b/],
+  // "US Letter" is a paper.
+  ['us', /\b(?:US|USA)\b(?! [Ll]etter)/],
 ];
 const shouted = /^[^a-z]*$/;
 
 /** The region a message names before a thing ("UK labels") or names and nothing else ("and Canada?"). */
 export const regionBesides = (text: string): RegionSaid | undefined => {
-  if (!anyRegion.test(text.toLowerCase())) return undefined;
+  const plain = text.toLowerCase();
+  if (!anyRegion.test(plain) || isPlaceOnly.test(plain)) return undefined;
   for (const [region, pattern] of [...besides, ...alone, ...(shouted.test(text) ? [] : capitals)]) {
     const match = pattern.exec(text);
     if (match) return { region, from: match.index, to: match.index + match[0].length };

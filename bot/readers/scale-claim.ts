@@ -89,6 +89,9 @@ const bodyless = (reading: Reading, read: ScaleReading): Draft => {
   };
 };
 
+const isCountOnly = ({ target, limit }: ScaleReading): boolean =>
+  limit === undefined && Object.keys(target).join() === 'count';
+
 const draft = (reading: Reading, read: ScaleReading): Draft => {
   if (read.recipe === undefined && read.lines.length === 0) return bodyless(reading, read);
   const body = read.recipe === undefined ? { lines: read.lines } : { recipe: read.recipe };
@@ -99,7 +102,10 @@ const draft = (reading: Reading, read: ScaleReading): Draft => {
       assumed: read.assumed,
       weight: 2.6,
     };
-  return { wish: { ...body, ...said(read) }, assumed: read.assumed, weight: 2 };
+  // "And for the mint one, 10 tins": as large as those before.
+  const size =
+    last?.size !== undefined && isCountOnly(read) && anyWord(reading, joining) ? { size: last.size } : {};
+  return { wish: { ...body, ...size, ...said(read) }, assumed: read.assumed, weight: 2 };
 };
 
 const hasBody = (read: ScaleReading): boolean => read.recipe !== undefined || read.lines.length > 0;
@@ -193,6 +199,9 @@ const hasTargetSaid = (last: Wish): boolean => targetTrouble(last) === undefined
 const fromLast = (reading: Reading, last: Wish): Claim | undefined =>
   (hasTargetSaid(last) ? askedAgain(reading, last) : undefined) ?? moreThan(reading, last);
 
+/** "Pour temperature for R" after a weigh-out of it. */
+const ofHeat = /\btemperatures?\b|\bhow (?:hot|warm)\b/i;
+
 /** What a message would mean as a scale request. */
 export const claimScale = (reading: Reading): Claim | undefined => {
   const units = claimUnits(reading, 'scale');
@@ -203,6 +212,7 @@ export const claimScale = (reading: Reading): Claim | undefined => {
   const cue = anyWord(reading, cues) || asksForPour(reading);
   const read = readScale(reading);
   if (!concerns(reading, read, cue) || isInfusion(read)) return undefined;
+  if (!hasTarget(read) && ofHeat.test(reading.text)) return undefined;
   if (read.trouble) return refuse(read.trouble, hasBody(read) || cue ? 2 : 0.5);
   const drafted = draft(reading, read);
   takeOwnIngredients(read.board, reading, drafted.wish.recipe);

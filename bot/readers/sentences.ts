@@ -22,8 +22,15 @@ export const sentencesIn = (text: string): readonly Sentence[] => {
  * "No, don't" takes a request back; "she has a nut allergy", "my daughter is two" say what to look at. Neither is talk, and
  * no sentence with one is passed over.
  */
-export const matters =
+const weighty =
   /\b(?:don'?t|cancel|stop|never ?mind|forget|scratch that|wait|not|nuts?|allerg\w{1,3}|vegans?|child|children|kids?|baby|toddlers?|pregnan\w{1,3}|expecting|(?:is|turns|aged|only) (?:one|two|three|four|five|six|\d)\b)/i;
+
+/** "I am not ready at all", "not a great shopper": a no that says no to nothing. */
+const idleNo =
+  /\b(?:am|are|is|was|were|'m|'re|'s) not (?:(?:at all|yet|quite|very|really|too|that|so|much of) )?(?:ready|sure|certain|clear|good|great|clever|happy|patient|prepared|organised|an? (?:great|good|big|clever|patient)\b)/gi;
+
+/** True where a stretch of a message says something that no reading of it may pass over. */
+export const matters = (said: string): boolean => weighty.test(said.replace(idleNo, ' '));
 
 const substance = /[RigvdptrcuMLHS%]/;
 

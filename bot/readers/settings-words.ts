@@ -29,7 +29,7 @@ export interface Found {
 export const none: Found = { wish: {} };
 
 const regionCue =
-  /\b(?:region|country|rules|we are in|we're in|were in|i am in|i'm in|im in|we live in|i live in|based in|located in)\b/i;
+  /\b(?:region|(?<!\bis an? (?:\w+ )?)country|rules|we are in|we're in|were in|i am in|i'm in|im in|we live in|i live in|based in|located in)\b/i;
 
 export const readRegion = (text: string): Found => {
   if (!regionCue.test(text)) return none;

@@ -62,7 +62,7 @@ const resolved = (reading: Reading, at: number, word: string, begins: readonly n
     .flatMap((begin) => {
       const thing = thingBefore(reading, begin);
       const end = endOf(text, at);
-      if (!thing || matters.test(text.slice(0, begin)) || matters.test(text.slice(end))) return [];
+      if (!thing || matters(text.slice(0, begin)) || matters(text.slice(end))) return [];
       const rest = reading.items.filter(({ from }) => from >= end);
       if (rest.some((item) => isThing(item) || counts.test(item.letter))) return [];
       const measured = reading.items.some(

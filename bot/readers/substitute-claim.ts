@@ -27,6 +27,7 @@ import { idsOf } from './substitute-names.ts';
 import { isOnlyTalk, takeAsked } from './substitute-open.ts';
 import { type PartRead, takePart } from './substitute-part.ts';
 import { type Phrase, takeFurther, takePhrase } from './substitute-phrases.ts';
+import { sameChange, strangeFree, withoutInIt } from './substitute-same.ts';
 import { claimScores } from './substitute-scores.ts';
 import { inWhat, noRecipeCalled, notPlaced } from './substitute-troubles.ts';
 import { takeWithouts, type Withouts } from './substitute-without.ts';
@@ -302,17 +303,28 @@ const invents = (reading: Reading): boolean =>
 const stands =
   /\b(?:how long|hours|days|weeks|how warm|temperature)\b.{0,60}\b(?:stand|stands|sit|sits|stay|stays)\s+in\s+(?:the\s+|my\s+|its\s+)?(?:\w+\s+)?(?:oil|jar|sun)\b/i;
 
-const read = (reading: Reading): Claim | undefined => {
+const read = (heard: Reading): Claim | undefined => {
+  const reading = withoutInIt(heard);
+  const same = sameChange(reading);
+  if (same) return same;
   if (isPlainBatch(reading) || isOnlyAsked(reading) || invents(reading) || stands.test(reading.text))
     return undefined;
   const again = claimScores(reading) ?? partAgain(reading);
-  if (again) return again;
+  return again ?? changeOf(reading);
+};
+
+/** What is to be changed, by its words, by what is left out, or by how it is to be chosen. */
+const changeOf = (reading: Reading): Claim | undefined => {
   const board = boardOf(reading.items);
   const choice = takeChoice(board, reading);
   const part = takePart(board);
   const taken = takeAsked(board, reading) ?? takePhrase(board, asksWhat(reading, choice));
   const withouts = takeWithouts(board);
-  if (taken || wantsOut(withouts)) return changeClaim(board, reading, taken, withouts, { part, choice });
+  if (taken || wantsOut(withouts)) {
+    const strange = strangeFree(board);
+    if (strange) return refuse(notPlaced([`${strange}-free`]), 2.6);
+    return changeClaim(board, reading, taken, withouts, { part, choice });
+  }
   if (isChosen(choice)) return chosenAgain(board, reading, choice) ?? chosenWhole(board, reading, choice);
   const phrase = loneName(board, reading);
   if (phrase) return changeClaim(board, reading, phrase, withouts, { part, choice });

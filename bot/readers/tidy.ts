@@ -32,6 +32,7 @@ const otherWords: readonly (readonly [RegExp, string])[] = [
     /\b(best[- ]before|lot)(?: dates?| numbers?| no\.?| codes?)?(?: on (?:it|them|the (?:labels?|tins?)))? (?:should|shall|must|will|has to|ought to) (?:be|say|read)\b/gi,
     '$1',
   ],
+  [/\bused 4(?=\W*$)/gi, 'used for'],
   [/\bscented with (?=\w)/gi, 'with '],
   [/\b(?:odou?rless|smells? of nothing|no aroma|non-?scented)\b/gi, 'unscented'],
 ];

@@ -92,6 +92,11 @@ const praised =
 /** "I told people it is good for eczema, may I write that?" */
 const ownTelling =
   /\b(?:i|we) (?:always |often |usually )?(?:told|tell) (?:people|them|customers|buyers|everyone|friends|(?:my|our|the) \w{2,12}) (?:that )?(.{4,300}?)[,.;]?\s*(?:can|may|could|should) (?:i|we) (?:write|say|print|post|put|use|keep)\b/i;
+/** "We write on the leaflet that it nourishes the skin, fine?" */
+const onOurs = new RegExp(
+  `\\b(?:i|we) (?:also )?(?:write|wrote|print|say|put|state|have) (?:on|in|at) (?:the|our|my|a) (?:\\w+ )?${place} that (.{4,300}?)[,.;]?\\s*(?:(?:is (?:that|this|it) )?(?:fine|ok|okay|allowed|alright|legal)|(?:can|may|could|should) (?:i|we))\\b`,
+  'i',
+);
 const review =
   /\b(?:review|comment|testimonial|feedback|message)s?\s+(?:saying|that (?:says|said|reads)|which says|with)\s*:?\s*(.{4,300})$/i;
 
@@ -110,6 +115,7 @@ const otherAsking = (text: string): string | undefined => {
     named ??
     praised.exec(text)?.[1] ??
     ownTelling.exec(text)?.[1] ??
+    onOurs.exec(text)?.[1] ??
     review.exec(text)?.[1] ??
     (onOne || undefined);
   return said === undefined ? undefined : trimmed(said);
@@ -136,7 +142,10 @@ const inQuotes = (text: string): string | undefined => {
     )
   )
     return said;
-  const asks = permission.test(around) || /^\W*(?:and |or )?(?:what|how) about\b/i.test(around);
+  const asks =
+    (!/\p{L}/u.test(around) && around.includes('?')) ||
+    permission.test(around) ||
+    /^\W*(?:and |or )?(?:what|how) about\b/i.test(around);
   // Several words in quotes are a sentence; one may be a name.
   const sentence = /\s\w+\s/.test(said) && !/\d/.test(said);
   return asks && (sentence || promises(said)) ? said : undefined;

@@ -132,12 +132,16 @@ const followFields = ({ fields, made }: Parts, text: string, last: Wish): Wish =
   if (made.lone !== undefined && eachAsked.test(text)) return fields;
   if (made.lone !== undefined && fields.people === undefined) return { ...fields, people: made.lone };
   const { people: _people, ...others } = fields;
-  return /\bthere (?:are|is|will be)\b|\bof (?:them|us)\b/i.test(text) && fields.children ? others : fields;
+  return /\bthere (?:are|is|will be)\b|\bof (?:them|us)\b|\b(?:is|are) (?:a )?(?:child|children|kids?|teens?|teenagers?)\b/i.test(
+    text,
+  ) && fields.children
+    ? others
+    : fields;
 };
 
 /** Asks for a part of the plan again, without changing it. */
 const asksAgain =
-  /\b(?:hot ?plates?|jugs?|kit list|kits?|shopping|timeline|schedule|handout|print|pdf|how long|what do (?:i|we) (?:need|bring|buy))\b/i;
+  /\b(?:hot ?plates?|jugs?|kit list|kits?|shopping|timeline|schedule|handout|print|pdf|how long|what (?:do|should|must|shall) (?:i|we) (?:need|bring|buy|get in|take))\b/i;
 const groupSettings = /\b(?:set|settings?|always|default)\b/i;
 
 /** "5 oz in g" asks for a conversion, whatever was planned before. */
@@ -171,7 +175,14 @@ const followMakings = (
 const followWeight = (fields: Wish, changes: boolean): number =>
   fields.allergies === undefined && changes ? 2.8 : 3.3;
 
+/** "32 people liked our post": what people did, and none that come. */
+const tellsOfPeople = new RegExp(
+  `\\b(?:${peopleWords})\\s+(?:have |had |already )?(?!signed|registered|booked|joined|confirmed|cancel\\w+|dropp\\w+|enrol\\w+|invited|interested|expected|planned|turned|added|replied|called|wanted|needed)(?:[a-z]+ed|saw|read|bought|came to see|wrote)\\b`,
+  'i',
+);
+
 const claimFollow = (reading: Reading, parts: Parts, last: Wish): Claim | undefined => {
+  if (tellsOfPeople.test(reading.text)) return undefined;
   const fields = followFields(parts, reading.text, last);
   const { made, aspects } = parts;
   if (made.blocking.length > 0 || otherRequests.test(reading.text) || asksUnit(reading)) return undefined;

@@ -70,6 +70,8 @@ const request = z.strictObject({
   fresh: z.boolean().optional(),
   way: z.enum(['cold', 'melt']).optional(),
   batch: batch.optional(),
+  /** Ounces beside the grams in this answer, whatever the group's units are. */
+  units: z.enum(['g', 'oz']).optional(),
 });
 export type InfuseWish = z.output<typeof request>;
 

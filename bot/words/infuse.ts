@@ -133,8 +133,9 @@ const noteYield = async (wish: InfuseWish, tools: Tools): Promise<Answer | Troub
 /** Answers how to steep a herb in oil, with a batch to follow if one is asked for, or notes a weighed yield. */
 export const answerInfuse = (
   wish: InfuseWish,
-  tools: Tools,
+  given: Tools,
 ): Answer | Trouble | Promise<Answer | Trouble> => {
+  const tools = wish.units ? { ...given, settings: { ...given.settings, units: wish.units } } : given;
   if (wish.yields === 'forget') return forgetYield(wish, tools);
   if (wish.yields === 'list') return listYields(tools);
   if (wish.got) return noteYield(wish, tools);

@@ -72,7 +72,7 @@ export const check = `
 ? light-sensit* photo* sensitis* sensitiz* sunlight sunshine sun in_the_sun beach
 
 = check {R}[ in {region}]<sell* sold selling shop market fair stall before: >
-? check* safe okay ok allowed legal wrong warn* warning* limit limits rules comply complies compliant problem* all_right alright eye look_over cast_an_eye run_your_eye an_eye_over business acceptable worry worries worried concern* unsafe verify verif* inspect* examine* review* vet sanity objection* object once-over once_over harm* danger* forbidden prohibited legally passes go_over go_through run_through in_order mistake* not_allowed too_much too_strong anything_bad has_no_business nothing_in_it pass passes fit
+? check* safe okay ok allowed legal wrong warn* warning* limit limits rules comply complies compliant problem* all_right alright eye look_over cast_an_eye run_your_eye an_eye_over business acceptable worry worries worried concern* unsafe verify verif* inspect* examine* review* vet sanity objection* object once-over once_over harm* danger* forbidden prohibited legally passes go_over go_through run_through in_order mistake* not_allowed too_much too_strong anything_bad has_no_business nothing_in_it pass passes fit watch_out look_out beware
 ! label* print cost costs melt melts survive survives stick swap instead price vegan stock pocket firm pour heat degrees hot post
 
 = and if only {%}<only instead less half not no: >

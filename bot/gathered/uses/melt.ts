@@ -57,7 +57,7 @@ export const melt = `
 ! design swap
 
 = heat plan for {R}
-? heat_plan melting_plan step_by_step steps how_do_i_melt how_to_melt
+? heat_plan melting_plan how_long_should_i_heat how_long_do_i_heat how_long_to_heat how_do_i_heat how_to_heat step_by_step steps how_do_i_melt how_to_melt
 
 = when does {R} melt
 ? melt* soften* liquid* liquefy

@@ -3,7 +3,7 @@ export const scale = `
 ~ region
 
 = scale {R} to {tins}[, loss {%}]<no_loss nothing_lost losing_nothing nothing_wasted no_waste don't_lose do_not_lose scrape*: , no loss><never don't_worry can't_wait: >
-? come_to should_come weigh* make making want wants need* how_much what_do fill* batch pour scale weights grams please pls i'd_like would_like could_you can_you amount* quantit* measure measures figures mass masses for
+? nothing_lost no_loss nothing_wasted come_to should_come weigh* make making want wants need* how_much what_do fill* batch pour scale weights grams please pls i'd_like would_like could_you can_you amount* quantit* measure measures figures mass masses for
 ! cost* price* label* each_person workshop class people poured gave sold stock double melt* sticker* warm* hot survive* allergen* grain* how_many long take takes last keep post abroad
 
 = scale {R} to {n} x {size}[, loss {%}]<no_loss nothing_lost losing_nothing nothing_wasted no_waste don't_lose do_not_lose scrape*: , no loss>
@@ -19,7 +19,7 @@ export const scale = `
 ! cost* label* workshop instead swap*
 
 = scale {R} to {g1}, to the nearest {g2}<reading: >
-? nearest reading reads readab* resolution precision precise balance accurate
+? with_scale with_a_scale with_my_scale nearest reading reads readab* resolution precision precise balance accurate
 ! cost* price* label* workshop sold
 
 = {n} times {R}

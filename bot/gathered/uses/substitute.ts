@@ -43,7 +43,7 @@ export const substitute = `
 ! vegan*
 
 = what can replace {i}<had_no has_no have_no there_is_no there's_no got_no is_no can't_stand cannot_stand can't_get cannot_get couldn't_get allergic_to hates expensive not_have don't_have didn't_have doesn't_have than: >
-? replac* instead in_place place_of substitut* alternative* stand-in stand_in similar like-for-like something_like
+? replac* instead in_place place_of substitut* alternative* stand-in stand_in similar like-for-like something_like is_like are_like most_like works_like close_to
 ? what what's which anything something another instead_of in_place_of alternative* substitut* replac* similar like-for-like stand-in stand_in stands_in
 ! vegan* nut nuts cheap* swap* what_about how_about put
 
@@ -55,6 +55,11 @@ export const substitute = `
 = {R} without {i}[, {tins}]
 ? without leave_out leave no not
 ! how_much how_many instead else another
+
+= vegan {R}
+? is are does contain* okay ok suitable right good
+? vegan*
+! nut nuts palm check make makes made version become turn* need* stick tin
 
 = make {R} vegan
 ? make makes made version become* turn* need* want* like would could can without no suit* nothing possible look* rework* change* adapt* has_to should eats gone for

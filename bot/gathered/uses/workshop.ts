@@ -22,7 +22,7 @@ export const workshop = `
 
 = and for {n} people<not instead only cancel* after: >
 @ workshop
-! more another extra cancel* can't cannot fewer less tin tins jar jars pot pots stick sticks tube tubes
+! liked loved enjoyed followed voted watched laughed asked complained bought more another extra cancel* can't cannot fewer less tin tins jar jars pot pots stick sticks tube tubes
 
 = and for {n} children<not instead only: >
 @ workshop
