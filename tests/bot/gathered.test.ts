@@ -43,6 +43,7 @@ const others: readonly (readonly [RegExp, Readonly<Record<string, string>>])[] =
   [/^(?:double|triple|half of|\{n\} times) /, { R: 'Fernlea mint lip balm' }],
   [/^infuse \{R\}/, { R: '40 g calendula and 20 g chamomile' }],
   [/^(?:infuse|how much) \{aroma\}/, { aroma: 'lavender' }],
+  [/strained \{aroma\}/, { aroma: 'lavender oil' }],
   [/to the nearest/, { g: '1 g', g2: '1 g', tins: '24 tins of 15 ml' }],
   [/^(?:sell|what margin)|at \{n1?\}/, { n: '6', n1: '6' }],
   [/mm/, { n: '40', n1: '15', n2: '48' }],
