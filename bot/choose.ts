@@ -4,6 +4,7 @@ import { gathered } from './gathered/gather.ts';
 import type { Command } from './heard.ts';
 import { guessesAt, likely, likelyGoingOn } from './likeness/likely.ts';
 import { echo, orList } from './readers/ask-back.ts';
+import { isOfOthers } from './readers/beside.ts';
 import { isCalledOff } from './readers/called-off.ts';
 import { type Gist, gistsOf, sentencesAlone } from './readers/gist.ts';
 import { letters } from './readers/lexicon.ts';
@@ -214,16 +215,12 @@ function* looksAt(named: Reading, whole: Chosen | undefined, topics: readonly To
 
 const passedOver = (gist: { readonly passedOver: string }): string => `I passed over "${gist.passedOver}".`;
 
-/** "I am 42", after an answer: no number of tins. */
-const age =
-  /^\W*(?:i am|i'm|im|(?:s?he|my [a-z]{2,12})(?:'s| is)) (?:only |just |about |turning )?\d{1,3}(?: years?(?: old)?| today| now)?\W*$/i;
-
 /**
  * What a message means as a whole; else what the sentences of it mean that hold something to work with, what "it" stands
  * for in them, or what the things in it are put to. What was taken for granted on the way is told with the answer.
  */
 export const choose = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
-  if (reading.last && age.test(reading.text)) return undefined;
+  if (reading.last && isOfOthers(reading)) return undefined;
   const whole = goingOn(reading, topics) ?? chooseWhole(reading, topics);
   if (isRequest(whole)) return whole;
   for (const { read, assumed } of looksAt(pointedNames(reading).reading, whole, topics)) {

@@ -61,6 +61,7 @@ const background = new Set(
   cheers brill ta thankyou sirs madam yous
   copy copies hm hmm settle settles settled settling
   gift gifts present presents souvenir favours favors stockings
+  kettle kettles
   fun joy pleasure delight surprise
   help helpful useful handy
   `),

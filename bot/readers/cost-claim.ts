@@ -2,6 +2,7 @@ import { defined } from '../../core/defined.ts';
 import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { readingWithout } from '../understand.ts';
 import { isBackground } from './background-words.ts';
+import { isBeside } from './beside.ts';
 import { isCalledOff } from './called-off.ts';
 import { readCostBatch } from './cost-batch.ts';
 import { claimLabour, hasWork, takeHours, takeWork, tellsOfTime } from './cost-labour.ts';
@@ -11,7 +12,7 @@ import { claimMissing, claimPast, isPlain, oneThing } from './cost-past.ts';
 import { asksMargin, claimSelling, sellingIn } from './cost-selling.ts';
 import { claimSupposed } from './cost-suppose.ts';
 import { readCostSwap } from './cost-swap.ts';
-import { costCues, lastCost, listWords, payCues, sellCues } from './cost-words.ts';
+import { batchCostWords, costCues, lastCost, listWords, payCues, sellCues } from './cost-words.ts';
 import { claimUnits } from './in-ounces.ts';
 import type { Item } from './item.ts';
 import { leftover } from './leftover.ts';
@@ -136,12 +137,16 @@ const asksSomethingElse = ({ items, text }: Reading): boolean =>
   /^\W*(?:is|are|does|do|did|what|why|who|where)\b/i.test(text) &&
   items.some(({ letter, word }) => letter === 'w' && !isBackground(word) && !asking.has(word));
 
+const isOfCost = ({ word }: Item): boolean => batchCostWords.has(word);
+
 /** A batch that is costed: asked by a word, or a change to the one before. */
 const claimBatch = (reading: Reading): Claim | undefined => {
   if (namesSum(reading)) return undefined;
   if (asksMoney.test(reading.text) && (anyRecipe(reading) || reading.last)) return claimCost(reading, 3.1);
   if (anyWord(reading, costCues)) return claimCost(reading, 2.8);
   if (!lastCost(reading)?.batch || asksSomethingElse(reading)) return undefined;
+  if (!reading.items.some(({ letter }) => /[Rci%gvL]/.test(letter)) && isBeside(reading, isOfCost))
+    return undefined;
   return claimCost(reading, namesThings(reading) && joining.test(reading.text) ? 2.45 : 1.95);
 };
 

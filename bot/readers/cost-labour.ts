@@ -18,7 +18,7 @@ const inHours = (minutes: number): number => Number((minutes / 60).toFixed(4));
 
 /** "Three hours to drive there", "two hours on the train": nobody is paid for those. */
 const isUnpaid =
-  /^(?: ?ago\b| late\b|(?: it took(?: us| me)?)?(?: just| only)?(?: to| of| in| on| by)?(?: the| a| my| our)? ?(?:drive|driving|driv\w*|train|bus|road|motorway|car|traffic|travel\w*|journey|trip|flight|queue|queuing|waiting|wait|walk\w*|sleep\w*|get (?:here|there|home)|find (?:it|the))\b)/i;
+  /^(?: ?ago\b| late\b|(?: it took(?: us| me)?)?(?: just| only)?(?: to| of| in| on| by)?(?: the| a| my| our)? ?(?:drive|driving|driv\w*|train|bus|road|motorway|car|traffic|travel\w*|journey|trip|flight|queue|queuing|waiting|wait|walk\w*|sleep\w*|park\w*|get (?:here|there|home)|find (?:it|the))\b)/i;
 
 /** True for a message of such hours: "it took us 3 hours to drive there". */
 export const tellsOfTime = ({ tokens, text }: Reading): boolean => {

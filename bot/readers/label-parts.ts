@@ -3,7 +3,7 @@ import type { Trouble } from '../answer.ts';
 import { cover } from './check-parts.ts';
 import { datePattern, dayWritten } from './date-said.ts';
 import { takeBareNames } from './label-told.ts';
-import { regionBesides, regionSaid } from './region-said.ts';
+import { isPlaceOnly, regionBesides, regionSaid } from './region-said.ts';
 import type { Board } from './target.ts';
 
 /** What a message says about a label besides recipe, amounts and sizes. */
@@ -29,6 +29,7 @@ const memberPattern = inCountry(memberStates);
 const elsewherePattern = inCountry(elsewhere);
 
 const takeRegion = (board: Board, text: string): PartsSaid => {
+  if (isPlaceOnly.test(text.toLowerCase())) return {};
   const member = take(board, text, memberPattern)?.[1];
   if (member) return { region: 'eu', country: member.toLowerCase().replace(/^the /, '') };
   const said = regionSaid(text);

@@ -3,6 +3,7 @@ import type { Trouble } from '../answer.ts';
 import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { askWhich, echo } from './ask-back.ts';
 import { isBackground } from './background-words.ts';
+import { isBeside } from './beside.ts';
 import {
   type Subject,
   subjectBefore,
@@ -121,9 +122,10 @@ const isClear = (subject: Subject): boolean =>
   subject.recipe !== undefined || subject.lines !== undefined || subject.ingredient !== undefined;
 
 /** "And 38?" after "will it survive 35 C". */
-const isBareHeat = ({ last, text }: Reading, { letter, from }: Item): boolean =>
+const isBareHeat = (reading: Reading, { letter, from }: Item): boolean =>
   letter === 'n' &&
-  (last?.request.survivesC !== undefined || /\bat $/i.test(text.slice(Math.max(0, from - 4), from)));
+  ((reading.last?.request.survivesC !== undefined && !isBeside(reading, ({ word }) => meltWords.has(word))) ||
+    /\bat $/i.test(reading.text.slice(Math.max(0, from - 4), from)));
 
 const has = ({ items }: Reading, letters: RegExp): boolean => items.some((item) => letters.test(item.letter));
 

@@ -97,8 +97,8 @@ const anyRegion = new RegExp(
 );
 
 /** "We go to Canada on holiday", "Canada is a big country": a place that is spoken of. */
-const isPlaceOnly =
-  /\b(?:on|for|our|my|a|the|his|her|their)\s+(?:\w+\s+)?(?:holidays?|vacation|honeymoon)\b|\bto (?:visit|see) |\bis an? (?:\w+ ){0,2}(?:country|place|city|island|state)\b/;
+export const isPlaceOnly =
+  /\b(?:on|for|our|my|a|the|his|her|their)\s+(?:\w+\s+)?(?:holidays?|vacation|honeymoon)\b|\bto (?:visit|see) |\b(?:is|are|was) (?:so |very |really )?(?:pretty|lovely|nice|beautiful|big|far|huge|sunny)\b|\bis an? (?:\w+ ){0,2}(?:country|place|city|island|state)\b/;
 
 /** The region a message names, and where; undefined when it names none. */
 export const regionSaid = (text: string): RegionSaid | undefined => {

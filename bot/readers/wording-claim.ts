@@ -91,7 +91,7 @@ const labelMaking =
   /\bbefore (?:i|we) print\b|\b(?:what|which|everything) (?:must|should|has to|have to|needs to) (?:appear|stand|be|go)\b[^.?!]{0,20}\bon\b|\bwhat (?:goes|stands|belongs|must go|has to go|should go) on (?:the|a|my|our) (?:labels?|tins?|lids?)\b|\b(?:which|what) price\b|\b(?:must|should|does|do|has|have|needs?)\b(?: to)? (?:a|the|my|our) (?:label|tin|lid|jar|pot)s? (?:have to |need to )?say\b|\b(?:what|which|legal|right|falling|descending) order\b|\bhow (?:do|should|must|can) (?:i|we) (?:write|put|state|print) (?:the |my |a )?(?:net|ingredients?|inci|lot|best before|weight)\b/i;
 /** "Write me a poem", "say hello to everyone": something done for people, not words on a tin. */
 const forPeople =
-  /\b(?:write|tell|say|show|print|sell)\s+(?:me|us|you|him|her)\b|\bwrite (?:out |down |up )?(?:the|a|our|my) (?:plan|list|shopping list|recipe|schedule|timeline|handout)\b|\bsay (?:(?:a|some|the) (?:prayer|word|words|few words)|hello|hi|thanks|thank you|sorry|goodbye)\b/i;
+  /\b(?:write|tell|say|show|print|sell)\s+(?:me|us|you|him|her)\b|\bwrite (?:out |down |up )?(?:the|a|our|my) (?:plan|list|shopping list|recipe|schedule|timeline|handout)\b|\b(?:can|could|will|would) you (?:please )?call\b(?! (?:it|this|that|them)\b)|\bsay (?:(?:a|some|the) (?:prayer|word|words|few words)|hello|hi|thanks|thank you|sorry|goodbye)\b/i;
 
 const isNoWording = (text: string): boolean =>
   (labelMaking.test(text) || forPeople.test(text)) && quoted(text) === undefined;
