@@ -66,7 +66,8 @@ const takeLabelCount = (board: Board): Item | undefined => {
   const at = board.items.findIndex((item, index) => {
     if (item.letter !== 'n' || board.taken[index]) return false;
     const next = board.items.slice(index + 1, index + 5).find(({ word }) => !between.test(word));
-    return next !== undefined && printedThing.test(next.word);
+    const isRound = /^(?:round|circular)$/.test(board.items[index + 1]?.word ?? '');
+    return next !== undefined && (printedThing.test(next.word) || (isRound && next.letter === ','));
   });
   const item = board.items[at];
   if (item) take(board, at, at + 1);

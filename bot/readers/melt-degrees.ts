@@ -12,7 +12,7 @@ const celsiusOf = (item: Item | undefined): number | undefined => {
 
 /** "Class starts at ten": an hour of the day. */
 const atHour =
-  /\b(?:starts?|starting|begins?|beginning|opens?|opening|meet|meets|meeting|arrives?|arriving|comes?|coming|leaves?|leaving|class|lesson|doors|kicks? off|half past|quarter (?:past|to))(?: is| are)?(?: at| from| by)?(?: about| around)? $/i;
+  /\b(?:starts?|starting|begins?|beginning|opens?|opening|shuts?|closes?|closing|ends?|ending|until|till|meet|meets|meeting|arrives?|arriving|comes?|coming|leaves?|leaving|class|lesson|doors|kicks? off|half past|quarter (?:past|to))(?: is| are)?(?: at| from| by)?(?: about| around)? $/i;
 const asHour = /^ ?(?:o'?clock|[ap]\.?m\b|sharp|in the (?:morning|afternoon|evening))/i;
 const isHour = (item: Item, text: string): boolean =>
   atHour.test(text.slice(0, item.from)) || asHour.test(text.slice(item.to));

@@ -122,7 +122,13 @@ export const claimInfused = (reading: Reading, { bench, note }: BenchText): Clai
   const got = gramsRead(out.amount, oils[0]?.ingredient ?? '', reading.settings.region);
   const trouble = (unclear && whichLot(unclear)) ?? bench.trouble ?? jar.trouble ?? got.trouble;
   if (trouble) return refuse(trouble, 3.3);
-  if (got.grams === undefined || oils.length !== 1 || oils.length === jar.parts.length)
+  if (
+    !got.grams ||
+    got.grams < 0 ||
+    jar.parts.some(({ grams }) => grams <= 0) ||
+    oils.length !== 1 ||
+    oils.length === jar.parts.length
+  )
     return refuse(howMuch, 3.3);
   const request = {
     action: 'infused',

@@ -18,7 +18,7 @@ export const planCues =
 
 /** People who come, as they are called. */
 export const peopleWords =
-  'people|ppl|pers|peeps|persons?|participants?|makers?|attendees?|guests?|students?|pupils?|learners?|adults?|grown-?ups?|children|child|kids?|teens?|teenagers?|members?|beginners?|ladies|women|men|folks?|friends?|visitors?|customers?|crafters?|neighbou?rs?|volunteers?|trainees?|scouts?|girls?|boys?|heads?|pax|seats?|sign-?ups?|bookings?|mums?|mothers?|dads?|parents?|seniors?|colleagues?|families';
+  'people|ppl|pers|peeps|persons?|participants?|makers?|attendees?|guests?|students?|pupils?|learners?|adults?|grown-?ups?|children|child|kids?|teens?|teenagers?|members?|beginners?|ladies|women|men|folks?|friends?|visitors?|customers?|crafters?|neighbou?rs?|volunteers?|trainees?|scouts?|girls?|boys?|heads?|pax|seats?|sign-?ups?|bookings?|mums?|mothers?|dads?|parents?|seniors?|colleagues?|families|knitters?|gardeners?|villagers?|campers?|hikers?|walkers?|nurses?|weavers?|quilters?|spinners?|beekeepers?|teachers?|helpers?|nieces|nephews|cousins|sisters|brothers|aunts|grannies|brownies|cubs';
 
 /** Words around a workshop that ask for nothing more. */
 export const workshopWords = new Set([
@@ -28,7 +28,7 @@ export const workshopWords = new Set([
   ...`people person persons participant participants maker makers attendee attendees guest guests student students pupil pupils learner learners adult adults
   child children kid kids teen teens member members beginner beginners make makes making made take takes taking home get gets goes go gone bring brings need needs
   hour hours hr hrs minute minutes min mins start starts starting begin begins beginning from until till kit kits per head list lists want
-  what what's whats how much many when set up out with each everyone total altogether all leader leaders lead leading come comes coming attend attending attends join joining
+  what what's whats how much many when set up out with each everyone total altogether all leader leaders lead leading come comes came coming turned attend attending attends join joining
   joins recipe balm balms give gives group circle village hall room hot plate plates hob hobs jug jugs spare extra reserve and or use using used
   work works calculate figure prepare prepared preparing buy long safety sheet pdf print printable same instead change changed but also then other both
   apiece kits weigh weighed fill fills pour pours sheet programme program prep agenda plans next learn learning first second incl too well point print meant one incl including included scale scaling let's sat sun together
