@@ -52,6 +52,10 @@ const countAnew = ({ rest }: BenchReading): number | undefined => {
   return second || priced || !Number.isInteger(number?.value) ? undefined : number?.value;
 };
 
+/** "And 40 sticks of 5 g": one more, and the one before as it was. */
+const adds =
+  /^\W*(?:(?:oh|ah|ok|so|then)\W+)*(?:and|also|plus|another|then)\b(?! (?:no|sorry|wait|actually|it was|they were|that was)\b)/i;
+
 /** Whether the message puts right what was told before, and tells of nothing else. */
 const isPutRight = ({ tokens }: Reading, { rest, lots }: BenchReading): boolean =>
   tokens.length <= mostTokens &&
@@ -59,6 +63,7 @@ const isPutRight = ({ tokens }: Reading, { rest, lots }: BenchReading): boolean 
   (putsRight.test(rest.text) || perTin.test(rest.text)) &&
   !/\?/.test(rest.text) &&
   !asksOrPlans(rest.text) &&
+  !(adds.test(rest.text) && rest.items.some(({ letter }) => letter === letters.container)) &&
   rest.items.every(isAnew);
 
 const changesIn = (bench: BenchReading, region: Reading['settings']['region']) => {

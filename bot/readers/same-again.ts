@@ -2,6 +2,7 @@ import { type Claim, claim, oncePerReading, type Reading } from '../reading.ts';
 import { readAgain } from '../understand.ts';
 import { asksOrPlans } from './bench-text.ts';
 import { lotsIn } from './lots.ts';
+import { claimPouredBesides } from './poured-besides.ts';
 
 /** Longest message that does the same with something else, in tokens. */
 const mostTokens = 16;
@@ -97,7 +98,8 @@ const repeated = ({ last, text }: Reading, topic: string): Claim | undefined => 
 export const sameAgain =
   (topic: 'batch' | 'stock', read: (reading: Reading) => Claim | undefined) =>
   (reading: Reading): Claim | undefined => {
-    const same = repeated(reading, topic);
+    const same =
+      repeated(reading, topic) ?? (topic === 'batch' ? claimPouredBesides(reading, read) : undefined);
     if (same) return same;
     const again = meantAgain(reading);
     const made = again && read(again);
