@@ -3,7 +3,7 @@ import type { Item } from './item.ts';
 
 /** "I am 42", "see you at 5", "my phone number is 12345": figures of other things, whatever was asked before. */
 const ofOthers =
-  /^\W*(?:i am|i'm|im|(?:s?he|my [a-z]{2,12})(?:'s| is)) (?:only |just |about |turning )?\d{1,3}(?: years?(?: old)?| today| now)?\W*$|\bsee you\b|\b(?:phone|house|room|door|bus) number\b/i;
+  /^\W*(?:i am|i'm|im|(?:s?he|my [a-z]{2,12})(?:'s| is)) (?:only |just |about |turning )?\d{1,3}(?: years?(?: old)?| today| now)?\W*$|^.{0,20}\bsee you\b.{0,30}$|\b(?:phone|house|room|door|bus) number\b/i;
 
 /** True for a figure that is no answer and no question here. */
 export const isOfOthers = ({ text }: Reading): boolean => ofOthers.test(text);
