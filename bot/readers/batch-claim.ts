@@ -5,6 +5,7 @@ import { claimAnew } from './batch-anew.ts';
 import { claimCorrect } from './batch-correct.ts';
 import { claimGone } from './batch-gone.ts';
 import { batchMeant } from './batch-meant.ts';
+import { claimOfOnly } from './batch-of-only.ts';
 import { claimPour } from './batch-pour.ts';
 import { claimPourRest } from './batch-pour-before.ts';
 import { doesNow } from './batch-pour-told.ts';
@@ -233,6 +234,7 @@ export const claimBatch = (reading: Reading): Claim | undefined => {
     claimList(reading, text) ??
     claimLeft(reading, text) ??
     claimShow(reading, text) ??
+    claimOfOnly(reading) ??
     noBatchSaid(reading, text) ??
     claimPourRest(reading)
   );

@@ -5,6 +5,7 @@ import { isBackground } from './background-words.ts';
 import { timeIn } from './clock-time.ts';
 import { strangers } from './expiry-clauses.ts';
 import { isAround, remindWords } from './expiry-words.ts';
+import { smallNumbers } from './number.ts';
 import { unknownPlace, zoneIn } from './zones.ts';
 
 const stopping =
@@ -152,8 +153,27 @@ const fields = (text: string): Claim | undefined => {
   );
 };
 
+const spelled =
+  /\b(?:(twenty|thirty|forty|fifty|sixty|ninety)(?:[ -](one|two|three|four|five|six|seven|eight|nine))?|(one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fourteen|fifteen))\b(?= (?:days?\b|weeks?\b|months?\b|o'clock\b|in the (?:morning|afternoon|evening)\b|am\b|pm\b|at night\b))/gi;
+const tens: Readonly<Record<string, number>> = {
+  twenty: 20,
+  thirty: 30,
+  forty: 40,
+  fifty: 50,
+  sixty: 60,
+  ninety: 90,
+};
+
+/** "Eight in the morning", "thirty days ahead". */
+const withDigits = (text: string): string =>
+  text.replace(spelled, (_all, ten?: string, one?: string, alone?: string) =>
+    String(
+      (ten ? (tens[ten.toLowerCase()] ?? 0) : 0) + (smallNumbers[(one ?? alone ?? '').toLowerCase()] ?? 0),
+    ),
+  );
+
 const claimWhole = (said: string): Claim | undefined => {
-  const clause = said
+  const clause = withDigits(said)
     .replace(/\b(?:daily|morning) (?:message|note|notice)s?\b/i, 'reminder')
     .replace(/\breminders?:? (?:to )?(?=\d)/i, 'reminder at ')
     .replace(/\b(?:make|set|move|put|change) (?:it|that) (?:to )?(?=\d{1,2}\b(?! days?| weeks?))/i, 'at ')

@@ -12,7 +12,7 @@ const zones: readonly string[] = Intl.supportedValuesOf('timeZone');
 const plainKey = (name: string): string => name.toLowerCase().replace(/[\s_-]+/g, '');
 
 const zoneCue =
-  /\b(?:our |the |my |group's )?time[ -]?zone\b(?:\s+(?:to|is|as|in|of|for|us|set)\b)*\s*[:=]?\s*([A-Za-z][A-Za-z_+/-]*(?:[ -]?[A-Za-z]+){0,2}(?:[+-]\d{1,2})?)/i;
+  /\b(?:our |the |my |group's )?time[ -]?zone\b(?:\s+(?:to|is|as|in|on|of|for|us|set)\b)*\s*[:=]?\s*([A-Za-z][A-Za-z_+/-]*(?:[ -]?[A-Za-z]+){0,2}(?:[+-]\d{1,2})?)/i;
 
 /** "We are on Dublin time". */
 const onTime =
@@ -40,7 +40,10 @@ const badZone = (said: string): Found => ({
 /** "time zone Europe/Lisbon": where the group's days begin. */
 export const readZone = ({ text }: Reading): FoundAt => {
   const match = zoneCue.exec(text) ?? onTime.exec(text);
-  const said = match?.[1]?.replace(/\s+(?:please|pls|thanks|thank you|now|and)\b.*$/i, '');
+  const said = match?.[1]?.replace(
+    /\s+(?:please|pls|thanks|thank you|now|and|would|could|will|can)\b.*$/i,
+    '',
+  );
   if (!match || said === undefined || /^(?:please|now|again|for|are|do)$/i.test(said)) return none;
   const place = { from: match.index, to: match.index + match[0].indexOf(said) + said.length };
   const zone = zoneOf(said);

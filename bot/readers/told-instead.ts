@@ -20,9 +20,12 @@ const partsOf = ({ parts }: Request): readonly Request[] =>
   Array.isArray(parts) ? (parts as readonly Request[]) : [];
 
 /** "No, to the library": a place by itself, and nothing else after it. */
-const toPlace = /\b(?:to|at|from)\s+(?=\p{L})/iu;
+const toPlace = /\b(?:(?:to|at|from)\s+(?=\p{L})|for\s+(?=(?:the|our|my)\s+\p{L}))/iu;
 /** "It was the library, not the school". */
 const wasPlace = /\b(?:it|that|they) (?:was|were|went) (?:to |at )?(?=(?:the|our|my) \p{L})/iu;
+/** "No, the honey shop got 5". */
+const gotPlace =
+  /^\W*(?:(?:no|nope|sorry|oops|whoops|wait|pardon|actually|oh)\b\W*)+((?:the|our|my) (?:[\p{L}'’-]+ ){0,3}?[\p{L}'’-]+) (?:got|took|had|has|bought|received)(?= \S+\W*$)/iu;
 const notThat = /,?\s*(?:and )?not (?:to |at |from |of )?[^,.;!?\d]{2,40}$/i;
 const aboutCount = /\b(?:tins?|jars?|pots?|sticks?|tubes?|count|number|of them)\b/i;
 
@@ -45,6 +48,8 @@ const numbersIn = ({ rest }: BenchReading): readonly Item[] =>
 /** Where it went in truth, and whether the rest of the message is only about that. */
 const placeIn = (bench: BenchReading): { readonly to?: string; readonly rest: string } => {
   const text = bench.rest.text.replace(notThat, '');
+  const subject = gotPlace.exec(text);
+  if (subject?.[1]) return { to: subject[1], rest: text.slice(subject[0].length) };
   const found = nameAfter(text, toPlace) ?? nameAfter(text, wasPlace);
   if (!found || /_|\b(?:tins?|jars?|pots?|sticks?|tubes?|batch|lot|day)\b/i.test(found.name))
     return { rest: text };
@@ -78,7 +83,10 @@ const goneAnew = (reading: Reading, bench: BenchReading, was: string): GoneAnew 
   const [number, second] = numbersIn(bench);
   const { to, rest } = placeIn(bench);
   const lot = otherLot(reading, bench, was);
-  const isOther = bench.rest.items.some(({ letter }) => /[gvi%tR]/.test(letter));
+  const isOther = bench.rest.items.some(
+    ({ letter, from, to: end }) =>
+      /[gvi%tR]/.test(letter) && (to === undefined || !to.includes(bench.rest.text.slice(from, end))),
+  );
   if (second || lot === null || isOther || !onlyAnew(bench, rest) || !isCount(number?.value))
     return undefined;
   const anew = defined({ count: number?.value, to, on: dayIn(bench), lot });
@@ -134,10 +142,24 @@ const packAnew = (purchase: Request, grams: number): Request => {
   return pack?.unit === 'g' && pack.amount === purchase.grams ? { pack: { ...pack, amount: grams } } : {};
 };
 
-/** "No, 400 g": after one thing was bought. */
+/** "No, make that lot K3": another code, and nothing else. */
+const lotAnew = (reading: Reading): { readonly lot: string } | undefined => {
+  const bench = putRight(reading);
+  const [code, second] = bench?.lots ?? [];
+  if (!bench || !code || second || reading.bench.lots.has(lotKey(code.code)) || code.kind === 'batch')
+    return undefined;
+  const isOnly =
+    bench.days.length === 0 && bench.rest.items.every((item) => isAnew(item) && !/[ngv]/.test(item.letter));
+  return isOnly ? { lot: code.code } : undefined;
+};
+
+/** "No, 400 g", "make that lot K3": after one thing was bought. */
 const afterBought = (reading: Reading, last: Request): Claim | undefined => {
   const [only, second] = Array.isArray(last.purchases) ? (last.purchases as readonly Request[]) : [];
   if (!only || second || typeof only.lot !== 'string') return undefined;
+  const renamed = lotAnew(reading);
+  if (renamed)
+    return claim({ ...last, purchases: [{ ...only, ...renamed }], instead: only.lot }, weight, [took]);
   const anew = amountAnew(reading, String(only.ingredient));
   if (!anew) return undefined;
   const packed = anew.grams === undefined ? {} : packAnew(only, anew.grams);

@@ -36,9 +36,11 @@ const small =
 
 /** "To water my plants". */
 const doing = /^(?!(?:all|both) )\p{Ll}+ (?:my|the|our|your|his|her|their|its|it|them|us|a|an)\b/u;
+/** "Class 9b". */
+const numbered = /\b(?:class|year|group|room|table|team|form|grade) \d{1,2}[a-z]?\b/i;
 const isName = (name: string): boolean =>
   /\p{L}{2}/u.test(name) &&
-  !/[_\d]/.test(name) &&
+  !/[_\d]/.test(name.replace(numbered, '')) &&
   !nobody.test(name) &&
   !noPlace.test(name) &&
   !small.test(name) &&

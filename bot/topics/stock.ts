@@ -88,8 +88,8 @@ const request = z.strictObject({
   also: z.array(ingredient).max(10, 'At most ten at once; "stock" lists everything.').optional(),
   prices: z.boolean().optional(),
   again: z.boolean().optional(),
-  /** In place of what was told before. */
-  instead: z.literal(true).optional(),
+  /** In place of what was told before, of the same lot or of this one. */
+  instead: z.union([z.literal(true), code]).optional(),
 });
 export type StockWish = z.output<typeof request>;
 

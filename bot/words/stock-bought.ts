@@ -174,10 +174,14 @@ export const recordBought = async (wish: StockWish, tools: Tools): Promise<Answe
   const { again, instead, ...same } = wish;
   const write = (state: BookState): Decision => decide(benchOf(state), wish, tools);
   return writtenDown(
-    { tools, what: 'purchase', key: same, again: again ?? instead },
+    { tools, what: 'purchase', key: same, again: again ?? instead !== undefined },
     () =>
       instead
-        ? toldInstead({ kinds: ['lot-bought'], lot: wish.purchases?.[0]?.lot }, tools, write)
+        ? toldInstead(
+            { kinds: ['lot-bought'], lot: instead === true ? wish.purchases?.[0]?.lot : instead },
+            tools,
+            write,
+          )
         : tools.book.change(write, by(tools)),
     ({ value, state }) => answerFor(value, wish, benchOf(state), tools),
   );

@@ -134,7 +134,7 @@ export const recordTaken = async (wish: StockWish, tools: Tools): Promise<Answer
   const { again, instead, ...same } = wish;
   const write = (state: BookState): Decision => decide(benchOf(state), wish, on);
   return writtenDown(
-    { tools, what: wish.how === 'wasted' ? 'loss' : 'use', key: same, again: again ?? instead },
+    { tools, what: wish.how === 'wasted' ? 'loss' : 'use', key: same, again: again ?? instead !== undefined },
     () =>
       instead
         ? toldInstead({ kinds: ['stock-taken'], lot: wish.lot }, tools, write)

@@ -43,7 +43,7 @@ export const batch = `
 ! poured back gave given unsold binned threw dropped kept stays
 
 = gave {count} of {batch}[ to {whom}][ on {date}]
-? gave given gift gifts gifted present presents presented donated donation took taken got received went gone handed sent posted mailed delivered left shipped swapped traded passed supplied provided dropped_off brought lent loaned dispatched travelled moved accepted collected picked_up new_home found_a_home owner owners
+? gave given gift gifts gifted present presents presented donated donation took taken got received went gone handed sent posted mailed delivered left shipped swapped traded passed supplied provided dropped_off brought lent loaned dispatched travelled moved accepted collected picked_up went_home_with new_home found_a_home owner owners
 + now proud happy free has have had out home make makes made parcel post thank thanks thank-you prize raffle birthday as_a off over charity way found their
 ! poured back sold bought binned threw kept stays bin broken broke dropped_on left_over used in_stock on_the_shelf are_left is_left were_left left_of floor lost stolen mouldy rancid melted
 
