@@ -3,7 +3,10 @@ export type How = 'given' | 'sold' | 'used' | 'wasted' | 'kept' | 'back';
 
 /** Most telling first: "2 broken ones came back" came back. */
 const verbs: readonly (readonly [How, RegExp])[] = [
-  ['kept', /\b(?:keep(?:ing)?|kept|h[eo]ld(?:ing)?|set|put)\s+back\b/i],
+  [
+    'kept',
+    /\b(?:keep(?:ing)?|kept|h[eo]ld(?:ing)?|set|put)\s+(?:[^\s.;!?]{1,20}\s+){0,6}back\b(?! (?:from|in)\b)/i,
+  ],
   [
     'back',
     /\b(?:returned|returns|(?:came|come|got|took|taken|brought|bringing|gave|given|handed|sent|posted|mailed|shipped|sending|passed|are|is|were|was|has|have)\b.{0,60}\bback(?! (?:in|as|for)\b)|back from|(?:come|came|are|is) (?:back )?home from)\b|\d+ (?:(?:tins?|jars?|pots?|sticks?|tubes?)\b|of _|_).{0,30}\bback\W*$/i,

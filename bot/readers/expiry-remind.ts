@@ -172,14 +172,18 @@ const withDigits = (text: string): string =>
     ),
   );
 
-const claimWhole = (said: string): Claim | undefined => {
-  const clause = withDigits(said)
+/** The clause in the forms that its figures are looked for in. */
+const inPlainForms = (said: string): string =>
+  withDigits(said)
     .replace(/\b(?:daily|morning) (?:message|note|notice)s?\b/i, 'reminder')
     .replace(/\breminders?:? (?:to )?(?=\d)/i, 'reminder at ')
     .replace(/\b(?:make|set|move|put|change) (?:it|that) (?:to )?(?=\d{1,2}\b(?! days?| weeks?))/i, 'at ')
     .replace(/\b(\d{1,4}) days? and (?=\d{1,4} days?\b)/i, '$1 and ')
     .replace(/\bremember (?=(?:us|me)\b)/i, 'remind ')
     .replace(/\bremind (?=\d)/i, 'remind at ');
+
+const claimWhole = (said: string): Claim | undefined => {
+  const clause = inPlainForms(said);
   if (stopping.test(clause)) {
     const loose = strangers(
       clause,

@@ -23,7 +23,7 @@ const codeIn = ({ lot, request }: Last): unknown =>
   lot ?? request.lot ?? only(request.lots) ?? (only(request.purchases) as Request | undefined)?.lot;
 
 /** The batch or lot that was spoken of just before, where it was one. */
-const spokenOf = ({ last, bench }: Reading): string | undefined => {
+export const spokenLot = ({ last, bench }: Reading): string | undefined => {
   if (!last || !benchTopics.has(last.topic)) return undefined;
   const code = codeIn(last);
   if (typeof code !== 'string') return undefined;
@@ -52,7 +52,7 @@ const isOpen = (reading: Reading): boolean =>
 
 /** The message with the code in place of "it". */
 const pointing = oncePerReading((reading): Spoken | undefined => {
-  const code = spokenOf(reading);
+  const code = spokenLot(reading);
   if (code === undefined || !isOpen(reading) || !pronoun.test(reading.text)) return undefined;
   if (ofRecipe.test(reading.text) && !asksOrPlans(reading.text)) return undefined;
   return { code, reading: readAgain(reading.text.replace(pronoun, code), reading) };
@@ -60,7 +60,7 @@ const pointing = oncePerReading((reading): Spoken | undefined => {
 
 /** The message with the code before it. */
 const leftOut = oncePerReading((reading): Spoken | undefined => {
-  const code = spokenOf(reading);
+  const code = spokenLot(reading);
   if (code === undefined || !isOpen(reading)) return undefined;
   return { code, reading: readAgain(`${code}, ${reading.text}`, reading) };
 });

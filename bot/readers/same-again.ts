@@ -3,6 +3,7 @@ import { readAgain } from '../understand.ts';
 import { asksOrPlans } from './bench-text.ts';
 import { lotsIn } from './lots.ts';
 import { claimPouredBesides } from './poured-besides.ts';
+import { claimShort } from './short-told.ts';
 
 /** Longest message that does the same with something else, in tokens. */
 const mostTokens = 16;
@@ -99,7 +100,9 @@ export const sameAgain =
   (topic: 'batch' | 'stock', read: (reading: Reading) => Claim | undefined) =>
   (reading: Reading): Claim | undefined => {
     const same =
-      repeated(reading, topic) ?? (topic === 'batch' ? claimPouredBesides(reading, read) : undefined);
+      repeated(reading, topic) ??
+      claimShort(reading, read) ??
+      (topic === 'batch' ? claimPouredBesides(reading, read) : undefined);
     if (same) return same;
     const again = meantAgain(reading);
     const made = again && read(again);

@@ -1,0 +1,59 @@
+import { lotKey } from '../../core/bench/codes.ts';
+import type { Claim, Reading } from '../reading.ts';
+import { readAgain } from '../understand.ts';
+import { asksOrPlans } from './bench-text.ts';
+import { lotsIn } from './lots.ts';
+import { spokenLot } from './of-spoken-lot.ts';
+
+const count = '(\\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|twelve)';
+const holder = '(?: (?:tins?|jars?|pots?|tubes?|sticks?))?';
+const lead = '^\\W*(?:(?:and|then|also|so|ok|please|oh)\\W+)*';
+const gone =
+  '(?: (?:returned|dented|broken|spoiled|bad|last|tins?|jars?|pots?|tubes?|sticks?|ones|of them))*';
+
+/** "5 back". */
+const back = new RegExp(
+  `${lead}${count}${holder}(?: (?:came|come|are|is|were|was))? back(?: again)?\\W*$`,
+  'i',
+);
+/** "Chuck those 2, they're no good". */
+const binned = new RegExp(
+  `${lead}(?:chuck|bin|toss|destroy|dump|throw (?:out|away)|dispose of|get rid of)(?: out| away)? (?:those|these|the|them)?(?: last| other)? ?${count}${gone}(?:,[^?]{0,40})?\\W*$`,
+  'i',
+);
+/** "Dispose of all that is left of K12". */
+const allOf =
+  /^\W*(?:(?:and|then|so|ok|please)\W+)*(?:chuck|bin|toss|destroy|dump|throw (?:out|away)|dispose of|get rid of) (?:all|everything|the rest|whatever)(?: (?:that|which|what))?(?: (?:is|'s))?(?: still)?(?: left)?(?: of| from)? (?=\S+\W*$)/i;
+
+/** Longest message in a few words, in tokens. */
+const mostTokens = 16;
+
+const toldInFull = (reading: Reading): string | undefined => {
+  const { text, last } = reading;
+  if (lotsIn(reading).length > 0) {
+    const all = allOf.exec(text);
+    return all ? `threw away all of ${text.slice(all[0].length)}` : undefined;
+  }
+  const code = spokenLot(reading);
+  if (code === undefined || !reading.bench.batches.has(lotKey(code))) return undefined;
+  const returned = back.exec(text)?.[1];
+  const [part] = Array.isArray(last?.request.parts) ? (last.request.parts as readonly { to?: string }[]) : [];
+  const from = part?.to === undefined ? '' : ` from ${part.to}`;
+  if (returned) return `${returned} of ${code} came back${from}`;
+  const lost = binned.exec(text)?.[1];
+  return lost ? `threw away ${lost} of ${code}` : undefined;
+};
+
+/** What is told in so few words that only what was said before makes it whole. */
+export const claimShort = (
+  reading: Reading,
+  read: (reading: Reading) => Claim | undefined,
+): Claim | undefined => {
+  if (reading.tokens.length > mostTokens || reading.text.includes('?') || asksOrPlans(reading.text))
+    return undefined;
+  const told = toldInFull(reading);
+  const made = told === undefined ? undefined : read(readAgain(told, reading));
+  return made?.kind === 'request'
+    ? { ...made, weight: 3.3, assumed: [...made.assumed, `I took it as "${told}".`] }
+    : undefined;
+};
