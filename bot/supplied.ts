@@ -1,10 +1,11 @@
 import { defined } from '../core/defined.ts';
 import { ingredientById } from '../core/ingredients.ts';
 import type { Reply } from './answer.ts';
-import { choose, surest } from './choose.ts';
+import { choose } from './choose.ts';
 import type { Chosen } from './chosen.ts';
 import { echo } from './readers/ask-back.ts';
 import type { Asked, Reading } from './reading.ts';
+import { surest } from './surest.ts';
 import type { Topic } from './topic.ts';
 import { readAgain } from './understand.ts';
 

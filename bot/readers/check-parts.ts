@@ -137,13 +137,17 @@ const children = new RegExp(
   `\\b(?:for|on|to)?\\s*(?:(?:a|my|our|the|small|young|little)\\s+)*(?:(?:\\d+[- ]years?[- ]olds?\\s*)?(?:children|childrens?|child|kids?|toddlers?|little ones?|youngsters?|schoolchildren|school ?kids?|pupils?)\\b|(?:[1-9]|1[0-2]|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)[- ]years?[- ]olds?\\b)${age}`,
 );
 
+/** "For my daughter, she is five". */
+const ownChild =
+  /\b(?:for|on)?\s*(?:my|our|her|his)\s+(?:little\s+|young\s+)?(?:daughter|son|niece|nephew|grandson|granddaughter|godson|goddaughter|girl|boy)\s*,?\s*(?:(?:who|she|he)(?:'s|\s+is|\s+turned|\s+just\s+turned)\s+|is\s+|aged?\s+)(?:only\s+|just\s+)?(?:[1-9]|1[0-2]|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)(?:\s+years?(?:\s+old)?)?(?=\s*(?:[,.;:!?]|$))/;
+
 const pregnant =
   /\b(?:for|by|on|in|during|while|when|if)?\s*(?:(?:an?|my|our|the|is|am|are|i'm|she's|someone|somebody|who)\s+)*(?:(?:pregnant|expecting)(?:\s+(?:wom[ae]n|friend|sister|daughter|wife|lady|ladies|mothers?|mums?|customers?|people|person|colleague|neighbou?r))?|pregnancy|mothers?-to-be|mums?-to-be)\b/;
 
 export const takeWearer = (board: Board, text: string): Wearer | undefined => {
   if (takePattern(board, text, pregnant)) return 'pregnant';
   if (takePattern(board, text, babies)) return 'babies';
-  return takePattern(board, text, children) ? 'children' : undefined;
+  return takePattern(board, text, ownChild) || takePattern(board, text, children) ? 'children' : undefined;
 };
 
 /** "made 2027-01-02": the day of first supply, which decides what law counts. */

@@ -79,7 +79,7 @@ const meantAgain = oncePerReading((reading): Reading | undefined => {
 });
 
 const sameSaid =
-  /^\W*(?:(?:and|then|please|ok|now|oh|once more|also)\b\W*)*(?:(?:exactly |just )?the (?:very )?same(?: (?:thing|one|pour|batch))?(?: (?:again|once more|one more time|another time))|same(?: thing)? again|(?:and )?(?:once|one time) more,? the same|(?:and )?(?:the )?same (?:pour|batch) again|ditto|repeat that)(?: (?:today|please|thanks|now|for (?:me|us)))*\W*$/i;
+  /^\W*(?:(?:and|then|please|ok|now|oh|once more|also)\b\W*)*(?:(?:(?:i|we) )?(?:did |made |poured )?(?:exactly |just )?the (?:very )?same(?: (?:thing|one|pour|batch))?(?: (?:again|once more|one more time|another time))|same(?: thing)? again|(?:and )?(?:once|one time) more,? the same|(?:and )?(?:the )?same (?:pour|batch) again|ditto|repeat that)(?: (?:today|please|thanks|now|for (?:me|us)))*\W*$/i;
 
 /** "The same again": another pour, another gift of what was told just before. */
 const repeated = ({ last, text }: Reading, topic: string): Claim | undefined => {

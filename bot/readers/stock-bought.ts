@@ -227,9 +227,25 @@ const asideOf = (read: readonly One[]): readonly string[] => {
   return said.length > 0 ? [`I set aside "${said.join('", "')}".`] : [];
 };
 
-/** "For wax: I bought …": what stands over a purchase is none. */
+/** "There is some old wax about, 120 g beeswax …": what leads to a purchase has a kind at most, and no amount. */
+const afterLead = (items: readonly Item[]): readonly Item[] => {
+  const end = items.findIndex(({ letter }) => letter === ':' || letter === ',');
+  const [lead, after] = [items.slice(0, end), items.slice(end + 1)];
+  const isLead =
+    end > 0 &&
+    lead.some(({ generic }) => generic) &&
+    lead.every((item) => !isAmount(item) && (!isThing(item) || item.generic));
+  return isLead && after.some((item) => isThing(item) && !item.generic) ? after : items;
+};
+
+/** "For the oil I bought 700 g of sunflower": of a kind nothing is bought beside what is named, if it has no amount. */
 const withoutHeading = (rest: Reading): Reading => {
-  const items = rest.items.filter((item, at) => !(item.generic && rest.items[at + 1]?.letter === ':'));
+  const led = afterLead(rest.items);
+  const isNamed = led.some((item) => isThing(item) && !item.generic);
+  const items = led.filter((item, at) => {
+    const before = led[at - 1]?.letter === 'o' ? led[at - 2] : led[at - 1];
+    return !isNamed || !item.generic || (before !== undefined && isAmount(before));
+  });
   return items.some(isThing) ? { ...rest, items } : rest;
 };
 

@@ -1,4 +1,5 @@
 import { smallNumbers } from './number.ts';
+import { withoutOpening } from './opening.ts';
 import { withRatiosInFigures } from './ratio-in-words.ts';
 /** Longest message that is read, in characters: a pasted recipe of sixty lines fits with room to spare. */
 export const maxMessageLength = 4000;
@@ -156,7 +157,8 @@ export const tidy = (text: string): string => {
         '',
       )
     : plainEnd;
-  const whole = meant.includes('.') ? meant.replace(bareDecimal, '0.') : meant;
+  const opened = withoutOpening(meant);
+  const whole = opened.includes('.') ? opened.replace(bareDecimal, '0.') : opened;
   const spelt = shortened(
     spoken(inCommonWords(whole))
       .replace(runTogether, '$1-free')

@@ -100,12 +100,17 @@ const hasSalicylate = (ingredient: string): boolean =>
 
 const isUnsuitedToChildren = (ingredient: string): boolean => {
   const found = ingredientById(ingredient);
-  return found !== undefined && 'avoidFor' in found && /year|child/.test(found.avoidFor ?? '');
+  const notes = [
+    found && 'avoidFor' in found ? found.avoidFor : '',
+    found && 'lipNote' in found ? found.lipNote : '',
+  ];
+  return notes.some((note) => typeof note === 'string' && /year|child/.test(note));
 };
 
 /** What has to be kept from children: told always, a warning when it is made for them. */
 export const childFindings = (lines: readonly CheckLine[], wearer: Wearer): Finding[] => {
-  const ids = [...new Set(lines.map(({ ingredient }) => ingredient))];
+  const all = lines.flatMap(({ ingredient, infusedWith }) => [ingredient, infusedWith ?? []].flat());
+  const ids = [...new Set(all)];
   const isForChildren = wearer === 'children' || wearer === 'babies';
   const level = isForChildren ? 'warn' : 'note';
   const salicylate = ids.filter(hasSalicylate);

@@ -1,8 +1,9 @@
 import { fc, it as property } from '@fast-check/vitest';
 import { describe, expect, it } from 'vitest';
-import { choose, plainlyAsked } from '../../bot/choose.ts';
+import { choose } from '../../bot/choose.ts';
 import { demoRecipes } from '../../bot/demo.ts';
 import type { SlashValues } from '../../bot/forms/form.ts';
+import { plainlyAsked } from '../../bot/plainly-asked.ts';
 import { chatReply } from '../../bot/render/discord.ts';
 import { scale } from '../../bot/topics/scale.ts';
 import { topics } from '../../bot/topics.ts';

@@ -110,12 +110,15 @@ describe('which goes out and which comes in', () => {
     `why should I swap beeswax for candelilla in ${hand}`,
     `swap beeswax for moonwax in ${hand}`,
     `save recipe Vegan ${hand}: swap`,
-    `is ${hand} vegan?`,
     'swap places',
     'what can replace a smile?',
     'no more than 3 tins',
   ])('should not be taken for a swap: %s', async (say) => {
     troubleIn(await saying(say));
+  });
+
+  it('should show what would make a balm vegan to whoever asks whether it is', async () => {
+    expect(await requestOf(`is ${hand} vegan?`)).toEqual({ recipe: hand, without: ['animal'] });
   });
 
   it('should leave a question about nuts to the look at a balm', async () => {

@@ -34,10 +34,10 @@ describe('density of a blend', () => {
     ];
     const blend = blendDensity([
       ...known,
-      { ingredient: 'vitamin-e', weight: 1 },
+      { ingredient: 'mica', weight: 1 },
       { ingredient: 'moon-dust', weight: 9 },
     ]);
-    expect(blend.unknown).toEqual(['vitamin-e', 'moon-dust']);
+    expect(blend.unknown).toEqual(['mica', 'moon-dust']);
     expect(blend.densityGMl).toBe(blendDensity(known).densityGMl);
   });
 
