@@ -71,10 +71,7 @@ const withReason = (text: string, { items }: Reading): boolean => {
   if (items.some(({ letter }) => /[gvc%t]/.test(letter))) return false;
   const clauses = text.split(clauseEnd).filter((clause) => clause.trim() !== '');
   const bare = clauses.map((clause) => clause.replace(polite, '').trim());
-  return (
-    clauses.length > 1 &&
-    bare.filter((clause) => takesBack.test(clause) && plainUndo.test(clause)).length === 1
-  );
+  return clauses.length > 1 && bare.some((clause) => takesBack.test(clause) && plainUndo.test(clause));
 };
 
 /** "Undo the pour and the purchase" is two things. */

@@ -1,5 +1,6 @@
 import { smallNumbers } from './number.ts';
 import { withoutOpening } from './opening.ts';
+import { withDaysInFigures } from './ordinal-days.ts';
 import { withRatiosInFigures } from './ratio-in-words.ts';
 /** Longest message that is read, in characters: a pasted recipe of sixty lines fits with room to spare. */
 export const maxMessageLength = 4000;
@@ -157,7 +158,7 @@ export const tidy = (text: string): string => {
         '',
       )
     : plainEnd;
-  const opened = withoutOpening(meant);
+  const opened = withDaysInFigures(withoutOpening(meant));
   const whole = opened.includes('.') ? opened.replace(bareDecimal, '0.') : opened;
   const spelt = shortened(
     spoken(inCommonWords(whole))

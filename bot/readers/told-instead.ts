@@ -23,9 +23,9 @@ const partsOf = ({ parts }: Request): readonly Request[] =>
 const toPlace = /\b(?:(?:to|at|from)\s+(?=\p{L})|for\s+(?=(?:the|our|my)\s+\p{L}))/iu;
 /** "It was the library, not the school". */
 const wasPlace = /\b(?:it|that|they) (?:was|were|went) (?:to |at )?(?=(?:the|our|my) \p{L})/iu;
-/** "No, the honey shop got 5". */
+/** "No, the honey shop got 5", "wait no, Mia gets 5". */
 const gotPlace =
-  /^\W*(?:(?:no|nope|sorry|oops|whoops|wait|pardon|actually|oh)\b\W*)+((?:the|our|my) (?:[\p{L}'’-]+ ){0,3}?[\p{L}'’-]+) (?:got|took|had|has|bought|received)(?= \S+\W*$)/iu;
+  /^\W*(?:(?:no|nope|sorry|oops|whoops|wait|pardon|actually|oh)\b\W*)+((?:the|our|my) (?:[\p{L}'’-]+ ){0,3}?[\p{L}'’-]+|(?!(?:it|that|this|they|we|i|he|she|you|there|who|what|the|our|my|a|an|of|only|just)\b)[\p{L}'’-]+) (?:gets|got|took|had|has|bought|received)(?= \S+\W*$)/iu;
 const notThat = /,?\s*(?:and )?not (?:to |at |from |of )?[^,.;!?\d]{2,40}$/i;
 const aboutCount = /\b(?:tins?|jars?|pots?|sticks?|tubes?|count|number|of them)\b/i;
 
