@@ -34,6 +34,10 @@ const amountOf = (reading: Reading, bench: BenchReading) => {
   return gramsRead(amount, known?.ingredient ?? '', reading.settings.region);
 };
 
+/** "My cat weighs 4 kg and sits on K12": somebody else's weight. */
+const weighsElse =
+  /\b(?:my|our|his|her|their|an?) (?!(?:tub|jar|tin|can|canister|bottle|bucket|bag|block|box|jug|lot|rest|wax|oil|butter|herb|stock|scales?)s?\b)[a-z]{2,15} (?:weighs?|weighed)\b/i;
+
 const whatItWeighs = (lot: string): Trouble => ({
   code: 'missing',
   text: `How much is there now? Say it like "${lot} is really 230 g".`,
@@ -50,7 +54,7 @@ const claimCounted = (reading: Reading, { bench, note }: BenchText): Claim | und
   if (emptyCue.test(text) && amounts.length === 0)
     return claim({ action: 'counted', lot: lot.code, grams: 0, ...defined({ on, why }) }, 3.3);
   const strangers = bench.rest.items.some(({ letter }) => /[RctM%n]/.test(letter));
-  if (amounts.length !== 1 || !countCue.test(text) || strangers) return undefined;
+  if (amounts.length !== 1 || !countCue.test(text) || strangers || weighsElse.test(text)) return undefined;
   if (relative.test(text)) return refuse(whatItWeighs(lot.code), 3.2);
   const read = amountOf(reading, bench);
   if (read?.trouble) return refuse(read.trouble, 3.3);

@@ -2,6 +2,7 @@ import { lotKey } from '../../core/bench/codes.ts';
 import { defined } from '../../core/defined.ts';
 import type { Trouble } from '../answer.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
+import { isBackground } from './background-words.ts';
 import { type BenchReading, lotsWithin } from './bench-reading.ts';
 import type { BenchText } from './bench-text.ts';
 import { clausesAt } from './clauses.ts';
@@ -42,9 +43,17 @@ const isOnlyLot = (reading: Reading, ingredient: string | undefined): boolean =>
 
 const isShelf = ({ lots }: BenchReading): boolean => lots.some(({ kind }) => kind === 'lot');
 
+/** "2 litres of lye went into K12": an amount of something else. */
+const isOfOther = ({ rest: { items, text } }: BenchReading): boolean =>
+  items.some((item, at) => {
+    const [of, what] = items.slice(at + 1);
+    if (!isAmount(item) || of?.letter !== 'o' || what?.letter !== 'w') return false;
+    return !isBackground(what.word) && !text.slice(of.to, what.from).includes('_');
+  });
+
 const howTaken = (bench: BenchReading): 'wasted' | 'used' | undefined => {
   const { rest, lots } = bench;
-  if (lots.some(({ kind }) => kind === 'batch')) return undefined;
+  if (lots.some(({ kind }) => kind === 'batch') || isOfOther(bench)) return undefined;
   if (!isShelf(bench) && rest.items.some(({ letter }) => /[Rc]/.test(letter))) return undefined;
   if (wasteCue.test(rest.text)) return 'wasted';
   if (isEmptied(bench) || takenFor.test(rest.text)) return 'used';
