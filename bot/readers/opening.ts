@@ -6,7 +6,7 @@ const beforehand =
   /^\s*(?:before|while|when|since|as) (?:i|we) (?![^,:]{0,40}(?:\d|\bpoured\b|\bbought\b))[^,.;:!?\n]{3,40}[,:]\s*(?=(?:please |can you |could you |would you )?check\b)/i;
 /** "Save recipe Boiler Room. Beeswax 35 %. Olive oil 65 %.": a list in sentences. */
 const savedInSentences =
-  /^\s*((?:please )?(?:save|store|keep) (?:the |a |this |new )*recipe [^.:\n\d]{2,40})\. (?=[^\n]{0,200}\d ?(?:%|g\b|percent|parts?\b|oz\b))/i;
+  /^\s*((?:please )?(?:save|store|keep) (?:the |a |this |new )*recipe [^.:\n\d]{2,40})\. (?=[a-z][^\n:]{0,200}\d ?(?:%|g\b|percent|parts?\b|oz\b))/i;
 
 /** A message without what opens it and asks nothing. */
 export const withoutOpening = (text: string): string => {
