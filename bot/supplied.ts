@@ -20,7 +20,9 @@ export interface Supplied {
 const mostCharacters = 60;
 const mostItems = 6;
 /** Where an answer is tried in a message; a longer one is no question's. */
-const mostPlaces = 40;
+const mostPlaces = 12;
+/** What was asked about is read anew for each place: in a longer message that would hold everybody up. */
+const longestAsked = 200;
 
 const isShort = ({ text, items }: Reading): boolean =>
   text.length <= mostCharacters && items.length <= mostItems;
@@ -161,7 +163,10 @@ export const supplied = (reading: Reading, asked: Asked, topics: readonly Topic[
     const chosen = choose(again, topics);
     return chosen && { chosen, reading: again, assumed: readAs(text) };
   }
-  const isAnswer = asked.open === undefined && (isBare(reading) || isName(reading, topics));
+  const isAnswer =
+    asked.open === undefined &&
+    asked.text.length <= longestAsked &&
+    (isBare(reading) || isName(reading, topics));
   return isAnswer ? completed(reading, asked, topics) : undefined;
 };
 

@@ -94,6 +94,14 @@ describe('what was asked back', () => {
     },
   );
 
+  it('should be no longer than can be read in every place at once', async () => {
+    const house = await testHouse();
+    expect(await house.say(`${asks}, note: ${'very old '.repeat(60)}`)).toMatchObject({
+      error: { code: 'missing' },
+    });
+    expect(await house.say('200 g')).toHaveProperty('error');
+  });
+
   it('should be agreed to by a yes, where one thing was offered for the whole', async () => {
     const house = await testHouse();
     await house.say('bought 500 g beeswax lot GH1');
