@@ -1,19 +1,8 @@
 import { afterEntries, type BookEntry, type BookEvent, type BookState } from '../../core/book.ts';
-import { defined } from '../../core/defined.ts';
 import { fail, ok, type Result } from '../../core/result.ts';
+import { entriesAfter } from './entries.ts';
 import type { Book, By, Decided, Recorded } from './keeper.ts';
 import { NotRecorded } from './trouble.ts';
-
-const entriesOf = (state: BookState, group: string, events: readonly BookEvent[], by: By): BookEntry[] =>
-  events.map((event, at) => ({
-    v: 1,
-    group,
-    seq: state.seq + 1 + at,
-    at: new Date(by.at).toISOString(),
-    who: by.who,
-    event,
-    ...defined({ name: by.name }),
-  }));
 
 /**
  * A book in which several requests are tried one after the other, to be written all together or not at all: what was
@@ -87,7 +76,7 @@ export class DraftBook implements Book {
   }
 
   #take(events: readonly BookEvent[], by: By): readonly BookEntry[] {
-    const entries = entriesOf(this.#state, this.group, events, by);
+    const entries = entriesAfter(this.#state.seq, this.group, events, by);
     this.#by ??= by;
     this.#events.push(...events);
     this.#state = afterEntries(this.#state, entries);

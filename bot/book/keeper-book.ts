@@ -7,6 +7,7 @@ import {
   emptyBook,
 } from '../../core/book.ts';
 import { ok, type Result } from '../../core/result.ts';
+import { entriesAfter } from './entries.ts';
 import type { Journal } from './journal.ts';
 import type { Book, By, Decided, PastEntry, Recorded } from './keeper.ts';
 import { keysOf } from './names.ts';
@@ -169,17 +170,7 @@ export class OpenBook implements Book {
   }
 
   #write(events: readonly BookEvent[], by: By, also: readonly Change[] = []): Promise<readonly BookEntry[]> {
-    const { seq } = this.#state;
-    const at = new Date(by.at).toISOString();
-    const name = by.name?.trim().slice(0, 100);
-    const about = { v: 1, group: this.group, at, who: by.who, ...(name ? { name } : {}) };
-    const drafts = events.map((event, index) => ({
-      ...about,
-      seq: seq + 1 + index,
-      ...(index > 0 ? { first: seq + 1 } : {}),
-      event,
-    }));
-    return this.#append(drafts, also);
+    return this.#append(entriesAfter(this.#state.seq, this.group, events, by), also);
   }
 
   async #adopt(past: readonly PastEntry[]): Promise<readonly BookEntry[]> {

@@ -5,7 +5,7 @@ import { isBackground } from './background-words.ts';
 import { timeIn } from './clock-time.ts';
 import { strangers } from './expiry-clauses.ts';
 import { isAround, remindWords } from './expiry-words.ts';
-import { smallNumbers } from './number.ts';
+import { smallNumbers, tensNumbers } from './number.ts';
 import { unknownPlace, zoneIn } from './zones.ts';
 
 const stopping =
@@ -155,20 +155,13 @@ const fields = (text: string): Claim | undefined => {
 
 const spelled =
   /\b(?:(twenty|thirty|forty|fifty|sixty|ninety)(?:[ -](one|two|three|four|five|six|seven|eight|nine))?|(one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fourteen|fifteen))\b(?= (?:days?\b|weeks?\b|months?\b|o'clock\b|in the (?:morning|afternoon|evening)\b|am\b|pm\b|at night\b))/gi;
-const tens: Readonly<Record<string, number>> = {
-  twenty: 20,
-  thirty: 30,
-  forty: 40,
-  fifty: 50,
-  sixty: 60,
-  ninety: 90,
-};
 
 /** "Eight in the morning", "thirty days ahead". */
 const withDigits = (text: string): string =>
   text.replace(spelled, (_all, ten?: string, one?: string, alone?: string) =>
     String(
-      (ten ? (tens[ten.toLowerCase()] ?? 0) : 0) + (smallNumbers[(one ?? alone ?? '').toLowerCase()] ?? 0),
+      (ten ? (tensNumbers[ten.toLowerCase()] ?? 0) : 0) +
+        (smallNumbers[(one ?? alone ?? '').toLowerCase()] ?? 0),
     ),
   );
 

@@ -67,6 +67,8 @@ export const digits = (text: string): number => {
 
 /** "one" to "nineteen", for readers that look at a message's text. */
 export const smallNumbers: Numbers = small;
+/** "twenty" to "ninety". */
+export const tensNumbers: Numbers = tens;
 
 const wordNumber = (list: readonly Token[], at: number): NumberRead | undefined => {
   const word = list[at]?.word ?? '';

@@ -8,7 +8,7 @@ import type { Item } from '../readers/item.ts';
 import { letters } from '../readers/lexicon.ts';
 import { houseCode } from '../readers/lot-shapes.ts';
 import type { LotSaid } from '../readers/lots.ts';
-import type { Reading } from '../reading.ts';
+import { oncePerReading, type Reading } from '../reading.ts';
 import type { Place } from '../understand.ts';
 import { moneyIn, slotOf, stretchesIn, withoutClock } from './stretches.ts';
 
@@ -163,8 +163,7 @@ const withoutTwice = (slots: readonly Slot[], { bench }: Reading, text: string):
   });
 };
 
-/** The things in a message; undefined where it has none that a telling is about. */
-export const thingsIn = (message: Reading): Things | undefined => {
+const readThings = (message: Reading): Things | undefined => {
   const reading = withoutClock(message);
   const text = readBenchText(reading);
   const { bench } = text;
@@ -192,3 +191,6 @@ export const thingsIn = (message: Reading): Things | undefined => {
     figuresAt: taken.items,
   };
 };
+
+/** The things in a message, read once; undefined where it has none that a telling is about. */
+export const thingsIn: (message: Reading) => Things | undefined = oncePerReading(readThings);

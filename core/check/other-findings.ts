@@ -98,14 +98,17 @@ const breathing = new Set([
 const hasSalicylate = (ingredient: string): boolean =>
   sharesOf(ingredient, []).some(({ name, high }) => name === 'Methyl Salicylate' && high > 1);
 
-const isUnsuitedToChildren = (ingredient: string): boolean => {
+/** Whether what the facts note of an ingredient speaks of somebody. */
+const isNotedFor = (ingredient: string, whom: RegExp): boolean => {
   const found = ingredientById(ingredient);
   const notes = [
     found && 'avoidFor' in found ? found.avoidFor : '',
     found && 'lipNote' in found ? found.lipNote : '',
   ];
-  return notes.some((note) => typeof note === 'string' && /year|child/.test(note));
+  return notes.some((note) => typeof note === 'string' && whom.test(note));
 };
+
+const isUnsuitedToChildren = (ingredient: string): boolean => isNotedFor(ingredient, /year|child/);
 
 /** What has to be kept from children: told always, a warning when it is made for them. */
 export const childFindings = (lines: readonly CheckLine[], wearer: Wearer): Finding[] => {
@@ -130,14 +133,7 @@ export const childFindings = (lines: readonly CheckLine[], wearer: Wearer): Find
 };
 
 /** The essential oils and herbs that the facts tell to be left out in pregnancy (from memory). */
-const isUnsuitedInPregnancy = (ingredient: string): boolean => {
-  const found = ingredientById(ingredient);
-  const notes = [
-    found && 'avoidFor' in found ? found.avoidFor : '',
-    found && 'lipNote' in found ? found.lipNote : '',
-  ];
-  return notes.some((note) => typeof note === 'string' && /pregnan/.test(note));
-};
+const isUnsuitedInPregnancy = (ingredient: string): boolean => isNotedFor(ingredient, /pregnan/);
 
 /** Nothing here can clear a balm for pregnancy: what speaks against it, and who is to be asked. */
 export const pregnancyFindings = (lines: readonly CheckLine[], wearer: Wearer): Finding[] => {
