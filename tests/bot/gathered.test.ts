@@ -1,3 +1,4 @@
+import '../helpers/undrawn.ts';
 import { describe, expect, it } from 'vitest';
 import { gathered } from '../../bot/gathered/gather.ts';
 import { usesIn, withWishes } from '../../bot/gathered/use.ts';

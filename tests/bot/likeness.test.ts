@@ -1,3 +1,4 @@
+import '../helpers/undrawn.ts';
 import { describe, expect, it } from 'vitest';
 import { likely } from '../../bot/likeness/likely.ts';
 import { sayingsIn, signatureOf } from '../../bot/likeness/sayings.ts';
@@ -76,7 +77,9 @@ describe('likeness alone, on phrases that were written apart from the sayings', 
   // What stands in the gathered tables was written beside sayings, and picked because other readings failed.
   const phrases = phraseTables()
     .filter(({ file }) => !file.startsWith('gathered'))
-    .flatMap((table) => table.phrases);
+    .flatMap((table) => table.phrases)
+    // Every other one: there are many thousands, and each is weighed against every saying.
+    .filter((_phrase, at) => at % 2 === 0);
 
   it('should be right in nearly all it answers, and answer many', { timeout: 300_000 }, async () => {
     let answered = 0;

@@ -1,3 +1,4 @@
+import '../helpers/undrawn.ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Reply, troubleCodes } from '../../bot/answer.ts';
@@ -60,7 +61,7 @@ describe('messages with slips in them', () => {
   }, async () => {
     const house = await testHouse();
     let refused = 0;
-    const messages = fc.sample(mutated(texts), { seed, numRuns: 3000 });
+    const messages = fc.sample(mutated(texts), { seed, numRuns: 2000 });
     for (const [at, message] of messages.entries()) {
       try {
         if ('error' in (await heardWell(house, message))) refused += 1;
@@ -69,8 +70,8 @@ describe('messages with slips in them', () => {
       }
     }
     // Slips leave some messages sound and spoil others; were it all of one kind, nothing would have been shown.
-    expect(refused).toBeGreaterThan(600);
-    expect(messages.length - refused).toBeGreaterThan(300);
+    expect(refused).toBeGreaterThan(400);
+    expect(messages.length - refused).toBeGreaterThan(200);
   });
 
   it('should never change the book by a question', { timeout: 60_000 }, async () => {
@@ -79,7 +80,7 @@ describe('messages with slips in them', () => {
       .flatMap(({ phrases }) => phrases.map(({ say }) => say));
     const house = await testHouse();
     const book = await house.keeper.open('local');
-    for (const message of fc.sample(mutated(asking), { seed, numRuns: 1000 })) {
+    for (const message of fc.sample(mutated(asking), { seed, numRuns: 600 })) {
       const before = book.state;
       const reply = await house.say(message);
       const writes = 'answer' in reply && ['recipe', 'settings'].includes(reply.topic);

@@ -1,3 +1,4 @@
+import '../helpers/undrawn.ts';
 import { describe, expect, it } from 'vitest';
 import { answerOf, testHouse, troubleIn } from '../helpers/house.ts';
 import { figureFaults, type Phrase, phraseTables } from '../helpers/phrases.ts';

@@ -4,6 +4,7 @@ import { openKeeper } from '../../bot/book/keeper-open.ts';
 import { openStore } from '../../bot/book/store.ts';
 import { demoRecipes } from '../../bot/demo.ts';
 import { freshFolder } from '../helpers/book.ts';
+import { linesBeforeKill } from '../helpers/kill-when.ts';
 import { runProcess, startProcess, until } from '../helpers/run-process.ts';
 
 // The compiled command, killed while it saves. A save is acknowledged when its line has been printed: from then on the
@@ -38,8 +39,8 @@ const savedIn = (out: string): Saved[] =>
 const saveAndKill = async (store: string, round: number): Promise<Saved[]> => {
   const { child, done, out } = startProcess(ask, ['--jsonl', '--store', store]);
   child.stdin.write(requests(round));
-  // Sometimes already while it starts.
-  if (Math.random() < 0.9) await until(() => out() !== '', 'the first answer', 20_000);
+  const lines = linesBeforeKill(round, rounds);
+  await until(() => out().split('\n').length > lines, 'its answers', 60_000);
   await sleep(Math.random() * 250);
   child.kill('SIGKILL');
   const ended = await done;

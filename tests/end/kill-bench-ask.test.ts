@@ -6,6 +6,7 @@ import type { Batch } from '../../core/bench/state.ts';
 import { benchOf } from '../../core/book.ts';
 import { balances } from '../helpers/balances.ts';
 import { freshFolder } from '../helpers/book.ts';
+import { linesBeforeKill } from '../helpers/kill-when.ts';
 import { runProcess, startProcess, until } from '../helpers/run-process.ts';
 
 // The compiled command, killed while it writes purchases with a price (two events in one change), pours, gifts and
@@ -54,8 +55,8 @@ const toldIn = (out: string, round: number): Told[] =>
 const writeAndKill = async (store: string, round: number, first: string): Promise<Told[]> => {
   const { child, done, out } = startProcess(ask, ['--jsonl', '--store', store]);
   child.stdin.write(Array.from({ length: messages }, (_, at) => `${textAt(round, at, first)}\n`).join(''));
-  // Sometimes already while it starts.
-  if (Math.random() < 0.9) await until(() => out() !== '', 'the first answer', 30_000);
+  const lines = linesBeforeKill(round, rounds);
+  await until(() => out().split('\n').length > lines, 'its answers', 60_000);
   await sleep(Math.random() * 400);
   child.kill('SIGKILL');
   const ended = await done;

@@ -3,6 +3,7 @@ import type { Book } from '../../bot/book/keeper.ts';
 import { openKeeper } from '../../bot/book/keeper-open.ts';
 import { openStore } from '../../bot/book/store.ts';
 import { freshFolder, runChild, type Said } from '../helpers/book.ts';
+import { linesBeforeKill } from '../helpers/kill-when.ts';
 
 /** The nightly run sets 100; each round takes about half a second. */
 const rounds = Number(process.env.KILL_ROUNDS ?? 12);
@@ -22,9 +23,9 @@ const savedIn = (said: readonly Said[]): Saved[] =>
  * Saves recipes in a process of its own and kills it at a random moment, sometimes while it is still starting. Gives
  * back what was acknowledged.
  */
-const saveAndKill = async (folder: string): Promise<Saved[]> => {
+const saveAndKill = async (folder: string, round: number): Promise<Saved[]> => {
   const child = runChild('save', folder);
-  if (Math.random() < 0.9) await child.next();
+  for (let left = linesBeforeKill(round, rounds); left > 0; left--) await child.next();
   await new Promise((resolve) => setTimeout(resolve, Math.random() * 250));
   child.process.kill('SIGKILL');
   const { said, signal, errors } = await child.ended;
@@ -47,7 +48,7 @@ describe('killed while recipes are being saved', () => {
     let acknowledged = 0;
     let before = 0;
     for (let round = 0; round < rounds; round++) {
-      const saves = await saveAndKill(folder);
+      const saves = await saveAndKill(folder, round);
       const keeper = openKeeper(await openStore(folder));
       const book = await keeper.open('local');
       for (const { seq, name, lines } of saves) {

@@ -5,15 +5,16 @@ import { lotKey } from '../../core/bench/codes.ts';
 import { benchOf } from '../../core/book.ts';
 import { balances } from '../helpers/balances.ts';
 import { freshFolder, runChild, type Said } from '../helpers/book.ts';
+import { linesBeforeKill } from '../helpers/kill-when.ts';
 
 /** The nightly run sets 200. */
 const rounds = Number(process.env.KILL_ROUNDS ?? 12);
 
-const pourAndKill = async (folder: string): Promise<readonly Said[]> => {
+const pourAndKill = async (folder: string, round: number): Promise<readonly Said[]> => {
   const child = runChild('brew', folder);
-  // Sometimes already while it starts or reads its first message.
-  if (Math.random() < 0.9) await child.next();
-  if (Math.random() < 0.9) await child.next();
+  // The first line says that it has started; sometimes it is killed while it reads its first message.
+  for (let left = 2 * linesBeforeKill(round, rounds) - (Math.random() < 0.1 ? 1 : 0); left > 0; left--)
+    await child.next();
   await new Promise((resolve) => setTimeout(resolve, Math.random() * 500));
   child.process.kill('SIGKILL');
   const { said, signal, errors } = await child.ended;
@@ -28,7 +29,7 @@ describe('killed while batches are poured', () => {
     let acknowledged = 0;
     let before = 0;
     for (let round = 0; round < rounds; round++) {
-      const said = await pourAndKill(folder);
+      const said = await pourAndKill(folder, round);
       const keeper = openKeeper(await openStore(folder));
       const { state } = await keeper.open('local');
       const bench = benchOf(state);

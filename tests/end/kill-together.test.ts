@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { openKeeper } from '../../bot/book/keeper-open.ts';
 import { openStore } from '../../bot/book/store.ts';
 import { freshFolder, runChild } from '../helpers/book.ts';
+import { linesBeforeKill } from '../helpers/kill-when.ts';
 import { usePostgres } from '../helpers/use-postgres.ts';
 
 const pg = usePostgres();
@@ -16,9 +17,10 @@ const stores: Record<string, () => Promise<string>> = {
 };
 
 /** Records many events at a time in a process of its own, which is killed at a random moment; the number of the last entry acknowledged. */
-const pourAndKill = async (url: string): Promise<number> => {
+const pourAndKill = async (url: string, round: number): Promise<number> => {
   const child = runChild('pour', url);
   const first = await child.next();
+  for (let left = linesBeforeKill(round, rounds) - 1; left > 0; left--) await child.next();
   await sleep(Math.random() * 300);
   child.process.kill('SIGKILL');
   const { said, signal, errors } = await child.ended;
@@ -51,7 +53,7 @@ describe.each(Object.entries(stores))('killed while pouring into %s', (_name, ma
     const url = await make();
     let before = 0;
     for (let round = 0; round < rounds; round++) {
-      const acknowledged = await pourAndKill(url);
+      const acknowledged = await pourAndKill(url, round);
       const stands = await checkPours(url, before);
       expect(stands).toBeGreaterThanOrEqual(acknowledged);
       // At most one more pour than was acknowledged.

@@ -1,3 +1,4 @@
+import '../../helpers/undrawn.ts';
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
