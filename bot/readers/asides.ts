@@ -36,10 +36,16 @@ const substance = /[RigvdptrcMLQHSN%]/;
 /** "Oils:" over a list names no ingredient. */
 const isHeading = (item: Item): boolean => item.generic === true;
 
-/** "In grams please." asks for a unit; the "C" of "Phase C" and a column called "Percent" do not. */
+/**
+ * "In grams please." and "How many grams is that?" ask for a unit; the "C" of "Phase C" and a column called "Percent" do
+ * not.
+ */
 const asksUnit = (items: readonly Item[]): boolean =>
   items.every((item) => item.letter === 'u') ||
-  items.some((item, at) => item.letter === 'u' && /[TI]/.test(items[at - 1]?.letter ?? ''));
+  items.some((item, at) => {
+    const before = items[at - 1];
+    return item.letter === 'u' && (/[TI]/.test(before?.letter ?? '') || before?.word === 'many');
+  });
 
 /** "It was about 50 degrees in there": a temperature, though no scale is named. */
 const hasDegrees = (items: readonly Item[]): boolean =>

@@ -45,8 +45,9 @@ const isUnit = (unit: string | undefined): unit is Unit =>
   unit !== undefined && (isMassUnit(unit) || isVolumeUnit(unit) || isTemperatureUnit(unit));
 
 const takeOne = (board: Board, letters: string): Item | undefined => {
-  const [item, second] = free(board).filter((each) => letters.includes(each.letter));
-  if (!item || second) return undefined;
+  const [item, ...more] = free(board).filter((each) => letters.includes(each.letter));
+  // "My scale shows grams … how many grams is that": the same unit twice is one.
+  if (!item || more.some(({ letter, unit }) => letter !== 'u' || unit !== item.unit)) return undefined;
   const at = board.items.indexOf(item);
   take(board, at, at + 1);
   return item;

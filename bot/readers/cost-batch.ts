@@ -3,6 +3,7 @@ import { isMassUnit, isVolumeUnit } from '../../core/units.ts';
 import type { Trouble } from '../answer.ts';
 import type { Reading } from '../reading.ts';
 import { takeOwnIngredients, takeRemembered } from './body.ts';
+import { withManyAlone } from './cost-one-of-many.ts';
 import { containerWord } from './cost-prices.ts';
 import { batchCostWords, howMuch, noBatch } from './cost-words.ts';
 import { withoutUnits } from './in-ounces.ts';
@@ -143,21 +144,11 @@ const asWritten = (asked: BatchAsked): BatchAsked => {
   return { ...rest, batch: { ...batch, factor: 1 } };
 };
 
-/** "How much would a tin cost if I made 100 tins": the one is one of those. */
-const oneOfMany = (items: readonly Item[]): readonly Item[] => {
-  const counts = items.flatMap((item, at) =>
-    item.letter === 'n' && items[at + 1]?.letter === 'c' ? [at] : [],
-  );
-  const [at = -1] = counts.filter((place) => /^(?:an?|one)$/.test(items[place]?.word ?? ''));
-  return at >= 0 && counts.length > 1 ? items.slice(at, at + 2) : [];
-};
-
 /** Reads the batch of a cost question off `items`, what was asked before filling the gaps. */
 export const readCostBatch = (reading: Reading, items: readonly Item[]): BatchAsked => {
   const before = batchBefore(reading);
   const each = takeEach(reading, items);
-  const one = oneOfMany(items);
-  const rest = items.filter((item) => !each.items.includes(item) && !one.includes(item));
+  const rest = withManyAlone(items.filter((item) => !each.items.includes(item)));
   const { read, assumed } = withRemembered(reading, readWithBefore(reading, rest, before));
   takeOwnIngredients(read.board, reading, read.recipe ?? before?.recipe);
   const whole = batchOf(reading, read);

@@ -61,8 +61,12 @@ export const claimMissing = (reading: Reading): Claim | undefined => {
   );
   if (asked.blocking.length > 0 || !asked.batch) return undefined;
   const { recipe, lines } = asked.batch;
+  const more = defined({ container: asked.container });
+  // "What would 12 jars cost, and which prices are missing": the reckoning names those as well.
+  if (/\bcosts?\b/i.test(reading.text) && asked.batch.count !== undefined && !asked.trouble)
+    return claim({ action: 'cost', batch: asked.batch, ...more }, 3.1);
   const batch = defined({ recipe, lines });
   return recipe === undefined && lines === undefined
     ? undefined
-    : claim({ action: 'missing', batch, ...defined({ container: asked.container }) }, 3.1);
+    : claim({ action: 'missing', batch, ...more }, 3.1);
 };

@@ -19,7 +19,7 @@ const request = z.strictObject({
   survivesC: z
     .number()
     .min(-50, 'That is colder than any day I know. Try "survives 35 C".')
-    .max(200, 'That is hotter than any day. Try "survives 38 C".')
+    .max(90, 'That is hotter than any day. Try "survives 38 C".')
     .optional(),
   vegan: z.boolean().optional(),
   without: z.array(z.string().max(60)).max(40, 'That is more than I can leave out at once (40).').optional(),

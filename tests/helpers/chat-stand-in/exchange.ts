@@ -102,7 +102,7 @@ export class Exchange {
   /** True for a plain message, which needs no acknowledgement. */
   isMessage = false;
   /** How long is waited for whatever is waited for, unless said otherwise. */
-  patienceMs = 5000;
+  patienceMs = 20_000;
   #waiting: { readonly enough: () => boolean; readonly resolve: () => void }[] = [];
 
   constructor(channel: string, id = freshId()) {
