@@ -1,10 +1,12 @@
 import { type Chosen, withAssumed } from './chosen.ts';
 import { likely } from './likeness/likely.ts';
+import { lookInTalk, surelyToLookAt } from './readers/list-in-talk.ts';
 import { pointedNames } from './readers/pointed-name.ts';
 import { namesOwnBalm, secondLook } from './readers/second-look.ts';
 import { anyWord, type Reading } from './reading.ts';
 import { isPuzzle, isRequest, mostCertain, surest, writes } from './surest.ts';
 import type { Topic } from './topic.ts';
+import { readAgain } from './understand.ts';
 
 /** "My sister likes Fernlea hand balm" names a recipe and asks for nothing. */
 const asksFor = ({ topic }: Chosen, reading: Reading): boolean =>
@@ -39,11 +41,22 @@ const byLikeness = (reading: Reading, topics: readonly Topic[], leastAlike: numb
   return agree && (isTold || !writes(chosen)) ? withAssumed(chosen, [like.assumed]) : undefined;
 };
 
+/** A recipe in the midst of talk that is to be looked at. */
+const handedOver = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
+  const plain = lookInTalk(reading);
+  const chosen = plain === undefined ? undefined : surest(readAgain(plain, reading), topics);
+  if (!isRequest(chosen) || chosen.topic.name !== 'check') return undefined;
+  return withAssumed(chosen, ['I took it as a recipe to look at, and passed over the talk around it.']);
+};
+
 /**
  * What a topic is not quite sure of may be a known saying of another request: "are people allergic to shea butter" asks
  * about the butter, not about a recipe. Answers to what was said before are left to the topics.
  */
 const overruled = (first: Chosen, reading: Reading, topics: readonly Topic[]): Chosen => {
+  const look =
+    first.topic.name !== 'check' && surelyToLookAt(reading) ? handedOver(reading, topics) : undefined;
+  if (look) return look;
   if (first.claim.weight >= mostCertain || reading.last) return first;
   const like = byLikeness(reading, topics, alikeBeforeRequest);
   return !like || writes(like) || isSame(like, first) ? first : like;
@@ -70,6 +83,8 @@ export const chooseWhole = (reading: Reading, topics: readonly Topic[]): Chosen 
   const named = pointedNames(reading);
   const second = named.reading === reading ? undefined : surest(named.reading, topics);
   if (isRequest(second)) return withAssumed(overruled(second, named.reading, topics), named.assumed);
+  const look = handedOver(named.reading, topics);
+  if (look) return look;
   const like = byLikeness(named.reading, topics, alikeBeforeTrouble);
   if (like) return withAssumed(like, named.assumed);
   if (!isPuzzle(first) || !isPuzzle(second)) return first ?? second;

@@ -111,6 +111,11 @@ const baseOf = (reading: Reading, board: Board, complete: boolean): LastConvert 
 /** "A pound of wax in grams": a weight is a weight, of whatever wax. */
 const isWeightOnly = (from = '', to = ''): boolean => isMassUnit(from) && isMassUnit(to);
 
+/** "How much is a cup of shea butter": spoons and cups are no packs with a price. */
+const asksWeight = (reading: Reading, from: string | undefined): boolean =>
+  anyWord(reading, weighing) ||
+  (/^(?:tsp|tbsp|cup|drop)/.test(from ?? '') && /\bhow much (?:is|are|would|does|do)\b/i.test(reading.text));
+
 const draftOf = (reading: Reading, board: Board): Draft => {
   const measured = takeOne(board, 'gvdt');
   const unit = takeOne(board, 'u');
@@ -119,7 +124,7 @@ const draftOf = (reading: Reading, board: Board): Draft => {
   const from = isUnit(amount?.unit) ? amount.unit : base?.from;
   const named = ingredientOf(takeOne(board, 'i'), from === 'drop' || unit?.unit === 'drop');
   const ingredient = named.id ?? base?.ingredient;
-  const weighs = ingredient !== undefined && anyWord(reading, weighing) && isVolumeUnit(from ?? '');
+  const weighs = ingredient !== undefined && asksWeight(reading, from) && isVolumeUnit(from ?? '');
   const to = unitAsked(unit, base ?? {}, weighs);
   const value = signed(reading, amount) ?? base?.value;
   return {

@@ -47,10 +47,13 @@ const hasBatch = ({ last }: Reading): boolean =>
   /^(?:scale|cost|workshop|infuse)$/.test(last?.topic ?? '') &&
   (last?.topic !== 'cost' || last.request.batch !== undefined);
 
+/** "How much is a tablespoon of shea butter in grams" asks for no money. */
+const intoUnit = /\bin (?:g|grams?|kg|kilos?|ml|millilit\w+|oz|ounces?|drops?)\b/i;
+
 const claimList = (heard: Reading): Claim | undefined => {
   if (asksList(heard)) return claim({ action: 'prices' }, 2.8);
   const reading = { ...heard, items: heard.items.filter((item) => !isOneOf(item)) };
-  const amount = reading.items.some((item) => /[ngvdt%pR]/.test(item.letter));
+  const amount = reading.items.some((item) => /[ngvdt%pR]/.test(item.letter)) || intoUnit.test(heard.text);
   const asks = anyWord(reading, [...costCues, ...payCues]) || asksPrice.test(reading.text);
   if (amount || !asks || !isPlain(reading)) return undefined;
   const { thing, trouble } = oneThing(reading);

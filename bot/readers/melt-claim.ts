@@ -15,6 +15,7 @@ import {
 import type { Item } from './item.ts';
 import { leftover } from './leftover.ts';
 import { takeBareTemperature, takeTabled, takeTemperature, takeTemperatureAfterAt } from './melt-degrees.ts';
+import { claimSeveral } from './melt-several.ts';
 import {
   asksElse,
   asksElsewhere,
@@ -86,7 +87,7 @@ const isDark = (reading: Reading): boolean =>
 const heatBefore = ({ last, text }: Reading): number | undefined => {
   const before = last?.topic === 'melt' ? last.request.survivesC : undefined;
   const again =
-    /\b(?:and|too|also|as well|same|(?:what|how) about)\b/i.test(text) &&
+    /\b(?:and|too(?! \w)|also|as well|same|(?:what|how) about)\b/i.test(text) &&
     !/\bmelt|\bplan\b|\bpour|\bcar\b|\bpocket|\bpost\b|\bsummer|\bbeach|\bsun\b|\bfridge/i.test(text);
   return again && typeof before === 'number' ? before : undefined;
 };
@@ -259,4 +260,4 @@ const read = (reading: Reading): Claim | undefined => {
 };
 
 /** What a message would mean as a question about heat. */
-export const claimMelt = readPointed(read);
+export const claimMelt = readPointed((reading) => claimSeveral(reading) ?? read(reading));

@@ -12,6 +12,7 @@ import { targetTrouble } from './scale-troubles.ts';
 import { changesSomething, continued, type Wish } from './scale-wish.ts';
 import { type ChangeBody, takeChangeBody } from './substitute-body.ts';
 import { type Choice, isChosen, takeChoice, withChoice } from './substitute-choice.ts';
+import { takeCompared, takeOutcomeAsked } from './substitute-compare.ts';
 import {
   bodyOf,
   type Draft,
@@ -318,7 +319,9 @@ const changeOf = (reading: Reading): Claim | undefined => {
   const board = boardOf(reading.items);
   const choice = takeChoice(board, reading);
   const part = takePart(board);
-  const taken = takeAsked(board, reading) ?? takePhrase(board, asksWhat(reading, choice));
+  takeOutcomeAsked(board, reading);
+  const taken =
+    takeCompared(board, reading) ?? takeAsked(board, reading) ?? takePhrase(board, asksWhat(reading, choice));
   const withouts = takeWithouts(board);
   if (taken || wantsOut(withouts)) {
     const strange = strangeFree(board);

@@ -8,6 +8,8 @@ const request = z.strictObject({
   recipe: recipeName.optional(),
   lines: z.array(recipeLine).max(maxLines, `A recipe has at most ${maxLines} lines.`).optional(),
   ingredient: z.string().max(60).optional(),
+  /** Ingredients to set beside that one. */
+  others: z.array(z.string().max(60)).max(8).optional(),
   survivesC: z
     .number()
     .min(-50, 'That is too cold for a forecast.')
@@ -28,6 +30,10 @@ export const melt = topic({
   request,
   examples: [
     { say: 'melting point of beeswax', means: { ingredient: 'beeswax' } },
+    {
+      say: 'which melts first, cocoa butter or shea butter',
+      means: { ingredient: 'cocoa-butter', others: ['shea-butter'] },
+    },
     {
       say: 'when does 20% beeswax, 30% shea butter, 50% olive oil melt',
       means: {

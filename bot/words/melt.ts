@@ -1,5 +1,4 @@
 import { hazardsOf } from '../../core/hazards.ts';
-import { ingredientById } from '../../core/ingredients.ts';
 import { blendOf } from '../../core/melt/blend.ts';
 import { holdsAt } from '../../core/melt/firmness.ts';
 import { forecastOf, type MeltForecast } from '../../core/melt/forecast.ts';
@@ -25,8 +24,8 @@ import {
   solidsTable,
 } from './forecast.ts';
 import { meltCharts } from './melt-charts.ts';
+import { answerOne, answerSeveral } from './melt-ranges.ts';
 import { troubleOf } from './problems.ts';
-import { about, sourceText } from './sources.ts';
 import { localRules, potCautions, shortName, warningOf } from './warnings.ts';
 
 const stageWords: Readonly<Record<HeatStage, string>> = {
@@ -182,35 +181,8 @@ const answerRecipeMelt = async (wish: MeltWish, tools: Tools): Promise<Answer | 
   };
 };
 
-const answerOne = (id: string): Answer | Trouble => {
-  const found = ingredientById(id);
-  if (!found)
-    return {
-      code: 'unknown-ingredient',
-      text: `I do not know the ingredient "${id}". Try "melting point of beeswax".`,
-    };
-  const range = found.meltC;
-  if (!range) {
-    return {
-      code: 'not-found',
-      text: `I have no melting range for ${found.name}. Try one of the fats and waxes, for example "melting point of beeswax".`,
-    };
-  }
-  const low = range.low ?? range.value;
-  const high = range.high ?? range.value;
-  const between = low === high ? both(low) : `${both(low)} to ${both(high)}`;
-  return {
-    title: `${found.name} melts at ${about(range)}${between}`,
-    blocks: [
-      ...(range.basis ? [{ kind: 'text', text: `Measured as: ${range.basis}.` } as const] : []),
-      { kind: 'source', text: sourceText(range) },
-    ],
-    figures: { ingredient: found.id, melt_c: [low, high], how: range.how, source: [...range.source] },
-    warnings: [],
-    next: [{ label: `About ${shortName(found.id)}`, say: `what is ${found.name}` }],
-  };
+/** Answers what heat does to a recipe, or the published melting range of one ingredient or several. */
+export const answerMelt = (wish: MeltWish, tools: Tools): Answer | Trouble | Promise<Answer | Trouble> => {
+  if (wish.ingredient === undefined) return answerRecipeMelt(wish, tools);
+  return wish.others?.length ? answerSeveral([wish.ingredient, ...wish.others]) : answerOne(wish.ingredient);
 };
-
-/** Answers what heat does to a recipe, or one ingredient's published melting range. */
-export const answerMelt = (wish: MeltWish, tools: Tools): Answer | Trouble | Promise<Answer | Trouble> =>
-  wish.ingredient === undefined ? answerRecipeMelt(wish, tools) : answerOne(wish.ingredient);

@@ -47,9 +47,9 @@ export const substitute = `
 ? what what's which anything something another instead_of in_place_of alternative* substitut* replac* similar like-for-like stand-in stand_in stands_in
 ! vegan* nut nuts cheap* swap* what_about how_about put
 
-= cheapest instead of {i} in {R}
+= cheapest instead of {i} in {R}<than: >
 ? cheap* affordable less_expensive save_money
-? replac* instead in_place place_of substitut* alternative*
+? replac* instead in_place place_of substitut* alternative* cheaper_than anything something
 ! swap
 
 = {R} without {i}[, {tins}]
