@@ -30,6 +30,7 @@ import {
   takeWatchedHerbs,
   withWatched,
 } from './check-parts.ts';
+import { withVague } from './check-vague.ts';
 import { takeWearer } from './check-wearer.ts';
 import { checkWords, mildCues, strongCues } from './check-words.ts';
 import { leftover } from './leftover.ts';
@@ -271,7 +272,9 @@ export const claimCheck = (reading: Reading): Claim | undefined => {
     if (added) return added;
   }
   if (!isCued(reading, strong) && reading.last?.topic !== 'check') return undefined;
-  const settled = settleDoubts(withWatched(plainItems(reading), reading.text), reading.text);
+  const vague = withVague(plainItems(reading), reading.text);
+  const doubts = settleDoubts(withWatched(vague.items, reading.text), reading.text);
+  const settled = { ...doubts, assumed: [...vague.assumed, ...doubts.assumed] };
   const share = otherShare(reading, settled.items);
   if (share) return claim(share, 3.05, settled.assumed);
   return looked(reading, settled, strong) ?? unknownBalm(reading);

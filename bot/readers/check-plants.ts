@@ -57,11 +57,12 @@ const isSame = (item: Item, { ingredients, infusedWith }: PlantMeaning): boolean
 const isWetThing = ({ ingredients: [id = ''] }: PlantMeaning): boolean => watchedThing(id)?.kind === 'water';
 
 /** The whole of what was said, under one name; "infused oil of calendula" is more than the name at its end. */
-const isWhole = (item: Item, { nameFrom, from, to, said }: Found): boolean => {
+const isWhole = (item: Item, { meaning, nameFrom, from, to, said }: Found): boolean => {
   const start = /\bof\b/.test(said.slice(0, nameFrom - from)) ? from : nameFrom;
   const single = item.from <= start && item.to >= to && item.ingredients?.length === 1;
   // A name of the tables that is asked back about, in full: each of its meanings is judged.
-  return single || (item.because !== undefined && item.from <= from && item.to >= to);
+  const asked = item.because !== undefined && meaning.doubtful === undefined;
+  return single || (asked && item.from <= from && item.to >= to);
 };
 
 /** The dried plant is no essential oil, whatever the table calls by the plant's bare name. */
@@ -72,7 +73,8 @@ const isDriedScent = (item: Item, { ingredients }: PlantMeaning): boolean =>
 const isBetter = (item: Item, found: Found): boolean => {
   const { meaning, nameFrom, from, to, said } = found;
   if (item.letter === 'R' || item.to > to || item.from < from) return true;
-  if (meaning.fresh) return isSame(item, meaning) && /^fresh(?:ly)?\s+$/.test(said.slice(0, nameFrom - from));
+  if (meaning.fresh)
+    return isSame(item, meaning) && item.to >= to && /^fresh(?:ly)?\s+$/.test(said.slice(0, nameFrom - from));
   // "Brewed chamomile" is no chamomile.
   if (isWetThing(meaning)) return isSame(item, meaning);
   if (isDriedScent(item, meaning)) return false;
@@ -126,7 +128,10 @@ const replaced = (items: readonly Item[], found: Found): readonly Item[] => {
     open && found.meaning.fresh && item.letter === 'i' ? { ...item, misspelt: found.said } : item,
   );
   return [
-    ...items.filter((item) => item.to <= found.from),
+    // "Some rose water": what is said of the amount stays.
+    ...items.filter(
+      (item) => item.to <= found.from || (/[gvdpn%]/.test(item.letter) && item.to <= found.nameFrom),
+    ),
     ...own,
     ...items.filter((item) => item.from >= found.to),
   ];
@@ -203,6 +208,10 @@ const lastKey = (items: readonly Item[], at: number): string => {
   return open ? nameKey(item?.word.split(' ').at(-1) ?? '') : '';
 };
 
+/** "One egg yolk" is a line too. */
+const isCounted = (items: readonly Item[], at: number): boolean =>
+  segmentHasAmount(items, at) || items[startOf(items, at) - 1]?.letter === 'n';
+
 const isDriedBefore = (items: readonly Item[], at: number): boolean =>
   items.slice(startOf(items, at), at).some(({ word }) => word.split(' ').some((each) => dryBefore.has(each)));
 
@@ -210,8 +219,7 @@ const wetId = (items: readonly Item[], at: number): string | undefined => {
   if (isUnknownOil(items, at) && segmentHasAmount(items, at)) return 'other-essential-oil';
   const key = lastKey(items, at);
   const isWet = Object.hasOwn(wetHeads, key) && !dryAfter.has(nameKey(items[at + 1]?.word ?? ''));
-  const counts =
-    isWet && !isBeforeName(items, at) && !isDriedBefore(items, at) && segmentHasAmount(items, at);
+  const counts = isWet && !isBeforeName(items, at) && !isDriedBefore(items, at) && isCounted(items, at);
   return counts ? wetHeads[key] : undefined;
 };
 

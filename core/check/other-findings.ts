@@ -174,7 +174,10 @@ export const waterFindings = (lines: readonly CheckLine[], hazards: readonly Haz
 };
 
 export const peanutFindings = (lines: readonly CheckLine[], region: Region): Finding[] =>
-  (region === 'eu' || region === 'uk') && lines.some(({ ingredient }) => ingredient === 'peanut-oil')
+  (region === 'eu' || region === 'uk') &&
+  lines.some(
+    ({ ingredient }) => ingredient === 'peanut-oil' || watchedThing(ingredient)?.holds === 'peanut-oil',
+  )
     ? [{ code: 'peanut-protein', level: 'warn', region }]
     : [];
 

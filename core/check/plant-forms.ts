@@ -87,10 +87,21 @@ const solventEnd = (keys: readonly string[], at: number, said: Said): number | u
   return last + 1;
 };
 
+/** "Mint straight from the garden". */
+const gardenEnd = (keys: readonly string[], at: number, said: Said): number | undefined => {
+  if (!/^(?:straight|right|fresh|direct|just)$/.test(keys[at] ?? '') || keys[at + 1] !== 'from')
+    return undefined;
+  const last = /^(?:the|my|our)$/.test(keys[at + 2] ?? '') ? at + 3 : at + 2;
+  if (!/^(?:garden|hedge|hedgerow|field|meadow|plant|bush|allotment)$/.test(keys[last] ?? ''))
+    return undefined;
+  said.forms.add('fresh');
+  return last + 1;
+};
+
 const after = (keys: readonly string[], from: number, said: Said): number => {
   let at = from;
   while (at < keys.length && at - from < mostAround) {
-    const steeped = solventEnd(keys, at, said);
+    const steeped = solventEnd(keys, at, said) ?? gardenEnd(keys, at, said);
     if (steeped !== undefined) return steeped;
     if (infusesAnother(keys, at) || !noteForm(said, keys, at)) break;
     at += 1;

@@ -10,7 +10,7 @@ export interface Watched {
   /** As makers write it, lower case; plurals and "essential oil" for "oil" are tried as well. */
   readonly names: readonly string[];
   /** `extract`: nobody can tell from its name what it is made with. */
-  readonly kind: 'aroma' | 'substance' | 'water' | 'plant' | 'colour' | 'extract';
+  readonly kind: 'aroma' | 'substance' | 'water' | 'plant' | 'colour' | 'extract' | 'food';
   readonly shares?: readonly { readonly name: string; readonly low: number; readonly high: number }[];
   /** Its own name among the allergens. */
   readonly labelName?: string;
@@ -64,6 +64,7 @@ const of =
 const water = of('water');
 const plant = of('plant');
 const colour = of('colour');
+const food = of('food');
 
 export const watchedThings: readonly Watched[] = [
   scent('verbena-essential-oil', 'lemon verbena oil', ['lemon verbena oil', 'verbena oil']),
@@ -544,7 +545,28 @@ export const watchedThings: readonly Watched[] = [
       name: 'a lotion or a soap',
     },
   ),
-  water('royal-jelly', ['royal jelly']),
+  water('royal-jelly', ['royal jelly'], { holds: 'propolis-extract' }),
+  water('soy-milk', ['soy milk', 'soya milk', 'soybean milk'], { holds: 'soybean-oil' }),
+  water('hazelnut-milk', ['hazelnut milk'], { holds: 'hazelnut-oil' }),
+  food('bee-pollen', ['bee pollen', 'pollen', 'bee bread'], { holds: 'propolis-extract' }),
+  food('peanut-food', ['peanut butter', 'peanut paste', 'ground peanuts', 'crushed peanuts', 'peanuts'], {
+    holds: 'peanut-oil',
+  }),
+  food(
+    'almond-food',
+    ['almond butter', 'almond flour', 'almond meal', 'ground almonds', 'almond paste', 'marzipan'],
+    { holds: 'sweet-almond-oil' },
+  ),
+  food('hazelnut-food', ['hazelnut butter', 'hazelnut paste', 'ground hazelnuts', 'hazelnut spread'], {
+    holds: 'hazelnut-oil',
+  }),
+  food('walnut-food', ['walnut butter', 'walnut paste', 'ground walnuts'], { holds: 'walnut-oil' }),
+  food('macadamia-food', ['macadamia butter', 'macadamia nut butter'], { holds: 'macadamia-oil' }),
+  food('sesame-food', ['tahini', 'sesame paste', 'sesame seeds', 'sesame butter'], { holds: 'sesame-oil' }),
+  food('soy-food', ['soy lecithin', 'soya lecithin', 'soy flour', 'soy protein'], { holds: 'soybean-oil' }),
+  food('wheat-food', ['wheat flour', 'wheat starch', 'wheat bran', 'wheat protein'], {
+    holds: 'wheat-germ-oil',
+  }),
   water('food-colouring', ['food colouring', 'food coloring', 'liquid food colouring', 'food dye']),
   plant('verbena', ['verbena', 'lemon verbena', 'lemon verbena leaf']),
   plant('bay', ['bay', 'bay leaf']),
