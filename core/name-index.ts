@@ -34,11 +34,29 @@ const withoutBracket = (inci: string): string => inci.replace(/\s*\([^)]*\)/g, '
 const labelNames = ({ inci, inciEu, inciUs }: Ingredient): string[] =>
   [inci, inciEu, inciUs].flatMap((name) => (name === undefined ? [] : [name, withoutBracket(name)]));
 
+/** "Mentha x piperita / M. spicata (arvensis)": the first plant's name, with the sign of a cross and without. */
+const latinOf = (origin: string): string[] => {
+  const plain = origin.replace(/ (?:\/|agg\.|var\.).*$/, '').replace(/\s*\([^)]*\)/g, '');
+  return /^[A-Z][a-z]+ (?:x )?[a-z]+$/.test(plain) ? [...new Set([plain, plain.replace(/ x /, ' ')])] : [];
+};
+
+const essentialCount = new Map<string, number>();
+for (const { kind, origin = '' } of ingredients)
+  if (kind === 'essential-oil')
+    for (const latin of latinOf(origin)) essentialCount.set(latin, (essentialCount.get(latin) ?? 0) + 1);
+
+/** "Melissa officinalis oil" is the essential oil, where only one comes of that plant; the others are asked about. */
+const latinOils = (origin: string): string[] =>
+  latinOf(origin)
+    .filter((latin) => essentialCount.get(latin) === 1)
+    .flatMap((latin) => [`${latin} oil`, `${latin} essential oil`, `essential oil of ${latin}`]);
+
 const namesOf = (ingredient: Ingredient): string[] => {
   const plain = [ingredient.name, ...ingredient.names];
   const ids = [ingredient.id, ...ingredient.alsoIds];
   const all = [...plain, ...ids, ...labelNames(ingredient)];
-  if (ingredient.kind === 'essential-oil') return [...all, ...plain.flatMap(essentialNames)];
+  if (ingredient.kind === 'essential-oil')
+    return [...all, ...plain.flatMap(essentialNames), ...latinOils(ingredient.origin ?? '')];
   if (ingredient.kind !== 'herb') return all;
   const latin = (ingredient.origin ?? '').replace(/ (?:\/|agg\.).*$/, '');
   return [...all, latin, ...plain.flatMap((name) => herbNames(name, ingredient.part))];

@@ -30,7 +30,10 @@ export const maxNameLength = 80;
 /** Most lines one recipe may have. */
 export const maxLines = 60;
 
-/** One line as written. `strained` marks an herb that is weighed but taken out again before filling. */
+/**
+ * One line as written. `strained` marks an herb that is weighed but taken out again before filling; `doubtful` is the name
+ * as it was typed where it may be a restricted plant too ("marigold").
+ */
 export const recipeLine = z.strictObject({
   ingredient: z.string().min(1).max(60),
   amount: z.number().nonnegative().finite(),
@@ -38,6 +41,7 @@ export const recipeLine = z.strictObject({
   strained: z.boolean().optional(),
   infusedWith: z.string().max(60).optional(),
   fresh: z.boolean().optional(),
+  doubtful: z.string().max(40).optional(),
 });
 export type RecipeLine = z.output<typeof recipeLine>;
 

@@ -1,3 +1,6 @@
+import { wetHeads } from '../../core/data/rules/wet-words.ts';
+import { isOtherThing } from '../../core/exact-names.ts';
+import { nameKey } from '../../core/names.ts';
 import { type Slot, turning } from '../likeness/features.ts';
 import { isInSayings } from '../likeness/likely.ts';
 import { isBackground } from '../readers/background-words.ts';
@@ -61,6 +64,9 @@ export const uncovered = (use: Use, { items, text }: Reading, slots: readonly Sl
   return [
     ...turned.map(({ word }) => word),
     ...strange.filter(isThing).map(({ word }) => word),
+    ...unknown
+      .filter((item) => slots.some((slot) => isWetOf(item, slot) || isLineOf(item, slot)))
+      .map(({ word }) => word),
     ...unknown.filter(({ from, to }) => namesOwn(text, from, to)).map(({ word }) => word),
     ...(isTalkBesides(use, strange, unknown) ? ['so much else'] : []),
     ...stretchesOf(modifiers, text)
@@ -79,6 +85,16 @@ const isMeasuredBy = ({ from }: Item, { kind, to }: Slot): boolean =>
 /** "Phoenix tallow". */
 const isPartOf = ({ to }: Item, { from, ingredients }: Slot): boolean =>
   ingredients !== undefined && from - to === 1;
+
+/** "6 % calendula water": another thing than calendula. */
+const isWetOf = ({ word, from }: Item, { to, ingredients, kind }: Slot): boolean =>
+  (ingredients !== undefined || kind === 'R') && from - to === 1 && Object.hasOwn(wetHeads, nameKey(word));
+
+/** "20 g beeswax, 79 g olive oil, some rose water": of a list that is written out nothing is left out that has a name. */
+const isLineOf = ({ word }: Item, { kind, text }: Slot): boolean =>
+  kind === 'R' &&
+  /\d/.test(text) &&
+  (isOtherThing(nameKey(word)) || Object.hasOwn(wetHeads, nameKey(word.split(' ').at(-1) ?? '')));
 
 /** "Thunder balm" inside a sentence is the name of one that nobody saved. */
 const namesOwn = (text: string, from: number, to: number): boolean =>

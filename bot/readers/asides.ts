@@ -98,6 +98,32 @@ const isNotable = ({ items, question }: Sentence): boolean =>
   items.some((item) => item.letter === 'n') ||
   (question && items.filter((item) => item.letter === 'w').length > 1);
 
+const plain = ({ items }: Sentence): readonly Item[] =>
+  items.filter(({ letter }) => !/[\n,;:.)(\-=o]/.test(letter));
+
+/** "Beeswax 22": a name and a bare number. */
+const isBareLine = (sentence: Sentence | undefined): boolean =>
+  sentence !== undefined &&
+  /^(?:in|ni)$/.test(
+    plain(sentence)
+      .map(({ letter }) => letter)
+      .join(''),
+  );
+
+/** "Goop 8" next to "beeswax 22" is a line of a list too, whatever it is. */
+const isUnknownLine = (sentences: readonly Sentence[], at: number): boolean => {
+  const sentence = sentences[at];
+  return (
+    sentence !== undefined &&
+    /^(?:w{1,4}n|nw{1,4})$/.test(
+      plain(sentence)
+        .map(({ letter }) => letter)
+        .join(''),
+    ) &&
+    (isBareLine(sentences[at - 1]) || isBareLine(sentences[at + 1]))
+  );
+};
+
 /**
  * Parts the request from the talk around it: whole sentences and heading lines without a name, an amount or a
  * container, in a message that has such things elsewhere.
@@ -113,7 +139,9 @@ export const partTalk = (
   const sentences = sentencesOf(items);
   if (sentences.length < 2 || !sentences.some((sentence) => carries(sentence, isNamed)))
     return { items, aside: [] };
-  const talk = sentences.filter((sentence) => isTalk(sentence, cues, isNamed));
+  const talk = sentences.filter(
+    (sentence, at) => isTalk(sentence, cues, isNamed) && !isUnknownLine(sentences, at),
+  );
   if (talk.length === 0) return { items, aside: [] };
   const kept = sentences.filter((sentence) => !talk.includes(sentence)).flatMap((sentence) => sentence.items);
   const aside = talk

@@ -75,7 +75,7 @@ export const weightOf = (reading: Reading, parts: Parts, strong: boolean): numbe
   // "The most beeswax" is no question of limits.
   if (mostAsked.test(reading.text) && parts.subject.ingredient) return holdsLimited(parts) ? 2.9 : undefined;
   // "Could I add 1 % clove oil to a lip balm": of a share, no recipe to be written down.
-  if (mayPut.test(reading.text) && holdsLimited(parts)) return 2.8;
+  if (mayPut.test(reading.text) && holdsLimited(parts)) return 3.1;
   // "I'd like to put 3 % … in my lip balm, is that too strong", "a nut allergy, can she use R": nothing to be designed or swapped.
   if (asksWhether(reading) || asksLook(reading)) return 3.1;
   return strong || parts.subject.recipe !== undefined || anyWord(reading, wholeCues) ? 2.8 : 2.3;

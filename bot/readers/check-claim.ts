@@ -16,6 +16,7 @@ import {
   withoutCounts,
   withoutHeadings,
   withoutInnerCommas,
+  withoutListName,
   withoutRemarks,
   withoutTails,
   withUnclear,
@@ -27,9 +28,10 @@ import {
   takeDay,
   takeRegion,
   takeWatchedHerbs,
-  takeWearer,
   withWatched,
 } from './check-parts.ts';
+import { withVague } from './check-vague.ts';
+import { takeWearer } from './check-wearer.ts';
 import { checkWords, mildCues, strongCues } from './check-words.ts';
 import { leftover } from './leftover.ts';
 import { unknownRecipe } from './scale-troubles.ts';
@@ -175,11 +177,30 @@ const claimApply = (reading: Reading): Claim | undefined => {
     : claim({ ...last.request, apply: true }, 3.2);
 };
 
+/** "Any objection to 0.3 % …?", "ok to sell 20 g beeswax, …": nothing is to be filled up there. */
+const withoutObject = (items: Reading['items']): Reading['items'] =>
+  items.filter(
+    ({ letter }, at) =>
+      letter !== 'T' ||
+      !(
+        /^(?:objections?|say|against|opposed)$/.test(items[at - 1]?.word ?? '') ||
+        /^(?:sell|make|use|wear|put|pour|give|offer|hand)$/.test(items[at + 1]?.word ?? '')
+      ),
+  );
+
+/** "If I melt 20 % beeswax, …, is that a safe lip balm?" asks nothing of the melting. */
+const melting = /\b(?:if|when|once|before|after|as) (?:i|we|you|they|she|he)(?:'d|'ll|'ve)? melt(?:ed)?\b/i;
+const withoutMelting = (items: Reading['items'], text: string): Reading['items'] =>
+  melting.test(text) ? items.filter(({ word }) => !/^melt(?:ed)?$/.test(word)) : items;
+
 /** "20 drops per 200 g": into so much of it. */
 const perAsIn = (items: Reading['items']): Reading['items'] =>
   items.map((item, at) =>
     item.word === 'per' && /[gv]/.test(items[at + 1]?.letter ?? '') ? { ...item, letter: 'I' } : item,
   );
+
+const plainItems = ({ items, text }: Reading): Reading['items'] =>
+  perAsIn(withoutObject(withoutMelting(items, text)));
 
 const isCued = (reading: Reading, strong: boolean): boolean =>
   strong || anyWord(reading, mildCues) || inBalm.test(reading.text) || asksWhether(reading);
@@ -197,8 +218,9 @@ const asList = ({ items, assumed }: Settled): Settled => {
 
 /** A look at what the message names, its doubtful names settled. */
 const looked = (reading: Reading, read: Settled, strong: boolean): Claim | undefined => {
-  const listed = strong && isListed(read.items) && !read.items.some(({ letter }) => letter === 'R');
-  const { items, assumed, unclear = [] } = listed ? asList(read) : read;
+  const unnamed = withoutListName(read.items);
+  const listed = strong && isListed(unnamed) && !unnamed.some(({ letter }) => letter === 'R');
+  const { items, assumed, unclear = [] } = listed ? asList({ ...read, items: unnamed }) : read;
   const board = boardOf(items);
   const found = partsOf(board, reading, strong);
   const parts = unclear.length > 0 ? { ...found, more: { ...found.more, unclear } } : found;
@@ -250,7 +272,9 @@ export const claimCheck = (reading: Reading): Claim | undefined => {
     if (added) return added;
   }
   if (!isCued(reading, strong) && reading.last?.topic !== 'check') return undefined;
-  const settled = settleDoubts(withWatched(perAsIn(reading.items), reading.text), reading.text);
+  const vague = withVague(plainItems(reading), reading.text);
+  const doubts = settleDoubts(withWatched(vague.items, reading.text), reading.text);
+  const settled = { ...doubts, assumed: [...vague.assumed, ...doubts.assumed] };
   const share = otherShare(reading, settled.items);
   if (share) return claim(share, 3.05, settled.assumed);
   return looked(reading, settled, strong) ?? unknownBalm(reading);

@@ -21,7 +21,8 @@ const kindOf = (id: string): string | undefined => ingredientById(id)?.kind;
 const freshHerb = (item: Item, text: string): string | undefined =>
   isFresh(item, text) ? item.ingredients?.find((id) => kindOf(id) === 'herb') : undefined;
 
-const plantWords = /\b(?:dried|dry|strained|infus\w*|steep\w*|leaf|leaves|flowers?|petals?|herbs?|tea)\b/i;
+const plantWords =
+  /\b(?:dried|dry|strained|infus\w*|steep\w*|leaf|leaves|flowers?|petals?|herbs?|tea|powder(?:ed)?|ground|grated|crushed|chopped|roots?|bark|sticks?|seeds?|sprigs?|stems?)\b/i;
 /** A share of a balm over this is no scent: percent. */
 const mostScent = 5;
 
@@ -85,6 +86,13 @@ const herbByShare = (items: readonly Item[], at: number): string | undefined => 
   return herbs.length === 1 && (shareOfLine(items, at) ?? 0) > mostScent ? herbs[0] : undefined;
 };
 
+/** "Ground melissa", "powdered rose": said of the herb, and never of its oil. */
+const herbByForm = (items: readonly Item[], at: number, text: string): string | undefined => {
+  const line = textOfLine(items, at, text);
+  const herbs = (items[at]?.ingredients ?? []).filter((id) => kindOf(id) === 'herb');
+  return herbs.length === 1 && plantWords.test(line) && !/\boils?\b/i.test(line) ? herbs[0] : undefined;
+};
+
 const sensitises = (id: string): boolean => lightShares([{ ingredient: id, percent: 1 }]).length > 0;
 
 /** "Lemon oil" may be cold-pressed or distilled: the pressed one is looked at, because it is the stricter. */
@@ -111,6 +119,15 @@ const saidBeside = (item: Item, text: string): string | undefined => {
   return distilled.test(own) ? ids.find((id) => !sensitises(id)) : undefined;
 };
 
+/** Names with what was said beside them settled: "lemon oil, distilled" is no question. */
+export const saidBesides = (items: readonly Item[], text: string): readonly Item[] =>
+  items.map((item) => {
+    const id = item.letter === 'i' && stricter(item) !== undefined ? saidBeside(item, text) : undefined;
+    if (id === undefined) return item;
+    const { because: _because, generic: _generic, ...plain } = item;
+    return { ...plain, ingredients: [id] };
+  });
+
 const nameOf = (id: string): string => ingredientById(id)?.name ?? id;
 
 interface Choice {
@@ -129,7 +146,7 @@ const scentChoice = (items: readonly Item[], at: number, text: string): Choice |
       id: strict,
       assumed: `I took "${item.word}" as ${nameOf(strict)}, the stricter reading: ${item.because ?? ''}.`,
     };
-  const only = oilByShare(items, at, text) ?? herbByShare(items, at);
+  const only = oilByShare(items, at, text) ?? herbByShare(items, at) ?? herbByForm(items, at, text);
   return only === undefined ? undefined : { id: only, assumed: `I took "${item.word}" as ${nameOf(only)}.` };
 };
 

@@ -1,5 +1,4 @@
 import { groupName, watchedThing } from '../../core/check/composition.ts';
-import type { Wearer } from '../../core/check/limits.ts';
 import { isScent } from '../../core/check/other-findings.ts';
 import { allergenRows } from '../../core/data/rules/allergens.ts';
 import { groupedNames } from '../../core/data/rules/constituents.ts';
@@ -38,7 +37,7 @@ const idByName = new Map(
 
 /** "water bath", "water-free" and "milk chocolate" name no water or milk, cucumber seed oil no cucumber. */
 const watchedPattern = new RegExp(
-  `(?<![\\w-])(${anyOf([...idByName.keys()])})(?:s|es)?(?![\\w]|[- ](?:bath|free|based|proof|resistant|less|chocolate|content|(?:seed |kernel |stone )?(?:oil|butter|wax|flavou?r\\w*|powder)))`,
+  `(?<![\\w-])(?<!(?:dried|dry|powdered) )(${anyOf([...idByName.keys()])})(?:s|es)?(?![\\w]|[- ](?:bath|free|based|proof|resistant|less|chocolate|content|(?:seed |kernel |stone |leaf )?(?:oil|butter|wax|flavou?r\\w*|powder)|leaf|leaves))`,
   'g',
 );
 
@@ -68,8 +67,19 @@ export const withWatched = (items: readonly Item[], text: string): readonly Item
     const to = match.index + match[0].length;
     if (id && !isInsideName(list, match.index, to)) list = replaced(list, match.index, to, id);
   }
-  return withWetThings(list);
+  return withWetThings(joinedWet(list));
 };
+
+const isWater = ({ letter, ingredients }: Item): boolean =>
+  letter === 'i' && ingredients?.length === 1 && watchedThing(ingredients[0] ?? '')?.kind === 'water';
+
+/** "Cranberry juice", "cucumber hydrosol": two names of wet things side by side are one. */
+const joinedWet = (items: readonly Item[]): readonly Item[] =>
+  items.flatMap((item, at) => {
+    const [before, next] = [items[at - 1], items[at + 1]];
+    if (next && isWater(item) && isWater(next)) return [];
+    return before && isWater(before) && isWater(item) ? [{ ...item, from: before.from }] : [item];
+  });
 
 const substances = [
   ...allergenRows.filter(({ kind }) => kind === 'allergen').map(({ name }) => name.toLowerCase()),
@@ -116,7 +126,7 @@ export const takeAnalyses = (board: Board, text: string): readonly Analysed[] =>
 };
 
 /** Takes what a pattern finds off the board and gives the match. */
-const takePattern = (board: Board, text: string, pattern: RegExp): RegExpExecArray | undefined => {
+export const takePattern = (board: Board, text: string, pattern: RegExp): RegExpExecArray | undefined => {
   const match = pattern.exec(text.toLowerCase());
   if (match) cover(board, match.index, match.index + match[0].length);
   return match ?? undefined;
@@ -127,27 +137,6 @@ export const takeRegion = (board: Board, text: string): Region | undefined => {
   const said = regionSaid(text) ?? regionBesides(text);
   if (said) cover(board, said.from, said.to);
   return said?.region;
-};
-
-const age = '(?:\\s+(?:under|below|of|aged)\\s+\\d+(?:\\s*(?:years?|yrs?|months?)(?:\\s+old)?)?)?';
-const babies = new RegExp(
-  `\\b(?:for|on|to)?\\s*(?:(?:a|my|our|the|an|small|little)\\s+)*(?:\\d+[- ]months?(?:[- ]old)?\\s*)?(?:baby|babies|infants?|newborns?)\\b(?:\\s+of\\s+\\d+\\s+months)?${age}`,
-);
-const children = new RegExp(
-  `\\b(?:for|on|to)?\\s*(?:(?:a|my|our|the|small|young|little)\\s+)*(?:(?:\\d+[- ]years?[- ]olds?\\s*)?(?:children|childrens?|child|kids?|toddlers?|little ones?|youngsters?|schoolchildren|school ?kids?|pupils?)\\b|(?:[1-9]|1[0-2]|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)[- ]years?[- ]olds?\\b)${age}`,
-);
-
-/** "For my daughter, she is five". */
-const ownChild =
-  /\b(?:for|on)?\s*(?:my|our|her|his)\s+(?:little\s+|young\s+)?(?:daughter|son|niece|nephew|grandson|granddaughter|godson|goddaughter|girl|boy)\s*,?\s*(?:(?:who|she|he)(?:'s|\s+is|\s+turned|\s+just\s+turned)\s+|is\s+|aged?\s+)(?:only\s+|just\s+)?(?:[1-9]|1[0-2]|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)(?:\s+years?(?:\s+old)?)?(?=\s*(?:[,.;:!?]|$))/;
-
-const pregnant =
-  /\b(?:for|by|on|in|during|while|when|if)?\s*(?:(?:an?|my|our|the|is|am|are|i'm|she's|someone|somebody|who)\s+)*(?:(?:pregnant|expecting)(?:\s+(?:wom[ae]n|friend|sister|daughter|wife|lady|ladies|mothers?|mums?|customers?|people|person|colleague|neighbou?r))?|pregnancy|mothers?-to-be|mums?-to-be)\b/;
-
-export const takeWearer = (board: Board, text: string): Wearer | undefined => {
-  if (takePattern(board, text, pregnant)) return 'pregnant';
-  if (takePattern(board, text, babies)) return 'babies';
-  return takePattern(board, text, ownChild) || takePattern(board, text, children) ? 'children' : undefined;
 };
 
 /** "made 2027-01-02": the day of first supply, which decides what law counts. */

@@ -1,13 +1,14 @@
 import { watchedThing } from '../../core/check/composition.ts';
+import { isScent } from '../../core/check/other-findings.ts';
 import { readPlant } from '../../core/check/plant-forms.ts';
 import type { PlantMeaning } from '../../core/check/plant-meaning.ts';
 import { ambiguousNames } from '../../core/data/ambiguous-names.ts';
-import { dryAfter, wetHeads } from '../../core/data/rules/plant-forms.ts';
+import { dryAfter, dryBefore, wetHeads } from '../../core/data/rules/wet-words.ts';
 import { defined } from '../../core/defined.ts';
 import { nameKey } from '../../core/names.ts';
 import type { Item } from './item.ts';
 import { keysIn } from './name-keys.ts';
-import { tokens } from './tokens.ts';
+import { type Token, tokens } from './tokens.ts';
 
 interface Found {
   readonly meaning: PlantMeaning;
@@ -18,8 +19,23 @@ interface Found {
   readonly said: string;
 }
 
+const asideForm = /^(?:fresh(?:ly)?|undried|raw|grated|brewed|dried|picked|just|hand)$/;
+/** "Calendula, fresh" and "calendula - freshly picked" are one name: the sign between is no gap. */
+const withoutInnerSigns = (list: readonly Token[]): readonly Token[] =>
+  list.filter(
+    ({ text }, at) =>
+      !(/^[,–—]$/.test(text) && asideForm.test(list[at + 1]?.word ?? '') && endsThere(list, at + 1)),
+  );
+
+/** Forms up to the end of a line, or to the next amount: "calendula, fresh mint" are two. */
+const endsThere = (list: readonly Token[], from: number): boolean => {
+  let at = from;
+  while (asideForm.test(list[at]?.word ?? '')) at += 1;
+  return list[at]?.kind !== 'word';
+};
+
 const plantsIn = (text: string): readonly Found[] => {
-  const list = tokens(text);
+  const list = withoutInnerSigns(tokens(text));
   const { keys, places } = keysIn(list);
   const found: Found[] = [];
   for (let at = 0; at < keys.length; at += 1) {
@@ -40,15 +56,30 @@ const isSame = (item: Item, { ingredients, infusedWith }: PlantMeaning): boolean
 
 const isWetThing = ({ ingredients: [id = ''] }: PlantMeaning): boolean => watchedThing(id)?.kind === 'water';
 
+/** The whole of what was said, under one name; "infused oil of calendula" is more than the name at its end. */
+const isWhole = (item: Item, { meaning, nameFrom, from, to, said }: Found): boolean => {
+  const start = /\bof\b/.test(said.slice(0, nameFrom - from)) ? from : nameFrom;
+  const single = item.from <= start && item.to >= to && item.ingredients?.length === 1;
+  // A name of the tables that is asked back about, in full: each of its meanings is judged.
+  const asked = item.because !== undefined && meaning.doubtful === undefined;
+  return single || (asked && item.from <= from && item.to >= to);
+};
+
+/** The dried plant is no essential oil, whatever the table calls by the plant's bare name. */
+const isDriedScent = (item: Item, { ingredients }: PlantMeaning): boolean =>
+  ingredients[0] === 'dried-plant' && isScent(item.ingredients?.[0] ?? '');
+
 /** What the reader made of this stretch, and whether that is as good or better: a longer name, or the same thing. */
-const isBetter = (item: Item, { meaning, nameFrom, from, to, said }: Found): boolean => {
-  const before = said.slice(0, nameFrom - from);
+const isBetter = (item: Item, found: Found): boolean => {
+  const { meaning, nameFrom, from, to, said } = found;
   if (item.letter === 'R' || item.to > to || item.from < from) return true;
-  if (meaning.fresh) return isSame(item, meaning) && /^fresh(?:ly)?\s+$/.test(before);
+  if (meaning.fresh)
+    return isSame(item, meaning) && item.to >= to && /^fresh(?:ly)?\s+$/.test(said.slice(0, nameFrom - from));
   // "Brewed chamomile" is no chamomile.
   if (isWetThing(meaning)) return isSame(item, meaning);
-  const whole = item.from <= nameFrom && item.to >= to && item.ingredients?.length === 1;
-  return meaning.bare === true || whole || isSame(item, meaning);
+  if (isDriedScent(item, meaning)) return false;
+  const same = isSame(item, meaning) && item.from <= from && item.to >= to;
+  return meaning.bare === true || same || isWhole(item, found);
 };
 
 const isKnown = (items: readonly Item[], found: Found): boolean =>
@@ -97,7 +128,10 @@ const replaced = (items: readonly Item[], found: Found): readonly Item[] => {
     open && found.meaning.fresh && item.letter === 'i' ? { ...item, misspelt: found.said } : item,
   );
   return [
-    ...items.filter((item) => item.to <= found.from),
+    // "Some rose water": what is said of the amount stays.
+    ...items.filter(
+      (item) => item.to <= found.from || (/[gvdpn%]/.test(item.letter) && item.to <= found.nameFrom),
+    ),
     ...own,
     ...items.filter((item) => item.from >= found.to),
   ];
@@ -129,24 +163,81 @@ const startOf = (items: readonly Item[], head: number): number => {
   return at;
 };
 
+/** Bare numbers are amounts where the whole list has no units. */
+const amountIn = (items: readonly Item[]): RegExp =>
+  items.some(({ letter }) => /[gvdp%]/.test(letter)) ? /[gvdp%]/ : /[n]/;
+
 const segmentHasAmount = (items: readonly Item[], at: number): boolean => {
   const isEnd = (index: number): boolean => !items[index] || separators.test(items[index]?.letter ?? '');
   let [from, to] = [at, at];
   while (!isEnd(from - 1)) from -= 1;
   while (!isEnd(to + 1)) to += 1;
-  return items.slice(from, to + 1).some(({ letter }) => /[gvdp%]/.test(letter));
+  const amount = amountIn(items);
+  return items.slice(from, to + 1).some(({ letter }) => amount.test(letter));
 };
 
 /** "Kunzea essential oil": an oil nobody here knows, a scent all the same. */
 const isUnknownOil = (items: readonly Item[], at: number): boolean =>
   items[at]?.generic === true && /essential/.test(items[at]?.word ?? '') && items[at - 1]?.letter === 'w';
 
-const wetId = (items: readonly Item[], at: number): string | undefined => {
+/** "Fresh parsley": whatever plant it is, and however little is known of it, it is wet. */
+const freshThing = (items: readonly Item[], at: number): number | undefined => {
+  if (!/^fresh(?:ly)?$/.test(items[at]?.word ?? '')) return undefined;
+  let to = at;
+  while (items[to + 1]?.letter === 'w') to += 1;
+  const next = items[to + 1];
+  return to > at && (next === undefined || !/[iR]/.test(next.letter)) && segmentHasAmount(items, at)
+    ? to
+    : undefined;
+};
+
+/** Said right before something that is read already: "cherry" of "cherry flavour oil", "sap" from an aloe leaf. */
+const isBeforeName = (items: readonly Item[], at: number): boolean =>
+  (/[Wo]/.test(items[at + 1]?.letter ?? '') ? items[at + 2] : items[at + 1])?.letter === 'i';
+
+/** The last word's key of what is no name yet; and of "water" with an unknown word before it. */
+const lastKey = (items: readonly Item[], at: number): string => {
   const item = items[at];
+  const open =
+    item?.letter === 'w' ||
+    item?.letter === 'z' ||
+    (item?.letter === 'i' &&
+      item.plant !== true &&
+      items[at - 1]?.letter === 'w' &&
+      watchedThing(item.ingredients?.[0] ?? '')?.kind === 'water');
+  return open ? nameKey(item?.word.split(' ').at(-1) ?? '') : '';
+};
+
+/** "One egg yolk" is a line too. */
+const isCounted = (items: readonly Item[], at: number): boolean =>
+  segmentHasAmount(items, at) || items[startOf(items, at) - 1]?.letter === 'n';
+
+const isDriedBefore = (items: readonly Item[], at: number): boolean =>
+  items.slice(startOf(items, at), at).some(({ word }) => word.split(' ').some((each) => dryBefore.has(each)));
+
+const wetId = (items: readonly Item[], at: number): string | undefined => {
   if (isUnknownOil(items, at) && segmentHasAmount(items, at)) return 'other-essential-oil';
-  const key = item?.letter === 'w' || item?.letter === 'z' ? nameKey(item.word) : '';
+  const key = lastKey(items, at);
   const isWet = Object.hasOwn(wetHeads, key) && !dryAfter.has(nameKey(items[at + 1]?.word ?? ''));
-  return isWet && segmentHasAmount(items, at) ? wetHeads[key] : undefined;
+  const counts = isWet && !isBeforeName(items, at) && !isDriedBefore(items, at) && isCounted(items, at);
+  return counts ? wetHeads[key] : undefined;
+};
+
+const joinedAs = (items: readonly Item[], from: number, to: number, id: string): readonly Item[] => {
+  const word = items
+    .slice(from, to + 1)
+    .map((item) => item.word)
+    .join(' ');
+  const item: Item = {
+    letter: 'i',
+    word,
+    from: items[from]?.from ?? 0,
+    to: items[to]?.to ?? 0,
+    ingredients: [id],
+    plant: true,
+    misspelt: word,
+  };
+  return [...items.slice(0, from), item, ...items.slice(to + 1)];
 };
 
 /**
@@ -157,23 +248,10 @@ export const withWetThings = (items: readonly Item[]): readonly Item[] => {
   let list = items;
   for (let at = 0; at < list.length; at += 1) {
     const id = wetId(list, at);
-    if (id === undefined) continue;
-    const start = startOf(list, at);
-    const [first, last] = [list[start], list[at]];
-    const word = list
-      .slice(start, at + 1)
-      .map((item) => item.word)
-      .join(' ');
-    const item: Item = {
-      letter: 'i',
-      word,
-      from: first?.from ?? 0,
-      to: last?.to ?? 0,
-      ingredients: [id],
-      plant: true,
-      misspelt: word,
-    };
-    list = [...list.slice(0, start), item, ...list.slice(at + 1)];
+    const fresh = id === undefined ? freshThing(list, at) : undefined;
+    if (id === undefined && fresh === undefined) continue;
+    const start = id === undefined ? at : startOf(list, at);
+    list = joinedAs(list, start, fresh ?? at, id ?? 'fresh-plant');
     at = start;
   }
   return list;

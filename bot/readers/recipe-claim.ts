@@ -1,8 +1,10 @@
 import { watchedThing } from '../../core/check/composition.ts';
 import { defined } from '../../core/defined.ts';
+import type { RecipeLine } from '../../core/recipe.ts';
 import type { Trouble } from '../answer.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
-import { withWatched } from './check-parts.ts';
+import { saidBesides } from './check-doubts.ts';
+import { doubtfulNames, withWatched } from './check-parts.ts';
 import { leftover } from './leftover.ts';
 import { cleanName, type NamedLines, readNamedLines } from './recipe-reading.ts';
 import { versionsSeen } from './recipe-seen.ts';
@@ -28,16 +30,40 @@ const notPlaced = (words: readonly string[]): Trouble => ({
 const holdsWatched = ({ lines }: NamedLines): boolean =>
   lines.lines.some(({ ingredient }) => watchedThing(ingredient) !== undefined);
 
+/** "Rose petals, fresh", "spearmint oil infusion": a plant in another form than its plain name says. */
+const isOtherPlant = (named: NamedLines, again: NamedLines): boolean =>
+  again.lines.lines.some(({ fresh, infusedWith }, at) => {
+    const plain = named.lines.lines[at];
+    return (fresh ?? false) !== (plain?.fresh ?? false) || infusedWith !== plain?.infusedWith;
+  });
+
 /**
  * A recipe as it was written, though a line of it does not belong in a balm: it is kept, marked, and a check finds it. Where
  * the lines cannot be read without, or would be read as something better: borage leaf is no borage oil.
  */
 const withBadLines = (reading: Reading, named: NamedLines): NamedLines => {
   if (!named.hasLines) return named;
-  const again = readNamedLines({ ...reading, items: withWatched(reading.items, reading.text) });
+  const again = readNamedLines({
+    ...reading,
+    items: saidBesides(withWatched(reading.items, reading.text), reading.text),
+  });
   if (again?.name !== named.name || linesTrouble(reading, again) !== undefined) return named;
   const fine = named.lines.trouble === undefined && named.lines.loose.length === 0;
-  return !fine || holdsWatched(again) ? again : named;
+  return !fine || holdsWatched(again) || isOtherPlant(named, again) ? again : named;
+};
+
+/** What a name that may be a restricted plant is taken as. */
+const takenAs: Readonly<Record<string, string>> = { marigold: 'calendula', bay: 'bay', verbena: 'verbena' };
+
+/** Lines with the doubtful name they were written by, so that a check finds it later. */
+const withDoubts = (lines: readonly RecipeLine[], text: string): readonly RecipeLine[] => {
+  const [said = ''] = doubtfulNames(text);
+  const id = takenAs[said];
+  return id === undefined
+    ? lines
+    : lines.map((line) =>
+        line.ingredient === id || line.infusedWith === id ? { ...line, doubtful: said } : line,
+      );
 };
 
 const linesTrouble = (reading: Reading, { lines }: NamedLines): Trouble | undefined => {
@@ -87,7 +113,7 @@ const claimSave = (reading: Reading, existing: boolean): Claim | undefined => {
   const plain = readNamedLines(reading);
   if (!plain) return undefined;
   const named = withBadLines(reading, plain);
-  const lines = named.hasLines ? named.lines.lines : linesBefore(reading);
+  const lines = named.hasLines ? withDoubts(named.lines.lines, reading.text) : linesBefore(reading);
   if (lines === undefined) return nothingToSave(reading);
   if (named.name === '') return nameless(reading);
   const trouble = named.hasLines ? linesTrouble(reading, named) : undefined;

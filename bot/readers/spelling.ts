@@ -58,6 +58,7 @@ const hurried: Readonly<Record<string, string>> = {
   paln: 'plan',
   metl: 'melt',
   often: 'often',
+  rice: 'rice',
   doable: 'doable',
   meeting: 'meeting',
   meetings: 'meetings',

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { maxLines, recipeLine, recipeName } from '../../core/recipe.ts';
 import { regions } from '../../core/settings.ts';
 import { claimCheck } from '../readers/check-claim.ts';
+import { isHeadedList } from '../readers/check-lines.ts';
 import { readPointed } from '../readers/pointed-name.ts';
 import { type SlashValues, topic } from '../topic.ts';
 import { answerCheck } from '../words/check.ts';
@@ -77,6 +78,8 @@ export const check = topic({
     say: spoken,
   },
   writes: (wish) => wish.apply === true && wish.recipe !== undefined,
-  read: readPointed(claimCheck),
+  // What is written out under a heading is looked at, not the saved recipe that the heading may sound like.
+  read: (reading) =>
+    (isHeadedList(reading.items) ? claimCheck(reading) : undefined) ?? readPointed(claimCheck)(reading),
   answer: answerCheck,
 });

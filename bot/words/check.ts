@@ -73,13 +73,18 @@ const subjectOf = (wish: CheckWish, tools: Tools): Subject | Trouble => {
   return 'code' in found ? found : { name: found.name, title: found.name, lines: found.lines };
 };
 
-const inputOf = (wish: CheckWish, region: Region, on: string) => ({
+/** Names that may be a restricted plant: said now, or when the recipe was saved. */
+const doubtfulOf = (wish: CheckWish, lines: readonly RecipeLine[]): readonly string[] => [
+  ...new Set([...(wish.doubtful ?? []), ...lines.flatMap(({ doubtful }) => doubtful ?? [])]),
+];
+
+const inputOf = (wish: CheckWish, lines: readonly RecipeLine[], region: Region, on: string) => ({
   region,
   on,
   wearer: wish.wearer ?? ('anyone' as const),
   use: wish.use ?? ('leave-on' as const),
   analyses: wish.analyses ?? [],
-  doubtful: wish.doubtful ?? [],
+  doubtful: doubtfulOf(wish, lines),
 });
 
 const answerLines = (
@@ -102,13 +107,13 @@ const answerLines = (
     {
       lines: shares.lines,
       strained: [...shares.strained, ...(wish.infused ?? []).map((ingredient) => ({ ingredient }))],
-      ...inputOf(wish, region, on),
+      ...inputOf(wish, subject.lines, region, on),
     },
     wish.unclear,
   );
   if (wish.apply) {
     const { title } = subject;
-    const input = inputOf(wish, region, on);
+    const input = inputOf(wish, subject.lines, region, on);
     return applyChange({ wish, title, findings: report.findings, shares, input, region }, tools);
   }
   const scent = report.aromaPercent > 0 ? `Scent ${share(report.aromaPercent)} of the balm. ` : '';
@@ -131,7 +136,7 @@ const roomLine = (what: string, percent: number, cite: string, status: string): 
   `${what}: ${status === 'memory' ? 'about ' : ''}${share(percent)} (${status === 'practice' ? howSeen(status) : `${cite}, ${howSeen(status)}`})`;
 
 const answerOne = (id: string, wish: CheckWish, region: Region, on: string): Answer => {
-  const input = inputOf(wish, region, on);
+  const input = inputOf(wish, [], region, on);
   const strained = wish.herb ? [{ ingredient: wish.herb }] : [];
   const line = { ingredient: id, percent: 0, ...(wish.fresh ? { fresh: true } : {}) };
   const report = checkRecipe({ lines: [line], strained, ...input });

@@ -75,6 +75,7 @@ export const lightFindings = (lines: readonly CheckLine[], herbs: readonly strin
 const keptOffLips: Readonly<Record<string, string>> = {
   'tea-tree-essential-oil':
     'the European opinion of 2025 looked at four other products, face cream at no more than 0.1 %, and never at lips',
+  'poison-plant': 'poisonous if swallowed, and lips are licked',
   'fragrance-oil': 'only a flavouring with a lip (Category 1) certificate belongs there',
 };
 
@@ -142,12 +143,19 @@ export const pregnancyFindings = (lines: readonly CheckLine[], wearer: Wearer): 
   return [{ code: 'pregnancy', level: 'warn', ingredients: ids.filter(isUnsuitedInPregnancy) }];
 };
 
-/** Additives over what makers usually put in: vitamin E, sweetener, pigments (common practice). */
+/** An additive by its use that stands among the fats: percent, common practice. */
+const usualOfFats: Readonly<Record<string, number>> = { lanolin: 30 };
+
+const usualMost = (ingredient: string): number | undefined => {
+  const found = ingredientById(ingredient);
+  return found && isAdditive(found) ? found.usePercent?.high : usualOfFats[ingredient];
+};
+
+/** Additives over what makers usually put in: vitamin E, sweetener, pigments, menthol, lanolin (common practice). */
 export const doseFindings = (lines: readonly CheckLine[]): Finding[] =>
   lines.flatMap(({ ingredient, percent }): Finding[] => {
-    const found = ingredientById(ingredient);
-    const usual = found?.usePercent?.high;
-    if (!found || !isAdditive(found) || isAroma(found) || !usual || percent <= usual + 1e-9) return [];
+    const usual = usualMost(ingredient);
+    if (!usual || percent <= usual + 1e-9) return [];
     return [
       { code: 'dose-over-usual', level: 'warn', ingredient, percent: tidy(percent), usualPercent: usual },
     ];
@@ -166,7 +174,10 @@ export const waterFindings = (lines: readonly CheckLine[], hazards: readonly Haz
 };
 
 export const peanutFindings = (lines: readonly CheckLine[], region: Region): Finding[] =>
-  (region === 'eu' || region === 'uk') && lines.some(({ ingredient }) => ingredient === 'peanut-oil')
+  (region === 'eu' || region === 'uk') &&
+  lines.some(
+    ({ ingredient }) => ingredient === 'peanut-oil' || watchedThing(ingredient)?.holds === 'peanut-oil',
+  )
     ? [{ code: 'peanut-protein', level: 'warn', region }]
     : [];
 
@@ -192,7 +203,8 @@ const levelOfHazard = (hazard: Hazard): 'warn' | 'note' =>
 /** Light-sensitising oils are kept off lips for that reason alone, and that is summed above. */
 const isToldHere = (hazard: Hazard, told: Told): boolean => {
   if (ownHere.has(hazard.code)) return true;
-  if (hazard.code === 'aroma-over-usual') return told.cut.has(hazard.ingredient);
+  if (hazard.code === 'aroma-over-usual')
+    return told.cut.has(hazard.ingredient) || usualMost(hazard.ingredient) !== undefined;
   if (hazard.code !== 'not-for-lips' && hazard.code !== 'lip-caution') return false;
   // What is only watched for is judged by the rows of the region.
   if (watchedThing(hazard.ingredient)) return true;

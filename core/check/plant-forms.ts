@@ -1,7 +1,6 @@
 import {
   absoluteWords,
   brewWords,
-  dryAfter,
   dryWords,
   essentialWords,
   extractWords,
@@ -12,9 +11,12 @@ import {
   oilWords,
   partWords,
   peelWords,
+  pieceWords,
   plainWords,
-  wetHeads,
+  servedWords,
+  solvents,
 } from '../data/rules/plant-forms.ts';
+import { dryAfter, wetHeads } from '../data/rules/wet-words.ts';
 import { purityWords } from '../data/spellings.ts';
 import { type Plant, plantAt } from './plant-index.ts';
 import { type Form, meantBy, type PlantMeaning, type Said } from './plant-meaning.ts';
@@ -33,12 +35,14 @@ const formSets: readonly (readonly [Form, ReadonlySet<string>])[] = [
   ['kitchen', kitchenWords],
   ['seed', new Set(['seed', 'berry', 'fruit'])],
   ['part', partWords],
+  ['piece', pieceWords],
   ['peel', peelWords],
   ['oil', oilWords],
   ['essential', essentialWords],
   ['absolute', absoluteWords],
   ['extract', extractWords],
   ['infused', infusedWords],
+  ['served', servedWords],
   ['plain', new Set([...plainWords, ...freshAside, ...purityWords])],
 ];
 
@@ -73,10 +77,35 @@ const infusesAnother = (keys: readonly string[], at: number): boolean =>
   /^[a-z]/.test(keys[at + 1] ?? '') &&
   keys[at + 1] !== 'oil';
 
+/** "Calendula in vodka", "lavender steeped in vegetable glycerine": where the solvent ends. */
+const solventEnd = (keys: readonly string[], at: number, said: Said): number | undefined => {
+  const from = infusedWords.has(keys[at] ?? '') ? at + 1 : at;
+  if (keys[from] !== 'in') return undefined;
+  const last = [from + 1, from + 2].find((place) => Object.hasOwn(solvents, keys[place] ?? ''));
+  if (last === undefined) return undefined;
+  said.wet = solvents[keys[last] ?? ''] ?? '';
+  return last + 1;
+};
+
+/** "Mint straight from the garden". */
+const gardenEnd = (keys: readonly string[], at: number, said: Said): number | undefined => {
+  if (!/^(?:straight|right|fresh|direct|just)$/.test(keys[at] ?? '') || keys[at + 1] !== 'from')
+    return undefined;
+  const last = /^(?:the|my|our)$/.test(keys[at + 2] ?? '') ? at + 3 : at + 2;
+  if (!/^(?:garden|hedge|hedgerow|field|meadow|plant|bush|allotment)$/.test(keys[last] ?? ''))
+    return undefined;
+  said.forms.add('fresh');
+  return last + 1;
+};
+
 const after = (keys: readonly string[], from: number, said: Said): number => {
   let at = from;
-  while (at < keys.length && at - from < mostAround && !infusesAnother(keys, at) && noteForm(said, keys, at))
+  while (at < keys.length && at - from < mostAround) {
+    const steeped = solventEnd(keys, at, said) ?? gardenEnd(keys, at, said);
+    if (steeped !== undefined) return steeped;
+    if (infusesAnother(keys, at) || !noteForm(said, keys, at)) break;
     at += 1;
+  }
   return at;
 };
 

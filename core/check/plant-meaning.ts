@@ -18,6 +18,7 @@ export type Form =
   | 'brewed'
   | 'kitchen'
   | 'part'
+  | 'piece'
   | 'seed'
   | 'peel'
   | 'oil'
@@ -25,6 +26,7 @@ export type Form =
   | 'absolute'
   | 'extract'
   | 'infused'
+  | 'served'
   | 'plain';
 
 export interface Said {
@@ -69,7 +71,8 @@ const extractMeaning = (plant: Plant, { forms }: Said): PlantMeaning | undefined
 const concentrated = (plant: Plant): PlantMeaning | undefined =>
   plant.oils.length > 0 ? { ingredients: plant.oils } : withHerb('other-essential-oil', plant);
 
-const isPart = ({ forms }: Said): boolean => forms.has('part') || forms.has('seed') || forms.has('dry');
+const isPart = ({ forms }: Said): boolean =>
+  forms.has('part') || forms.has('piece') || forms.has('seed') || forms.has('dry');
 
 const plantMeaning = (plant: Plant, said: Said): PlantMeaning | undefined => {
   const { herb } = plant;
@@ -96,16 +99,25 @@ const citrus = /lemon|lime|orange|grapefruit|mandarin|bergamot/;
 /** The form a plant is sold in, where it is sold as a scent or an extract. */
 const soldMeaning = (plant: Plant, said: Said): PlantMeaning | undefined => {
   const { forms } = said;
-  if (forms.has('kitchen') && forms.has('extract')) return { ingredients: ['kitchen-extract'] };
+  if (forms.has('extract') && (forms.has('kitchen') || (plant.row?.kitchen && forms.size === 1)))
+    return { ingredients: ['kitchen-extract'] };
   if (forms.has('absolute') || (forms.has('extract') && !isOil(said))) return extractMeaning(plant, said);
   if (isOil(said)) return oilMeaning(plant, said);
-  const zest = forms.has('peel') && plant.oils.some((id) => citrus.test(id));
-  return zest ? { ingredients: ['zest'] } : plantMeaning(plant, said);
+  const isCitrus = plant.oils.some((id) => citrus.test(id));
+  if (isCitrus && forms.has('peel')) return { ingredients: ['zest'] };
+  // "Lemon slices": the fruit, where nobody says that it was dried.
+  return isCitrus && forms.has('piece') && !forms.has('dry') ? freshOther(plant) : plantMeaning(plant, said);
 };
+
+/** "Brewed chamomile"; and "strong green tea", which nobody says of leaves. */
+const isBrewed = ({ herb }: Plant, said: Said): boolean =>
+  !isOil(said) &&
+  !said.forms.has('infused') &&
+  (said.forms.has('brewed') || (herb === 'green-tea' && said.forms.has('served') && !isPart(said)));
 
 const meaningOf = (plant: Plant, said: Said): PlantMeaning | undefined => {
   if (said.wet !== undefined) return wetMeaning(plant, said.wet);
-  if (said.forms.has('brewed') && !isOil(said)) return wetMeaning(plant, 'tea-infusion');
+  if (isBrewed(plant, said)) return wetMeaning(plant, 'tea-infusion');
   const any = plant.row?.any;
   return any === undefined ? soldMeaning(plant, said) : anyMeaning(plant, any, said);
 };
@@ -127,7 +139,8 @@ const anyPlant = (plant: Plant, said: Said, made: boolean): PlantMeaning | undef
   return isPart(said) ? madeOf(plant, 'dried-plant') : undefined;
 };
 
-const isPlain = ({ forms }: Said): boolean => [...forms].every((form) => form === 'plain');
+const isPlain = ({ forms }: Said): boolean =>
+  [...forms].every((form) => form === 'plain' || form === 'served');
 
 const bareMeaning = ({ herb, oils }: Plant): PlantMeaning | undefined => {
   const ingredients = [...oils, ...(herb ? [herb] : [])];

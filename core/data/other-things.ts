@@ -236,4 +236,10 @@ export const otherThings: readonly string[] = [
   'cumin oil',
   'cumin',
   'ginger lily',
+  'cornflower',
+  'vitamin c',
+  'vitamin c serum',
+  'vitamin c powder',
+  'vitamin d',
+  'vitamin b',
 ];

@@ -13,6 +13,8 @@ export interface PlantRow {
   readonly any?: string;
   /** The name may be another plant: the Latin name has to be asked for. */
   readonly doubtful?: true;
+  /** "Peppermint extract" is the bottle for the kitchen: alcohol and water. */
+  readonly kitchen?: true;
 }
 
 const scented = (oil: string, names: readonly string[], herb?: string): PlantRow => ({
@@ -145,6 +147,36 @@ export const plantRows: readonly PlantRow[] = [
     'amygdalus amara',
   ]),
   whole('horseradish-essential-oil', ['horseradish', 'armoracia rusticana', 'cochlearia armoracia']),
+  // Look-alikes that the tables of herbs call poisonous, and kin that is widely taught to be so (from memory).
+  herb('poison-plant', [
+    'foxglove',
+    'digitalis',
+    'digitalis purpurea',
+    'deadly nightshade',
+    'belladonna',
+    'atropa belladonna',
+    'monkshood',
+    'wolfsbane',
+    'aconite',
+    'aconitum napellus',
+    'hemlock',
+    'henbane',
+    'datura',
+    'thorn apple',
+    'oleander',
+    'lily of the valley',
+    'yew',
+    'hellebore',
+    'ragwort',
+    'groundsel',
+    'butterbur',
+    'hounds tongue',
+    'vipers bugloss',
+    'heliotrope',
+    'laburnum',
+    'mistletoe',
+    'daffodil',
+  ]),
   herb('coltsfoot', ['coltsfoot', 'tussilago', 'tussilago farfara', 'coughwort']),
   herb('borage-leaf', ['borage', 'borago officinalis']),
   herb('comfrey', [
@@ -182,8 +214,10 @@ export const plantRows: readonly PlantRow[] = [
   herb('rose-petal', ['rose', 'rosa damascena', 'rosa centifolia', 'rosa gallica', 'damask rose']),
   herb('elderflower', ['elder', 'elderflower', 'sambucus nigra', 'sambucus']),
   herb('violet-leaf', ['violet', 'sweet violet', 'viola odorata']),
+  herb('red-clover', ['red clover', 'clover', 'trifolium pratense']),
   herb('yarrow', ['yarrow', 'achillea', 'achillea millefolium', 'milfoil']),
   herb('nettle', ['nettle', 'stinging nettle', 'urtica', 'urtica dioica']),
+  { names: ['peppermint', 'spearmint', 'almond'], kitchen: true },
   herb('green-tea', ['green tea', 'camellia sinensis']),
   {
     names: ['rosemary', 'rosmarinus officinalis', 'salvia rosmarinus'],
@@ -286,10 +320,12 @@ export const plantRows: readonly PlantRow[] = [
   ]),
   scented('mandarin-essential-oil', ['mandarin', 'tangerine', 'citrus reticulata', 'citrus nobilis']),
   {
+    kitchen: true,
     names: ['lemon', 'citrus limon', 'citrus limonum', 'citrus medica limonum'],
     oils: ['cold-pressed-lemon-essential-oil', 'distilled-lemon-essential-oil'],
   },
   {
+    kitchen: true,
     names: ['lime', 'key lime', 'citrus aurantifolia', 'citrus aurantiifolia', 'citrus latifolia'],
     oils: ['cold-pressed-lime-essential-oil', 'distilled-lime-essential-oil'],
   },
@@ -303,10 +339,11 @@ export const plantRows: readonly PlantRow[] = [
     oils: ['german-chamomile-essential-oil', 'roman-chamomile-essential-oil'],
     doubtful: true,
   },
-  { names: ['orange'], oils: ['sweet-orange-essential-oil', 'bitter-orange-essential-oil'] },
+  { names: ['orange'], kitchen: true, oils: ['sweet-orange-essential-oil', 'bitter-orange-essential-oil'] },
   {
     names: ['mint', 'garden mint'],
     herb: 'peppermint',
+    kitchen: true,
     oils: ['peppermint-essential-oil', 'spearmint-essential-oil', 'corn-mint-essential-oil'],
   },
   whole('aloe-vera', [

@@ -10,7 +10,7 @@ export interface Watched {
   /** As makers write it, lower case; plurals and "essential oil" for "oil" are tried as well. */
   readonly names: readonly string[];
   /** `extract`: nobody can tell from its name what it is made with. */
-  readonly kind: 'aroma' | 'substance' | 'water' | 'plant' | 'colour' | 'extract';
+  readonly kind: 'aroma' | 'substance' | 'water' | 'plant' | 'colour' | 'extract' | 'food';
   readonly shares?: readonly { readonly name: string; readonly low: number; readonly high: number }[];
   /** Its own name among the allergens. */
   readonly labelName?: string;
@@ -64,6 +64,7 @@ const of =
 const water = of('water');
 const plant = of('plant');
 const colour = of('colour');
+const food = of('food');
 
 export const watchedThings: readonly Watched[] = [
   scent('verbena-essential-oil', 'lemon verbena oil', ['lemon verbena oil', 'verbena oil']),
@@ -126,12 +127,6 @@ export const watchedThings: readonly Watched[] = [
     source: ['PRACTICE'],
     status: 'practice',
   },
-  scent('laurel-seed-oil', 'laurel seed oil', [
-    'laurel seed oil',
-    'laurel berry oil',
-    'laurel berry',
-    'bay laurel seed oil',
-  ]),
   scent(
     'laurel-leaf-essential-oil',
     'laurel leaf oil',
@@ -411,6 +406,7 @@ export const watchedThings: readonly Watched[] = [
       'cucumber juice',
       'mango juice',
       'fruit juice',
+      'sea buckthorn juice',
       'juice',
     ],
     { name: 'juice' },
@@ -438,6 +434,10 @@ export const watchedThings: readonly Watched[] = [
       'mashed avocado',
       'avocado pulp',
       'fresh avocado',
+      'ripe avocado',
+      'sliced lemon',
+      'sliced orange',
+      'sliced lime',
       'mango puree',
       'fresh garlic',
       'egg white',
@@ -456,6 +456,10 @@ export const watchedThings: readonly Watched[] = [
     'oat milk',
     'coconut cream',
     'coconut water',
+    'cream cheese',
+    'cottage cheese',
+    'ice cream',
+    'creme fraiche',
     'yoghurt',
     'yogurt',
   ]),
@@ -483,6 +487,8 @@ export const watchedThings: readonly Watched[] = [
     'witch hazel',
     'vodka',
     'brandy',
+    'surgical spirit',
+    'tincture of benzoin',
     'whisky',
     'gin',
     'rum',
@@ -502,6 +508,11 @@ export const watchedThings: readonly Watched[] = [
     'almond extract',
     'lemon extract',
     'orange extract',
+    'peppermint extract',
+    'mint extract',
+    'coffee extract',
+    'rum extract',
+    'coconut extract',
     'baking extract',
     'baking flavouring',
   ]),
@@ -509,14 +520,61 @@ export const watchedThings: readonly Watched[] = [
   water('hydrous-lanolin', ['hydrous lanolin', 'lanolin hydrous', 'hydrous wool fat', 'hydrous wool wax'], {
     holds: 'lanolin',
   }),
-  water('propolis-tincture', ['propolis tincture', 'propolis in alcohol', 'propolis in water'], {
-    holds: 'propolis-extract',
+  water(
+    'propolis-tincture',
+    ['propolis tincture', 'tincture of propolis', 'propolis in alcohol', 'propolis in water'],
+    {
+      holds: 'propolis-extract',
+    },
+  ),
+  water(
+    'lotion',
+    [
+      'lotion',
+      'hand cream',
+      'face cream',
+      'body lotion',
+      'aqueous cream',
+      'liquid soap',
+      'castile soap',
+      'dish soap',
+      'washing-up liquid',
+      'hyaluronic acid',
+    ],
+    {
+      name: 'a lotion or a soap',
+    },
+  ),
+  water('royal-jelly', ['royal jelly'], { holds: 'propolis-extract' }),
+  water('soy-milk', ['soy milk', 'soya milk', 'soybean milk'], { holds: 'soybean-oil' }),
+  water('hazelnut-milk', ['hazelnut milk'], { holds: 'hazelnut-oil' }),
+  food('bee-pollen', ['bee pollen', 'pollen', 'bee bread'], { holds: 'propolis-extract' }),
+  food('peanut-food', ['peanut butter', 'peanut paste', 'ground peanuts', 'crushed peanuts', 'peanuts'], {
+    holds: 'peanut-oil',
   }),
-  water('food-colouring', ['food colouring', 'food coloring', 'liquid food colouring']),
+  food(
+    'almond-food',
+    ['almond butter', 'almond flour', 'almond meal', 'ground almonds', 'almond paste', 'marzipan'],
+    { holds: 'sweet-almond-oil' },
+  ),
+  food('hazelnut-food', ['hazelnut butter', 'hazelnut paste', 'ground hazelnuts', 'hazelnut spread'], {
+    holds: 'hazelnut-oil',
+  }),
+  food('walnut-food', ['walnut butter', 'walnut paste', 'ground walnuts'], { holds: 'walnut-oil' }),
+  food('macadamia-food', ['macadamia butter', 'macadamia nut butter'], { holds: 'macadamia-oil' }),
+  food('sesame-food', ['tahini', 'sesame paste', 'sesame seeds', 'sesame butter'], { holds: 'sesame-oil' }),
+  food('soy-food', ['soy lecithin', 'soya lecithin', 'soy flour', 'soy protein'], { holds: 'soybean-oil' }),
+  food('wheat-food', ['wheat flour', 'wheat starch', 'wheat bran', 'wheat protein'], {
+    holds: 'wheat-germ-oil',
+  }),
+  water('food-colouring', ['food colouring', 'food coloring', 'liquid food colouring', 'food dye']),
   plant('verbena', ['verbena', 'lemon verbena', 'lemon verbena leaf']),
   plant('bay', ['bay', 'bay leaf']),
+  // A fat pressed from the berries, and no scent.
+  plant('laurel-seed-oil', ['laurel seed oil', 'laurel berry oil', 'laurel berry', 'bay laurel seed oil']),
   plant('borage-leaf', ['borage leaf', 'borage']),
   plant('coltsfoot', ['coltsfoot', 'coltsfoot leaf']),
+  plant('poison-plant', [], { name: 'a poisonous plant' }),
   colour('henna', ['henna powder', 'henna']),
   colour('charcoal', ['activated charcoal', 'charcoal powder', 'charcoal']),
   colour('hibiscus-powder', ['hibiscus powder', 'hibiscus']),
