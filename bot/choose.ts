@@ -12,7 +12,7 @@ import { pointedNames } from './readers/pointed-name.ts';
 import { spokenOf } from './readers/spoken-of.ts';
 import type { Reading } from './reading.ts';
 import { isOpen, isPuzzle, isRequest, surest, writes } from './surest.ts';
-import { writtenAsTold } from './told/written.ts';
+import { writtenAsTold, writtenInTurn } from './told/written.ts';
 import type { Topic } from './topic.ts';
 import { readAgain } from './understand.ts';
 
@@ -120,6 +120,12 @@ const writer = (reading: Reading, topics: readonly Topic[]): Chosen | undefined 
   return isRequest(chosen) && writes(chosen) ? chosen : undefined;
 };
 
+/** What is told plainly: one thing, or several of one kind. */
+const toldOf = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
+  const read = (plain: Reading): Chosen | undefined => writer(plain, topics);
+  return writtenAsTold(reading, read) ?? writtenInTurn(reading, read, 1);
+};
+
 /** "Opened K12 and threw away 20 g of G7": what is read without one of the codes in it was not read as a whole. */
 const isPartOnly = ({ claim: said }: Chosen, reading: Reading): boolean => {
   const codes = lotsIn(reading);
@@ -134,10 +140,12 @@ const isPartOnly = ({ claim: said }: Chosen, reading: Reading): boolean => {
  */
 export const choose = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
   if (reading.last && isOfOthers(reading)) return undefined;
+  const inTurn = writtenInTurn(reading, (plain) => writer(plain, topics));
+  if (inTurn) return inTurn;
   const whole = goingOn(reading, topics) ?? chooseWhole(reading, topics);
   const isWritten =
     isRequest(whole) && writes(whole) && !isOfNothing(whole, reading) && !isPartOnly(whole, reading);
-  const told = isWritten ? undefined : writtenAsTold(reading, (plain) => writer(plain, topics));
+  const told = isWritten ? undefined : toldOf(reading, topics);
   if (told) return told;
   if (isRequest(whole)) return askedOfBook(whole, reading, topics) ?? whole;
   for (const { read, assumed } of looksAt(pointedNames(reading).reading, whole, topics)) {

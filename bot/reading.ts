@@ -48,6 +48,8 @@ export interface Reading {
   /** When the message was written, epoch milliseconds: "today" is the group's own day at that instant. */
   readonly at: number;
   readonly last?: Last;
+  /** A number in it was denied in the same breath and left out: "6, not 5". */
+  readonly denies?: true;
   /** Names of files that came with the message. */
   readonly attached?: readonly string[];
 }

@@ -46,14 +46,13 @@ const inPart = ({ code, text }: Trouble): Trouble => ({
 /** Answers all that a message tells on a draft of the book; undefined where a code turned out another. */
 const tried = async (
   all: readonly Chosen[],
-  code: string | undefined,
   tools: Tools,
 ): Promise<readonly Answer[] | Trouble | undefined> => {
   const answers: Answer[] = [];
   for (const chosen of all) {
     const answer = await chosen.topic.run(requestOf(chosen), tools);
     if ('code' in answer) return answers.length === 0 ? answer : inPart(answer);
-    if (answers.length === 0 && code !== undefined && answer.figures.lot !== code) return undefined;
+    if (chosen.code !== undefined && answer.figures.lot !== chosen.code) return undefined;
     answers.push(answer);
   }
   return answers;
@@ -63,7 +62,7 @@ const tried = async (
 export const answeredTogether = async (chosen: Chosen, tools: Tools): Promise<Answer | Trouble> => {
   for (let tries = 0; tries < mostTries; tries += 1) {
     const draft = new DraftBook(tools.book);
-    const answers = await tried([chosen, ...(chosen.also ?? [])], chosen.code, { ...tools, book: draft });
+    const answers = await tried([chosen, ...(chosen.also ?? [])], { ...tools, book: draft });
     if (answers === undefined) return moved;
     if ('code' in answers) return answers;
     if (await draft.commit()) return asOne(answers);

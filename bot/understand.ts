@@ -59,17 +59,18 @@ export const understand = (
   before: Last | undefined,
   at: number,
 ): Reading => {
-  const { text: plain, last } = picked(
-    withPoundsOfMoney(withCoinsJoined(withNumbersCorrected(tidy(text)))),
-    before,
-  );
-  return readPlain(plain, {
+  const typed = tidy(text);
+  const meant = withNumbersCorrected(typed);
+  const { text: plain, last } = picked(withPoundsOfMoney(withCoinsJoined(meant)), before);
+  const denies = meant !== typed && /\bnot\b/i.test(typed) && !/\bnot\b/i.test(meant);
+  const reading = readPlain(plain, {
     settings,
     recipes: recipeNames(state),
     bench: benchOf(state),
     at,
     ...(last ? { last } : {}),
   });
+  return denies ? { ...reading, denies } : reading;
 };
 
 /** Another text in place of a message, read in the same group, at the same time, after the same messages. */

@@ -4,6 +4,7 @@ import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts'
 import { claimAnew } from './batch-anew.ts';
 import { claimCorrect } from './batch-correct.ts';
 import { claimGone } from './batch-gone.ts';
+import { claimLook } from './batch-look.ts';
 import { batchMeant } from './batch-meant.ts';
 import { claimOfOnly } from './batch-of-only.ts';
 import { claimPour } from './batch-pour.ts';
@@ -13,7 +14,6 @@ import { batchCues, listWords, showWords, whichBatch } from './batch-words.ts';
 import type { BenchReading } from './bench-reading.ts';
 import { asksOrPlans, type BenchText, longestNote, readBenchText } from './bench-text.ts';
 import { periodIn } from './book-when.ts';
-import type { Item } from './item.ts';
 import { leftover } from './leftover.ts';
 import { lotsIn } from './lots.ts';
 import { boardOf } from './target.ts';
@@ -59,66 +59,6 @@ const isBare = ({ rest, lots }: BenchReading): boolean =>
   rest.items.every(
     ({ letter, word }) => /[,;.:bFITyc-]/.test(letter) || /^(?:on|about|add|this)$/.test(word),
   );
-
-const looksCue =
-  /\b(?:still\s+)?(?:looks?|smells?|feels?|seems?|is|are|was|looked at|looked|checked|inspected|examined|tested|turned|became|(?:has|have) (?:gone|turned|become|got)|has|have|went|shows?|look at)\b\W*/i;
-const fineWords =
-  /^\W*(?:(?:still|all|very|quite|really|perfectly|absolutely)\s+)*(?:fine|good|ok|okay|great|perfect|well|lovely|nice|alright|right|sound|as it should)\b/i;
-const badWords =
-  /\b(?:rancid|mou?ldy?|mou?ld|grainy|gritty|off|bad|too soft|too hard|soft|sticky|sweaty|sweating|cracked|separated|wrong|discolou?red|dull|odd|strange|weird|funny|burnt|sour|stale|musty|oily|greasy|runny|brittle|crumbly|uneven|sunken|bubbles?|bubbly|streaky|streaks|cloudy|specks?|spots?|spotty|tacky|draggy|rough|faded|pitted|holes?|craters?|cracks?|white bloom|bloom|wet|leaking|lumpy|not (?:fine|good|ok|okay|right))\b/i;
-
-const someTime =
-  '(?:(?:after )?(?:an? |one |two |three |\\d+ )?(?:days?|weeks?|months?)(?: later| on| old| after)?|today|update|quality(?: look| check)?|check(?:ed)?|look)';
-const bareFine = new RegExp(
-  `^\\W*(?:${someTime}\\W+)*(?:(?:still|all|and|is|are|quite|very|absolutely) )*(?:fine|good|perfect|great|lovely|ok|okay|alright|as it should(?: be)?)\\W*$`,
-  'i',
-);
-
-/** "Week later, 26-KIVO still perfect": no verb at all. */
-const bareVerdict = (text: string): boolean | undefined =>
-  bareFine.test(text.replace(/_+/g, ' ').replace(/\s+/g, ' ')) &&
-  /\b(?:still|all|week|month|day|look|check)/i.test(text)
-    ? true
-    : undefined;
-
-/** What a look found: fine, not fine, or nothing that tells. */
-const verdictIn = (rest: Reading): boolean | undefined => {
-  const bare = bareVerdict(rest.text);
-  if (bare !== undefined) return bare;
-  const cue = looksCue.exec(rest.text);
-  if (!cue) return undefined;
-  const after = rest.text.slice(cue.index + cue[0].length).replace(/_+/g, ' ');
-  if (badWords.test(after) && !/\bno (?:grain|mou?ld|bloom)/i.test(after)) return false;
-  return fineWords.test(after) || /:\s*(?:fine|ok|good)/i.test(rest.text) ? true : undefined;
-};
-
-/** "After 2 weeks": no count of tins. */
-const isAge = ({ to }: Item, text: string): boolean =>
-  /^\s*(?:days?|weeks?|months?)\b/i.test(text.slice(to, to + 8));
-
-/** "26-KIVO looks fine", "26-KIVO smells rancid": a look some days after the pour. */
-const claimLook = (reading: Reading, bench: BenchReading): Claim | undefined => {
-  const { rest, days } = bench;
-  if (/\b(?:should|hope|hopefully|would|could|might)\b/i.test(rest.text)) return undefined;
-  if (/\b(?:date|day|count|number|name|weight|label|recipe)s?\b.{0,20}\bwrong\b/i.test(rest.text))
-    return undefined;
-  if (
-    asksOrPlans(rest.text) ||
-    rest.items.some((item) => /[gvn%]/.test(item.letter) && !isAge(item, rest.text))
-  )
-    return undefined;
-  const fine = verdictIn(rest);
-  const meant = batchMeant(reading, bench);
-  if (fine === undefined || meant.lot === undefined || meant.said?.kind === 'lot') return undefined;
-  if (meant.trouble) return refuse(meant.trouble, 3.3);
-  const said = reading.text
-    .slice(meant.said?.to ?? 0)
-    .trim()
-    .slice(0, longestNote);
-  const on = days.find(({ role }) => role === 'on')?.past;
-  const text = fine || said === '' ? undefined : said;
-  return claim({ action: 'look', lot: meant.lot, fine, ...defined({ text, on }) }, 3.4, meant.assumed);
-};
 
 const only = (bench: BenchReading, words: ReadonlySet<string>): boolean => {
   const items = bench.rest.items.filter(({ letter }) => letter !== 'R');
@@ -218,6 +158,12 @@ const concerns = (reading: Reading): boolean =>
     reading.bench.batches.size > 0 &&
     lotsIn(reading).some(({ kind }) => kind !== 'lot' || reading.tokens.length <= shortTokens));
 
+/** "26-KIVO is cracked on top": without a number it is what somebody saw. */
+const goneOrLook = (reading: Reading, bench: BenchReading): Claim | undefined => {
+  const gone = claimGone(reading, bench);
+  return gone?.kind === 'request' ? gone : (claimLook(reading, bench) ?? gone);
+};
+
 /** What a message would mean to the book of batches. */
 export const claimBatch = (reading: Reading): Claim | undefined => {
   const instead = claimGoneInstead(reading);
@@ -226,11 +172,10 @@ export const claimBatch = (reading: Reading): Claim | undefined => {
   const text = readBenchText(reading);
   return (
     claimCorrect(reading) ??
-    claimAnew(reading, text.bench) ??
+    claimAnew(reading) ??
     claimNote(reading, text) ??
     claimPour(reading) ??
-    claimGone(reading, text.bench) ??
-    claimLook(reading, text.bench) ??
+    goneOrLook(reading, text.bench) ??
     claimList(reading, text) ??
     claimLeft(reading, text) ??
     claimShow(reading, text) ??

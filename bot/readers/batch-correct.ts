@@ -2,26 +2,28 @@ import { lotKey } from '../../core/bench/codes.ts';
 import { defined } from '../../core/defined.ts';
 import type { Trouble } from '../answer.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
-import { readingWithout } from '../understand.ts';
-import { isAnew, sizeAnew } from './batch-anew.ts';
+import { readAgain, readingWithout } from '../understand.ts';
+import { isAnew, sizeAnew, soManyIn } from './batch-anew.ts';
 import { takePourFigures } from './batch-figures.ts';
 import { isTaking } from './batch-gone-places.ts';
 import { howIn } from './batch-gone-verbs.ts';
 import { batchMeant } from './batch-meant.ts';
 import { pourWords, whatWrong, whichBatch } from './batch-words.ts';
-import type { BenchReading } from './bench-reading.ts';
+import { type BenchReading, readBench } from './bench-reading.ts';
 import { asksOrPlans, longestNote, readBenchText } from './bench-text.ts';
 import { containerWord } from './cost-prices.ts';
 import { boardOf, sizeOf, takeContainers } from './target.ts';
 
-const cue = /\b(?:correct|correction|correcting|fix|amend|put right)\b|^\W*(?:change|update|edit)\b/i;
+const cue =
+  /\b(?:correct|correction|correcting|fix|amend|put right)\b|^\W*(?:(?:please|pls|ok|and|hi|hello|now|pipkin|(?:can|could|would|will) you(?: please)?)\b\W*)*(?:change|update|edit)\b/i;
 
 /** "26-KIVO was 28 tins, I miscounted": a count or a day of a batch that is named, and nothing that happened to it. */
 const numberSoon =
   '(?=.{0,16}(?:\\d|\\b(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\\w+teen|twenty|thirty|forty|fifty|a dozen)\\b))';
 const toldAnew = new RegExp(
   [
-    `_\\W{0,2}(?:had|has|have|made)\\b${numberSoon}`,
+    `_\\W{0,2}(?:had|has|have|made|gave|came (?:out )?(?:to|at|as)|turned out (?:to be |as )?|ended up (?:as |with |being )?|yielded)\\b${numberSoon}`,
+    '\\brecounted\\b|\\bcounted\\b.{0,24}\\b(?:again|twice|once more)\\b|\\bin the end\\b',
     `\\b(?:we|i|it|there) (?:only |really |actually )?(?:had|have|has)\\b(?! (?:just |also |now )?(?:to|\\w+ed|set|put|kept|given|sold|taken|got|left|sent|brought|thrown|broken|lost)\\b)${numberSoon}`,
     '\\b(?:was|were|should (?:be|have been)|actually|really|only|miscounted|counted (?:wrong|again)|recounted|short|wrong|mistake|(?:poured|made) (?:it|this|that|them) on|not on)\\b',
   ].join('|'),
@@ -31,10 +33,13 @@ const toldAnew = new RegExp(
 const countedAnew =
   /^[^_]{0,30}_+\W{0,2}(?:was|were|had|made|came (?:out )?(?:to|as)|turned out (?:to be )?)\s+(?:(?:only|really|actually|just|in fact)\s+)*[\w-]{1,16}\s+(?:tins?|jars?|pots?|sticks?|tubes?)\b(?!\s+(?:sold|given|returned|lost|gone|broken|back|short))/i;
 
+/** "27-KUFE: 22 tins, not 24": the code and the count, and nothing else. */
+const bareCount = /^[^\p{L}_]*_+[\s:,-]*[\w-]+ (?:tins?|jars?|pots?|sticks?|tubes?)\W*$/iu;
+
 const isToldAnew = (reading: Reading, { rest, lots, days }: BenchReading): boolean =>
   lots.some(({ kind }) => kind === 'batch') &&
-  toldAnew.test(rest.text) &&
-  (/\bpour(?:ed)?\b|\b(?:was|were|is) (?:\w+ )?(?:made|dated)\b|\bmade (?:it|this|that|them) on\b/i.test(
+  (toldAnew.test(rest.text) || (reading.denies === true && bareCount.test(rest.text))) &&
+  (/\bpour(?:ed)?\b|\b(?:was|were|is) (?:\w+ )?(?:made|dated)\b|\bmade (?:it|this|that|them) on\b|\bdate\b.{0,24}\bwrong\b|\bwrong date\b/i.test(
     rest.text,
   )
     ? days.length > 0 && !rest.items.some(({ letter }) => /[nciR]/.test(letter))
@@ -150,18 +155,32 @@ const withoutNot = (reading: Reading): ReturnType<typeof readBenchText> => {
   return readBenchText(places.length === 0 ? reading : readingWithout(reading, places));
 };
 
-/** "correct 26-KIVO: it was 22 tins, two spilled" */
-export const claimCorrect = (reading: Reading): Claim | undefined => {
-  if (/\?/.test(reading.text)) return undefined;
-  const { bench } = withoutNot(reading);
-  if (
-    !cue.test(reading.text) &&
-    !isToldAnew(reading, bench) &&
-    !isSizeTold(reading, bench) &&
-    !isFigureTold(reading, bench) &&
-    !isDateTold(reading, bench)
-  )
+/** "Two tins of 26-KIVO spilled while pouring, so it was 22 tins". */
+const inTheEnd = (reading: Reading): Reading | undefined => {
+  const { lots, rest } = readBench(reading);
+  const [code, second] = lots;
+  if (code?.kind !== 'batch' || second || !/\bso (?:it|that|there) (?:was|were|is)\b/i.test(rest.text))
     return undefined;
+  const total = howIn(rest.text, false) === 'wasted' ? soManyIn(rest.text) : undefined;
+  return total === undefined ? undefined : readAgain(`correct ${code.code}: ${total}`, reading);
+};
+
+const whyOf = (said: Reading, reading: Reading, from = reading.text.length): string =>
+  reading === said ? reasonOf(reading, from) : said.text.trim().slice(0, longestNote);
+
+const putsRight = (reading: Reading, bench: BenchReading): boolean =>
+  cue.test(reading.text) ||
+  isToldAnew(reading, bench) ||
+  isSizeTold(reading, bench) ||
+  isFigureTold(reading, bench) ||
+  isDateTold(reading, bench);
+
+/** "correct 26-KIVO: it was 22 tins, two spilled" */
+export const claimCorrect = (said: Reading): Claim | undefined => {
+  if (/\?/.test(said.text)) return undefined;
+  const reading = inTheEnd(said) ?? said;
+  const { bench } = withoutNot(reading);
+  if (!putsRight(reading, bench)) return undefined;
   const meant = batchMeant(reading, bench, true);
   if (meant.said ? meant.said.kind === 'lot' : isElsewhere(reading)) return undefined;
   if (meant.lot === undefined) return unnamed(reading, bench, meant.trouble ?? whichBatch);
@@ -169,7 +188,7 @@ export const claimCorrect = (reading: Reading): Claim | undefined => {
   if (trouble) return refuse(trouble, 3.4);
   const changes = changesIn(reading, bench, meant.lot);
   if (Object.keys(changes).length === 0) return refuse(whatWrong, 3.4);
-  const why = reasonOf(reading, meant.said?.to ?? reading.text.length);
+  const why = whyOf(said, reading, meant.said?.to);
   const seen = seenOf(reading, meant.lot);
   return claim(
     { action: 'correct', lot: meant.lot, why, ...changes, ...defined({ seen }) },

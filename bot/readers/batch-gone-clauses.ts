@@ -1,6 +1,6 @@
 import { lotKey } from '../../core/bench/codes.ts';
 import { defined } from '../../core/defined.ts';
-import { isTaking, placeIn, visitorIn } from './batch-gone-places.ts';
+import { isTaking, leadingPlace, placeIn, trailingPlace, visitorIn } from './batch-gone-places.ts';
 import { type How, howIn } from './batch-gone-verbs.ts';
 import { type BenchReading, lotsWithin } from './bench-reading.ts';
 import { type Clause, clausesAt } from './clauses.ts';
@@ -35,7 +35,7 @@ export const isCount = ({ letter, value, fraction }: Item): boolean =>
   letter === 'n' && value !== undefined && !fraction;
 
 const allSaid =
-  /\b(?:(?<!\b(?:at|after|above|in) )all(?! (?:right|good|ok|fine|in all))(?: of| the)?|the rest|everything|the remaining|remaining|what(?:'s| is| was) left|(?:the |our |my |very |^\W*)+last(?: few| ones| of| (?=tins|jars|pots|tubes|sticks)))\b/gi;
+  /\b(?:(?<!\b(?:at|after|above|in|them|they|us|you|were|are) )all(?! (?:right|good|ok|fine|in all))(?: of| the)?|the rest|everything|the remaining|remaining|what(?:'s| is| was) left|(?:the |our |my |very |^\W*)+last(?: few| ones| of| (?=tins|jars|pots|tubes|sticks)))\b/gi;
 
 /** "One" stands alone too: "kept one back", "gave the school one". */
 const oneSaid =
@@ -66,6 +66,9 @@ const totalOf = (said: readonly Item[], text: string): Mark | undefined => {
   return item && { from: item.from, count: item.value ?? 0 };
 };
 
+/** "A customer returned a tin: 1 tin of 27-KUFE came back": told again after the colon. */
+const isHeading = (text: string): boolean => /^an? \w+\s*:\s*(?:\d|an?\b|one\b|two\b)/i.test(text);
+
 /** Numbers of containers, and "all", "the rest"; "all 12" is twelve. */
 const marksIn = ({ rest }: BenchReading): readonly Mark[] => {
   const said = rest.items.filter((item) => isCount(item) && !isGroupNumber(item, rest.text));
@@ -73,6 +76,7 @@ const marksIn = ({ rest }: BenchReading): readonly Mark[] => {
   if (total) return [total];
   const ones = [...rest.text.matchAll(oneSaid)]
     .filter(({ index }) => !said.some((item) => item.from <= index && item.to > index))
+    .filter(({ index }) => !isHeading(rest.text.slice(index)))
     .map(({ index }) => ({ from: index, count: 1 }));
   const counts = [...said.map(({ from, value }) => ({ from, count: value ?? 0 })), ...ones];
   const alls = [...rest.text.matchAll(allSaid)]
@@ -148,14 +152,17 @@ const toldIn = (
     (lot, at) => lot ?? own.slice(0, at).findLast((each) => each) ?? own.find((each) => each) ?? first,
   );
   const said = clauses.map(
-    ({ text }, at) => placeIn(text, ways[at] ?? 'given') ?? visitorIn(bench.rest.text, text, ways[at]),
+    ({ text }, at) =>
+      placeIn(text, ways[at] ?? 'given') ??
+      visitorIn(bench.rest.text, text, ways[at]) ??
+      trailingPlace(text, ways[at]),
   );
   const places = said.map((to, at) => {
     if (to !== undefined) return to;
     const near = [at + 1, at - 1].find(
       (other) => said[other] !== undefined && ways[other] === ways[at] && lots[other] !== lots[at],
     );
-    return near === undefined ? undefined : said[near];
+    return near === undefined ? leadingPlace(bench.rest.text, ways[at]) : said[near];
   });
   return { lots, places };
 };

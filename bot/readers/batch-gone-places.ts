@@ -3,9 +3,9 @@ import { nameAfter, noPlace } from './bench-text.ts';
 
 const small =
   '(?=\\d|_|(?:an?|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|half|all|both|some|the (?:last|rest|other|first)|another|our|my|us|tins?|jars?|pots?|tubes?|sticks?)\\b)';
-const adverbs = '(?:(?:has|have|had|also|just|then|already|kindly|wants|wanted|been)\\s+)*';
+const adverbs = '(?:(?:has|have|had|also|just|then|already|kindly|been)\\s+)*';
 const taking =
-  '(?:took|taken|is taking|are taking|bought|buys|takes|got|has|have|had|received|purchased|collected|ordered|grabbed|wanted|snapped up|picked up|(?:were|was|are|been) (?:given|handed|sent|sold|promised)|walked off with|went home with|went off with|left with|came away with|went away with|drove off with|accepted|become|became)';
+  '(?:took|taken|is taking|are taking|bought|buys|takes|got|has|have|had|received|purchased|collected|ordered and (?:got|received|took)|grabbed|snapped up|picked up|(?:were|was|are|been) (?:given|handed|sent|sold)|walked off with|went home with|went off with|left with|came away with|went away with|drove off with|accepted|become|became)';
 const lead =
   '^(?:\\W|_|\\b(?:and|also|then|so|today|yesterday|this morning|this afternoon|later|ok|oh|sorry|right|actually|no|well|hang on|hi|hey|hello|pipkin|please|note|noted|that|as (?:a|an) (?:thank you|thanks|gift|present|prize|treat|sample))\\b)*';
 const place = "((?:the\\s+|my\\s+|our\\s+|a\\s+|an\\s+)?\\p{L}[\\p{L}\\p{N}'’.& -]{0,60}?)";
@@ -34,7 +34,7 @@ const receiver = new RegExp(
   'iu',
 );
 const toPlace =
-  /(?:\s[-=]*>|(?<=\b(?:bought|taken|collected|ordered|picked up|snapped up) )by |\b(?:to (?!(?:be|throw|bin|give|sell|send|keep|use|test|take|make|get|say|go|come|have|pour|open|melt|chuck|toss|hand|put|return|write|note|tell|try|show|display|see|look|check|demonstrate|let|finish|help|celebrate|thank|eat|burn|teach|decorate|clean)\b)|at (?!\d|_)|with (?!\d|_|(?:an?|one|two|three|four|five|six|some) (?:tins?|jars?|pots?|sticks?|tubes?|of)\b)|on (?=(?:the|our|a) (?:[\w'’-]+ ){0,2}(?:market|bazaar|fair|f[eê]te|stall|festival|show|sale)\b)|in(?:to)? (?=(?:the|our|a|my) (?:[\w'’-]+ ){0,2}(?:shop|store|cafe|café|salon|deli|library|office|school|tea ?room|hall|raffle|hamper)\b)))\s*/i;
+  /(?:\s[-=]*>|(?<=\b(?:bought|taken|collected|ordered|picked up|snapped up) )by |\b(?:to (?!(?:be|throw|bin|give|sell|send|keep|use|test|take|make|get|say|go|come|have|pour|open|melt|chuck|toss|hand|put|return|write|note|tell|try|show|display|see|look|check|demonstrate|let|finish|help|celebrate|thank|eat|burn|teach|decorate|clean|re-?pour|remelt|reuse|melt)\b)|at (?!\d|_)|among(?:st)? |with (?!\d|_|(?:an?|one|two|three|four|five|six|some) (?:tins?|jars?|pots?|sticks?|tubes?|of)\b)|on (?=(?:the|our|a) (?:[\w'’-]+ ){0,2}(?:market|bazaar|fair|f[eê]te|stall|festival|show|sale)\b)|in(?:to)? (?=(?:the|our|a|my|her|his|their) (?:[\w'’-]+ ){0,2}(?:shop|store|cafe|café|salon|deli|library|office|school|tea ?room|hall|raffle|tombola|auction|lottery|hamper|basket|stocking|window|church|surgery|staff ?room|gift ?box|parcel)\b)|on (?=(?:the|our|a|my|her|his|their) (?:[\w'’-]+ ){0,2}(?:doorstep|porch|desk|gate|step)\b)))\s*/i;
 const fromPlace = /\bfrom\s+/i;
 const forPlace = /\bfor\s+(?=(?:the|our|my|a|(?:her|his|their)(?= \p{L}))\b|\p{Lu})/u;
 
@@ -48,9 +48,14 @@ const ofSomebody =
 
 /** "Marta came by and", "guess who": more than a name. */
 const goesOn = /\b(?:came|went|comes|goes|called|and then|who)\b|\band$/i;
+/** "Left a tin of …", "27-KUFE: sold 4", "the dog ate a tin": what stands there is no name. */
+const noName =
+  /\b(?:tins?|jars?|pots?|tubes?|sticks?) of\b|^(?:sold|gave|given|kept|used|binned|threw|lost|sent|left|took|bought|opened|broke|dropped|returned|poured|shared(?: out)?|handed(?: out)?)$|^(?:the|my|our|a|an|about|around|roughly)$|\b(?:ate|eats|chewed|licked|sat|stood|trod)$/i;
 const named = (text: string, pattern: RegExp): string | undefined => {
   const name = pattern.exec(text)?.[1]?.trim();
-  return name === undefined || noPlace.test(name) || goesOn.test(name) ? undefined : name;
+  return name === undefined || noPlace.test(name) || goesOn.test(name) || noName.test(name)
+    ? undefined
+    : name;
 };
 
 const goVerb =
@@ -82,6 +87,25 @@ export const placeIn = (text: string, how: How): string | undefined => {
     againTo(text)
   );
 };
+
+/** "At the market today I sold 7 tins of A and 3 of B": where it was is said before the verb. */
+const placeFirst =
+  /^\W*(?:(?:so|and|well|today|yesterday|tonight|this (?:morning|afternoon|evening)|_+|on _+)\W+)*at (?=(?:the|our|a|my)\b|\p{Lu})/iu;
+const stockedWith =
+  /\b(?:re)?(?:stocked|filled|supplied|topped)(?: up)? ((?:the|our|my) [\p{L}'’-]+(?: [\p{L}'’-]+){0,2}?)(?: shelf)?(?: up)? with\b/iu;
+export const leadingPlace = (whole: string, how: How | undefined): string | undefined => {
+  if (how !== 'sold' && how !== 'given') return undefined;
+  const stocked = stockedWith.exec(whole)?.[1];
+  if (stocked !== undefined) return stocked;
+  const name = nameAfter(whole, placeFirst)?.name;
+  return name === undefined || noName.test(name) ? undefined : name;
+};
+
+const endPlace =
+  /[,;:]\s*((?:the |our |my )?(?:[\p{L}'’-]+ ){0,2}(?:shop|store|market|fair|f[eê]te|stall|pharmacy|chemist|caf[eé]|school|library|church|hospice|hospital|club|group|hall|pub|inn|salon|spa|clinic|surgery|bakery|deli|bazaar|show|museum|farm|nursery|guild|choir|tombola|raffle|online|playgroup|garden centre))\W*$/iu;
+/** "Sold: 27-KUFE, 4 tins, market": a place by itself at the end. */
+export const trailingPlace = (clause: string, how: How | undefined): string | undefined =>
+  how === 'sold' || how === 'given' ? endPlace.exec(clause)?.[1]?.trim() : undefined;
 
 export const visitorIn = (whole: string, clause: string, how: How | undefined): string | undefined =>
   (how === 'given' || how === 'sold') && ofSomebody.test(clause) ? named(whole, visitor) : undefined;

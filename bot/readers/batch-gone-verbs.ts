@@ -9,11 +9,11 @@ const verbs: readonly (readonly [How, RegExp])[] = [
   ],
   [
     'back',
-    /\b(?:returned|returns|(?:came|come|got|took|taken|brought|bringing|gave|given|handed|sent|posted|mailed|shipped|sending|passed|are|is|were|was|has|have)\b.{0,60}\bback(?! (?:in|as|for)\b)|back from|(?:come|came|are|is) (?:back )?home from)\b|\d+ (?:(?:tins?|jars?|pots?|sticks?|tubes?)\b|of _|_).{0,30}\bback\W*$/i,
+    /\b(?:returned|returns|(?:came|come|got|took|taken|brought|bringing|gave|given|handed|sent|posted|mailed|shipped|sending|passed|are|is|were|was|has|have)\b.{0,60}\bback(?! (?:in|as|for)\b)|back from|(?:come|came|are|is) (?:back )?home from|(?:took|brought|carried|got)\b.{0,40}\bhome (?:again )?from|unsold\b.{0,30}\bfrom (?:the|our)|(?:was|were) (?:sent|brought|taken|handed) back)\b|\d+ (?:(?:tins?|jars?|pots?|sticks?|tubes?)\b|of _|_).{0,30}\bback\W*$/i,
   ],
   [
     'kept',
-    /\b(?:(?:put|putting|set|setting)\b.{1,40}\b(?:aside|by|away)|keep|keeping|kept|retain|retained|retaining|reserve|reserved|reserving|hold(?:ing)? back|hold(?:ing)?\b.{1,40}\bback|held\b.{0,40}\bback|put aside|set aside|put by|(?:put|set)\b.{1,40}\baside|retention|(?:reference|control) sample|^\W*(?:_+\W*)?samples?\W*\d|\d\W*(?:_+\W*)?samples?\W*$|as (?:an? |the |our )?(?:retention |reference |control |retained )*samples?)\b/i,
+    /\b(?:(?:put|putting|set|setting)\b.{1,40}\b(?:aside|by|away)|keep|keeping|kept|retain|retained|retaining|reserve|reserved|reserving|hold(?:ing)? back|hold(?:ing)?\b.{1,40}\bback|held\b.{0,40}\bback|put aside|set aside|put by|(?:put|set)\b.{1,40}\baside|retention|(?:reference|control) sample|(?:is|are) (?:a |an |the |our )?(?:retention |reference |control |retained )*samples?\b|^\W*(?:_+\W*)?samples?\W*\d|\d\W*(?:_+\W*)?samples?\W*$|as (?:an? |the |our )?(?:retention |reference |control |retained )*samples?)\b/i,
   ],
   [
     'wasted',
@@ -21,19 +21,19 @@ const verbs: readonly (readonly [How, RegExp])[] = [
   ],
   [
     'sold',
-    /\b(?:(?<!\b(?:they|she|he|it|who)(?:'d| had|'ve| have|'s| has| is| are| was| were)? (?=sold out))sold|flogged|shifted|offloaded|raffled|auctioned|(?:was|were|been|got) (?:all )?(?:bought|snapped up)|sell|sells|selling|sale of|customers? bought|people bought)\b/i,
+    /\b(?:(?<!\b(?:they|she|he|it|who)(?:'d| had|'ve| have|'s| has| is| are| was| were)? (?=sold out))sold|flogged|shifted|offloaded|raffled|auctioned|(?:was|were|been|got) (?:all )?(?:bought|snapped up)|sell|sells|selling|sale of|customers? bought|people bought)\b|\b(?:took|made|got|earned|brought in) (?:[€£$] ?\d[\d.,]*|\d[\d.,]*(?: ?(?:€|£|\$|euros?|eur|pounds?|quid|dollars?))?)(?: each)? for\b/i,
   ],
   [
     'given',
-    /\b(?:gave|given|give|gives|giving|gifts?|gifted|donated|donate|donating|sending|handing|bringing|delivering|handed|hand out|lent|went(?: out| off)? to|(?:took|taken|taking|takes|carried|brought|drove|walked|dropped|passed|moved)\b(?!.{0,40}\bhome\b).{0,60}\b(?:to|round to|over to|along to)\b|(?:gone|going|off) to|sent|send|mailed|shipped|posted|delivered|dropped off|left with|\d+ (?:more )?(?:tins?|jars?|pots?|sticks?|tubes?)\b.{0,30}\b(?:are|is|stand|sit|lie) (?:now |still )?(?:at|with) (?=\w)|put (?:another )?(?:\d+|_+|an?|one|two|three|four|five|six|seven|eight|nine|ten|a dozen|some)\b.{0,40}\b(?:in|into|on|at) (?:the|our|a|my) (?:[\w'’-]+ ){0,2}(?:shop|store|cafe|café|salon|deli|library|office|school|tea ?room|hall|raffle|hamper|stall|gift|church|counter)|left (?:another |the |her |him |them )?(?:\d+|_+|an?|one|two|three|four|five|six|seven|eight|nine|ten|a dozen|some)|brought (?:him|her|them|over|round)|(?:he|she|they|who) (?:also |has |have |then )?(?:took|taken|takes)\b.{0,40}\bhome|(?<!\b(?:i|we|i've|we've)\b.{0,30})(?:took|taken)\b.{0,40}\bhome|(?:left|came away|went away|drove off|walked out) with|found (?:their|its) way|made (?:their|its) way|passed on|traded|swapped)\b/i,
+    /\b(?:gave|given|give|gives|giving|gifts?|gifted|donated|donate|donating|sending|handing|bringing|delivering|handed|hand out|lent|went(?: out| off)? to|(?:took|taken|taking|takes|carried|brought|drove|walked|dropped|passed|moved)\b(?!.{0,40}\bhome\b).{0,60}\b(?:to|round to|over to|along to)\b|(?:gone|going|off) to|sent|send|mailed|shipped|posted|delivered|dropped (?:[^,.;]{1,40} )?(?:off|round|in|over|by)(?= (?:at|to|with|for)\b)|dropped off|left with|\d+ (?:more )?(?:tins?|jars?|pots?|sticks?|tubes?)\b.{0,30}\b(?:are|is|stand|sit|lie) (?:now |still )?(?:at|with) (?=\w)|put (?:another )?(?:\d+|_+|an?|one|two|three|four|five|six|seven|eight|nine|ten|a dozen|some)\b.{0,40}\b(?:in|into|on|at) (?:the|our|a|my) (?:[\w'’-]+ ){0,2}(?:shop|store|cafe|café|salon|deli|library|office|school|tea ?room|hall|raffle|tombola|auction|lottery|basket|stocking|hamper|stall|gift|church|counter|surgery|window)|left (?:another |the |her |him |them )?(?:\d+|_+|an?|one|two|three|four|five|six|seven|eight|nine|ten|a dozen|some)|brought (?:him|her|them|over|round)|(?:he|she|they|who) (?:also |has |have |then )?(?:took|taken|takes)\b.{0,40}\bhome|(?<!\b(?:i|we|i've|we've)\b.{0,30})(?:took|taken)\b.{0,40}\bhome|(?:left|came away|went away|drove off|walked out) with|(?:re)?stocked (?:the|our|my) |filled up the |supplied (?:the|our) |shared (?:out )?(?:\d+|_+|an?|one|two|three|four|five|six|seven|eight|nine|ten)|on (?:commission|consignment|sale or return)\b|in the post to|popped (?:\d+|_+|an?|one|two|three|four|five|six)|free (?:tins|samples|jars|sticks|pots)\b|found (?:their|its) way|made (?:their|its) way|passed on|traded|swapped)\b/i,
   ],
   [
     'wasted',
-    /\b(?:dropped|broke|broken|spilled|spilt|ruined|smashed|cracked|crushed|squashed|slipped|in pieces|to pieces|to bits|shattered|fell|fallen|leaked|melted|spoiled|spoilt|lost|damaged|went (?:under|overboard|mouldy|rancid|astray|walkabout)|(?:run|ran) over|stolen|nicked|pinched|swiped|missing|dented|bent|scratched|sank|burst|flattened|exploded|nibbled|gnawed|(?:mice|rats|ants|moths) (?:got|ate|had|were)|froze|soaked|chewed|licked|trodden on|(?:sat|stood|trod|stepped|sitting|landed|bit) (?:down )?(?:on|into)|caught fire|got wet|went off|gone off|went bad)\b/i,
+    /\b(?:dropped(?! (?:[^,.;]{1,40} )?(?:off|round|in|over|by) (?:at|to|with|for)\b)|(?:dog|cat|puppy|toddler|baby|goat|mouse|hens?|chickens?) (?:has |had |have )?(?:ate|eaten|eats|got)|broke|broken|spilled|spilt|ruined|smashed|cracked|crushed|squashed|slipped|in pieces|to pieces|to bits|shattered|fell|fallen|leaked|melted|spoiled|spoilt|lost|damaged|went (?:under|overboard|mouldy|rancid|astray|walkabout)|(?:run|ran) over|stolen|stole|nicked|pinched|swiped|missing|dented|bent|scratched|sank|burst|flattened|exploded|nibbled|gnawed|(?:mice|rats|ants|moths) (?:got|ate|had|were)|froze|soaked|chewed|licked|trodden on|(?:sat|stood|trod|stepped|sitting|landed|bit) (?:down )?(?:on|into)|caught fire|got wet|went off|gone off|went bad)\b/i,
   ],
   [
     'used',
-    /\b(?:used|opened|finished|tried|(?:is|are|as) (?:my |our |a |the |an )*(?:open )?testers?|tested|ate|(?:took|taken)\b.{0,40}\b(?:myself|ourselves|test|testing|tester|testers)|(?:took|taken)\b.{0,40}\bhome)\b/iu,
+    /\b(?:used|for (?:my|our) own use|opened|finished|tried|(?:is|are|as) (?:my |our |a |the |an )*(?:open )?testers?|tested|ate|(?:took|taken)\b.{0,40}\b(?:myself|ourselves|test|testing|tester|testers)|(?:took|taken)\b.{0,40}\bhome)\b/iu,
   ],
 ];
 

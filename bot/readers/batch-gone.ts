@@ -1,13 +1,14 @@
 import { defined } from '../../core/defined.ts';
 import type { Trouble } from '../answer.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
-import { readingWithout } from '../understand.ts';
+import { readAgain, readingWithout } from '../understand.ts';
 import { isCount, type Part, partsOf, sameLot } from './batch-gone-clauses.ts';
+import { toEach } from './batch-gone-each.ts';
 import { isTaking } from './batch-gone-places.ts';
 import { howIn } from './batch-gone-verbs.ts';
 import { batchMeant, type Meant } from './batch-meant.ts';
 import { goesWords, howManyGone, whichBatch } from './batch-words.ts';
-import type { BenchReading } from './bench-reading.ts';
+import { type BenchReading, readBench } from './bench-reading.ts';
 import { asksOrPlans, nameAfter, withoutMoney, withoutReasons } from './bench-text.ts';
 import { leftover } from './leftover.ts';
 import { boardOf } from './target.ts';
@@ -38,12 +39,16 @@ const weighs = ({ items }: Reading): boolean =>
 
 const dayIn = ({ days }: BenchReading): string | undefined => days.find(({ role }) => role === 'on')?.past;
 
+/** "5 of the latest Meadow salve": a number right before the recipe. */
+const countedOf = /n(?:o?[wBZx]?)R/;
+
 /** Whether the containers are what the message is about: a batch's code, or a recipe with containers. */
 const isAboutBatch = (bench: BenchReading, meant: Meant): boolean =>
   meant.said
     ? meant.said.kind !== 'lot'
     : (meant.lot ?? meant.trouble) !== undefined &&
       (bench.rest.items.some(({ letter }) => letter === 'c') ||
+        countedOf.test(bench.rest.items.map(({ letter }) => letter).join('')) ||
         /\b(?:of|from) (?:them|those|these)\b/i.test(bench.rest.text));
 
 /** "One kilo of beeswax has landed here, lot B4": a new code with what it is of, and no containers. */
@@ -66,12 +71,23 @@ const requestOf = (parts: ReturnType<typeof partsOf>, on: string | undefined, ag
   return { ...action, lot, parts: own, ...defined({ on, again }) };
 };
 
+const some =
+  '(?:\\d|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|twenty|a dozen|half a dozen)';
+/** "About 10 tins", "all but two": nothing that could be counted. */
+const unsure = new RegExp(
+  `\\b(?:about|around|roughly|approximately|approx\\.?|circa|nearly|almost|at least|up to|more than|over|less than|under|maybe|perhaps) ${some}\\w*\\b(?! ?(?:days?|weeks?|months?|hours?|minutes?|o'clock|am|pm|euros?|pounds?))|${some}\\w* (?:or so|ish|odd)\\b|\\ball (?:but|except)\\b|\\b(?:except|apart from|other than) (?:for )?${some}`,
+  'i',
+);
+
 const claimParts = (bench: BenchReading, meant: Meant): Claim => {
   const parts = partsOf(bench, meant.lot ?? '');
   const trouble = bench.trouble ?? meant.trouble ?? badCount(parts);
   if (trouble) return refuse(trouble, 3.3);
   if (meant.lot === undefined) return refuse(whichBatch, 2.6);
-  if (bench.rest.items.some((item) => isCount(item) && item.upTo !== undefined))
+  if (
+    unsure.test(bench.rest.text) ||
+    bench.rest.items.some((item) => isCount(item) && item.upTo !== undefined)
+  )
     return refuse(howManyGone, 3.2);
   // "Both of them got a jar" is one jar or two.
   if (/\bboth\b/i.test(bench.rest.text) && parts.some(({ count }) => count === 1))
@@ -122,14 +138,32 @@ const goesTo = ({ rest, lots }: BenchReading): boolean => {
   return counted && leftover(boardOf(around), goesWords, false).blocking.length === 0;
 };
 
+const unsold =
+  /\b(?:(?:weren't|wasn't|were not|was not|had not been|hadn't been) sold|(?:didn't|did not) sell)\b(?=.{0,60}\b(?:back|returned|home)\b)/i;
+/** "2 tins weren't sold and came back": not sold is no plan here. */
+const notSold = (reading: Reading): Reading | undefined =>
+  unsold.test(reading.text) ? readAgain(reading.text.replace(unsold, 'unsold'), reading) : undefined;
+
+/** "27-KUFE has kept well". */
+const keepsWell =
+  /\b(?:has|have|had|still|it|they|_)\W{0,2}(?:keeps?|kept) (?:very |really |quite )?(?:well|nicely|fine|good|fresh|perfectly|its|their|smooth|firm)\b/i;
+
+const isOfPour = ({ lots, rest }: BenchReading): boolean =>
+  lots.length === 0 &&
+  /\b(?:pour(?:s|ed|ing)?|made|filled|(?:finished|completed|did) (?:\w+ ){1,2}batch)\b/i.test(rest.text);
+
 /** Containers that left the house, came back, or are kept as a sample. */
-export const claimGone = (reading: Reading, said: BenchReading): Claim | undefined => {
+export const claimGone = (message: Reading, found: BenchReading): Claim | undefined => {
+  const reading = toEach(message) ?? notSold(message) ?? message;
+  const said = reading === message ? found : readBench(reading);
   const bench = withoutMoney(withoutReasons(said));
   const { text } = bench.rest;
-  if (asksOrPlans(text) || weighs(bench.rest) || asksOfMoney.test(reading.text)) return undefined;
   if (
-    bench.lots.length === 0 &&
-    /\b(?:pour(?:s|ed|ing)?|made|filled|(?:finished|completed|did) (?:\w+ ){1,2}batch)\b/i.test(text)
+    asksOrPlans(text) ||
+    weighs(bench.rest) ||
+    asksOfMoney.test(reading.text) ||
+    isOfPour(bench) ||
+    keepsWell.test(text)
   )
     return undefined;
   const meant = batchMeant(reading, bench, bench.lots.length === 0);

@@ -17,6 +17,7 @@ import type { Item } from './item.ts';
 import { leftover } from './leftover.ts';
 import { letters } from './lexicon.ts';
 import type { LotSaid } from './lots.ts';
+import { pourPlainly } from './pour-plainly.ts';
 import { looseWords, readScale, type ScaleReading } from './scale-reading.ts';
 import { unknownRecipe, whichRecipe } from './scale-troubles.ts';
 import { boardOf, free, sizeOf, takeShape } from './target.ts';
@@ -189,7 +190,8 @@ const isOfLot = (
   });
 
 /** "poured 24 tins of R today with lots K12, G7, bath 75, poured at 68, weighed out 371 g, filled 355 g, note: …" */
-export const claimPour = (reading: Reading): Claim | undefined => {
+export const claimPour = (message: Reading): Claim | undefined => {
+  const reading = pourPlainly(message);
   const whole = readBenchText(reading);
   const bench = withoutReasons(whole.bench);
   const text = { ...whole, bench };

@@ -49,7 +49,7 @@ export const readBenchText: (reading: Reading) => BenchText = oncePerReading(rea
 
 /** "Can you write down that …": asked as a question, and told all the same. */
 const politely =
-  /^\W*(?:(?:hi|hello|hey|pipkin|please|ok|and|also)\b[\s,!]*)*(?:can|could|would|will|may) (?:you|we|i)\s+(?:(?:please|just|kindly|also)\s+)*(?:be (?:so|as) (?:kind|good) as to\s+|be kind enough to\s+|mind\s+)?(?:(?:take|knock|deduct|subtract|strike)(?=\b.{1,40}\b(?:off|was|were)\b)|noting|record|write(?: it)?(?: down)?|log|put(?: down| in)?|add|enter|mark|book|register|take down|make a note)\b(?: that| of)?/i;
+  /^\W*(?:(?:hi|hello|hey|pipkin|please|ok|and|also)\b[\s,!]*)*(?:can|could|would|will|may) (?:you|we|i)\s+(?:(?:please|just|kindly|also)\s+)*(?:be (?:so|as) (?:kind|good) as to\s+|be kind enough to\s+|mind\s+)?(?:(?:take|knock|deduct|subtract|strike)(?=\b.{1,40}\b(?:off|was|were)\b)|note|noting|record|write(?: it)?(?: down)?|log|put(?: down| in)?|add|enter|mark|book|register|take down|make a note)\b(?: that| of)?/i;
 
 /** "…, can you put that down?" */
 const putDown =
@@ -64,14 +64,14 @@ const plainly = (whole: string): string => {
 const asks =
   /\?|\b(?:know|wonder|asks?|asked|see|find out|remember|forgot|unsure|idea)\b[^.;!?]{0,16}\b(?:where|who|whom|what|which|how (?:many|much)|when|whether)\b|^\W*(?:(?:is|was|were|has|had|are|have|did) (?:_+|the|any|some|all|that|this|it|he|she|they|we|you|i|there|anyone|anybody|someone|somebody)\b|(?:in|to|from|until|till|since|for|with) (?:which|whom|what|when)\b|any(?:one|body|thing)?\b)|\bwhen\W*$|,\s*(?:(?:so|and|but) )*(?:who|where|what|which|how) (?:has (?:it|them|some|tins)|have|do|does|did|is|are|must|should|can|needs?|to)\b|^\W*(?:how|what|when|which|who|wheres|whos|whats|hows|whom|why|where|can|could|should|shall|is|are|does|did(?! (?:another|\d|an?\b|some|two|three|four|five|six|eight|ten|twelve|twenty|thirty))|do|will|would|if|list|show|give (?:me|us) (?:\d|an?\b|one|two|three|four|five|six|some)|find|trace|track|recall|name (?:me|us|all|the|every)|(?:give|tell|get|find|fetch|hand|bring|send) (?:me|us) (?:all (?:about|of the|the|batch\w*|our)|every\w*(?= (?:on|about|of|in|that))|the (?:details|whole|lines|record|list)|a list|batch\w*|(?:more )?(?:info\w*|details)))\b|\b(?:batch(?:es)?|pours?|balms?|lots?)\b[^.;!?]{0,12} (?:in|from|with) which\b/i;
 const plans =
-  /\b(?:give (?:me|us) (?:\d+|an?|one|two|three|four|five|six|some)|nothing (?:is|was|has been|gets) (?:kept|given|sold|thrown|used|lost)|how (?:much|many|long)|what if|will be|going to|want to|would like|plan(?:ning)? to|before we|tomorrow|not yet|(?:don't|dont|do not|did not|didn't|didnt|never|haven't|hasn't|have not|has not|cannot|can't|won't|will not)\s+(?:\w+\s+){0,2}(?:pour\w*|g[ia]ve\w*|giving|sell|sold|thr[eo]w\w*|open\w*|us(?:e|ed|ing)|ma[kd]e|bin\w*|buy|bought|get|got|t[ao]ke?\w*|took|send|sent|keep|kept|count\w*|record\w*|write|wrote|note|have|had|want|know|touch\w*|hand\w*|return\w*|post\w*|spill\w*|spilt|los[et]\w*|br[eo]ak\w*|broken?|drop\w*|fill\w*|been|arrived?|come|came|deliver\w*|forget|be|melt\w*|react\w*|look\w*|do)\b|(?:i|we|he|she|they) (?:need|wants?|needs)\b(?! to (?:report|write|note|log|record|tell|say|add|put|enter))|wonder(?:ing)?|whether|might|thinking (?:of|about)|considering|intend(?:ing)? to|hop(?:e|ing) to|(?:should|shall) (?:i|we)|(?:maybe|perhaps) (?:i|we|they|he|she|you)|(?:nearly|almost) (?:dropped|lost|spilled|spilt|broke|gave|sold|threw|binned))\b|^\W*to (?:throw|give|open|sell|use|bin|toss|pour|make|keep|send|report|count|return|take|hand)\b/i;
+  /\b(?:give (?:me|us) (?:\d+|an?|one|two|three|four|five|six|some)|nothing (?:is|was|has been|gets) (?:kept|given|sold|thrown|used|lost)|how (?:much|many|long)|what if|will be|going to|want to|would like|plan(?:ning)? to|before we|tomorrow|not yet|(?:don't|dont|do not|did not|didn't|didnt|never|haven't|hasn't|have not|has not|cannot|can't|won't|will not)\s+(?:\w+\s+){0,2}(?:pour\w*|g[ia]ve\w*|giving|sell|sold|thr[eo]w\w*|open\w*|us(?:e|ed|ing)|ma[kd]e|bin\w*|buy|bought|get|got|t[ao]ke?\w*|took|send|sent|keep|kept|count\w*|record\w*|write|wrote|note|have|had|want|know|touch\w*|hand\w*|return\w*|post\w*|spill\w*|spilt|los[et]\w*|br[eo]ak\w*|broken?|drop\w*|fill\w*|been|arrived?|come|came|deliver\w*|forget|be|melt\w*|react\w*|look\w*|do)\b|(?:i|we|he|she|they) (?:need|wants?|needs)\b(?! to (?:report|write|note|log|record|tell|say|add|put|enter))|wonder(?:ing)?|whether|might|thinking (?:of|about)|considering|intend(?:ing)? to|hop(?:e|ing) to|(?:should|shall) (?:i|we)|(?:maybe|perhaps) (?:i|we|they|he|she|you)|about to|(?:nearly|almost) (?:poured|made|opened|used|bought|dropped|lost|spilled|spilt|broke|gave|sold|threw|binned))\b|^\W*to (?:throw|give|open|sell|use|bin|toss|pour|make|keep|send|report|count|return|take|hand)\b/i;
 
 const doing =
   '(?:go(?:ne)?|come|be|been|bring|brought|take|taken|took|give|given|gave|sell|sold|buy|bought|keep|kept|throw|thrown|threw|pour(?:ed)?|fill(?:ed)?|make|made|open(?:ed)?|use[d]?|bin(?:ned)?|return(?:ed)?|send|sent|get|got|travel|arrive[d]?|receive[d]?|deliver(?:ed)?|drop(?:ped)?|break|broken?|melt(?:ed)?|weigh|contain|hold)';
 /** What did not happen, will, should or may happen, or is only supposed or heard of. */
 const unreal = new RegExp(
   [
-    `(?<!\\bas (?:it|they) )\\b(?:will|shall|would|could|should(?! be\\b)|must|might|may|cannot|ought to|going to|about to|has to|have to|let me|let us|let's|lets|promised to|agreed to|forgot to|failed to|refused to|hoped? to|meant to|supposed to|asked to)(?: (?:also|then|soon|only|probably|all|both|not|never|first|have|be))* ${doing}\\b(?! (?:enough|fine|useful|helpful))`,
+    `(?<!\\bas (?:it|they) )\\b(?:will|shall|would|could(?! only\\b)|should(?! (?:be|have been)\\b)|must|might|may|cannot|ought to|going to|about to|has to|have to|let me|let us|let's|lets|promised to|agreed to|forgot to|failed to|refused to|hoped? to|meant to|supposed to|asked to)(?: (?:also|then|soon|only|probably|all|both|not|never|first|have|be))* ${doing}\\b(?! (?:enough|fine|useful|helpful))`,
     `\\b(?:has|have|had|was|were|is|are|did|does)(?:n't| not| never)(?: (?:yet|been|any|even))* ${doing}\\b`,
     '\\b(?:not (?:one|a single|any|all|even one)|none|zero|no) (?:(?:more |single |other )?(?:tins?|jars?|pots?|tubes?|sticks?)\\b|of (?:the |our |my |those )*(?:tins|jars|pots|tubes|sticks|_))',
     '^\\W*(?:nobody|no one|none|nothing)\\b',
@@ -98,7 +98,7 @@ export const asksOrPlans = (said: string): boolean => {
 
 /** Words that are nobody's name. */
 export const noPlace =
-  /^(?:i|we|you|they|he|she|it|us|them|someone|somebody|people|away|out|back|another|just|all|only|up|that|which|this|today|yesterday|now|me|(?:her|his|their)(?! \p{L}{3})|him|my dear|there|with|behind|over|home|here|each|every|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|half|some|dozen|a dozen)\b/iu;
+  /^(?:i|we|you|they|he|she|it|us|them|someone|somebody|people|away|out|back|another|just|all|only|up|that|which|this|today|yesterday|now|me|(?:her|his|their)(?! \p{L}{3})|him|my dear|there|with|behind|over|home|here|each|every|one(?! of (?:the|my|our) \p{L})|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|half|some|dozen|a dozen|(?:my|our) own)\b/iu;
 
 /** A name in the message as it was typed: "to the spring fair", "from Hive Lane". Places masked as "_" end it. */
 export const nameAfter = (
@@ -110,7 +110,7 @@ export const nameAfter = (
   const start = match.index + match[0].length;
   const tail = /^[^,;\n_!?]{1,100}/.exec(text.slice(start))?.[0] ?? '';
   const end =
-    /\s(?:for|at)\s+[€£$]?\d|\s(?:i|we|on|in|with|because|and|from|as|by (?:post|mail|courier|hand|bike|car)|but|so|who|came|come|comes|went|go|goes|which|this|last|now|today|yesterday|earlier|just|took|has|have|had|got|via)(?:\s|$)|[:"()]|[€£$]|\s\d[\d.,]*\s?(?:[x×]|(?:k?g|ml|l|oz|lbs?|grams?|kilos?|litres?)\b)|\s\d+[.,]\d\d(?!\d)|\.(?=\s|$)|\s-\s/i.exec(
+    /\s(?:for|at)\s+[€£$]?\d|\s(?:i|we|on|in|with|because|and|from|as|by (?:post|mail|courier|hand|bike|car)|but|so|who|came|come|comes|went|go|goes|which|this|last|now|today|yesterday|earlier|just|took|has|have|had|got|via)(?:\s|$)|\sas (?:an? |the )?(?:thank|gift|present|prize|treat|sample|tester|favou?r|swap|reward|donation|raffle|sorry|surprise|trial)|\sfor (?:(?:her|his|their|its) (?!\w+ (?:group|class|club|school|shop)\b)|(?:christmas|easter|nothing|free|now|sale)\b)|[:"()]|[€£$]|\s\d[\d.,]*\s?(?:[x×]|(?:k?g|ml|l|oz|lbs?|grams?|kilos?|litres?)\b)|\s\d+[.,]\d\d(?!\d)|\.(?=\s|$)|\s-\s/i.exec(
       tail,
     )?.index;
   const name = tail

@@ -1,4 +1,4 @@
-import { endOfMonth, plusMonths } from '../../core/bench/days.ts';
+import { endOfMonth, plusDays, plusMonths } from '../../core/bench/days.ts';
 
 /** What a date in words or figures comes to. */
 export interface DayRead {
@@ -43,6 +43,10 @@ const longMonths =
   'January February March April May June July August September October November December'.split(' ');
 const monthLong = (month: number): string => longMonths[month - 1] ?? '';
 
+/** A day that comes soon is hardly meant as one of almost a year ago. */
+const mostDaysBack = 330;
+const mostDaysAhead = 31;
+
 /** "14 May" without a year: the one before and the one after today; 29 February waits for a leap year. */
 export const yearless = (month: number, day: number, today: string): DayRead | NoDay | undefined => {
   if (!isMonth(month)) return undefined;
@@ -53,7 +57,10 @@ export const yearless = (month: number, day: number, today: string): DayRead | N
     .map((each) => `${each}-${two(month)}-${two(day)}`);
   const past = all.filter((each) => each <= today).at(-1);
   const future = all.find((each) => each >= today);
-  return past && future ? { past, future } : undefined;
+  if (!past || !future) return undefined;
+  // "On 12 August", said on 7 August, is next week and not last year.
+  const isAhead = past < plusDays(today, -mostDaysBack) && future <= plusDays(today, mostDaysAhead);
+  return isAhead ? exact(future) : { past, future };
 };
 
 export const monthOnly = (year: number, month: number): DayRead | undefined =>

@@ -185,6 +185,16 @@ export const bestBeforeShapes: readonly DayShape[] = [
     read: ([, year]) => exact(`${year}-12-31`, { whole: 'year' }),
   },
   {
+    pattern: new RegExp(`\\b(?:the )?(?:end of )?(next|this) (${monthNames})\\b`, 'gi'),
+    read: ([, which = '', month = ''], { today }) => {
+      const year = Number(today.slice(0, 4));
+      const end = endOfMonth(
+        `${which.toLowerCase() === 'next' && monthOf(month) <= Number(today.slice(5, 7)) ? year + 1 : year}-${two(monthOf(month))}`,
+      );
+      return exact(end, { whole: 'month' });
+    },
+  },
+  {
     pattern: new RegExp(`\\b(?:the )?(?:end of )?(${monthNames})\\b`, 'gi'),
     read: ([, month = ''], { today }) => {
       const end = (year: number) => endOfMonth(`${year}-${two(monthOf(month))}`);

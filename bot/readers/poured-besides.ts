@@ -1,6 +1,7 @@
 import type { Claim, Reading } from '../reading.ts';
 import { readAgain } from '../understand.ts';
 import { asksOrPlans } from './bench-text.ts';
+import type { Item } from './item.ts';
 
 /** Longest message that tells of one more pour of the same, in tokens. */
 const mostTokens = 20;
@@ -11,22 +12,47 @@ const ofIt =
 const pourWords =
   /^(?:oh|ah|ok|and|also|plus|then|another|more|of|it|that|this|them|the|same|with|from|balm|salve|recipe|mix|jug|today|yesterday|in|little|small|big|large|tins?|jars?|pots?|tubes?|sticks?|g|grams?|ml|oz|each|a|an|x|too|as|well)$/i;
 
-/** "And 40 sticks of 5 g of it today", after a pour: another pour of the same recipe. */
-const pouredBesides = ({ last, text, tokens, items }: Reading): string | undefined => {
+/** "And another 10", "another 12 tins": as large as those before. */
+const sameSize = (
+  items: readonly Item[],
+  { size, container }: Readonly<Record<string, unknown>>,
+): string | undefined => {
+  const held = size as { readonly amount: number; readonly unit: string } | undefined;
+  const [number, second] = items.filter(({ letter }) => letter === 'n');
+  if (!held || !number?.value || second || items.some(({ letter }) => /[gv]/.test(letter))) return undefined;
+  const kind =
+    items.find(({ letter }) => letter === 'c')?.word ??
+    `${typeof container === 'string' ? container : 'tin'}s`;
+  return `${number.value} ${kind} of ${held.amount} ${held.unit}`;
+};
+
+/** The recipe that was poured just before, where the message has nothing in it but one more pour. */
+const nameBefore = ({ last, text, tokens }: Reading): string | undefined => {
   const name = last?.topic === 'batch' && last.request.action === 'pour' ? last.request.recipe : undefined;
   if (typeof name !== 'string' || tokens.length > mostTokens || asksOrPlans(text)) return undefined;
   const isMore = /^\W*(?:(?:oh|ah|ok)\W+)*(?:and|also|plus|then|another)\b/i.test(text);
   const isOnly = tokens.every(({ kind, word, text: sign }) =>
     kind === 'word' ? pourWords.test(word) : kind === 'number' || /^[,.!]$/.test(sign),
   );
+  return isMore && isOnly ? name : undefined;
+};
+
+/** "And 40 sticks of 5 g of it today", after a pour: another pour of the same recipe. */
+const pouredBesides = (reading: Reading): string | undefined => {
+  const { last, text, items } = reading;
+  const name = nameBefore(reading);
+  if (name === undefined) return undefined;
+  const said = /\b(?:today|yesterday)\b/i.exec(text)?.[0];
+  const again = sameSize(items, last?.request ?? {});
+  if (again) return `poured another ${again} of ${name}${said ? ` ${said}` : ''}`;
   const held = items.some(({ letter }) => letter === 'c') && items.some(({ letter }) => /[gv]/.test(letter));
-  if (!isMore || !isOnly || !held) return undefined;
-  const day = /\b(?:today|yesterday)\b/i.exec(text)?.[0] ?? String(last?.request.on ?? '');
-  const said = text
+  if (!held) return undefined;
+  const day = said ?? String(last?.request.on ?? '');
+  const bare = text
     .replace(opening, '')
     .replace(ofIt, '')
     .replace(/\b(?:today|yesterday)\b|\W+$/gi, '');
-  return `poured ${said.replace(/\s+/g, ' ').trim()} of ${name}${day ? ` on ${day}`.replace(/ on (?=[ty])/, ' ') : ''}`;
+  return `poured ${bare.replace(/\s+/g, ' ').trim()} of ${name}${day ? ` on ${day}`.replace(/ on (?=[ty])/, ' ') : ''}`;
 };
 
 /** One more pour of the recipe that was poured just before, as `read` would read it told in full. */

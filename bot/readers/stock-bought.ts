@@ -9,6 +9,7 @@ import type { BenchReading } from './bench-reading.ts';
 import { asksOrPlans, type BenchText, nameAfter, readBenchText, withoutReasons } from './bench-text.ts';
 import type { Item } from './item.ts';
 import { leftover } from './leftover.ts';
+import { withPacks } from './pack-times.ts';
 import { gramsRead, isAmount, nameRead } from './stock-amount.ts';
 import { isThing, type Piece, piecesOf, timesIn } from './stock-pieces.ts';
 import { priceTold } from './stock-price.ts';
@@ -31,7 +32,7 @@ export interface PurchaseRead {
 }
 
 const cue =
-  /\b(?:bought|purchased|received|brought(?= (?:in )?(?:us |me )?(?:\d|a |half|another ))|got in|(?:took|taken|take|taking) (?:in\b|delivery)|stored away|delivery|delivered|arrived|came(?= (?:another |in )?(?:an? |half |\d)|\s*[:,])|restocked|stocked up|picked up|fetched|collected|(?<=^\W{0,3})(?:stock|goods) in|topped up|got given|was given|were given|got (?:some|a bit of|more|new|us|in)(?! (?:trouble|mess))|add(?:ed)? to (?:the |our )?stock|new (?:stock|lot|in))\b|\bto (?:the |our )?stock\b/i;
+  /\b(?:bought|purchased|received|brought(?= (?:in )?(?:us |me )?(?:\d|a |half|another ))|got in|(?:took|taken|take|taking) (?:in\b|delivery)|stored away|delivery|delivered|arrived|came(?= (?:another |in )?(?:an? |half |\d)|\s*[:,])|restocked|stocked up|picked up|fetched|collected|(?<=^\W{0,3})(?:stock|goods) in|topped up|got given|was given|were given|got (?:some|a bit of|more|new|us|in)(?! (?:trouble|mess))|add(?:ed)? to (?:the |our )?stock|new (?:stock|lot|in)|(?:could only|managed to|was able to|were able to) (?:buy|get|find))\b|\bto (?:the |our )?stock\b/i;
 const supplierCue =
   /\b(?:from|by|at|off)\s+(?!(?:the )?(?:it\b|that\b|this\b|post|mail|courier|parcel|mistake|kilo|gram|cost|last|least|once|about|home|half|noon|price|least|now|hand|accident|january|february|march|april|may|june|july|august|september|october|november|december)\b)(?:the\s+)?(?=\p{L})/iu;
 /** Where it came, and what it is for: "in the post", "for the winter workshop". */
@@ -46,7 +47,7 @@ const bareCode =
 const doneElse =
   /\b(?:(?<!\bbe )used|poured|made|threw|thrown|binned|wasted|lost|spill\w*|spilt|strained|infused|weigh\w*|count\w*|really|left|below|under|warn|alert|opened|scale|recipe|to make|need|want|infuse|melt|swap|costs?)\b/i;
 const cameIn =
-  /\b(?:got|had|have|came|come|comes|turned up|here|in stock|in the (?:post|house|cupboard)|on the shelf|given|gave|brought|sent|ordered|order|put|taken|took|paid|purchase|delivered)\b/i;
+  /\b(?:got|had|have|came|come|comes|turned up|here|in stock|in the (?:post|house|cupboard)|on the shelf|given|gave|brought|sent|put|taken|took|paid|purchase|delivered)\b/i;
 
 /**
  * "500 g beeswax lot K12 best before 2027-03": an amount, a name, and a lot with a date beside them; or a lot and
@@ -59,6 +60,10 @@ const looksBought = ({ rest, lots, days, today }: BenchReading): boolean =>
   rest.items.some(isAmount) &&
   !doneElse.test(rest.text) &&
   (days.some(({ role, past }) => role === 'best-before' || past > today) || cameIn.test(rest.text));
+
+/** What a shop has, or what was ordered and did not come yet, is not on the shelf. */
+const notOurs =
+  /\b(?:the|a|this|that|their|any|local) (?:[a-z-]+ )?(?:shop|store|supplier|website|site|wholesaler|market|chemist|pharmacy|farm|catalogue) (?:has|have|had|sells?|offers?|stocks?)\b|\bthey (?:sell|have|offer|stock)\b|\b(?:for sale|on offer|in the catalogue|(?:re-?)?ordered(?![^.;]{0,40}\b(?:here|arrived|came|come|received|delivered|got)\b)|on order|to order|on the list|shopping list)\b/i;
 
 interface One {
   readonly purchase?: PurchaseRead;
@@ -101,7 +106,9 @@ const isWithin = ({ from, to }: Item, place: Place | undefined): boolean =>
 const looseIn = (piece: Piece, used: readonly Item[], text: string) => {
   const items = piece.items.filter(
     (item) =>
-      used.includes(item) || (isLoose(item) && !countsLots(item, text)) || /^[,;.:()\n!-]$/.test(item.letter),
+      used.includes(item) ||
+      (isLoose(item) && !countsLots(item, text) && !isPurpose(item, text)) ||
+      /^[,;.:()\n!-]$/.test(item.letter),
   );
   const board = boardOf(items);
   for (const [at, item] of board.items.entries()) if (used.includes(item)) take(board, at, at + 1);
@@ -170,12 +177,21 @@ const lotTrouble = (lots: BenchReading['lots']): Trouble | undefined => {
     : undefined;
 };
 
+/** "For Trail Wax I bought …": what it is going to be used for. */
+const isPurpose = ({ letter, from }: Item, text: string): boolean =>
+  letter === 'R' &&
+  /\b(?:for|towards|into)(?: (?:the|our|my|another|more|a batch of|some))?\s+$/i.test(
+    text.slice(Math.max(0, from - 26), from),
+  );
+
 /** "Two lots of olive oil: …": each of them follows with its own amount. */
 const countsLots = ({ letter, to }: Item, text: string): boolean =>
   letter === 'n' && /^\s*(?:lots|kinds|sorts|deliveries|parcels)\b/i.test(text.slice(to, to + 14));
 
 const isLoose = ({ letter, word }: Item): boolean =>
   /[wzZRgvn%dptrMQ]/.test(letter) && !boughtWords.has(word) && !/^[€$£]$/.test(word);
+
+const forAll = /\b(?:both|all(?: (?:three|four|of (?:it|them)))?|each|everything)\b[^.;]*$/i;
 
 /** What holds for all of them: one shop, one day. */
 const sharedOf = (
@@ -184,7 +200,17 @@ const sharedOf = (
   pieces: number,
 ): Partial<PurchaseRead> => {
   const on = bench.days.filter(({ role, future }) => role === 'on' && future <= bench.today);
-  return defined({ supplier, on: pieces > 1 && on.length === 1 ? on[0]?.past : undefined });
+  const [best, second] = bench.days.filter(({ role }) => role === 'best-before');
+  const isShared =
+    pieces > 1 &&
+    best &&
+    !second &&
+    forAll.test(bench.rest.text.slice(Math.max(0, best.from - 40), best.from));
+  return defined({
+    supplier,
+    on: pieces > 1 && on.length === 1 ? on[0]?.past : undefined,
+    bestBefore: isShared ? best.future : undefined,
+  });
 };
 
 interface Shop {
@@ -250,10 +276,12 @@ const withoutHeading = (rest: Reading): Reading => {
 };
 
 /** "bought 500 g beeswax lot K12, best before 2027-03, 14.50 from Hive Lane", one or many, typed or pasted. */
-export const claimBought = (reading: Reading): Claim | undefined => {
+export const claimBought = (message: Reading): Claim | undefined => {
+  const reading = withPacks(message);
   const typed = readBenchText(reading);
   const text = { ...typed, bench: withoutReasons(typed.bench) };
   const told = cue.test(text.bench.rest.text);
+  if (!told && notOurs.test(text.bench.rest.text)) return undefined;
   if ((!told && !looksBought(text.bench)) || asksOrPlans(text.bench.rest.text)) return undefined;
   const { bench, rest: said, supplier } = shopOf(text);
   const rest = withoutHeading(said);

@@ -5,6 +5,7 @@ import { type BenchText, readBenchText } from './bench-text.ts';
 import type { Item } from './item.ts';
 import { leftover } from './leftover.ts';
 import { lotsIn } from './lots.ts';
+import { ofOnlyLot } from './only-lot.ts';
 import { nameRead } from './stock-amount.ts';
 import { claimBought } from './stock-bought.ts';
 import { claimInfused } from './stock-infused.ts';
@@ -184,7 +185,7 @@ const shortTokens = 16;
 
 const concerns = (reading: Reading): boolean =>
   anyWord(reading, stockCues) ||
-  (reading.last?.topic === 'stock' && reading.last.request.action === 'opened') ||
+  (reading.last?.topic === 'stock' && /^(?:opened|low)$/.test(String(reading.last.request.action))) ||
   (reading.tokens.length <= shortTokens && reading.bench.lots.size > 0 && lotsIn(reading).length > 0);
 
 const further =
@@ -203,19 +204,37 @@ const claimListAgain = (reading: Reading): Claim | undefined => {
   return claim({ action: 'list', ingredient: named.id, ...defined({ herb: named.herb }) }, 3);
 };
 
-/** What a message would mean to the stock. */
-export const claimStock = (reading: Reading): Claim | undefined => {
-  const listed = claimListAgain(reading);
-  if (listed) return listed;
-  if (!concerns(reading)) return undefined;
+const claimPlain = (reading: Reading): Claim | undefined => {
   const text = readBenchText(reading);
   return (
     claimInfused(reading, text) ??
     claimBought(reading) ??
     claimLow(reading, text.bench) ??
-    claimOpenedAgain(reading, text) ??
+    claimOpenedAgain(reading) ??
     claimLot(reading, text) ??
     claimList(reading, text) ??
     claimShow(text)
   );
+};
+
+const writesOnLot: ReadonlySet<unknown> = new Set(['opened', 'counted', 'dated']);
+
+/** "Opened the shea butter", where there is one lot of it. */
+const claimOfOnlyLot = (reading: Reading): Claim | undefined => {
+  const only = ofOnlyLot(reading);
+  const made = only && claimLot(only.reading, readBenchText(only.reading));
+  return only && made?.kind === 'request' && writesOnLot.has(made.request.action)
+    ? { ...made, weight: 3.1, assumed: [...made.assumed, `I took ${only.code}, the only lot of it.`] }
+    : undefined;
+};
+
+/** What a message would mean to the stock. */
+export const claimStock = (reading: Reading): Claim | undefined => {
+  const listed = claimListAgain(reading);
+  if (listed) return listed;
+  if (!concerns(reading)) return undefined;
+  const plain = claimPlain(reading);
+  return plain?.kind === 'request' && writesOnLot.has(plain.request.action)
+    ? plain
+    : (claimOfOnlyLot(reading) ?? plain);
 };

@@ -1,3 +1,4 @@
+import { lotKey } from '../../core/bench/codes.ts';
 import { defined } from '../../core/defined.ts';
 import { ingredientById } from '../../core/ingredients.ts';
 import type { Trouble } from '../answer.ts';
@@ -16,26 +17,59 @@ interface Part {
   readonly lot?: string;
 }
 
-const cue = /\b(?:strained|infused|made|filtered|pressed)\b/i;
+const cue = /\b(?:strained|infused|made|filtered|pressed|drained|sieved|squeezed|decanted|bottled)\b/i;
+/** Said of an infused oil that is named, these tell that it was strained too. */
+const doneCue =
+  /\b(?:ready|finished|done|gave|yield(?:ed|s)?|got|came out|turned into|became|used|went in(?:to)?|harvested)\b/i;
 
 const isHerb = (id: string): boolean => ingredientById(id)?.kind === 'herb';
 
 interface Pair {
   readonly amount: Item;
-  readonly name: Item;
+  /** What is named with the amount; a lot may stand for it. */
+  readonly name?: Item;
+  readonly lot?: LotSaid;
+  readonly from: number;
   readonly to: number;
 }
 
-/** Amounts each with the name right after it: "320 g olive oil", "40 g calendula". */
-const pairsIn = (rest: Reading): readonly Pair[] => {
-  const items = rest.items.filter((item) => isAmount(item) || item.letter === 'i');
-  return items.flatMap((amount, at): Pair[] => {
-    // "The calendula oil: 410 g from …": what came out may be named before its amount.
-    const name = at === 1 && items[at + 1]?.letter !== 'i' ? items[0] : items[at + 1];
-    if (!isAmount(amount) || name?.letter !== 'i') return [];
-    const next = items.slice(at + 2).find(isAmount);
-    return [{ amount, name, to: next?.from ?? rest.text.length }];
-  });
+const pairAt = ({ rest, lots }: BenchReading, items: readonly Item[], at: number): Pair | undefined => {
+  const [amount, after] = [items[at], items[at + 1]];
+  if (!amount || !isAmount(amount)) return undefined;
+  const to = items.slice(at + 1).find(isAmount)?.from ?? rest.text.length;
+  const from = amount.from;
+  const lot = lots.find((said) => said.kind === 'lot' && said.from >= amount.to && said.from < to);
+  const named = after?.letter === 'i' ? after : undefined;
+  // A lot that stands where the name would.
+  if (lot && !(named && named.from < lot.from)) return { amount, lot, from, to };
+  // "The calendula oil: 410 g from …": what came out may be named before its amount.
+  const name = named ?? (at === 1 ? items[0] : undefined);
+  return name && { amount, name, from, to, ...defined({ lot }) };
+};
+
+/** Amounts each with what it is of right after it: "320 g olive oil", "40 g of C2"; "calendula, 40 g" where no name follows. */
+const pairsIn = (bench: BenchReading): readonly Pair[] => {
+  const items = bench.rest.items.filter((item) => isAmount(item) || item.letter === 'i');
+  return items.flatMap((_, at) => pairAt(bench, items, at) ?? []);
+};
+
+const gotBefore =
+  /\b(?:got|gave|yield(?:ed|s|ing)?|strained|came out|made|filtered|pressed out|out came|left with|total(?: of)?|=)\W*(?:(?:off|out|of|was|is|about|us|me|now|in all|then)\W*){0,3}$/i;
+
+/** What came out: the oil that has a herb in its name, or the amount that is said to have been got; else the first. */
+const cameOut = (pairs: readonly Pair[], text: string): Pair | undefined => {
+  const isInfused = ({ name }: Pair): boolean => name?.infusedWith !== undefined;
+  const isGot = ({ from }: Pair): boolean => gotBefore.test(text.slice(Math.max(0, from - 30), from));
+  return pairs.find(isInfused) ?? pairs.find(isGot) ?? pairs[0];
+};
+
+/** "…, got 300 g": an amount of nothing that is named, after what went in. */
+const loneOut = ({ rest }: BenchReading, pairs: readonly Pair[]): Pair | undefined => {
+  const lone = rest.items.filter((item) => isAmount(item) && !pairs.some(({ amount }) => amount === item));
+  const [amount, second] = lone;
+  return amount && !second && gotBefore.test(rest.text.slice(Math.max(0, amount.from - 30), amount.from))
+    ? { amount, from: amount.from, to: rest.text.length }
+    : undefined;
 };
 
 const howMuch = {
@@ -54,22 +88,50 @@ interface Jar {
 
 /** "…, as lot LAV1": the code of the oil that came out, before all that went in or after it. */
 const ownLot = ({ lots, rest }: BenchReading, into: readonly Pair[]): LotSaid | undefined => {
-  const first = into[0]?.amount.from ?? 0;
+  const first = Math.min(...into.map(({ from }) => from));
   const before = lots.find((said) => said.kind === 'new' && said.from < first);
   if (before) return before;
-  const last = into.at(-1);
-  const after = lots.filter(({ from }) => last !== undefined && from >= last.name.to);
+  const taken = into.flatMap(({ lot }) => lot ?? []);
+  const after = lots.filter((said) => said.from >= first && !taken.includes(said));
   const named = after.find(({ from }) =>
     /\b(?:as|call(?:ed)?(?: it)?|named?(?: it)?|new|into|label(?:l?ed)?(?: it)?)[\s:,]*$/i.test(
       rest.text.slice(0, from),
     ),
   );
-  return named ?? after[1];
+  const last = into.at(-1);
+  return (
+    named ??
+    after.find(
+      ({ kind, from }) =>
+        kind === 'new' && from >= (last?.lot?.to ?? last?.name?.to ?? 0) && last?.lot !== undefined,
+    )
+  );
 };
 
 const tooManyLots: Trouble = {
   code: 'bad-quantity',
   text: 'One lot for each thing that went in, please, each right after its name: "from 200 g olive oil lot O1 and 120 g olive oil lot O2 and 40 g calendula lot C2".',
+};
+
+const heldIn = ({ bench }: Reading, lot: LotSaid | undefined): string =>
+  (lot && bench.lots.get(lotKey(lot.code))?.ingredient) ?? '';
+
+/** One thing that went in, in grams, with the lot that stands with it. */
+const partIn = (
+  reading: Reading,
+  lots: readonly LotSaid[],
+  { amount, name, lot: said, to }: Pair,
+): { readonly part?: Part; readonly assumed?: string; readonly trouble?: Trouble } => {
+  const { id = '', trouble } = name ? nameRead(name) : { id: heldIn(reading, said) };
+  const read = gramsRead(amount, id, reading.settings.region);
+  const wrong = trouble ?? read.trouble;
+  if (wrong) return { trouble: wrong };
+  const from = name?.to ?? amount.to;
+  const lot = lots.find((each) => each.from >= from && each.from < to)?.code;
+  return defined({
+    assumed: read.assumed,
+    part: read.grams === undefined ? undefined : { ingredient: id, grams: read.grams, ...defined({ lot }) },
+  });
 };
 
 const jarOf = (
@@ -78,24 +140,23 @@ const jarOf = (
   into: readonly Pair[],
   own: LotSaid | undefined,
 ): Jar => {
-  const parts: Part[] = [];
-  const assumed: string[] = [];
-  for (const { amount, name, to } of into) {
-    const { id = '', trouble } = nameRead(name);
-    const read = gramsRead(amount, id, reading.settings.region);
-    const wrong = trouble ?? read.trouble;
-    if (wrong) return { parts, assumed, trouble: wrong };
-    if (read.assumed) assumed.push(read.assumed);
-    const lot = lots.find((said) => said.from >= name.to && said.from < to && said !== own)?.code;
-    if (read.grams !== undefined) parts.push({ ingredient: id, grams: read.grams, ...defined({ lot }) });
-  }
-  const named = parts.filter(({ lot }) => lot !== undefined).length + (own ? 1 : 0);
-  return named < lots.length ? { parts, assumed, trouble: tooManyLots } : { parts, assumed };
+  const others = lots.filter((said) => said !== own);
+  const read = into.map((pair) => partIn(reading, others, pair));
+  const parts = read.flatMap(({ part }) => part ?? []);
+  const assumed = read.flatMap((each) => each.assumed ?? []);
+  const named = parts.filter(({ lot }) => lot !== undefined).length;
+  const trouble =
+    read.find((each) => each.trouble)?.trouble ?? (named < others.length ? tooManyLots : undefined);
+  return { parts, assumed, ...defined({ trouble }) };
 };
+
+/** "Calendula oil", "the calendula infusion". */
+const namesInfusion = (rest: Reading): boolean =>
+  rest.items.some(({ infusedWith }) => infusedWith !== undefined) || /\binfus(?:ion|ed)\b/i.test(rest.text);
 
 const isTold = ({ lots, rest }: BenchReading): boolean =>
   (lots.length > 0 || /\b(?:stock|shelf)\b/i.test(rest.text)) &&
-  cue.test(rest.text) &&
+  (cue.test(rest.text) || (doneCue.test(rest.text) && namesInfusion(rest))) &&
   !asksOrPlans(rest.text) &&
   !rest.items.some(
     ({ letter }, at) => letter === 'R' || (letter === 'c' && /[nx]/.test(rest.items[at - 1]?.letter ?? '')),
@@ -110,11 +171,17 @@ const aboutJar = ({ days, rest }: BenchReading, note: string | undefined) =>
     note,
   });
 
+/** Without a herb among what went in, it is no infusion. */
+const hasHerb = (into: readonly Pair[], reading: Reading): boolean =>
+  into.some(({ name, lot }) => [...(name?.ingredients ?? []), heldIn(reading, lot)].some((id) => isHerb(id)));
+
 /** "strained 260 g of calendula oil from 320 g olive oil lot O1 and 40 g calendula lot C2" */
 export const claimInfused = (reading: Reading, { bench, note }: BenchText): Claim | undefined => {
   if (!isTold(bench)) return undefined;
-  const [out, ...into] = pairsIn(bench.rest);
-  if (!out || into.length === 0) return undefined;
+  const pairs = pairsIn(bench);
+  const out = loneOut(bench, pairs) ?? cameOut(pairs, bench.rest.text);
+  const into = pairs.filter((pair) => pair !== out);
+  if (!out || into.length === 0 || !hasHerb(into, reading)) return undefined;
   const unclear = bench.lots.find(({ others }) => others);
   const own = ownLot(bench, into);
   const jar = jarOf(reading, bench, into, own);

@@ -4,7 +4,8 @@ import type { Trouble } from '../answer.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { whichLot } from './batch-meant.ts';
 import type { BenchReading } from './bench-reading.ts';
-import { asksOrPlans, type BenchText, longestNote } from './bench-text.ts';
+import { asksOrPlans, type BenchText, longestNote, readBenchText } from './bench-text.ts';
+import { withoutDenied } from './denied.ts';
 import { isGroupNumber } from './group-number.ts';
 import type { LotSaid } from './lots.ts';
 import { gramsRead, isAmount } from './stock-amount.ts';
@@ -82,8 +83,10 @@ const putsRight =
   /^\W*(?:(?:no|sorry|oops|actually|wait|i|we|it|that|this|was|is|mean|meant|opened|open|have|been|had|should|be|correction|rather|wrong|day|date|not|today|but|it's|in fact|really|on|the)\b\W*)*_+\W*(?:not today)?\W*$/i;
 
 /** "I meant yesterday", right after a lot was opened. */
-export const claimOpenedAgain = ({ last }: Reading, { bench }: BenchText): Claim | undefined => {
-  const { days, lots, rest } = bench;
+export const claimOpenedAgain = (reading: Reading): Claim | undefined => {
+  const { last } = reading;
+  const { days, lots, rest } = readBenchText(withoutDenied(reading).reading).bench;
+  const bench = { days };
   const lot = last?.topic === 'stock' && last.request.action === 'opened' ? last.request.lot : undefined;
   if (typeof lot !== 'string' || lots.length > 0 || !putsRight.test(rest.text)) return undefined;
   const on = dayIn(bench);

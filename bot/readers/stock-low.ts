@@ -9,11 +9,22 @@ const offCue =
 
 const asksPolitely = /\b(?:can|could|would|will) you\b/i;
 
+const further = /^\W*(?:(?:and|also|plus|same|then|ok)\b\W*)+/i;
+const mostAgain = 16;
+
+/** "And shea below 150 g", right after a mark was set. */
+const isFurtherMark = ({ last, text, tokens }: Reading): boolean =>
+  last?.topic === 'stock' &&
+  last.request.action === 'low' &&
+  tokens.length <= mostAgain &&
+  further.test(text) &&
+  !/\b(?:bought|used|threw|got|have|left|weighs?)\b/i.test(text);
+
 /** "warn me below 200 g beeswax", "low mark for shea 100 g", "no low mark for shea". */
 export const claimLow = (reading: Reading, { rest, lots }: BenchReading): Claim | undefined => {
   const off = offCue.test(reading.text);
   if (
-    (!cue.test(reading.text) && !off) ||
+    (!cue.test(reading.text) && !off && !isFurtherMark(reading)) ||
     lots.length > 0 ||
     (/\?/.test(reading.text) && !asksPolitely.test(reading.text))
   )

@@ -2,7 +2,7 @@ import type { BenchReading } from './bench-reading.ts';
 import { longestNote } from './bench-text.ts';
 
 /** The day something was done, ISO. */
-export const dayIn = ({ days }: BenchReading): string | undefined =>
+export const dayIn = ({ days }: Pick<BenchReading, 'days'>): string | undefined =>
   days.find(({ role }) => role === 'on')?.past;
 
 /** What stands after a comma, "because", a dash or a colon: the reason in the maker's own words. */

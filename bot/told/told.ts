@@ -161,13 +161,19 @@ const foundAs = (
   return { plain: `${bare}${tail}`, besides: over, verb, slots };
 };
 
+/** "About 10 tins", "all but two": nothing that could be counted. */
+const uncounted =
+  /\b(?:about|around|roughly|over|at least|up to|more than|less than|under|all but|all except) _/i;
+const isUncounted = (around: string, slots: readonly Slot[]): boolean =>
+  slots.some(({ kind }) => kind === 'count') && uncounted.test(around);
+
 /** Plain forms of what a message plainly tells, each accounting for everything in it, in the order the uses are listed. */
 export const toldIn = (reading: Reading): readonly Told[] => {
   if (!mayTell(reading)) return [];
   const things = thingsIn(reading);
   if (!things || things.slots.length === 0) return [];
   const around = blanked(things.text.bench.rest.text, things.slots);
-  if (!tellsPlainly(around)) return [];
+  if (!tellsPlainly(around) || isUncounted(around, things.slots)) return [];
   const found = new Map<string, Found>();
   for (const slots of looksAt(things.slots)) {
     for (const form of formsFor({ around, things, slots })) {

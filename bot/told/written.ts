@@ -3,7 +3,8 @@ import { type Chosen, withAssumed } from '../chosen.ts';
 import { echo } from '../readers/ask-back.ts';
 import { pointedNames } from '../readers/pointed-name.ts';
 import type { Reading } from '../reading.ts';
-import { severalIn } from './several.ts';
+import { toldInTurn } from './in-turn.ts';
+import { type Part, severalIn } from './several.ts';
 import { type Told, toldIn } from './told.ts';
 
 /** What a topic would write down of a plain form; undefined where none would. */
@@ -34,10 +35,12 @@ const echoed = (chosen: Chosen, all: readonly Told[]): Chosen | undefined => {
   return made && { ...made, told: true };
 };
 
-/** Several things told in one message: all of them have to be read as something that some topic writes down. */
-const severalWritten = (reading: Reading, read: Read): Chosen | undefined => {
-  const parts = severalIn(reading);
-  const all = parts.flatMap(({ ways }) => written(ways, read) ?? []);
+/** All of them, where each is read as something that some topic writes down. */
+const allWritten = (parts: readonly Part[], read: Read): Chosen | undefined => {
+  const all = parts.flatMap(({ ways, code }) => {
+    const one = written(ways, read);
+    return one ? { ...one, chosen: { ...one.chosen, ...defined({ code }) } } : [];
+  });
   const [first, ...more] = all;
   if (!first || more.length === 0 || all.length < parts.length) return undefined;
   const assumed = more.flatMap(({ chosen: { claim: said } }) =>
@@ -50,12 +53,18 @@ const severalWritten = (reading: Reading, read: Read): Chosen | undefined => {
     ),
     assumed,
   );
-  return made && { ...made, also: more.map(({ chosen }) => chosen), ...defined({ code: parts[0]?.code }) };
+  return made && { ...made, also: more.map(({ chosen }) => chosen) };
+};
+
+/** Several things of different kinds told in one message, each as some topic reads it by itself. */
+export const writtenInTurn = (message: Reading, read: Read, leastKinds = 2): Chosen | undefined => {
+  const parts = toldInTurn(pointedNames(message).reading, leastKinds);
+  return parts.length === 0 ? undefined : allWritten(parts, read);
 };
 
 /** What a message plainly tells, as the plain form of it that some topic writes down. */
 export const writtenAsTold = (message: Reading, read: Read): Chosen | undefined => {
   const { reading } = pointedNames(message);
   const one = written(toldIn(reading), read);
-  return one ? echoed(one.chosen, [one.told]) : severalWritten(reading, read);
+  return one ? echoed(one.chosen, [one.told]) : allWritten(severalIn(reading), read);
 };

@@ -5,8 +5,9 @@ import { purchaseForm } from '../forms/bench-forms.ts';
 import { ofSpokenLot } from '../readers/of-spoken-lot.ts';
 import { sameAgain } from '../readers/same-again.ts';
 import { claimStock } from '../readers/stock-claim.ts';
+import { claimStockInstead } from '../readers/stock-instead.ts';
 import { boughtExample } from '../readers/stock-words.ts';
-import { claimStockInstead } from '../readers/told-instead.ts';
+
 import { type SlashValues, topic } from '../topic.ts';
 import { answerStock } from '../words/stock.ts';
 

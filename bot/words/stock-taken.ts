@@ -137,7 +137,7 @@ export const recordTaken = async (wish: StockWish, tools: Tools): Promise<Answer
     { tools, what: wish.how === 'wasted' ? 'loss' : 'use', key: same, again: again ?? instead !== undefined },
     () =>
       instead
-        ? toldInstead({ kinds: ['stock-taken'], lot: wish.lot }, tools, write)
+        ? toldInstead({ kinds: ['stock-taken'], lot: instead === true ? wish.lot : instead }, tools, write)
         : tools.book.change(write, by(tools)),
     ({ value, state }) => answerFor(value, wish, benchOf(state), tools),
   );

@@ -2,7 +2,7 @@ import { lotKey } from '../../core/bench/codes.ts';
 import { isExpired } from '../../core/bench/draw.ts';
 import type { BenchEvent } from '../../core/bench/events.ts';
 import type { Bench, Lot } from '../../core/bench/state.ts';
-import { benchOf } from '../../core/book.ts';
+import { type BookState, benchOf } from '../../core/book.ts';
 import { defined } from '../../core/defined.ts';
 import { fail, ok, type Result } from '../../core/result.ts';
 import type { Answer, Trouble } from '../answer.ts';
@@ -10,6 +10,7 @@ import type { Tools } from '../topic.ts';
 import type { StockWish } from '../topics/stock.ts';
 import { gramsText, text } from './batch-text.ts';
 import { dayText, dayTrouble, todayFor } from './bench-dates.ts';
+import { toldInstead } from './bench-instead.ts';
 import { lowAfter, lowIn } from './bench-low.ts';
 import { findLot } from './find-lot.ts';
 import { by } from './recipe-table.ts';
@@ -41,6 +42,13 @@ const eventFor: Readonly<Record<OnLot, (lot: Lot, wish: StockWish, on: string) =
   }),
   note: ({ lot }, { note }, on) => ({ kind: 'lot-noted', lot, on, text: note ?? '' }),
 };
+
+const kindOf = {
+  counted: 'lot-counted',
+  opened: 'lot-opened',
+  dated: 'lot-dated',
+  note: 'lot-noted',
+} as const satisfies Readonly<Record<OnLot, BenchEvent['kind']>>;
 
 const mostNotes = 200;
 
@@ -101,7 +109,11 @@ const decideOnLots = (wishes: readonly OnLotWish[], today: string, bench: Bench)
 const recordOnLot = async (wish: OnLotWish, tools: Tools): Promise<Answer | Trouble> => {
   const today = todayFor(tools);
   const wishes = eachOf(wish);
-  const changed = await tools.book.change((state) => decideOnLots(wishes, today, benchOf(state)), by(tools));
+  const write = (state: BookState): Decided => decideOnLots(wishes, today, benchOf(state));
+  const { instead } = wish;
+  const changed = await (instead
+    ? toldInstead({ kinds: [kindOf[wish.action]], lot: instead === true ? wish.lot : instead }, tools, write)
+    : tools.book.change(write, by(tools)));
   if (!changed.ok) return changed.problem;
   const { value: befores, state } = changed.value;
   const bench = benchOf(state);

@@ -1,0 +1,112 @@
+import { oncePerReading, type Reading } from '../reading.ts';
+import { readAgain } from '../understand.ts';
+import { lotsIn } from './lots.ts';
+
+const small = '(\\d{1,3}|an?|one|two|three|four|five|six|seven|eight|nine|ten|twelve)';
+const holder = '(?: (?:tins?|jars?|pots?|tubes?|sticks?))?';
+const name = "(?:(?:the |my |our )?[\\p{L}][\\p{L}'’.-]*(?: \\p{Lu}[\\p{L}'’.-]*)?)";
+const names = `(${name}(?:, ${name}){0,6},? and ${name})`;
+const of = '(?: of (?:the )?_+)?';
+
+/** "Gave Anna and Ben 2 tins each", "2 tins each for Anna and Ben", "Anna and Ben got 2 tins each". */
+const shapes: readonly { readonly pattern: RegExp; readonly who: number; readonly many: number }[] = [
+  {
+    pattern: new RegExp(
+      `\\b(?:gave|sent|handed|posted|sold|brought)\\s+${names}\\s+${small}${holder}${of}\\s+each\\b${of}`,
+      'iu',
+    ),
+    who: 1,
+    many: 2,
+  },
+  {
+    pattern: new RegExp(`\\b${small}${holder}${of} each${of}\\s+(?:for|to|went to)\\s+${names}`, 'iu'),
+    who: 2,
+    many: 1,
+  },
+  {
+    pattern: new RegExp(`\\b${small}${holder}${of}\\s+(?:for|to|went to)\\s+${names} each\\b`, 'iu'),
+    who: 2,
+    many: 1,
+  },
+  {
+    pattern: new RegExp(
+      `^\\W*${names}\\s+(?:each |both )?(?:got|took|had|bought|received|have)\\s+${small}${holder}${of}(?: each)?${of}\\W*$`,
+      'iu',
+    ),
+    who: 1,
+    many: 2,
+  },
+];
+
+const people =
+  '(?:pupils?|students?|children|kids|people|participants?|guests?|learners?|makers?|women|men|ladies|girls|boys|friends|members?|helpers?|volunteers?|beginners?|scouts?|guides|brownies|colleagues|teenagers|adults|neighbours|teachers|leaders|nurses|sisters|cousins|nieces|nephews|aunts|grandchildren|visitors|customers)';
+const crowd = `(?:(?:the|our|my|all|each of|all of) ){0,3}(?<many>\\d{1,2}|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve) (?:(?:little|young|new|other|lovely) )?(?<who>${people})(?: (?:in|from|of|at) (?:the|our|my) [\\p{L}-]+)?`;
+const eachOne = small.replace('(', '(?<each>');
+const home = '(?: (?:home|each|apiece|back|along|with them))*';
+/** "The 4 helpers got a tin each", "gave our 8 pupils one tin each", "a tin for each of the 4 helpers". */
+const toPeople: readonly RegExp[] = [
+  `\\b(?<verb>gave|given|sent|handed|sold)(?: out| home)? ${crowd} ${eachOne}${holder}${of}${home}${of}`,
+  `^\\W*(?:(?:today|yesterday|and|also|then|so)\\W+)*${crowd}(?: (?:each|all|have|has|just|also|then|were|was))* (?<verb>got|took|taken|had|received|bought|went home with|given|handed|kept)(?: home)? ${eachOne}${holder}${of}${home}${of}`,
+  `\\b${eachOne}${holder}${of} (?:each )?(?:to|for|went to)(?= each of| .{3,40}\\beach\\b) ${crowd}(?: each)?`,
+].map((pattern) => new RegExp(pattern, 'iu'));
+
+const numbers = 'a one two three four five six seven eight nine ten eleven twelve'.split(' ');
+const counted = (word: string): number => {
+  const at = numbers.indexOf(word.toLowerCase().replace(/^an$/, 'a'));
+  return at < 0 ? Number(word) : Math.max(1, at);
+};
+
+/** As many as there are people, where each of them got so many. */
+const forPeople = (plain: string): { readonly said: string; readonly told: string } | undefined => {
+  for (const pattern of toPeople) {
+    const match = pattern.exec(plain);
+    const { many = '', who, each = '' } = match?.groups ?? {};
+    if (!match || who === undefined) continue;
+    const one = counted(each);
+    const isEach = one === 1 || /\b(?:each|apiece)\b/i.test(plain);
+    const verb = /^(?:sold|bought)$/i.test(match.groups?.verb ?? '') ? 'sold' : 'gave';
+    return { said: match[0], told: `${verb} ${isEach ? counted(many) * one : one} CODE to the ${who}` };
+  }
+  return undefined;
+};
+
+/** So many containers to each of several people, told one by one; undefined where a message says no such thing. */
+export const toEach = oncePerReading((reading): Reading | undefined => {
+  const { text } = reading;
+  if (!/\b(?:each|both|apiece|home|gave|got|took|received)\b/i.test(text)) return undefined;
+  const [code, second] = lotsIn(reading);
+  if (second) return undefined;
+  const plain = code
+    ? text.slice(0, code.from) + '_'.repeat(code.to - code.from) + text.slice(code.to)
+    : text;
+  const crowdTold = forPeople(plain);
+  if (crowdTold && code) {
+    const rest = plain
+      .replace(crowdTold.said, crowdTold.told)
+      .replace(/_+/g, '')
+      .replace('CODE', `of ${code.code}`);
+    return readAgain(rest, reading);
+  }
+  return /\b(?:each|both)\b/i.test(text) && !/\beach of\b/i.test(text)
+    ? toNames(reading, plain, code?.code)
+    : undefined;
+});
+
+const toNames = (reading: Reading, plain: string, code: string | undefined): Reading | undefined => {
+  for (const { pattern, who, many } of shapes) {
+    const match = pattern.exec(plain);
+    const all = match?.[who]?.split(/,? and |, /);
+    if (!match || !all || all.length < 2) continue;
+    const verb = /\b(?:sold|bought)\b/i.test(plain) ? 'sold' : 'gave';
+    const parts = all.map(
+      (each, at) => `${match[many]}${at === 0 && code ? ` of ${code}` : ''} to ${each.trim()}`,
+    );
+    const after = plain.slice(match.index + match[0].length).replace(/_+/g, '');
+    const before = plain
+      .slice(0, match.index)
+      .replace(/\b(?:i|we|so|also|and|then)\b|[_,:;]/gi, '')
+      .trim();
+    return readAgain(`${before} ${verb} ${parts.join(', ')}${after}`.trim(), reading);
+  }
+  return undefined;
+};

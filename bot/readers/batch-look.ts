@@ -1,0 +1,97 @@
+import { defined } from '../../core/defined.ts';
+import { type Claim, claim, type Reading, refuse } from '../reading.ts';
+import { batchMeant } from './batch-meant.ts';
+import type { BenchReading } from './bench-reading.ts';
+import { asksOrPlans, longestNote } from './bench-text.ts';
+import type { Item } from './item.ts';
+
+const looksCue =
+  /\b(?:still\s+)?(?:looks?|smells?|feels?|seems?|is|are|was|looked at|looked|checked|inspected|examined|tested|turned|became|(?:has|have) (?:gone|turned|become|got|set|kept|stayed|developed)|got(?= (?:a bit |a little |very |quite |all |too )*[a-z]+y\b| soft| hard)|set(?= (?:very |really |quite |a bit )*(?:nicely|well|fine|smooth|soft|hard|firm|perfect))|still(?= (?:smooth|firm|fresh|lovely|nice|good|perfect|fine))|has|have|went|shows?|look at|smell|colou?r|texture|surface)\b\W*/i;
+const fineWords =
+  /^\W*(?:(?:still|all|very|quite|really|perfectly|absolutely|set|kept|stayed|and (?:smell|colou?r|texture|look|scent)|looks?|smells?|feels?|of it|the same|it|today|it's) )*(?:fine|good|ok|okay|great|perfect|well|lovely|nice|nicely|smooth|firm|alright|right|sound|unchanged|fresh|as it should|no (?:changes?|problems?|cracks?|grain|graininess|mou?ld|bloom|sweat(?:ing)?|faults?|issues?|complaints?)|nothing (?:wrong|odd|unusual))\b/i;
+const badWords =
+  /\b(?:rancid|mou?ldy?|mou?ld|grainy|gritty|off|bad|too soft|too hard|(?:very|really|so) hard|sunk|dipped|soft|sticky|sweaty|sweating|cracked|separated|wrong|discolou?red|dull|odd|strange|weird|funny|burnt|sour|stale|musty|oily|greasy|runny|brittle|crumbly|uneven|sunken|bubbles?|bubbly|streaky|streaks|cloudy|specks?|spots?|spotty|tacky|draggy|rough|faded|pitted|holes?|craters?|cracks?|white bloom|bloom|wet|leaking|lumpy|dents?|not (?:fine|good|ok|okay|right))\b/i;
+/** "No cracks", "nothing wrong": bad words that are denied. */
+const deniedBad =
+  /\b(?:no|without(?: any)?|not|nothing|never|free of) (?:\w+ )?(?:grain\w*|mou?ldy?|mou?ld|bloom|cracks?|spots?|sweat\w*|holes?|bubbles?|streaks?|off|rancid|wrong|odd|dents?|bad|sticky|soft|strange)\b(?: or \w+)?/gi;
+
+const someTime =
+  '(?:(?:after )?(?:an? |one |two |three |\\d+ )?(?:days?|weeks?|months?)(?: later| on| old| after)?|today|update|quality(?: look| check)?|check(?:ed)?|look)';
+const bareFine = new RegExp(
+  `^\\W*(?:${someTime}\\W+)*(?:(?:still|all|and|is|are|quite|very|absolutely) )*(?:fine|good|perfect|great|lovely|ok|okay|alright|as it should(?: be)?)\\W*$`,
+  'i',
+);
+
+/** "Week later, 26-KIVO still perfect": no verb at all. */
+const bareVerdict = (text: string): boolean | undefined =>
+  bareFine.test(text.replace(/_+/g, ' ').replace(/\s+/g, ' ')) &&
+  /\b(?:still|all|week|month|day|look|check)/i.test(text)
+    ? true
+    : undefined;
+
+const looksWrong =
+  /\b(?:does|do|did|is|are|was|were|has|have)(?:n't| not) (?:\w+ ){0,2}(?:look|smell|feel|seem|set|right|good|fine|nice|firm|ok|okay|well|properly)\b/i;
+/** "All fine with 27-KUFE", "nothing wrong with it", "checked, no problems". */
+const allWell =
+  /\b(?:all (?:is )?(?:fine|well|good|ok|okay) with|(?:nothing|no faults?|no problems?) (?:is )?(?:wrong )?(?:with|in|on)) _|\b(?:checked|inspected|examined|looked at|quality (?:look|check))\b[^.;]{0,30}\b(?:no (?:changes?|problems?|faults?|issues?)|nothing (?:wrong|odd|unusual)|unchanged|all (?:fine|good|well))\b/i;
+
+/** What a look found: fine, not fine, or nothing that tells. */
+const verdictIn = (rest: Reading): boolean | undefined => {
+  const bare = bareVerdict(rest.text);
+  if (bare !== undefined) return bare;
+  if (allWell.test(rest.text)) return true;
+  if (looksWrong.test(rest.text)) return false;
+  const cue = looksCue.exec(rest.text);
+  if (!cue) return undefined;
+  const after = rest.text
+    .slice(cue.index + cue[0].length)
+    .replace(/_+/g, ' ')
+    .replace(/^\W+/, '');
+  const denied = after.match(deniedBad) !== null;
+  if (badWords.test(after.replace(deniedBad, ' '))) return false;
+  if (denied) return true;
+  return fineWords.test(after) || /:\s*(?:fine|ok|good)/i.test(rest.text) ? true : undefined;
+};
+
+/** "After 2 weeks": no count of tins. */
+const isAge = ({ to }: Item, text: string): boolean =>
+  /^\s*(?:days?|weeks?|months?)\b/i.test(text.slice(to, to + 8));
+
+/** "Looked at 26-KIVO, it has white spots": the balm has them, and nobody's skin. */
+const looksAt = /\b(?:looked at|had a look at|checked|inspected|examined|quality (?:look|check))\b/i;
+const ofSkin =
+  /\b(?:skin|lips?|face|hands?|arms?|rash|itch\w*|red|burn\w*|she|he|her|his|my|customer|lady|man|woman|child|somebody|someone)\b/i;
+const lookedWeight = 3.7;
+
+/** "Nothing wrong with it", "doesn't look right": told, though there is a "not" in it. */
+const saysWell = (text: string): boolean =>
+  !/\?|^\W*(?:is|are|does|do|what|how|why|if)\b/i.test(text) && (allWell.test(text) || looksWrong.test(text));
+
+const hoped =
+  /\b(?:(?<!as (?:it|they) )should|hope|hopefully|would|could|might|weather|fun|entry|entries|undo|take (?:it|that|this|_+) back|scratch that|delete|remove)\b/i;
+const writtenWrong = /\b(?:date|day|count|number|name|weight|label|recipe)s?\b.{0,20}\bwrong\b/i;
+
+/** Hopes, questions, slips in the book, and whatever has amounts in it. */
+const isNoLook = ({ text, items }: Reading): boolean =>
+  hoped.test(text) ||
+  writtenWrong.test(text) ||
+  (asksOrPlans(text) && !saysWell(text)) ||
+  items.some((item) => /[gvn%]/.test(item.letter) && !isAge(item, text));
+
+/** "26-KIVO looks fine", "26-KIVO smells rancid": a look some days after the pour. */
+export const claimLook = (reading: Reading, bench: BenchReading): Claim | undefined => {
+  const { rest, days } = bench;
+  if (isNoLook(rest)) return undefined;
+  const fine = verdictIn(rest);
+  const meant = batchMeant(reading, bench);
+  if (fine === undefined || meant.lot === undefined || meant.said?.kind === 'lot') return undefined;
+  if (meant.trouble) return refuse(meant.trouble, 3.3);
+  const said = reading.text
+    .slice(meant.said?.to ?? 0)
+    .trim()
+    .slice(0, longestNote);
+  const on = days.find(({ role }) => role === 'on')?.past;
+  const text = fine || said === '' ? undefined : said;
+  const weight = looksAt.test(rest.text) && !ofSkin.test(rest.text) ? lookedWeight : 3.4;
+  return claim({ action: 'look', lot: meant.lot, fine, ...defined({ text, on }) }, weight, meant.assumed);
+};

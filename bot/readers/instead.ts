@@ -1,0 +1,56 @@
+import { lotKey } from '../../core/bench/codes.ts';
+import type { Claim, Last, Reading } from '../reading.ts';
+import { claim } from '../reading.ts';
+import { putsRight } from './batch-anew.ts';
+import { type BenchReading, readBench } from './bench-reading.ts';
+import { asksOrPlans } from './bench-text.ts';
+import type { Item } from './item.ts';
+
+/** Longest message that puts right what was just told, in tokens. */
+const mostTokens = 24;
+/** It says so itself, and no topic can be surer of it. */
+export const insteadWeight = 3.6;
+
+export const tookInstead = 'I took that in place of what you told me before.';
+
+export type Request = Readonly<Record<string, unknown>>;
+
+/** Who is not sure puts nothing right. */
+const unsure = /\b(?:maybe|perhaps|might|possibly|probably)\b|\bsorry (?:for|about) the\b/i;
+
+/** The message, where it puts right what was told before and tells of nothing else. */
+export const putRight = (reading: Reading): BenchReading | undefined => {
+  if (
+    reading.tokens.length > mostTokens ||
+    /\?|^\W*correct\b/i.test(reading.text) ||
+    unsure.test(reading.text) ||
+    !putsRight.test(reading.text)
+  )
+    return undefined;
+  return asksOrPlans(reading.text) ? undefined : readBench(reading);
+};
+
+export const dayIn = ({ days }: BenchReading): string | undefined =>
+  days.find(({ role }) => role === 'on')?.past;
+
+export const numbersIn = ({ rest }: BenchReading): readonly Item[] =>
+  rest.items.filter(({ letter }) => letter === 'n');
+
+const onlyCode =
+  /^\W*(?:(?:no|sorry|oops|wait|nope|ah|oh|i (?:meant?)|meant?|it (?:was|is|should be)|of|lot|batch|make (?:it|that)|actually|rather|the)\b\W*)*_+(?:\W*(?:please|i (?:meant?)|of course|sorry|not _+))*\W*$/i;
+
+/** "Sorry, 26-KIVO": after a code that the book does not have, the same with the code that was meant. */
+export const codeAnew = (reading: Reading, { request, done }: Last): Claim | undefined => {
+  const { lot } = request;
+  if (done || typeof lot !== 'string' || reading.tokens.length > mostTokens || /\?/.test(reading.text))
+    return undefined;
+  const has = (code: string): boolean =>
+    reading.bench.batches.has(lotKey(code)) || reading.bench.lots.has(lotKey(code));
+  const { lots, rest } = readBench(reading);
+  const [code, second] = lots;
+  if (has(lot) || !code || !has(code.code) || (second && lotKey(second.code) !== lotKey(lot)))
+    return undefined;
+  return onlyCode.test(rest.text)
+    ? claim({ ...request, lot: code.code }, insteadWeight, [tookInstead])
+    : undefined;
+};

@@ -1,0 +1,42 @@
+import { oncePerReading, type Reading } from '../reading.ts';
+import { readAgain } from '../understand.ts';
+import { bodyBefore } from './batch-pour-before.ts';
+import { letters } from './lexicon.ts';
+import { lotsIn } from './lots.ts';
+
+const otherVerb =
+  /\b(?:poured|pour|made|make|filled|sold|gave|given|kept|binned|threw|bought|used|back|returned|opened|scale|label|cost|how|what)\b/i;
+
+/** "Did the Harbour balm today: 12 tins of 15 g": no question. */
+const didThe =
+  /^(\W*(?:(?:i|we|just|also|then|today|yesterday|so|ok)\W+)*)did (?:the|our|my|some|another)\b(?=[^?]{2,80}\d)/i;
+const managed =
+  /\b(?:i|we) (?:just |also |finally )?managed(?: to (?:do|make|get))?(?: (?:out|through))?(?= )/i;
+const usedTo = /\bused\b([^.;!?]{2,60}?)\bto (?:pour|make|fill)\b/i;
+const forgotTo =
+  /\bforgot(?:ten)? to (?:log|record|write(?: down)?|say|enter|mention|note|tell you|put (?:in|down))(?: (?:that|about|it|this))?\b[\s:,-]*/i;
+const another =
+  /^(\W*(?:(?:and|then|also|ok)\W+)*)another (?=\d{1,3} |\w+ (?:tins?|jars?|pots?|tubes?|sticks?)\b)/i;
+const barely =
+  /^\W*(?:(?:ok|okay|and|done|right|yes|all|just|now|so|i|we)\W+)*poured(?: (?:it|that|them|this))?(?: (?:today|now|just now|this morning|this afternoon|this evening|yesterday|already|too|all|out))*\W*$/i;
+
+const hasPour = ({ items }: Reading): boolean =>
+  items.some(({ letter }) => letter === letters.recipe) &&
+  items.some(({ letter }) => letter === letters.container);
+
+const plainly = (reading: Reading): string => {
+  const { text, last } = reading;
+  if (barely.test(text) && last?.topic === 'scale' && bodyBefore(reading))
+    return text.replace(/\bpoured\b(?: (?:it|that|them|this))?/i, 'I poured that');
+  if (!hasPour(reading) || text.includes('?')) return text;
+  const told = text.replace(didThe, '$1made the').replace(managed, 'we made').replace(usedTo, 'with$1poured');
+  const withLots = another.test(told) && lotsIn(reading).some(({ kind }) => kind === 'lot');
+  const more = withLots && !otherVerb.test(told) ? told.replace(another, '$1poured another ') : told;
+  return otherVerb.test(more) ? more : more.replace(forgotTo, 'poured ');
+};
+
+/** The message with a pour told in plainer words: "did the balm", "used K12 to pour", "we managed 12 tins". */
+export const pourPlainly = oncePerReading((reading): Reading => {
+  const plain = plainly(reading);
+  return plain === reading.text ? reading : readAgain(plain, reading);
+});
