@@ -4,6 +4,7 @@ import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts'
 import { claimAnew } from './batch-anew.ts';
 import { claimCorrect } from './batch-correct.ts';
 import { claimGone } from './batch-gone.ts';
+import { claimMadeOf } from './batch-made-of.ts';
 import { batchMeant } from './batch-meant.ts';
 import { claimOfOnly } from './batch-of-only.ts';
 import { claimPour } from './batch-pour.ts';
@@ -179,7 +180,8 @@ const claimShow = (reading: Reading, { bench }: BenchText): Claim | undefined =>
   const meant = batchMeant(reading, bench);
   const batch = meant.said && meant.said.kind !== 'lot';
   const named = meant.lot !== undefined && meant.said?.kind !== 'lot' && /\bbatch\b/i.test(reading.text);
-  if ((!batch && !named) || bench.lots.length > 1 || bench.days.length > 0 || !only(bench, showWords))
+  const codes = new Set(bench.lots.map(({ code }) => lotKey(code)));
+  if ((!batch && !named) || codes.size > 1 || bench.days.length > 0 || !only(bench, showWords))
     return undefined;
   if (meant.trouble) return refuse(meant.trouble, 3);
   // A new code of nobody's: only "batch" makes it one of ours.
@@ -191,8 +193,8 @@ const claimShow = (reading: Reading, { bench }: BenchText): Claim | undefined =>
   const lot = meant.lot ?? '';
   const seen = reading.bench.batches.get(lotKey(lot))?.seq;
   if (/\b(?:everyone|everybody|people|names)\b/i.test(bench.rest.text)) return undefined;
-  const asksWhere = /\b(?:out|away|gone|given|gave|sold)\b/i.test(bench.rest.text);
-  return claim({ action: 'show', lot, ...defined({ seen }) }, asksWhere ? 2.95 : 3, meant.assumed);
+  const asksWhere = /\b(?:out|away|gone|given|gave|sold|sell|give)\b/i.test(bench.rest.text);
+  return claim({ action: 'show', lot, ...defined({ seen }) }, asksWhere ? 2.75 : 3, meant.assumed);
 };
 
 /** A message of a few words with a code in it may be about a batch without any other word. */
@@ -225,6 +227,7 @@ export const claimBatch = (reading: Reading): Claim | undefined => {
   if (!concerns(reading)) return undefined;
   const text = readBenchText(reading);
   return (
+    claimMadeOf(reading, text.bench) ??
     claimCorrect(reading) ??
     claimAnew(reading, text.bench) ??
     claimNote(reading, text) ??

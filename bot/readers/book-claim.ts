@@ -3,6 +3,7 @@ import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts'
 import { claimHistory, historyCues } from './book-history.ts';
 import { claimUndo, undoCues } from './book-undo.ts';
 import { confirmHow, exportHow, forgetWhat, importWhat, tablesOf } from './book-words.ts';
+import { pointedAtSpoken } from './of-spoken-lot.ts';
 
 /** Longest message that can be about the book itself, in characters. */
 const longest = 300;
@@ -146,6 +147,13 @@ const cues = [
   ...historyCues,
 ];
 
+/** "Who poured it": of the batch that was spoken of. */
+const historyOf = (meant: string, reading: Reading): Claim | undefined => {
+  const pointed = pointedAtSpoken(reading);
+  const of = pointed && claimHistory(bare(pointed.corrected), pointed);
+  return of ?? claimHistory(meant, reading);
+};
+
 /** What a message would mean to the book itself: to export it, take a file in, undo, look back, forget. */
 export const claimBook = (reading: Reading): Claim | undefined => {
   const { text, corrected, attached = [] } = reading;
@@ -158,6 +166,6 @@ export const claimBook = (reading: Reading): Claim | undefined => {
     claimForget(typed) ??
     claimUndo(meant, reading) ??
     claimExport(meant) ??
-    claimHistory(meant, reading)
+    historyOf(meant, reading)
   );
 };

@@ -7,26 +7,27 @@ import { lotsIn } from './lots.ts';
 
 export const historyCues = [
   ...kindCues,
-  ...'history put amended altered modified adjusted log journal write written entered entries logged noted changes changed change happened who did done touched edited wrote recorded older newer page more earlier last been'.split(
+  ...'history put amended altered modified adjusted log journal write written entered entries logged noted changes changed change happened who did done touched edited wrote recorded older newer page opened threw binned weighed counted happening more earlier last been'.split(
     ' ',
   ),
 ];
 
 const verbs =
-  '(?:changed?|amended|altered|modified|adjusted|edit(?:ed)?|touch(?:ed)?|saved?|wrote|updated?|record(?:ed)?|made|poured|bought|renamed|deleted|noted|corrected|gave away|did(?: the pour)?|brought|filled|entered|logged)';
+  '(?:changed?|opened|threw (?:away|out)|threw|binned|weighed|counted|gave out|amended|altered|modified|adjusted|edit(?:ed)?|touch(?:ed)?|saved?|wrote|updated?|record(?:ed)?|made|poured|bought|renamed|deleted|noted|corrected|gave away|did(?: the pour)?|brought|filled|entered|logged)';
 const asked = new RegExp(
   [
     '^(?:(?:show|see|read|list|open|view|display|provide|produce|print|give|get|tell|look at)(?: the| our| me| us)* )?(?:the |our |full |whole )*(?:history|log|journal|log ?book|change log|(?:recent|last|latest)(?: (?:\\d+|few|two|three|four|five|ten|twenty|couple of))? (?:changes|entries)|changes|entries)(?: of| for| to| in| by| about| on| from| since)?(?: (?:the|our|batch|lot|recipe|book))*$',
     `^who(?: has| was it that)?(?: last)? ${verbs}(?: the| our| this| with| to| in| it| batch| lot| one)*$`,
-    '^what was (?:done|written|entered|changed|recorded|noted)(?: down)? last$',
+    '^what (?:was|did (?:we|i)) (?:done|do|write|written|enter|entered|change|changed|record|recorded|note|noted)(?: down)? last$',
+    '^what (?:was|is) (?:my|the|our) (?:very )?(?:last|latest) (?:entry|change|record|thing|one)(?: (?:i|we) (?:wrote|did|entered|said))?$',
     '^(?:everything|all|whatever)(?: that| which)? (?:was|were|has been|have been) (?:written|entered|recorded|changed|noted)(?: down)?$',
     '^(?:has|have|did) (?:any|some)(?:one|body) (?:changed?|edit(?:ed)?|touch(?:ed)?|altered|alter)(?: the| our)*$',
     '^who was the (?:maker|pourer)(?: of)?(?: the| our| batch)*$',
     '^(?:which|what) (?:changes|entries|things) (?:were|have been|did we|have we|has anyone)(?: (?:made|make|written|write|entered|recorded|noted))?(?: down)?$',
     '^who(?: has)?(?: last)? (?:changed|did|done|wrote|written(?: down)?|recorded|entered|noted|logged)(?: things| everything| what| anything| something| this| that)?$',
-    '^what (?:did|have|has) (?:we|i|you|they|anyone|everyone|everybody|people)? ?(?:all )?(?:do|done|did|put(?: in| down)?|record|recorded|write(?: down)?|written(?: down)?|note(?: down)?|enter|entered|log|change|changed|get up to)(?: to| with| in| about)?(?: (?:the|batch|lot|recipe|book))*$',
-    "^what(?:'s| is| has| have|'ve| was| were| got)?(?: been)? ?(?:happened|changed|new|going on|done|recorded|written(?: down)?|entered|noted|logged)(?: (?:here|in the book|to|with|in|about|on|of|lately|recently))*(?: (?:the|batch|lot|recipe))*$",
-    '^when (?:did|was|were|has)(?: we| i| anyone| someone)?(?: the| our| this)*(?: last)? ?(?:changed?|edited?|touch(?:ed)?|saved?|updated?)?$',
+    '^what(?: all| else)? (?:did|have|has) (?:we|i|you|they|anyone|everyone|everybody|people)? ?(?:all )?(?:do|done|did|put(?: in| down)?|record|recorded|write(?: down)?|written(?: down)?|note(?: down)?|enter|entered|log|change|changed|get up to)(?: to| with| in| about)?(?: (?:the|batch|lot|recipe|book))*$',
+    "^what(?:'s| is| has| have|'ve| was| were| got)?(?: been)? ?(?:happened|happening|changed|new|going on|done|recorded|written(?: down)?|entered|noted|logged)(?: (?:here|in the book|to|with|in|about|on|of|lately|recently))*(?: (?:the|batch|lot|recipe))*$",
+    '^when (?:did|was|were|has)(?: we| i| anyone| someone)?(?: the| our| this)*(?: last)? ?(?:changed?|edited?|touch(?:ed)?|saved?|updated?|buy|bought|open|opened|get|got)?$',
   ].join('|'),
   'i',
 );

@@ -24,6 +24,7 @@ const byMember: readonly RegExp[] = [
   `^(?:which|what)(?: all)?(?: ${noun})?(?: (?:did|has|have|was|were))? ${name} (?:has |have |had )?${verb}${after}$`,
   `^(?:all |the |list |every )*${noun}(?: of (?:them|those))?(?: (?:that|which))?(?: (?:were|was|are))?(?: ${verb})? (?:by|from) ${name}${after}$`,
   `^(?:all |all of |the |list |every )*(?:everything|all|whatever|${noun})(?: (?:that|which))? ${name} (?:has |have |had )?${verb}${after}$`,
+  `^(?:has|have|did) ${name} (?:ever )?${verb} (?:anything|something|any \\p{L}+)${after}$`,
   `^(?:all )?${name}'s? (?:own )?(?:batch(?:es)?|pours|purchases|gifts|sales)${after}$`,
 ].map((pattern) => new RegExp(pattern, 'iu'));
 

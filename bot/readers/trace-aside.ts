@@ -1,0 +1,47 @@
+import { type Claim, claim, type Reading, refuse } from '../reading.ts';
+import { orList } from './ask-back.ts';
+import { batchMeant } from './batch-meant.ts';
+import type { BenchReading } from './bench-reading.ts';
+import { leftover } from './leftover.ts';
+import { boardOf } from './target.ts';
+import { traceWords } from './trace-words.ts';
+
+/** "And the mint balm?", right after a trace. */
+const nextRecipe = (reading: Reading, bench: BenchReading): Claim | undefined => {
+  const { rest, lots, days } = bench;
+  const named = rest.items.filter(({ recipe }) => recipe !== undefined);
+  if (reading.last?.topic !== 'trace' || named.length !== 1 || lots.length + days.length > 0)
+    return undefined;
+  const others = rest.items.filter(({ letter }) => !/[R?,.!y]/.test(letter));
+  if (!/^\W*(?:and|what about|how about|or|then)\b/i.test(rest.text) || others.length > 1) return undefined;
+  if (others.some(({ word }) => !/^(?:and|what|how|or|then|about|for|of|with)$/.test(word))) return undefined;
+  const found = batchMeant(reading, bench);
+  if (found.trouble) return refuse(found.trouble, 3.1);
+  return found.lot === undefined ? undefined : claim({ lot: found.lot }, 3.1, found.assumed);
+};
+
+/** "Which batches have olive oil in them": of the only lot of it; of several, one has to be named. */
+const batchesWith =
+  /\b(?:which|what|all|list|show|every|any|how many) (?:of )?(?:the |our |my )?(?:batch(?:es)?|pours|tins)\b.{0,30}\b(?:have|has|had|with|contain\w*|used?|made|from|got|in)\b/i;
+const mostCodesSaid = 8;
+const ofIngredient = (reading: Reading, bench: BenchReading): Claim | undefined => {
+  const { rest, lots, days } = bench;
+  const named = rest.items.filter(({ letter, generic }) => letter === 'i' && !generic);
+  const [id, ...more] = named[0]?.ingredients ?? [];
+  if (lots.length + days.length > 0 || named.length !== 1 || id === undefined || more.length > 0)
+    return undefined;
+  if (!batchesWith.test(rest.text) || rest.items.some(({ letter }) => /[gvn%tR]/.test(letter)))
+    return undefined;
+  const around = rest.items.filter((item) => item !== named[0]);
+  if (leftover(boardOf(around), traceWords, true).blocking.length > 0) return undefined;
+  const held = [...reading.bench.lots.values()].filter(({ ingredient }) => ingredient === id);
+  const [only, second] = held;
+  if (!only) return undefined;
+  if (!second) return claim({ lot: only.lot }, 3.05, [`I took ${only.lot}, your only lot of it.`]);
+  const codes = orList(held.slice(-mostCodesSaid).map(({ lot }) => lot));
+  return refuse({ code: 'missing', text: `Which lot of it: ${codes}? Say its code.` }, 3.05);
+};
+
+/** What is asked of a trace without a code: of another recipe's batch, or of an ingredient. */
+export const aside = (reading: Reading, bench: BenchReading): Claim | undefined =>
+  nextRecipe(reading, bench) ?? ofIngredient(reading, bench);
