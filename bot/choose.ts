@@ -101,7 +101,7 @@ function* looksAt(named: Reading, whole: Chosen | undefined, topics: readonly To
 /** Topics that take a name alone for a question, and words by which it is asked what the book has of it. */
 const byName = new Set(['recipe', 'ingredient', 'substitute']);
 const ofBook =
-  /\b(?:status|situation|levels?|supply|possess|batches|mark|in the house|left|is there|do we (?:have|own)|have we|we (?:still )?(?:have|own)|(?:when|how often)\b.{0,24}\b(?:made|make|pour(?:ed)?))\b/i;
+  /\b(?:status|situation|amount\W*$|levels?|supply|possess|batches|mark|in the house|left|is there|do we (?:have|own)|have we|we (?:still )?(?:have|own)|(?:when|how often)\b.{0,24}\b(?:made|make|pour(?:ed)?))\b/i;
 
 /** "Any Quarry balm in the house?" asks what the bench book has of it, and not for the recipe. */
 const askedOfBook = (whole: Chosen, reading: Reading, topics: readonly Topic[]): Chosen | undefined => {

@@ -17,6 +17,7 @@ import { periodIn } from './book-when.ts';
 import type { Item } from './item.ts';
 import { leftover } from './leftover.ts';
 import { lotsIn } from './lots.ts';
+import { nextNamed, nextWeight } from './next-named.ts';
 import { boardOf } from './target.ts';
 import { claimGoneInstead } from './told-instead.ts';
 
@@ -176,6 +177,18 @@ const claimLeft = (reading: Reading, { bench }: BenchText): Claim | undefined =>
     : claim({ action: 'show', lot: meant.lot }, 3, meant.assumed);
 };
 
+/** "And the mint balm?", after a look at a batch. */
+const claimNext = (reading: Reading, { bench }: BenchText): Claim | undefined => {
+  const { last } = reading;
+  const looked = last?.topic === 'batch' && /^(?:show|list)$/.test(String(last.request.action));
+  if (!looked || nextNamed(reading)?.recipe === undefined) return undefined;
+  const meant = batchMeant(reading, bench);
+  if (meant.trouble) return refuse(meant.trouble, nextWeight);
+  return meant.lot === undefined
+    ? undefined
+    : claim({ action: 'show', lot: meant.lot }, nextWeight, meant.assumed);
+};
+
 const claimShow = (reading: Reading, { bench }: BenchText): Claim | undefined => {
   const meant = batchMeant(reading, bench);
   const batch = meant.said && meant.said.kind !== 'lot';
@@ -227,6 +240,7 @@ export const claimBatch = (reading: Reading): Claim | undefined => {
   if (!concerns(reading)) return undefined;
   const text = readBenchText(reading);
   return (
+    claimNext(reading, text) ??
     claimMadeOf(reading, text.bench) ??
     claimCorrect(reading) ??
     claimAnew(reading, text.bench) ??

@@ -10,7 +10,7 @@ import { wordsOf } from './word-list.ts';
 const weight = 3.3;
 
 const asksForIt =
-  /\b(?:which|what|what's|whats|whose|name|list|state|show|give|tell|find|see|read|know|need|want|grams|per lot|how (?:much|many)|did|does|is|are|was|were)\b/i;
+  /\b(?:which|what|what's|whats|whose|name|list|state|show|give|tell|find|see|read|know|need|want|grams|per lot|how (?:much|many)|did|does|is|are|was|were)\b|\?\s*$/i;
 const things =
   /\b(?:lots?|wax|waxes|oils?|butters?|ingredients?|herbs?|materials?|supplies|bottles?|bags?|tubs?|blocks?|grams|stuff|composition|contents?|made|composed|consists?|contains?|drawn?|drew|inside|in (?:it|_+)|into (?:it|_+)|what (?:went|goes|did (?:we|i) (?:put|use)))\b/i;
 const inward =
@@ -28,8 +28,12 @@ const ownWords = new Set(
   wordsOf(`which what whats what's whose name list state lots wax waxes oil oils butter butters ingredient ingredients herb herbs material materials
     supplies bottle bottles bag bags tub tubs block blocks stuff composition contents content made composed consist consists contain contains drawn drew draw
     inside into used use put went goes come came comes from with where exactly grams gram per much how did origin back code codes number numbers numbers' each every per
-    it's did was were that's mine yours ours neighbour's supplier supplier's old new one own`),
+    it's did was were that's or another other either mine yours ours neighbour's supplier supplier's old new one own`),
 );
+
+/** "An inspector asks which lots …", "for the file: …": who asks, and what for. */
+const leadIn =
+  /^[^.?!_\d]{0,60}?(?:\b(?:asks?|asked|asking|wants? to know|needs? to know|wonders?|wondering|tell (?:me|us|her|him|them))\b(?: (?:me|us|you))?\W+(?=(?:which|what|whose|from|how)\b)|:\s+)/i;
 
 /** Names and kinds of ingredients may stand in it, and lots of the shelf: "how much K12 went into 26-KIVO". */
 const isOwn = ({ letter, word }: Reading['items'][number]): boolean =>
@@ -43,12 +47,13 @@ export const claimMadeOf = (reading: Reading, bench: BenchReading): Claim | unde
   const { rest, lots, days } = bench;
   const [batch, second] = lots.filter(({ kind }) => kind === 'batch');
   if (!batch || second || batch.others || lots.length > 2 || days.length > 0) return undefined;
-  const text = rest.text.replace(either, ' ').replace(purpose, ' ');
+  const led = leadIn.exec(rest.text)?.[0].length ?? 0;
+  const text = rest.text.slice(led).replace(either, ' ').replace(purpose, ' ');
   if (!asksForIt.test(text) || !inward.test(text) || elsewhere.test(text)) return undefined;
   const isNamed = things.test(text) || rest.items.some(({ letter }) => letter === 'i');
-  const isDirected = lots.length === 1 || /\bhow (?:much|many)\b/i.test(text);
+  const isDirected = lots.length === 1 || /\bhow (?:much|many)\b|\bor\b/i.test(text);
   if (!isNamed || !isDirected || rest.items.some(({ letter }) => /[gvn%t]/.test(letter))) return undefined;
-  const within = rest.items.filter(({ to }) => to <= text.trimEnd().length);
+  const within = rest.items.filter(({ from, to }) => from >= led && to <= led + text.trimEnd().length);
   if (!within.every(isOwn)) return undefined;
   const seen = reading.bench.batches.get(lotKey(batch.code))?.seq;
   return claim({ action: 'show', lot: batch.code, ...defined({ seen }) }, weight);

@@ -32,6 +32,14 @@ const byMember: readonly RegExp[] = [
 const bought =
   /^(?:when did we (?:buy|get) (?:what|which)|(?:what|which)(?: lots| things| ingredients| stock| all)* (?:did|have|has|was|were|is|are)(?: (?:we|i|you|been|all))* (?:buy|bought|purchased?|brought in|come in)(?: in)?(?: when| and when)*|(?:what|everything|all|whatever)(?: (?:that|which))?(?: (?:we|i))?(?: (?:was|were|have|has))? (?:bought|came in|purchased)(?: when| and when)*|(?:all |the |our |list |every |list of )*(?:purchases|deliveries|buys))$/i;
 
+/** "What did we sell", "how many tins have we given away": in a stretch of days that is said besides. */
+const went =
+  /^(?:what|how (?:many|much)|which|everything)(?: (?:tins|jars|pots|sticks|tubes|balms|batches|things|ones))?(?: all)? (?:did|have|has|had|was|were|that)?(?: (?:we|i|been))*(?: (?:sell|sold|give|given|gave))(?: (?:away|out|altogether|in all))*$/i;
+
+/** The kind of what went out, where days were named. */
+export const wentOut = (text: string): KindAsked | undefined =>
+  went.test(text) ? { kind: 'gift' } : undefined;
+
 export interface KindAsked {
   readonly kind: ChangeKind;
   readonly member?: string;

@@ -1,3 +1,4 @@
+import { latestBatches } from '../../core/bench/latest.ts';
 import type { Reading } from '../reading.ts';
 import { lotsIn } from './lots.ts';
 
@@ -6,6 +7,8 @@ export interface Subject {
   readonly about: { readonly recipe?: string; readonly lot?: string; readonly reaction?: string };
   readonly said: string;
 }
+
+const lastPoured = /\b(?:last|latest|newest) (?:batch|pour)\b/i;
 
 /** "Who bought the olive oil": the only lot of it. */
 const onlyLotNamed = (reading: Reading): Subject | undefined => {
@@ -23,6 +26,9 @@ const onlyLotNamed = (reading: Reading): Subject | undefined => {
 export const subjectIn = (reading: Reading, text: string): Subject | undefined => {
   const lot = lotsIn(reading)[0];
   if (lot) return { about: { lot: lot.code }, said: reading.text.slice(lot.from, lot.to) };
+  const latest = lastPoured.exec(text)?.[0];
+  const [last] = latest === undefined ? [] : latestBatches(reading.bench);
+  if (last && latest !== undefined) return { about: { lot: last.lot }, said: latest };
   const recipe = reading.items.find((item) => item.recipe !== undefined);
   if (recipe?.recipe !== undefined)
     return { about: { recipe: recipe.recipe }, said: reading.text.slice(recipe.from, recipe.to) };

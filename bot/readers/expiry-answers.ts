@@ -12,7 +12,7 @@ import type { LotSaid } from './lots.ts';
 import { smallNumbers } from './number.ts';
 
 const again =
-  /\b(?:remind|ask|tell|nudge)\b.*\b(?:again|later|until|in (?:a|an|one|\d+)|next|tomorrow|on)\b|\bsnooze\b|\b(?:leave|park)\b.*\b(?:till|until|for)\b|\bput (?:off|back)\b|\bput\b.*\boff\b|\bpostpone\b|\b(?:again|later|back) (?:in|on|next|tomorrow|to)\b|\b(?:can|may|should|must) wait\b|\bwait (?:until|till|for)\b|\bcome back to\b|\bnot (?:now|yet|today)\b.{0,20}\b(?:ask|remind|tell)\b/i;
+  /\b(?:remind|ask|tell|nudge)\b.*\b(?:again|later|until|in (?:a|an|one|\d+)|next|tomorrow|on)\b|\bsnooze\b|^\W*_+\W*later\b|\b(?:leave|park)\b.*\b(?:till|until|for)\b|\bput (?:off|back)\b|\bput\b.*\boff\b|\bpostpone\b|\b(?:again|later|back) (?:in|on|next|tomorrow|to)\b|\b(?:can|may|should|must) wait\b|\bwait (?:until|till|for)\b|\bcome back to\b|\bnot (?:now|yet|today)\b.{0,20}\b(?:ask|remind|tell)\b/i;
 const usedUp =
   /\b(?:is|are|was|were|has been|all|it's|now)?\s*(?:used up|all used|all gone|finished(?! with)|used it up)\b|\bused up\b|\buse(?:d)? .{0,40} up\b|\bfinished (?!with)/i;
 const done =

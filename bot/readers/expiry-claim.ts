@@ -10,16 +10,17 @@ import { askingOnly, strangers, textOf } from './expiry-clauses.ts';
 import { claimKeeps } from './expiry-keeps.ts';
 import { type PeriodSaid, periodIn } from './expiry-period.ts';
 import { claimRemind } from './expiry-remind.ts';
-import { claimRemindAgain, withoutComplaint } from './expiry-remind-again.ts';
+import { claimRemindAgain, shiftIn, withoutComplaint } from './expiry-remind-again.ts';
 import { answerCues, dueWords, expiryCues, isAround, remindCues } from './expiry-words.ts';
+import { nextNamed, nextWeight } from './next-named.ts';
 
 /** Longer messages are recipes and stories. */
 const longest = 400;
 
 const remindCue =
-  /\b(?:days?|weeks?|fortnight) (?:ahead|before(?:hand)?|in advance)(?: (?:is|are|would be|will be))? (?:enough|plenty|fine|better|sufficient|will do)\b|\b(?:want|need|like|wish) to (?:know|be told|hear)\b.{0,40}\b(?:days?|weeks?|fortnight) (?:ahead|before|in advance)\b|\bremind(?:s|ed|ing|ers?)?\b|\bremember (?:us|me)\b(?=.*\d)|\b(?:tell|warn|alert|notify|let|give|ping|nudge|message) (?:us|me|everyone)\b(?: know| a heads[- ]up| notice| warning)?.{0,60}\b(?:before|ahead|in advance|beforehand|within)\b|\blead (?:days?|times?)\b|\bdaily (?:message|note|notice)s?\b/i;
+  /\b(?:send|tell|give|show|message|wake|nudge|ping|write) (?:us|me|everyone)\b.{0,40}\b(?:(?:every|each) (?:day|morning|evening|night)|daily)\b|\bwarnings?\b.{0,20}\b(?:days?|weeks?|fortnight|months?) (?:before|ahead|in advance)\b|\b(?:days?|weeks?|fortnight) (?:ahead|before(?:hand)?|in advance)(?: (?:is|are|would be|will be))? (?:enough|plenty|fine|better|sufficient|will do)\b|\b(?:want|need|like|wish) to (?:know|be told|hear)\b.{0,40}\b(?:days?|weeks?|fortnight) (?:ahead|before|in advance)\b|\bremind(?:s|ed|ing|ers?)?\b|\bremember (?:us|me)\b(?=.*\d)|\b(?:tell|warn|alert|notify|let|give|ping|nudge|message) (?:us|me|everyone)\b(?: know| a heads[- ]up| notice| warning)?.{0,60}\b(?:before|ahead|in advance|beforehand|within)\b|\blead (?:days?|times?)\b|\bdaily (?:message|note|notice)s?\b/i;
 const dueCue =
-  /\b(?:what|what's|which|anything|something|everything|lots?|batch(?:es)?|things?|tins)\b.{0,30}\b(?:finish(?:es|ing)?|stops?|ends?|ending|running out|runs? out)\b(?! up)(?=.{0,14}\b(?:in|by|soon|this|next|before|over|during)\b)|\bpast it\b|^\W*(?:so |and )?(?:what|which lots?|which (?:batches|things)|anything) needs? (?:using|finishing|selling)(?: up)?\W*$|\bdo (?:i|we) (?:use|finish|sell)(?: up)? (?:first|next|soonest)\b|\buse[- ]by (?:date )?(?:of|for|on)\b|\bhow (?:long have (?:i|we) got|many (?:days|weeks|months) (?:has|do (?:i|we) have))\b|\bshould have been (?:used|sold|finished)\b|\bwhatever (?:is|falls|comes) due\b|\b(?:everything|anything|what|whatever|which|things?|stuff|all|list|lots?|batch(?:es)?|items?|ones?)\b.{0,60}\b(?:(?:best[- ]before|use[- ]by)(?: dates?)?|dates?) (?:is |are |lies |falls |comes )?(?:in|this|next|within|during|until|till|up to|by|between)\b|\bbest[- ]befores\b|\b(?:which|lots?|things?|batch(?:es)?|items?|all)\b.{0,24}\b(?:ends?|ending)\b(?! up)(?=.{0,14}\b(?:in|by|soon|this|next|before)\b)|\b(?:won't|will not|doesn't) (?:last|keep)\b|\b(?:go|goes|gone|going|be|is) (?:bad|off)\b(?=.{0,16}\b(?:in|by|this|next|soon|before)\b)|\b(?:jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?) (?:best[- ]befores?|dates?)\b|\bdates?\b.{0,12}\b(?:in (?:jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?)|this|next)\b|\bto (?:finish|use up|sell)\b(?=.{0,20}\b(?:this|next|by|before|in)\b)|\brunning out\b(?=.{0,20}\b(?:before|by|until|this|next|in)\b)|\bless than\b.{0,20}\b(?:days?|weeks?|months?) (?:left|to go)\b|\bhow long may\b|\bwhat(?:'s| is| are)? (?:its|their) (?:best[- ]before|dates?|expiry)\b|\bsomething\b.{0,24}\b(?:ends?|goes|expires)\b(?=.{0,14}\b(?:in|by|this|next|soon)\b)|\bgoes over\b(?=.{0,14}\b(?:in|by|this|next)\b)|\bolder than (?:its|their|the) (?:best[- ]before|date)\b|\bno longer (?:use|sell)\b|\bstill (?:alright|all right)\b|\bhow much longer\b|\b(?:best[- ]before|use[- ]by)s? (?:dates? )?(?:in|this|next|within|during|between) |\b(?:over|beyond|passed) (?:its|their|the) (?:best[- ]before |use[- ]by )?(?:dates?|best[- ]before)\b|\b(?:week|month)'s (?:best[- ]before|dates?)\b|\bwhat\b.{0,12}\b(?:ends?|runs? out|ends? soonest)\b(?=.{0,14}\b(?:in|soon|soonest|this|next|by)\b)|\bexpir(?:e|es|ed|ing|y|ies)\b|\bout of date\b|\boverdue\b|\bover due\b|\b(?:what|anything|which|lots?|batch(?:es)?|list|everything|all|things?|stuff|items?)\b.{0,40}\bdue\b|^\W*due\b|\bbest[- ]before (?:dates?|list)\b|\b(?:go|goes|going|gone|went) (?:off|out of date|stale|past (?:its|their))\b|\bpast (?:its|their|the)?\s*(?:best[- ]before|best|date|use[- ]by)\b|\b(?:needs?|should|must|to)\b.{0,25}\b(?:using|use|used) (?:up|first|soonest)\b|\brun(?:s|ning)? out of date\b|\bdates?\b.{0,8}\b(?:coming up|coming|running out)\b|\bup for use\b|\b(?:needs? (?:using|to be used|to go)|(?:must|should|has to|have to|needs to|need to) be (?:used|sold|finished)|(?:have|has|need|ought) to (?:use|sell|finish))\b(?=.{0,40}\b(?:by|before|this|next|until|within|first|soon|in the)\b)|\b(?:near|close to|nearing|approaching|reach(?:es|ing|ed)?|hits?|come(?:s)? to|at the end of) (?:its|their|the) (?:best[- ]before |use[- ]by )?(?:dates?|ends?)\b|\bhow long (?:is|are|does|do|will|can)\b.{0,40}\b(?:good|keep|last|usable|fine)\b|\b(?:until|till|up to) when\b|\b(?:what|which) date\b|\b(?:what|whats|what's|tell|show)\b.{0,20}\bdate (?:on|of|for)\b|\bbest[- ]before (?:date )?(?:of|for|on)\b|^\W*what(?:'s|s| is)? best[- ]before\b|\b(?:should|must|needs? to|has to|have to|ought to) be (?:used|sold|eaten|finished)\b(?=.{0,30}\b(?:by|before|until|this|next|within|soon)\b)|\b(?:what|anything|something|which|lots?|things?)\b.{0,30}\b(?:end|ends|ending|must go|has to go|have to go|needs? to go)\b(?=.{0,20}\b(?:this|next|before|by|until|within|in the|soon)\b)|\b(?:becom\w+|turns?|gets?|is getting|goes) (?:too )?(?:bad|old|stale|rancid|off)\b|\b(?:no longer|not|no) (?:good|usable|fine)\b(?=.{0,8}\b(?:any ?more|$))|\b(?:(?:must|should|shall|ought) (?:i|we) (?:to )?|do (?:i|we) (?:have|need) to )(?:use|finish|sell)\b(?=.{0,30}\b(?:in the|within|by|before|until|this|next|first|soon)\b)|\bgetting old\b|\bstill (?:good|ok|okay|fine|usable|in date|safe)\b|\bhow many (?:days|weeks|months)\b.{0,30}\bleft\b|\b(?:must|should|has to|have to)\b.{0,24}\bbe (?:used|sold|finished|eaten)\b|\bruns? out\b(?=.{0,20}\b(?:before|by|until|this|next|in)\b)|\b(?:everything|all)\b.{0,20}\b(?:end|ends|ending)\b(?=.{0,20}\b(?:this|next|before|by|until|within|in the|soon)\b)|\btoo old\b|\b(?:is|are) .{1,40} still (?:good|ok|okay|fine|usable|in date|safe)\b/i;
+  /\b(?:what|what's|which|anything|something|everything|lots?|batch(?:es)?|things?|tins)\b.{0,30}\b(?:finish(?:es|ing)?|stops?|ends?|ending|running out|runs? out)\b(?! up)(?=.{0,14}\b(?:in|by|soon|this|next|before|over|during)\b)|\bpast it\b|^\W*(?:so |and )?(?:what|which lots?|which (?:batches|things)|anything) needs? (?:using|finishing|selling)(?: up)?\W*$|\bdo (?:i|we) (?:use|finish|sell)(?: up)? (?:first|next|soonest)\b|\buse[- ]by (?:date )?(?:of|for|on)\b|\bhow (?:long have (?:i|we) got|many (?:days|weeks|months) (?:has|do (?:i|we) have))\b|\bshould have been (?:used|sold|finished)\b|\bwhatever (?:is|falls|comes) due\b|\b(?:everything|anything|what|whatever|which|things?|stuff|all|list|lots?|batch(?:es)?|items?|ones?)\b.{0,60}\b(?:(?:best[- ]before|use[- ]by)(?: dates?)?|dates?) (?:is |are |lies |falls |comes )?(?:in|this|next|within|during|until|till|up to|by|between)\b|\bbest[- ]befores\b|\b(?:which|lots?|things?|batch(?:es)?|items?|all)\b.{0,24}\b(?:ends?|ending)\b(?! up)(?=.{0,14}\b(?:in|by|soon|this|next|before)\b)|\b(?:won't|will not|doesn't) (?:last|keep)\b|\b(?:go|goes|gone|going|be|is) (?:bad|off)\b(?=.{0,16}\b(?:in|by|this|next|soon|before)\b)|\b(?:jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?) (?:best[- ]befores?|dates?)\b|\bdates?\b.{0,12}\b(?:in (?:jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?)|this|next)\b|\bto (?:finish|use up|sell)\b(?=.{0,20}\b(?:this|next|by|before|in)\b)|\brunning out\b(?=.{0,20}\b(?:before|by|until|this|next|in)\b)|\bless than\b.{0,20}\b(?:days?|weeks?|months?) (?:left|to go)\b|\bhow long may\b|\bwhat(?:'s| is| are)? (?:its|their) (?:best[- ]before|dates?|expiry)\b|\bsomething\b.{0,24}\b(?:ends?|goes|expires)\b(?=.{0,14}\b(?:in|by|this|next|soon)\b)|\bgoes over\b(?=.{0,14}\b(?:in|by|this|next)\b)|\bolder than (?:its|their|the) (?:best[- ]before|date)\b|\bno longer (?:use|sell)\b|\bstill (?:alright|all right)\b|\bhow much longer\b|\b(?:best[- ]before|use[- ]by)s? (?:dates? )?(?:in|this|next|within|during|between) |\b(?:over|beyond|passed) (?:its|their|the) (?:best[- ]before |use[- ]by )?(?:dates?|best[- ]before)\b|\b(?:week|month)'s (?:best[- ]before|dates?)\b|\bwhat\b.{0,12}\b(?:ends?|runs? out|ends? soonest)\b(?=.{0,14}\b(?:in|soon|soonest|this|next|by)\b)|\bexpir(?:e|es|ed|ing|y|ies)\b|\bout of date\b|\boverdue\b|\bover due\b|\b(?:what|anything|which|lots?|batch(?:es)?|list|everything|all|things?|stuff|items?)\b.{0,40}\bdue\b|^\W*due\b|\bbest[- ]before (?:dates?|list)\b|\b(?:go|goes|going|gone|went) (?:off|out of date|stale|past (?:its|their))\b|\bpast (?:its|their|the)?\s*(?:best[- ]before|best|date|use[- ]by)\b|\b(?:needs?|should|must|to)\b.{0,25}\b(?:using|use|used) (?:up|first|soonest)\b|\brun(?:s|ning)? out of date\b|\bdates?\b.{0,8}\b(?:coming up|coming|running out)\b|\bup for use\b|\b(?:needs? (?:using|to be used|to go)|(?:must|should|has to|have to|needs to|need to) be (?:used|sold|finished)|(?:have|has|need|ought) to (?:use|sell|finish))\b(?=.{0,40}\b(?:by|before|this|next|until|within|first|soon|in the)\b)|\b(?:near|close to|nearing|approaching|reach(?:es|ing|ed)?|hits?|come(?:s)? to|at the end of) (?:its|their|the) (?:best[- ]before |use[- ]by )?(?:dates?|ends?)\b|\bhow long (?:is|are|does|do|will|can)\b.{0,40}\b(?:good|keep|last|usable|fine)\b|\b(?:until|till|up to) when\b|\b(?:what|which) date\b|\b(?:what|whats|what's|tell|show)\b.{0,20}\bdate (?:on|of|for)\b|\bbest[- ]before (?:date )?(?:of|for|on)\b|^\W*what(?:'s|s| is)? best[- ]before\b|\b(?:should|must|needs? to|has to|have to|ought to) be (?:used|sold|eaten|finished)\b(?=.{0,30}\b(?:by|before|until|this|next|within|soon)\b)|\b(?:what|anything|something|which|lots?|things?)\b.{0,30}\b(?:end|ends|ending|must go|has to go|have to go|needs? to go)\b(?=.{0,20}\b(?:this|next|before|by|until|within|in the|soon)\b)|\b(?:becom\w+|turns?|gets?|is getting|goes) (?:too )?(?:bad|old|stale|rancid|off)\b|\b(?:no longer|not|no) (?:good|usable|fine)\b(?=.{0,8}\b(?:any ?more|$))|\b(?:(?:must|should|shall|ought) (?:i|we) (?:to )?|do (?:i|we) (?:have|need) to )(?:use|finish|sell)\b(?=.{0,30}\b(?:in the|within|by|before|until|this|next|first|soon)\b)|\bgetting old\b|\bstill (?:good|ok|okay|fine|usable|in date|safe|sellable|fresh|saleable)\b|\bhow many (?:days|weeks|months)\b.{0,30}\bleft\b|\b(?:must|should|has to|have to)\b.{0,24}\bbe (?:used|sold|finished|eaten)\b|\bruns? out\b(?=.{0,20}\b(?:before|by|until|this|next|in)\b)|\b(?:everything|all)\b.{0,20}\b(?:end|ends|ending)\b(?=.{0,20}\b(?:this|next|before|by|until|within|in the|soon)\b)|\btoo old\b|\b(?:is|are) .{1,40} still (?:good|ok|okay|fine|usable|in date|safe)\b/i;
 
 /** These belong to other topics: how long something keeps, setting a date, what a pour was. */
 const elsewhere =
@@ -104,7 +105,9 @@ const sureness = (reading: Reading, { lots }: About, text: string): number => {
 };
 
 const isElsewhere = (text: string, named: boolean): boolean =>
-  elsewhere.test(named ? text.replace(/\bhow long\b/gi, ' ') : text) || (!named && ofOne.test(text));
+  (named && /\bhow long\b.{0,30}\bopen(?:ed)?\b/i.test(text)) ||
+  elsewhere.test(named ? text.replace(/\bhow long\b/gi, ' ') : text) ||
+  (!named && ofOne.test(text));
 
 const claimDue = (reading: Reading): Claim | undefined => {
   const whole = textOf(reading);
@@ -156,16 +159,27 @@ const afterThat = (
 const onlyKind =
   /^\W*(?:and |or )?(?:only|just)? ?(?:the )?(batches|tins|balms|lots|ingredients)(?: only| alone)?(?: please)?\W*$/i;
 
+/** "And K12?", after the date of another was asked. */
+const nextAbout = (reading: Reading, before: Readonly<Record<string, unknown>>): Claim | undefined => {
+  const next = nextNamed(reading);
+  if (!next || (before.lots ?? before.recipe ?? before.ingredient) === undefined) return undefined;
+  const { lot, recipe, ingredient } = next;
+  const about = defined({ lots: lot === undefined ? undefined : [lot], recipe, ingredient });
+  return claim({ action: 'due', period: 'all', ...about }, nextWeight);
+};
+
 /** "and next month?" after a question of what expires. */
 const claimFollowUp = (reading: Reading): Claim | undefined => {
   const { last } = reading;
-  if (last?.topic !== 'expiry' || last.request.action !== 'due' || !following.test(reading.text))
-    return undefined;
+  if (last?.topic !== 'expiry' || last.request.action !== 'due') return undefined;
+  const next = nextAbout(reading, last.request);
+  if (next) return next;
   const only = onlyKind.exec(reading.text)?.[1];
   if (only) {
     const kind = /lots|ingredients/i.test(only) ? 'lot' : 'batch';
     return claim({ ...last.request, kind }, 2.7);
   }
+  if (!following.test(reading.text)) return undefined;
   const said = afterThat(textOf(reading), last.request) ?? periodIn(reading);
   if (!said || said.trouble) return undefined;
   const loose = strangers(said.rest, (word) => isAround(dueWords, word));
@@ -182,10 +196,14 @@ const claimOffAgain = ({ last, text }: Reading): Claim | undefined => {
 const turnOff =
   /^\W*(?:(?:ok|please|then|so|and|now|no|actually|can you|could you|well)\b\W*)*(?:(?:turn|switch|put) (?:them|it|that|those)(?: all)? off|(?:stop|cancel|end) (?:them|it|that|those)|off)(?: (?:again|please|now|then|thanks))*\W*$/i;
 
-const claimAtOnce = (reading: Reading): Claim | undefined =>
-  claimOffAgain(reading) ?? claimRemindAgain(reading) ?? claimKeeps(reading);
+/** "The reminder an hour later, please." */
+const claimShift = ({ text, bench }: Reading): Claim | undefined =>
+  /\bremind/i.test(text) ? shiftIn(text, bench.reminder) : undefined;
 
-const cues = [...remindCues, ...expiryCues, ...answerCues];
+const claimAtOnce = (reading: Reading): Claim | undefined =>
+  claimShift(reading) ?? claimOffAgain(reading) ?? claimRemindAgain(reading) ?? claimKeeps(reading);
+
+const cues = [...remindCues, ...expiryCues, ...answerCues, 'every', 'each', 'warning', 'alert', 'still'];
 
 /** "Kokum butter to use up: ideas for a stick?" wants a recipe. */
 const asksForIdeas = (reading: Reading): boolean =>

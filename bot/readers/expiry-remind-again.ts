@@ -33,7 +33,7 @@ const shifted =
   /\b(an?|one|two|three|half an|\d) (hours?|minutes?)(?: and a half)? (later|earlier|sooner|after that|before that)\b|\b(\d{1,2}) minutes (later|earlier)\b/i;
 
 /** "An hour later": by the clock of the reminder that stands. */
-const shiftIn = (text: string, reminder: Reminder | undefined): Claim | undefined => {
+export const shiftIn = (text: string, reminder: Reminder | undefined): Claim | undefined => {
   const match = shifted.exec(text);
   if (!match || !reminder) return undefined;
   const [, count = '', unit = '', way = '', minutes, other = way] = match;

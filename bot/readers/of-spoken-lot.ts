@@ -3,9 +3,11 @@ import { type Claim, type Last, oncePerReading, type Reading } from '../reading.
 import { readAgain } from '../understand.ts';
 import { showWords } from './batch-words.ts';
 import { asksOrPlans } from './bench-text.ts';
+import { isChatter } from './lexicon.ts';
 import { lotsIn } from './lots.ts';
 import { lotWords } from './stock-words.ts';
 import { traceWords } from './trace-words.ts';
+import { wordsOf } from './word-list.ts';
 
 /** Longest message that may leave out what it is about, in tokens. */
 const mostTokens = 24;
@@ -103,18 +105,32 @@ export interface OfSpoken {
   readonly assumed: string;
 }
 
+/** "Where is the", after the kettle was passed over; "which tins should I buy" asks for advice. */
+const notOfIt = /\b(?:the|an?|my|our|your)\W*$|\b(?:should|would|could|shall|might) (?:i|we)\b/i;
+
 const mostAsked = 14;
 
+const askingWords = new Set(
+  wordsOf(`why date dates early late soon short reason decides sets set again most hers his mine else other long last keep keeps good fine ok poured pour made make
+    filled opened bought changed touched entered wrote happened else's turned turn complaints reactions reacted weighs weigh stay stays home rest rests sample samples lots part grams`),
+);
+
 /** Nothing is named that the question could be about instead: "who has the key to the hall". */
-const isOnlyAsking = ({ items }: Reading): boolean =>
-  items.every(
-    ({ letter, word }) =>
-      !/[wziZB]/.test(letter) || traceWords.has(word) || showWords.has(word) || lotWords.has(word),
+export const isOnlyAsking = ({ tokens }: Reading): boolean =>
+  tokens.every(
+    ({ kind, word }) =>
+      kind !== 'word' ||
+      isChatter(word) ||
+      askingWords.has(word) ||
+      traceWords.has(word) ||
+      showWords.has(word) ||
+      lotWords.has(word),
   );
 
 /** A short question as one about the lot or batch spoken of: with its code in place of "it", or before it. */
 export const askedOfSpoken = (reading: Reading): readonly OfSpoken[] => {
-  if (!questions.test(reading.text) || reading.tokens.length > mostAsked) return [];
+  if (!questions.test(reading.text) || notOfIt.test(reading.text) || reading.tokens.length > mostAsked)
+    return [];
   const found = pointing(reading) ?? (isOnlyAsking(reading) ? leftOut(reading) : undefined);
   return found ? [{ reading: found.reading, assumed: `I took ${found.code}, which we spoke of.` }] : [];
 };
@@ -131,11 +147,12 @@ const isOfWhatWent = ({ last, text }: Reading, { action }: Request): boolean => 
   return action === 'counted' && before === 'taken' && !/\b(?:left|remain\w*|now)\b/i.test(text);
 };
 
-const isFit = (made: Claim | undefined, reading: Reading): made is Claim => {
+const isFit = (made: Claim | undefined, reading: Reading): made is Wish => {
   if (made?.kind !== 'request' || isOfWhatWent(reading, made.request)) return false;
   return !looking.has(made.request.action) || asksSomething.test(reading.text);
 };
 
+type Wish = Claim & { readonly kind: 'request' };
 type Read = (reading: Reading) => Claim | undefined;
 
 const ofPointed = (read: Read, reading: Reading): Claim | undefined => {
@@ -148,6 +165,8 @@ const ofLeftOut = (read: Read, reading: Reading): Claim | undefined => {
   const led = leftOut(reading);
   const after = led && read(led.reading);
   if (!led || !isFit(after, reading)) return undefined;
+  if (looking.has(after.request.action) && (notOfIt.test(reading.text) || !isOnlyAsking(reading)))
+    return undefined;
   return withAssumed(after, led.code, isNote(after) ? ownWeight : leftOutWeight);
 };
 

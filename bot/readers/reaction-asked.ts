@@ -1,7 +1,8 @@
 import { defined } from '../../core/defined.ts';
 import { type Claim, claim, type Reading } from '../reading.ts';
-import { type BenchReading, readBench } from './bench-reading.ts';
+import type { BenchReading } from './bench-reading.ts';
 import { leftover } from './leftover.ts';
+import { nextNamed, nextWeight } from './next-named.ts';
 import { signs, signWords } from './reaction-words.ts';
 import { boardOf } from './target.ts';
 import { wordsOf } from './word-list.ts';
@@ -54,15 +55,12 @@ export const othersToo = (reading: Reading, bench: BenchReading): Claim | undefi
   return lot ? claim({ action: 'list', lot: lot.code }, 3) : ofAll(reading, bench);
 };
 
-const further =
-  /^\W*(?:(?:and|also|what about|how about|same|for|of|on|with|now|ok|then|the|any|please|batch|to|from)\b\W*)*_*\W*$/i;
-
 /** "And for 26-VOKI?", after reactions were looked up. */
 export const listedAgain = (reading: Reading): Claim | undefined => {
   const { last } = reading;
   if (last?.topic !== 'reaction' || !/^(?:list|show)$/.test(String(last.request.action))) return undefined;
-  const bench = readBench(reading);
-  const [lot, second] = bench.lots;
-  if (!lot || second || !further.test(bench.rest.text)) return undefined;
-  return claim({ action: 'list', lot: lot.code }, 3.2);
+  const { lot, recipe } = nextNamed(reading) ?? {};
+  return (lot ?? recipe) === undefined
+    ? undefined
+    : claim({ action: 'list', ...defined({ lot, recipe }) }, nextWeight);
 };

@@ -3,6 +3,7 @@ import type { Trouble } from '../answer.ts';
 import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { batchMeant } from './batch-meant.ts';
 import { type BenchReading, readBench } from './bench-reading.ts';
+import { pointedAtSpoken } from './of-spoken-lot.ts';
 import { listClaim, listedAgain, othersToo } from './reaction-asked.ts';
 import { reactionCues, signs, signWords } from './reaction-words.ts';
 
@@ -219,6 +220,8 @@ export const claimReaction = (reading: Reading): Claim | undefined => {
   if (on) return on;
   if (id === undefined && !cued && !anyWord(reading, signWords) && !anyWord(reading, redWords))
     return undefined;
-  const bench = readBench(reading);
-  return id === undefined ? about(reading, bench, cued) : followed(bench, id);
+  if (id !== undefined) return followed(readBench(reading), id);
+  // "Any reactions to it?"
+  const meant = (asks.test(reading.text) ? pointedAtSpoken(reading) : undefined) ?? reading;
+  return about(meant, readBench(meant), cued);
 };

@@ -5,7 +5,7 @@ export const boughtExample = 'bought 500 g beeswax lot K12, best before 2027-03,
 /** Any of these, or a lot code, has to be in a message about the stock. */
 export const stockCues =
   `bought buy got received ordered stock stocked took taken lost picked fetched collected restocked purchased lot lots low warn alert mark left opened open strained infused used use threw thrown binned wasted discarded spilled
-  spilt adjust really count counted weighed empty finished delivery arrived delivered have has best expires note notes bb bbe inventory shelf gone
+  spilt adjust drawn drew really count counted weighed empty finished delivery arrived delivered have has best expires note notes bb bbe inventory shelf gone
   running remaining short scarce watch shout least there much any house buy paid pay poured rancid restock reorder re-order went into bin whole tipped dumped disposed throw chucked rid drain compost more
   ordering reordering buying should never told
   warning warnings minimum below under less tell know ping nudge keep remains any still balance total cupboard list shopping lots' supplies tossed how's doing looking ingredients 've larder pantry storeroom shelves`.split(
@@ -33,7 +33,7 @@ export const listWords = words(`
 export const lotWords: ReadonlySet<string> = new Set([
   ...listWords,
   ...words(
-    `when did was were bought buy pay paid cost who supplied supplier arrive arrived come came since long first started start details info record tell about everything whom where get brought finished gone is status level what's book says`,
+    `drawn drew taken took any anything some something ever far yet been used when did was were bought buy pay paid cost who supplied supplier arrive arrived come came since long first started start details info record tell about everything whom where get brought finished gone is status level what's book says`,
   ),
 ]);
 

@@ -3,21 +3,19 @@ import { orList } from './ask-back.ts';
 import { batchMeant } from './batch-meant.ts';
 import type { BenchReading } from './bench-reading.ts';
 import { leftover } from './leftover.ts';
+import { nextNamed, nextWeight } from './next-named.ts';
 import { boardOf } from './target.ts';
 import { traceWords } from './trace-words.ts';
 
 /** "And the mint balm?", right after a trace. */
-const nextRecipe = (reading: Reading, bench: BenchReading): Claim | undefined => {
-  const { rest, lots, days } = bench;
-  const named = rest.items.filter(({ recipe }) => recipe !== undefined);
-  if (reading.last?.topic !== 'trace' || named.length !== 1 || lots.length + days.length > 0)
-    return undefined;
-  const others = rest.items.filter(({ letter }) => !/[R?,.!y]/.test(letter));
-  if (!/^\W*(?:and|what about|how about|or|then)\b/i.test(rest.text) || others.length > 1) return undefined;
-  if (others.some(({ word }) => !/^(?:and|what|how|or|then|about|for|of|with)$/.test(word))) return undefined;
+const nextOf = (reading: Reading, bench: BenchReading): Claim | undefined => {
+  if (reading.last?.topic !== 'trace') return undefined;
+  const next = nextNamed(reading);
+  if (next?.lot !== undefined) return claim({ lot: next.lot }, nextWeight);
+  if (next?.recipe === undefined) return undefined;
   const found = batchMeant(reading, bench);
-  if (found.trouble) return refuse(found.trouble, 3.1);
-  return found.lot === undefined ? undefined : claim({ lot: found.lot }, 3.1, found.assumed);
+  if (found.trouble) return refuse(found.trouble, nextWeight);
+  return found.lot === undefined ? undefined : claim({ lot: found.lot }, nextWeight, found.assumed);
 };
 
 /** "Which batches have olive oil in them": of the only lot of it; of several, one has to be named. */
@@ -44,4 +42,4 @@ const ofIngredient = (reading: Reading, bench: BenchReading): Claim | undefined 
 
 /** What is asked of a trace without a code: of another recipe's batch, or of an ingredient. */
 export const aside = (reading: Reading, bench: BenchReading): Claim | undefined =>
-  nextRecipe(reading, bench) ?? ofIngredient(reading, bench);
+  nextOf(reading, bench) ?? ofIngredient(reading, bench);

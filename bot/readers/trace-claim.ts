@@ -6,6 +6,7 @@ import { batchMeant, type Meant } from './batch-meant.ts';
 import { type BenchReading, readBench } from './bench-reading.ts';
 import { leftover } from './leftover.ts';
 import { lotsIn } from './lots.ts';
+import { isOnlyAsking } from './of-spoken-lot.ts';
 import { boardOf } from './target.ts';
 import { aside } from './trace-aside.ts';
 import { claimAtPlace } from './trace-place.ts';
@@ -18,7 +19,7 @@ const ofWhat: Trouble = {
 
 /** Asked of a lot or a batch these are about where it came from or went to; any other question of it is not ours. */
 const asksWay =
-  /\b(?:everyone|everybody|people) (?:with|who)\b|\bin any (?:batch|balm|pour|tin)\b|\bin how many\b|\b(?:which|what|how many) (?:of (?:our|the) )?(?:batch(?:es)?|pours|balms)\b.{0,24}\b(?:came|comes?|have|took)\b|\b(?:trac(?:e|es|ed|ing|eability)|recall(?:s|ed|ing)?|withdraw|affected|track(?:ed|ing)?|recipients?|whereabouts)\b|\bbatch(?:es)? (?:that )?(?:us(?:e|ed|es|ing)|with|contain(?:s|ing)?|from)\b|\b(?:which|what)\b.{0,40}\b(?:batch(?:es)?|tins?|jars?|pots?|sticks?|tubes?|balms?|salves?|recipes?|products?)\b.{0,40}\b(?:us(?:e|es|ed|ing)|contain(?:s|ed|ing)?|made|have|has|had|got|from|with|in|drew|hold(?:s|ing)?)\b|\bwhat\b.{0,30}\b(?:made|make|poured|pour)\b.{0,20}\b(?:with|from|out of|of|using)\b|\b(?:everything|all|anything) (?:(?:that|which|with) )?.{0,20}\b(?:has|have|contains?|containing|used|using|is made|made) |\b(?:where|who|whom)\b|\b(?:which|what) (?:of (?:our|the) )?(?:customers?|people|shops?|places?|buyers?|friends?|clients?|pupils?|schools?)\b|\b(?:buyers?|takers?|customers?|receivers?) (?:of|for|from)\b|\bhow many\b.{0,40}\b(?:with|at)\b|^\W*(?:does|do|has|have|did)\b.{3,40}\b(?:have|has|got|get|hold|holds?|took|take|any)\b|\b(?:did|has|have) (?:any(?:one|body)|some(?:one|body))\b.{0,20}\b(?:get|got|have|buy|bought|take|taken|receive|received)\b|\b(?:what|whatever) (?:became|has become|becomes|happened to|has happened to) (?=of|all|the|_)|\b(?:which|what)\b.{0,20}\blots?\b|\bwhat(?:'s| is| was| went| goes| came| has gone)?\b.{0,12}\b(?:in|into|inside)\b|\bmade (?:from|of|with)\b|\bhow many\b.{0,40}\b(?:contain|out there|used|with|from|of)\b|\b(?:used|went|go|goes|gone|going) (?:in|into|for|to)\b|\bwhat\b.{0,30}\b(?:did|have|do|has) (?:we|i|you|they|anyone)\b.{0,20}\bus(?:e|ed)\b|\b(?:what|which) (?:oils?|butters?|wax(?:es)?|ingredients?|lots?)\b.{0,30}\b(?:us(?:e|es|ed)|in|went|go)\b|\b(?:did|have|has) (?:we|i|you|they|anyone) .{0,20}\bused?\b.{0,30}\bin\b|\b(?:is|was|are) .{0,30}\bin (?:any|a|some|which|our|_)|\bcontains?\b|\bcall(?:s|ed|ing)? (?:it|them|all|_+) ?back\b|\b(?:in|into|for) (?:which|what)\b|\b(?:is|was|were|are) [^?]{1,30}\b(?:used|put) (?:in|into)\b|\b(?:end(?:s|ed)? up|landed|turned up) (?:in|at|with)\b|\b(?:drawn|drew|taken|took|made|poured|used) (?:any |anything |some |something )?(?:from|out of|of|with|using)\b|\bhow many\b.{0,30}\b(?:sold|sell|given|gave|hand(?:ed)? out|left (?:the|our) house|out)\b|^\W*(?:was|is|were|has|have)\b.{0,30}\bused\b(?! up)|\b(?:everything|all|anything|something|tins|balms|batches|stuff) with _|^\W*(?:did|have|has) (?:we|i|you|they|anyone) (?:ever |already )?used? _/i;
+  /\b(?:everyone|everybody|people) (?:with|who)\b|\bin any (?:batch|balm|pour|tin)\b|\bin how many\b|\b(?:which|what|how many) (?:of (?:our|the) )?(?:batch(?:es)?|pours|balms)\b.{0,24}\b(?:came|comes?|have|took)\b|\b(?:trac(?:e|es|ed|ing|eability)|recall(?:s|ed|ing)?|withdraw|affected|track(?:ed|ing)?|recipients?|whereabouts)\b|\bbatch(?:es)? (?:that )?(?:us(?:e|ed|es|ing)|with|contain(?:s|ing)?|from)\b|\b(?:which|what)\b.{0,40}\b(?:batch(?:es)?|tins?|jars?|pots?|sticks?|tubes?|balms?|salves?|recipes?|products?)\b.{0,40}\b(?:us(?:e|es|ed|ing)|contain(?:s|ed|ing)?|made|have|has|had|got|from|with|in|drew|hold(?:s|ing)?)\b|\bwhat\b.{0,30}\b(?:made|make|poured|pour)\b.{0,20}\b(?:with|from|out of|of|using)\b|\b(?:everything|all|anything) (?:(?:that|which|with) )?.{0,20}\b(?:has|have|contains?|containing|used|using|is made|made) |\b(?:where|who|whom)\b|\b(?:which|what) (?:of (?:our|the) )?(?:customers?|people|shops?|places?|buyers?|friends?|clients?|pupils?|schools?)\b|\b(?:buyers?|takers?|customers?|receivers?) (?:of|for|from)\b|\bhow many\b.{0,40}\b(?:with|at)\b|^\W*(?:does|do|has|have|did)\b.{3,40}\b(?:have|has|got|get|hold|holds?|took|take|any)\b|\b(?:did|has|have) (?:any(?:one|body)|some(?:one|body))\b.{0,20}\b(?:get|got|have|buy|bought|take|taken|receive|received)\b|\b(?:what|whatever) (?:became|has become|becomes|happened to|has happened to) (?=of|all|the|_)|\b(?:which|what)\b.{0,20}\blots?\b|\bwhat(?:'s| is| was| went| goes| came| has gone)?\b.{0,12}\b(?:in|into|inside)\b|\bmade (?:from|of|with)\b|\bhow many\b.{0,40}\b(?:contain|out there|used|with|from|of)\b|\b(?:used|went|go|goes|gone|going) (?:in|into|for|to)\b|\bwhat\b.{0,30}\b(?:did|have|do|has) (?:we|i|you|they|anyone)\b.{0,20}\bus(?:e|ed)\b|\b(?:what|which) (?:oils?|butters?|wax(?:es)?|ingredients?|lots?)\b.{0,30}\b(?:us(?:e|es|ed)|in|went|go)\b|\b(?:did|have|has) (?:we|i|you|they|anyone) .{0,20}\bused?\b.{0,30}\bin\b|\b(?:is|was|are) .{0,30}\bin (?:any|a|some|which|our|_)|\bcontains?\b|\bcall(?:s|ed|ing)? (?:it|them|all|_+) ?back\b|\b(?:in|into|for) (?:which|what)\b|\b(?:is|was|were|are) [^?]{1,30}\b(?:used|put) (?:in|into)\b|\b(?:end(?:s|ed)? up|landed|turned up) (?:in|at|with)\b|\b(?:made|poured) (?:any |anything |some |something )?(?:from|out of|of|with|using)\b|\bhow many\b.{0,30}\b(?:sold|sell|given|gave|hand(?:ed)? out|left (?:the|our) house|out|gone)\b|^\W*(?:was|is|were|has|have)\b.{0,30}\bused\b(?! up)|\b(?:everything|all|anything|something|tins|balms|batches|stuff) with _|^\W*(?:did|have|has) (?:we|i|you|they|anyone) (?:ever |already )?used? _/i;
 
 const asksSheet =
   /\brecall|\bwithdraw\b|\bsheet\b|\bnotify\b|\b(?:needs?|ought|has|have) to know\b|\b(?:must|should) (?:i |we )?(?:know|warn|inform|tell|be (?:told|warned|informed))\b|\bwarn(?:ed)?\b|\binform(?:ed)?\b|\bcall(?:s|ed|ing)? (?:it |them |_+ |all )*back\b|\bsomething wrong with\b/i;
@@ -62,12 +63,16 @@ const nextCode = (reading: Reading, bench: BenchReading): Claim | undefined =>
 /** "Where is it", "who has it": of the batch spoken of before these are enough. */
 const asksOfIt = /\b(?:where|who)\b|\bmade (?:from|of|with)\b/i;
 
+/** Where no code is named: of a recipe, or of the batch spoken of before, where nothing else is spoken of. */
+const asksOf = (reading: Reading, byRecipe: boolean): boolean =>
+  asksOfIt.test(reading.text) && (byRecipe || isOnlyAsking(reading));
+
 const ofMeant = (found: Meant, reading: Reading, strong: boolean): Claim | undefined => {
   const named = found.said !== undefined;
+  const byRecipe = reading.items.some(({ recipe }) => recipe !== undefined);
   if (found.trouble) return strong || named ? refuse(found.trouble, 2.4) : undefined;
   if (found.lot === undefined) return strong ? refuse(ofWhat, 2) : undefined;
-  if (!named && !strong && !asksOfIt.test(reading.text)) return undefined;
-  const byRecipe = reading.items.some(({ recipe }) => recipe !== undefined);
+  if (!named && !strong && !asksOf(reading, byRecipe)) return undefined;
   return claim({ lot: found.lot }, named || byRecipe ? 3 : 2.5, found.assumed);
 };
 
@@ -86,7 +91,7 @@ const settle = (reading: Reading, bench: BenchReading, strong: boolean): Claim |
 
 /** "What is out of the house", "which tins are out there", "who has our tins": of everything. */
 const asksAll =
-  /\b(?:what|whats|which|who|who's|how many|everything|all)\b.{0,30}\b(?:(?:out (?:of (?:the|our) (?:house|door|kitchen|hands)|there|in the world|with people)|left (?:the|our) (?:house|kitchen|bench|shelf|hands|place|building))|(?:has|have|got|received|\bwho's) (?:got )?(?:our (?:tins|jars|pots|sticks|tubes|balms?|salves?)|(?:\w+ ){1,2}(?:from us|of ours|of our))|(?:have|did) we (?:given|gave|give|sold|sell|sent|send)(?: .{0,20})? (?:out|away|to))\b|\bwhere (?:did|have|has|are|is|do) (?:all |everything |every )?(?:of )?(?:our|my|the|all|we)\b.{0,20}\b(?:go|gone|went|tins|end|ended|balms?)\b/i;
+  /^\W*(?:so |and |ok )?(?:what|which)(?:'s| is| are|s)? (?:still |currently )?out(?: (?:at the moment|now|there|right now|please))*\W*$|\b(?:what|whats|which|who|who's|how many|everything|all)\b.{0,30}\b(?:(?:out (?:of (?:the|our) (?:house|door|kitchen|hands)|there|in the world|with people)|left (?:the|our) (?:house|kitchen|bench|shelf|hands|place|building))|(?:has|have|got|received|\bwho's) (?:got )?(?:our (?:tins|jars|pots|sticks|tubes|balms?|salves?)|(?:\w+ ){1,2}(?:from us|of ours|of our))|(?:have|did) we (?:given|gave|give|sold|sell|sent|send)(?: .{0,20})? (?:out|away|to))\b|\bwhere (?:did|have|has|are|is|do) (?:all |everything |every )?(?:of )?(?:our|my|the|all|we)\b.{0,20}\b(?:go|gone|went|tins|end|ended|balms?)\b/i;
 
 const everything = (reading: Reading, bench: BenchReading): Claim | undefined => {
   if (bench.lots.length > 0 || !asksAll.test(reading.text)) return undefined;

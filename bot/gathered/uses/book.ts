@@ -38,7 +38,7 @@ export const book = `
 ! out who whom where recall
 
 = how much of {lot} is left
-? left remaining remains remain still_have still_got still_there left_over all_gone rest rests stay stays at_home with_us in_the_house down_to how_far nearly_gone nearly_finished finish finished all_used used_up use_up status enough in_hand on_hand balance still_here here situation
+? left remaining remains remain still_have still_got still_there left_over all_gone rest rests stay stays at_home with_us in_the_house in_the_cupboard on_the_shelf in_stock down_to how_far nearly_gone nearly_finished finish finished all_used used_up use_up status enough in_hand on_hand balance still_here here situation
 ? how_much how_many how_far what what's is there any anything some do did have has how status situation
 ! out who whom where which_batch* recall expire* good when date
 
@@ -70,19 +70,19 @@ export const book = `
 ! left expire* bought poured_today gave gave_away history reaction* why correct
 
 = batch {lot}
-? book_say book_says book_have book_has record details everything page figures look_at look_up what_is_written know story tell about sheet what's_in read
-? what show give tell everything open details page look read let see pull know about record
+? state condition make-up makeup composition book_say book_says book_have book_has record details everything page figures look_at look_up what_is_written know story tell about sheet what's_in read
+? what show give tell everything open details page look read let see pull know about record state figures get condition
 ! left batches pours where who expire* recall* correct note why fine ok okay good gave sold used reaction* history label*
 
 = lot {lot}
-? book_say book_says book_have book_has record details everything page figures look_at look_up what_is_written know tell about read
-? what show give tell everything open details page look read let see pull know about record
+? state condition book_say book_says book_have book_has record details everything page figures look_at look_up what_is_written know tell about read
+? what show give tell everything open details page look read let see pull know about record state figures get condition
 ! left batches pours where who expire* recall* correct note why fine ok okay good gave sold used reaction* history label*
 
 = batch {lot}
 ? how_many
 ? make made makes come came filled fill yield* gave_us get got
-! left out gave sold still
+! people guests visitors left out gave sold still
 
 = how many tins of {R} are left
 ? left remaining still_have still_got unsold still_there in_the_house have_we
@@ -133,8 +133,8 @@ export const book = `
 
 = how much {i} is left
 ? status situation supply supplies level levels possess left is_there in_the_house do_we_own do_we_have have_we on_the_shelf in_the_cupboard still we_own
-? what how_much how_many any some is do have house
-! only replace* swap* instead melt* make made poured bought
+? what how_much how_many any some is do have house status situation supply level levels
+! similar alternative stand only replace* swap* instead melt* make made poured bought
 
 = batch {lot}
 ? sample samples kept keep weigh* weight heavy how_big size in_all
@@ -147,28 +147,34 @@ export const book = `
 ! recall* expire* left have_left
 
 = list batches
+? sold_out empty all_gone run_out
+? which what
+? batch batches
+! of_date bottles lots
+
+= list batches
 ? did_we_make we_have_made we_poured we_have_poured we_made been_poured have_we_made did_we_pour
 ? what which show everything all list
 ! in today yesterday last_week last_month with of from where who when
 
 = which batches are open
 ? tins batch* balm* pots jars salve* pours
-? in_the_house still_have have_left have_we_left not_finished to_sell unsold still_there still_here not_empty something_left left_in
+? do_we_have have_we do_i_have have_i in_the_house still_have have_left have_we_left not_finished to_sell unsold still_there still_here not_empty something_left left_in
 ? which what how_many all any show list
 ! out given gave sold_to
 
 = which batches are open
-? to_sell can_i_sell can_we_sell still_sell could_we_sell for_sale ready_to_sell finished_balms finished_tins finished_salves
-? what still_have have_left left which how_many
+? can_i_take can_we_take could_i_take could_we_take most_tins most_left to_sell can_i_sell can_we_sell still_sell could_we_sell for_sale ready_to_sell finished_balms finished_tins finished_salves
+? what still_have have_left left which how_many who
 ! recipe price* cost* can_i_sell may
 
 = what is out of the house
 ? we_sold have_sold did_we_sell have_we_sold we_given have_we_given who_has_what who_got_what who's_got_what our_stuff our_things
 ? what how_many who where
-! recipe* price* cost* can_we may_we
+! recipe* price* cost* can_we may_we this_month last_month this_week last_week yesterday today this_year last_year in_january in_february in_march in_april in_may in_june in_july in_august in_september in_october in_november in_december
 
 = what is out of the house
-? is_out are_out got_out been_out went_out gone_out
+? are_out got_out been_out went_out gone_out
 ? what which how_many tins jars pots everything
 ! of_date oil oils low heat sun of_stock of_beeswax
 
@@ -211,7 +217,7 @@ export const book = `
 = which lots are open
 ? open opened started
 ? what what's which lots bottles jars bags tubs oils list show
-! batch batches tins recipe when
+! batch batches tins recipe
 
 = show me the latest batch
 ? newest latest most_recent
@@ -231,6 +237,11 @@ export const book = `
 ? mark under_its below_its low short running_low running_out
 ? is are
 ! melt* price*
+
+= stock
+? shelf shelves cupboard cupboards larder pantry store_cupboard storeroom
+? what how_much everything all list show see left
+! tins batch* balm* salve* reaction* expire* life life-time life_of label* should
 
 = stock
 ? overview inventory each_thing of_each everything
