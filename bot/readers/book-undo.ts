@@ -7,7 +7,7 @@ export const undoCues = [
   ...'undo undoing undone withdraw retract void rescind enter record redo take call scrap scratch revert reverse cancel strike roll rollback'.split(
     ' ',
   ),
-  ...'nonsense rubbish error typo incorrect entry wrong mistake accident oops whoops mean didnt ignore disregard delete remove erase forget drop happened happen never put bring restore reinstate want'.split(
+  ...'nonsense rubbish error typo incorrect entry wrong mistake accident oops whoops mean didnt ignore disregard delete remove erase forget drop happened happen never put bring restore reinstate rub cross wipe step back kill test right correct want'.split(
     ' ',
   ),
   "didn't",

@@ -106,7 +106,7 @@ const sureness = (reading: Reading, { lots }: About, text: string): number => {
 
 const isElsewhere = (text: string, named: boolean): boolean =>
   (named && /\bhow long\b.{0,30}\bopen(?:ed)?\b/i.test(text)) ||
-  elsewhere.test(named ? text.replace(/\bhow long\b/gi, ' ') : text) ||
+  elsewhere.test(named ? text.replace(/\bhow (?:long|many (?:days|weeks|months))\b/gi, ' ') : text) ||
   (!named && ofOne.test(text));
 
 const claimDue = (reading: Reading): Claim | undefined => {

@@ -23,7 +23,7 @@ export const nextNamed = oncePerReading((reading): NextNamed | undefined => {
   const { lots, days, rest } = readBench(reading);
   const names = rest.items.filter(({ letter }) => letter === 'R' || letter === 'i');
   const [lot, name] = [lots[0], names[0]];
-  if (days.length > 0 || lots.length > 1 || names.length > 1 || (lot && lot.others)) return undefined;
+  if (days.length > 0 || lots.length > 1 || names.length > 1 || lot?.others) return undefined;
   const bare = names.reduce(
     (text, { from, to }) => text.slice(0, from) + ' '.repeat(to - from) + text.slice(to),
     rest.text,

@@ -112,7 +112,7 @@ const mostAsked = 14;
 
 const askingWords = new Set(
   wordsOf(`why date dates early late soon short reason decides sets set again most hers his mine else other long last keep keeps good fine ok poured pour made make
-    filled opened bought changed touched entered wrote happened else's turned turn complaints reactions reacted weighs weigh stay stays home rest rests sample samples lots part grams`),
+    filled opened bought changed touched entered wrote happened else's turned turn complaints reactions reacted weighs weigh then now so and but ok yet also too just only to in at here there us me you do does did stay stays home rest rests sample samples lots part grams`),
 );
 
 /** Nothing is named that the question could be about instead: "who has the key to the hall". */

@@ -41,10 +41,10 @@ const signList = new Set(signWords);
 /** Without a batch: nothing else may be named. */
 const ofAll = (reading: Reading, bench: BenchReading): Claim | undefined => {
   const { rest } = bench;
-  if (mayBe.test(rest.text) || reading.bench.reactions.size === 0) return undefined;
+  if (mayBe.test(rest.text) || reading.bench.batches.size === 0) return undefined;
   const items = rest.items.filter(({ word, recipe }) => !signList.has(word) && recipe === undefined);
   if (leftover(boardOf(items), listWords, false).blocking.length > 0) return undefined;
-  return claim({ action: 'list', ...aboutOf(bench) }, 2.7);
+  return claim({ action: 'list', ...aboutOf(bench) }, 2.9);
 };
 
 export const othersToo = (reading: Reading, bench: BenchReading): Claim | undefined => {
