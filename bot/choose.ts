@@ -8,6 +8,7 @@ import { isOfOthers } from './readers/beside.ts';
 import { isCalledOff } from './readers/called-off.ts';
 import { type Gist, gistsOf, sentencesAlone } from './readers/gist.ts';
 import { lotsIn } from './readers/lots.ts';
+import { askedOfSpoken } from './readers/of-spoken-lot.ts';
 import { pointedNames } from './readers/pointed-name.ts';
 import { spokenOf } from './readers/spoken-of.ts';
 import type { Reading } from './reading.ts';
@@ -51,6 +52,25 @@ const putRight = (named: Reading): Reading | undefined => {
     : undefined;
 };
 
+/** Plain forms that the things in a message are put to. */
+function* gatheredLooks(named: Reading, topics: readonly Topic[]): Generator<Look> {
+  for (const { reading, plain, after } of gathered(named)) {
+    const read = (): Chosen | undefined => {
+      const chosen = sure(surest(reading, topics), 0);
+      return after === undefined || chosen?.topic.name === after ? chosen : undefined;
+    };
+    yield { assumed: `I read that as "${echo(plain)}".`, read };
+  }
+}
+
+/** By the things in a message; where it asks of what was spoken of before, with that among them. */
+function* looksByThings(named: Reading, topics: readonly Topic[]): Generator<Look> {
+  yield* gatheredLooks(named, topics);
+  for (const { reading, assumed } of askedOfSpoken(named)) {
+    for (const { read } of gatheredLooks(reading, topics)) yield { assumed, read };
+  }
+}
+
 /** Ways to look at a message that nobody understood as a whole, one after the other. */
 function* looksAt(named: Reading, whole: Chosen | undefined, topics: readonly Topic[]): Generator<Look> {
   if (isCalledOff(named.text)) return;
@@ -62,15 +82,7 @@ function* looksAt(named: Reading, whole: Chosen | undefined, topics: readonly To
       yield { assumed, read: () => sure(chooseWhole(reading, topics), sureAlone) };
     }
   }
-  if (isOpen(whole)) {
-    for (const { reading, plain, after } of gathered(named)) {
-      const read = (): Chosen | undefined => {
-        const chosen = sure(surest(reading, topics), 0);
-        return after === undefined || chosen?.topic.name === after ? chosen : undefined;
-      };
-      yield { assumed: `I read that as "${echo(plain)}".`, read };
-    }
-  }
+  if (isOpen(whole)) yield* looksByThings(named, topics);
   const right = putRight(named);
   if (right) {
     const read = (): Chosen | undefined => {
@@ -89,7 +101,7 @@ function* looksAt(named: Reading, whole: Chosen | undefined, topics: readonly To
 /** Topics that take a name alone for a question, and words by which it is asked what the book has of it. */
 const byName = new Set(['recipe', 'ingredient', 'substitute']);
 const ofBook =
-  /\b(?:in the house|left|is there|do we (?:have|own)|have we|we (?:still )?(?:have|own)|(?:when|how often)\b.{0,24}\b(?:made|make|pour(?:ed)?))\b/i;
+  /\b(?:status|situation|amount\W*$|levels?|supply|possess|batches|mark|in the house|left|is there|do we (?:have|own)|have we|we (?:still )?(?:have|own)|(?:when|how often)\b.{0,24}\b(?:made|make|pour(?:ed)?))\b/i;
 
 /** "Any Quarry balm in the house?" asks what the bench book has of it, and not for the recipe. */
 const askedOfBook = (whole: Chosen, reading: Reading, topics: readonly Topic[]): Chosen | undefined => {

@@ -5,6 +5,7 @@ import { claimAnew } from './batch-anew.ts';
 import { claimCorrect } from './batch-correct.ts';
 import { claimGone } from './batch-gone.ts';
 import { claimLook } from './batch-look.ts';
+import { claimMadeOf } from './batch-made-of.ts';
 import { batchMeant } from './batch-meant.ts';
 import { claimOfOnly } from './batch-of-only.ts';
 import { claimPour } from './batch-pour.ts';
@@ -16,6 +17,7 @@ import { asksOrPlans, type BenchText, longestNote, readBenchText } from './bench
 import { periodIn } from './book-when.ts';
 import { leftover } from './leftover.ts';
 import { lotsIn } from './lots.ts';
+import { nextNamed, nextWeight } from './next-named.ts';
 import { boardOf } from './target.ts';
 import { claimGoneInstead } from './told-instead.ts';
 
@@ -115,11 +117,24 @@ const claimLeft = (reading: Reading, { bench }: BenchText): Claim | undefined =>
     : claim({ action: 'show', lot: meant.lot }, 3, meant.assumed);
 };
 
+/** "And the mint balm?", after a look at a batch. */
+const claimNext = (reading: Reading, { bench }: BenchText): Claim | undefined => {
+  const { last } = reading;
+  const looked = last?.topic === 'batch' && /^(?:show|list)$/.test(String(last.request.action));
+  if (!looked || nextNamed(reading)?.recipe === undefined) return undefined;
+  const meant = batchMeant(reading, bench);
+  if (meant.trouble) return refuse(meant.trouble, nextWeight);
+  return meant.lot === undefined
+    ? undefined
+    : claim({ action: 'show', lot: meant.lot }, nextWeight, meant.assumed);
+};
+
 const claimShow = (reading: Reading, { bench }: BenchText): Claim | undefined => {
   const meant = batchMeant(reading, bench);
   const batch = meant.said && meant.said.kind !== 'lot';
   const named = meant.lot !== undefined && meant.said?.kind !== 'lot' && /\bbatch\b/i.test(reading.text);
-  if ((!batch && !named) || bench.lots.length > 1 || bench.days.length > 0 || !only(bench, showWords))
+  const codes = new Set(bench.lots.map(({ code }) => lotKey(code)));
+  if ((!batch && !named) || codes.size > 1 || bench.days.length > 0 || !only(bench, showWords))
     return undefined;
   if (meant.trouble) return refuse(meant.trouble, 3);
   // A new code of nobody's: only "batch" makes it one of ours.
@@ -131,8 +146,8 @@ const claimShow = (reading: Reading, { bench }: BenchText): Claim | undefined =>
   const lot = meant.lot ?? '';
   const seen = reading.bench.batches.get(lotKey(lot))?.seq;
   if (/\b(?:everyone|everybody|people|names)\b/i.test(bench.rest.text)) return undefined;
-  const asksWhere = /\b(?:out|away|gone|given|gave|sold)\b/i.test(bench.rest.text);
-  return claim({ action: 'show', lot, ...defined({ seen }) }, asksWhere ? 2.95 : 3, meant.assumed);
+  const asksWhere = /\b(?:out|away|gone|given|gave|sold|sell|give)\b/i.test(bench.rest.text);
+  return claim({ action: 'show', lot, ...defined({ seen }) }, asksWhere ? 2.75 : 3, meant.assumed);
 };
 
 /** A message of a few words with a code in it may be about a batch without any other word. */
@@ -171,6 +186,8 @@ export const claimBatch = (reading: Reading): Claim | undefined => {
   if (!concerns(reading)) return undefined;
   const text = readBenchText(reading);
   return (
+    claimNext(reading, text) ??
+    claimMadeOf(reading, text.bench) ??
     claimCorrect(reading) ??
     claimAnew(reading) ??
     claimNote(reading, text) ??

@@ -22,11 +22,11 @@ export const goesWords = words(`
   also another more and then please today again of the our my all tins free gift gifts present presents prize prizes reward treat favour thank-you off out go went extra further it now yesterday batch lot for last rest left remaining sale return or swap loan trial commission consignment credit whats`);
 
 export const listWords = words(`
-  often times time when overview everything up were been each batch batches list listing show see view all our my the what which have we do got book record records written down are there make been season made poured far left open still last latest recent recently of so with tins
+  ones often times time when overview everything up were been each batch batches list listing show see view all our my the what which have we do got book record records written down are there make been season made poured far left open still last latest recent recently of so with tins
   any pours pour did past current every everything in stock how many need needs due look looks looking quality check checks a an did between from and to during was had anything please that it them one produced`);
 
 export const showWords = words(`
-  batch show see view open display details detail about what is in was of the how many much tins left are do we have status look up find tell me info made when which
+  version versions old again all batch show see view open display details detail about what is in was of the how many much tins left are do we have status look up find tell me info made when which
   fair market sale shop event class workshop count number tally sell leave leaves makes recipe lots used went into its best before date expire expiry was were did poured pour day filled full already still any there got us for out gone over remaining last latest newest most recent yield bath temperature temperatures hot weight weighed loss note notes name kind size big given give gave away sold container containers at used made makers`);
 
 const missing = (text: string): Trouble => ({ code: 'missing', text });

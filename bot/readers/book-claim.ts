@@ -1,8 +1,9 @@
 import { defined } from '../../core/defined.ts';
 import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
-import { claimHistory, historyCues } from './book-history.ts';
+import { claimHistory, historyCues, isHistory } from './book-history.ts';
 import { claimUndo, undoCues } from './book-undo.ts';
 import { confirmHow, exportHow, forgetWhat, importWhat, tablesOf } from './book-words.ts';
+import { pointedAtSpoken } from './of-spoken-lot.ts';
 
 /** Longest message that can be about the book itself, in characters. */
 const longest = 300;
@@ -146,10 +147,18 @@ const cues = [
   ...historyCues,
 ];
 
+/** "Who poured it": of the batch that was spoken of. */
+const historyOf = (meant: string, reading: Reading): Claim | undefined => {
+  const pointed = pointedAtSpoken(reading);
+  const of = pointed && claimHistory(bare(pointed.corrected), pointed);
+  return of ?? claimHistory(meant, reading);
+};
+
 /** What a message would mean to the book itself: to export it, take a file in, undo, look back, forget. */
 export const claimBook = (reading: Reading): Claim | undefined => {
   const { text, corrected, attached = [] } = reading;
-  if (text.length > longest || (attached.length === 0 && !anyWord(reading, cues))) return undefined;
+  if (text.length > longest) return undefined;
+  if (attached.length === 0 && !isHistory(reading) && !anyWord(reading, cues)) return undefined;
   // Codes and paths are read as typed: a word put right could be part of either.
   const typed = bare(text);
   const meant = bare(corrected);
@@ -158,6 +167,6 @@ export const claimBook = (reading: Reading): Claim | undefined => {
     claimForget(typed) ??
     claimUndo(meant, reading) ??
     claimExport(meant) ??
-    claimHistory(meant, reading)
+    historyOf(meant, reading)
   );
 };

@@ -1,31 +1,33 @@
 import { defined } from '../../core/defined.ts';
 import { type Claim, claim, type Reading } from '../reading.ts';
-import { kindAsked, kindCues } from './book-kind.ts';
+import { kindAsked, kindCues, wentOut } from './book-kind.ts';
 import { subjectIn } from './book-subject.ts';
 import { periodIn } from './book-when.ts';
 import { lotsIn } from './lots.ts';
+import { nextNamed } from './next-named.ts';
 
 export const historyCues = [
   ...kindCues,
-  ...'history put amended altered modified adjusted log journal write written entered entries logged noted changes changed change happened who did done touched edited wrote recorded older newer page more earlier last been'.split(
+  ...'history put amended altered modified adjusted log journal write written entered entries logged noted changes changed change happened who did done touched edited wrote recorded older newer page opened threw binned weighed counted happening more earlier last been'.split(
     ' ',
   ),
 ];
 
 const verbs =
-  '(?:changed?|amended|altered|modified|adjusted|edit(?:ed)?|touch(?:ed)?|saved?|wrote|updated?|record(?:ed)?|made|poured|bought|renamed|deleted|noted|corrected|gave away|did(?: the pour)?|brought|filled|entered|logged)';
+  '(?:changed?|opened|threw (?:away|out)|threw|binned|weighed|counted|gave out|amended|altered|modified|adjusted|edit(?:ed)?|touch(?:ed)?|saved?|wrote|updated?|record(?:ed)?|made|poured|bought|renamed|deleted|noted|corrected|gave away|did(?: the pour)?|brought|filled|entered|logged)';
 const asked = new RegExp(
   [
     '^(?:(?:show|see|read|list|open|view|display|provide|produce|print|give|get|tell|look at)(?: the| our| me| us)* )?(?:the |our |full |whole )*(?:history|log|journal|log ?book|change log|(?:recent|last|latest)(?: (?:\\d+|few|two|three|four|five|ten|twenty|couple of))? (?:changes|entries)|changes|entries)(?: of| for| to| in| by| about| on| from| since)?(?: (?:the|our|batch|lot|recipe|book))*$',
     `^who(?: has| was it that)?(?: last)? ${verbs}(?: the| our| this| with| to| in| it| batch| lot| one)*$`,
-    '^what was (?:done|written|entered|changed|recorded|noted)(?: down)? last$',
+    '^what (?:was|did (?:we|i)) (?:done|do|write|written|enter|entered|change|changed|record|recorded|note|noted)(?: down)? last$',
+    '^what (?:was|is) (?:my|the|our) (?:very )?(?:last|latest) (?:entry|change|record|thing|one)(?: (?:i|we) (?:wrote|did|entered|said))?$',
     '^(?:everything|all|whatever)(?: that| which)? (?:was|were|has been|have been) (?:written|entered|recorded|changed|noted)(?: down)?$',
     '^(?:has|have|did) (?:any|some)(?:one|body) (?:changed?|edit(?:ed)?|touch(?:ed)?|altered|alter)(?: the| our)*$',
     '^who was the (?:maker|pourer)(?: of)?(?: the| our| batch)*$',
     '^(?:which|what) (?:changes|entries|things) (?:were|have been|did we|have we|has anyone)(?: (?:made|make|written|write|entered|recorded|noted))?(?: down)?$',
     '^who(?: has)?(?: last)? (?:changed|did|done|wrote|written(?: down)?|recorded|entered|noted|logged)(?: things| everything| what| anything| something| this| that)?$',
-    '^what (?:did|have|has) (?:we|i|you|they|anyone|everyone|everybody|people)? ?(?:all )?(?:do|done|did|put(?: in| down)?|record|recorded|write(?: down)?|written(?: down)?|note(?: down)?|enter|entered|log|change|changed|get up to)(?: to| with| in| about)?(?: (?:the|batch|lot|recipe|book))*$',
-    "^what(?:'s| is| has| have|'ve| was| were| got)?(?: been)? ?(?:happened|changed|new|going on|done|recorded|written(?: down)?|entered|noted|logged)(?: (?:here|in the book|to|with|in|about|on|of|lately|recently))*(?: (?:the|batch|lot|recipe))*$",
+    '^what(?: all| else)? (?:did|have|has) (?:we|i|you|they|anyone|everyone|everybody|people)? ?(?:all )?(?:do|done|did|put(?: in| down)?|record|recorded|write(?: down)?|written(?: down)?|note(?: down)?|enter|entered|log|change|changed|get up to)(?: to| with| in| about)?(?: (?:the|batch|lot|recipe|book))*$',
+    "^what(?:'s| is| has| have|'ve| was| were| got)?(?: been)? ?(?:happened|happening|changed|new|going on|done|recorded|written(?: down)?|entered|noted|logged)(?: (?:here|in the book|to|with|in|about|on|of|lately|recently))*(?: (?:the|batch|lot|recipe))*$",
     '^when (?:did|was|were|has)(?: we| i| anyone| someone)?(?: the| our| this)*(?: last)? ?(?:changed?|edited?|touch(?:ed)?|saved?|updated?)?$',
   ].join('|'),
   'i',
@@ -66,7 +68,8 @@ interface Days {
 
 /** "Which batches did Tom pour", "what did we buy in March": entries of one kind. */
 const kindClaim = (text: string, days: Days): Claim | undefined => {
-  const found = kindAsked(text.replace(showing, ''));
+  const bare = text.replace(showing, '');
+  const found = (days.from === undefined ? undefined : wentOut(bare)) ?? kindAsked(bare);
   if (!found || (found.member !== undefined && noMember.test(found.member))) return undefined;
   return claim({ action: 'history', ...found, ...days }, 3.2);
 };
@@ -77,7 +80,8 @@ const whoChanged =
 const pageSaid =
   /^(?:(?:history|log)?,? ?page (?<page>\d{1,4})|(?<more>(?:show )?(?:more|older|earlier|next page|the next page|older (?:ones|entries|changes)|more history|go on)))$/i;
 
-const isHistory = (reading: Reading): boolean =>
+/** After a look at what was written. */
+export const isHistory = (reading: Reading): boolean =>
   reading.last?.topic === 'book' && reading.last.request.action === 'history';
 
 const claimPage = (text: string, reading: Reading): Claim | undefined => {
@@ -100,8 +104,27 @@ const squeezed = (text: string): string => text.replace(/\s+/g, ' ').replace(/^[
 export const claimHistory = (text: string, reading: Reading): Claim | undefined =>
   asksBuyers(text, reading) ? undefined : claimPast(text, reading);
 
+const andMember = /^(?:and|what about|how about|or) (?:what about )?(?<who>\p{Lu}[\p{L}\p{N}_.-]{0,39})$/u;
+
+/** "And Tom?", "and in May?", "and of K12": the same question of another. */
+const claimNext = (text: string, reading: Reading): Claim | undefined => {
+  const { last } = reading;
+  if (!isHistory(reading) || !last) return undefined;
+  const { page: _page, ...before } = last.request;
+  const { about: _about, member: _member, ...same } = before;
+  const { lot, recipe } = nextNamed(reading) ?? {};
+  if ((lot ?? recipe) !== undefined) return claim({ ...same, about: defined({ lot, recipe }) }, 3.25);
+  const who = andMember.exec(reading.text.replace(/[\s?.!]+$/, ''))?.groups?.who;
+  if (who !== undefined && last.request.member !== undefined) return claim({ ...same, member: who }, 3.25);
+  const period = periodIn(reading);
+  const rest = period && squeezed(text.replace(period.said, ' '));
+  if (!period || rest === undefined || !/^(?:(?:and|what about|how about|or|then)\b ?)*$/i.test(rest))
+    return undefined;
+  return claim({ ...before, ...defined({ from: period.from, to: period.to }) }, 3.25);
+};
+
 const claimPast = (text: string, reading: Reading): Claim | undefined => {
-  const paged = claimPage(text, reading);
+  const paged = claimPage(text, reading) ?? claimNext(text, reading);
   if (paged) return paged;
   const period = periodIn(reading);
   const undated = squeezed((period ? text.replace(period.said, ' ') : text).replace(/^\s*'s\s/, ''));

@@ -24,12 +24,21 @@ const byMember: readonly RegExp[] = [
   `^(?:which|what)(?: all)?(?: ${noun})?(?: (?:did|has|have|was|were))? ${name} (?:has |have |had )?${verb}${after}$`,
   `^(?:all |the |list |every )*${noun}(?: of (?:them|those))?(?: (?:that|which))?(?: (?:were|was|are))?(?: ${verb})? (?:by|from) ${name}${after}$`,
   `^(?:all |all of |the |list |every )*(?:everything|all|whatever|${noun})(?: (?:that|which))? ${name} (?:has |have |had )?${verb}${after}$`,
+  `^(?:has|have|did) ${name} (?:ever )?${verb} (?:anything|something|any \\p{L}+)${after}$`,
   `^(?:all )?${name}'s? (?:own )?(?:batch(?:es)?|pours|purchases|gifts|sales)${after}$`,
 ].map((pattern) => new RegExp(pattern, 'iu'));
 
 /** "What did we buy", "the purchases", "what was bought when". */
 const bought =
   /^(?:when did we (?:buy|get) (?:what|which)|(?:what|which)(?: lots| things| ingredients| stock| all)* (?:did|have|has|was|were|is|are)(?: (?:we|i|you|been|all))* (?:buy|bought|purchased?|brought in|come in)(?: in)?(?: when| and when)*|(?:what|everything|all|whatever)(?: (?:that|which))?(?: (?:we|i))?(?: (?:was|were|have|has))? (?:bought|came in|purchased)(?: when| and when)*|(?:all |the |our |list |every |list of )*(?:purchases|deliveries|buys))$/i;
+
+/** "What did we sell", "how many tins have we given away": in a stretch of days that is said besides. */
+const went =
+  /^(?:what|how (?:many|much)|which|everything)(?: (?:tins|jars|pots|sticks|tubes|balms|batches|things|ones))?(?: all)? (?:did|have|has|had|was|were|that)?(?: (?:we|i|been))*(?: (?:sell|sold|give|given|gave))(?: (?:away|out|altogether|in all))*$/i;
+
+/** The kind of what went out, where days were named. */
+export const wentOut = (text: string): KindAsked | undefined =>
+  went.test(text) ? { kind: 'gift' } : undefined;
 
 export interface KindAsked {
   readonly kind: ChangeKind;

@@ -7,18 +7,18 @@ export const undoCues = [
   ...'undo undoing undone withdraw retract void rescind enter record redo take call scrap scratch revert reverse cancel strike roll rollback'.split(
     ' ',
   ),
-  ...'nonsense rubbish error typo incorrect entry wrong mistake accident oops whoops mean didnt ignore disregard delete remove erase forget drop happened happen never put bring restore reinstate want'.split(
+  ...'nonsense rubbish error typo incorrect entry wrong mistake accident oops whoops mean didnt ignore disregard delete remove erase forget drop happened happen never put bring restore reinstate rub cross wipe step back kill test right correct want'.split(
     ' ',
   ),
   "didn't",
 ];
 
 const that =
-  '(?:that|this|it|(?:that|the|my|our) last (?:one|change|entry|step|thing|edit|action|message|command|bit)|my last|the last|last(?: one| change| entry| thing)?|what i (?:just )?(?:did|said|wrote|told you|entered|recorded)(?: last| just now| just)?)';
+  '(?:that|this|it|mine|my one|my own(?: one| entry)?|(?:that|the|my(?: own)?|our) last (?:one|change|entry|step|thing|edit|action|message|command|bit)|my(?: own)? last|the last|last(?: one| change| entry| thing)?|what i (?:just )?(?:did|said|wrote|told you|entered|recorded)(?: last| just now| just)?)';
 const plainUndo = new RegExp(
   [
     `^(?:oops|whoops|sorry|no)?[ ,]*(?:undo|unsave|revert|reverse|withdraw|retract|void|rescind|rollback|roll back)(?: ${that})?$`,
-    `^(?:oops|whoops|sorry|no)?[ ,]*(?:take|call) ${that} back$`,
+    `^(?:oops|whoops|sorry|no)?[ ,]*(?:take|call) ${that} back(?: again)?$`,
     `^make ${that} (?:undone|unsaid)$`,
     `^(?:oops|whoops|sorry|no)?[ ,]*take back (?:${that})$`,
     `^(?:oops|whoops|sorry|no)?[ ,]*(?:scrap|scratch|strike|cancel|ignore|disregard) ${that}$`,
@@ -33,7 +33,13 @@ const plainUndo = new RegExp(
   'i',
 );
 const redo =
-  /^(?:redo(?: (?:that|it|the last (?:one|change)))?|undo the undo|(?:put|bring|take) (?:that|it) back(?: in)?(?: again)?(?: after all)?|(?:enter|write|put|record|note) (?:it|that)(?: down| in)? again(?: after all)?|(?:restore|reinstate) (?:that|it)|i (?:do )?want (?:that|it) back|do (?:that|it) (?:again )?after all)$/i;
+  /^(?:redo(?: (?:that|it|the last (?:one|change)))?|undo the undo|(?:put|bring) (?:that|it) back(?: in)?(?: again)?(?: after all)?|(?:enter|write|put|record|note) (?:it|that)(?: down| in)? again(?: after all)?|(?:restore|reinstate) (?:that|it)|i (?:do )?want (?:that|it) back|do (?:that|it) (?:again )?after all)$/i;
+/** Right after something was written these are about that. */
+const afterDone =
+  /^(?:(?:no|oops|sorry|wait|ah|oh)[ ,.!]+)*(?:(?:delete|remove|erase|rub|cross|strike|take|wipe|roll|cancel|scrap|drop|leave|forget|kill) (?:that|it|this|those)(?: (?:entry|line|one|last one|again|out|off|back|away))*|(?:cancel|delete|remove|erase|scrap|drop) (?:that|the|this) (?:entry|line|note|record)|(?:go )?(?:one |a )?(?:step )?back(?: one step| a step| one)?)$/i;
+/** "It was right after all", after something was undone. */
+const rightAfterAll =
+  /^(?:(?:no|oops|sorry|wait|ah|oh|but)[ ,.!]+)*(?:it|that|this|they) (?:was|were|is) (?:right|correct|true|fine|ok|okay)(?: after all)?$/i;
 const numbered = /^(?:undo|revert) (?:(?:entry|number|no\.?|change|#)\s*)*#?\s*(?<number>\d{1,7})$/i;
 const several =
   /^undo (?:everything|all|the last \d+|\d+ (?:changes|things|times)|twice|(?:the )?last (?:two|three|few))\b/i;
@@ -46,6 +52,10 @@ const lastOfKind =
 const filler =
   /^(?:\s|\b(?:of|to|for|in|on|the|my|our|lot|batch|recipe|change|changes|entry|report|record|that|one|and|again|thing|things|bit|stuff|business)\b|[,.])*$/i;
 
+/** "Undo that gift to Bob", right after it. */
+const toWhom =
+  /^\W*(?:(?:that|the|my|this|one)\b\W*)*(?:to|from|at|for|of) (?:the |our |my )?[\p{L}'-]+(?: [\p{L}'-]+){0,2}\W*$/iu;
+
 const claimOfKind = (text: string, reading: Reading): Claim | undefined => {
   const match = ofKind.exec(text);
   if (!match) return undefined;
@@ -55,7 +65,9 @@ const claimOfKind = (text: string, reading: Reading): Claim | undefined => {
   const words = rest
     .replace(/^(?:undo|revert|take back|cancel)\b/i, ' ')
     .replace(kind ? (match.groups?.kind ?? '') : '', ' ');
-  if ((!kind && !subject) || !filler.test(words.replace(/\b(?:last|latest)\b/gi, ' '))) return undefined;
+  const around = words.replace(/\b(?:last|latest)\b/gi, ' ');
+  const isLast = kind !== undefined && reading.last?.done === true && toWhom.test(around);
+  if ((!kind && !subject) || !(isLast || filler.test(around))) return undefined;
   return claim({ action: 'undo', ...defined({ kind, about: subject?.about }) }, 3.3);
 };
 
@@ -67,11 +79,13 @@ const polite =
   /^(?:(?:please|pls|can you|could you|would you|will you|i|we|want to|need to|have to|let's|just|ok|oh|no|sorry|then|now|quickly)\s+)+|\s+(?:please|pls|for me|for us|thanks|thank you|again|now|then|would you|quickly)$/gi;
 
 /** "No, that was the candle wax. Undo!": why it is taken back is talk, as long as no other figure is told. */
-const withReason = (text: string, { items }: Reading): boolean => {
+const withReason = (text: string, { items, last }: Reading): boolean => {
   if (items.some(({ letter }) => /[gvc%t]/.test(letter))) return false;
   const clauses = text.split(clauseEnd).filter((clause) => clause.trim() !== '');
   const bare = clauses.map((clause) => clause.replace(polite, '').trim());
-  return clauses.length > 1 && bare.some((clause) => takesBack.test(clause) && plainUndo.test(clause));
+  const takes = (clause: string): boolean =>
+    (takesBack.test(clause) && plainUndo.test(clause)) || (last?.done === true && afterDone.test(clause));
+  return clauses.length > 1 && bare.some(takes);
 };
 
 /** "Undo the pour and the purchase" is two things. */
@@ -109,14 +123,24 @@ const surelyTakenBack = 3.55;
 const secondThought =
   /^(?:(?:wait|no|nope|oh|oops|ah|hm|sorry|actually|hang on|hold on)\b[ ,.!]*)+((?:undo|redo|revert|take|put|bring)\b)/i;
 
+/** What is taken back, or done again, without saying what it was. */
+const lastTakenBack = (text: string, reading: Reading): Claim | undefined => {
+  const after = reading.last?.done === true;
+  if (plainUndo.test(text)) return claim({ action: 'undo' }, 3.3);
+  if (redo.test(text) || (wasUndone(reading) && rightAfterAll.test(text)))
+    return claim({ action: 'redo' }, 3.3);
+  if ((after && afterDone.test(text)) || withReason(text, reading))
+    return claim({ action: 'undo' }, after ? surelyTakenBack : 3.3);
+  return undefined;
+};
+
+const wasUndone = ({ last }: Reading): boolean => last?.topic === 'book' && last.request.action === 'undo';
+
 /** "undo", "take that back", "undo the last price", "undo 12", "redo". */
 export const claimUndo = (said: string, reading: Reading): Claim | undefined => {
   const text = said.replace(secondThought, '$1').replace(lastOfKind, 'undo ');
-  if (plainUndo.test(text)) return claim({ action: 'undo' }, 3.3);
-  if (redo.test(text)) return claim({ action: 'redo' }, 3.3);
-  if (withReason(text, reading)) return claim({ action: 'undo' }, 3.3);
-  const among = amongTalk(text, reading);
-  if (among) return among;
+  const plain = lastTakenBack(text, reading) ?? amongTalk(text, reading);
+  if (plain) return plain;
   if (several.test(text)) return refuse(oneAtATime, 2.8);
   const number = numbered.exec(text)?.groups?.number;
   if (number) return claim({ action: 'undo', entry: Number(number) }, 3.3);

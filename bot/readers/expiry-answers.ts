@@ -12,7 +12,7 @@ import type { LotSaid } from './lots.ts';
 import { smallNumbers } from './number.ts';
 
 const again =
-  /\b(?:remind|ask|tell|nudge)\b.*\b(?:again|later|until|in (?:a|an|one|\d+)|next|tomorrow|on)\b|\bsnooze\b|\bput (?:off|back)\b|\bput\b.*\boff\b|\bpostpone\b|\b(?:again|later|back) (?:in|on|next|tomorrow|to)\b|\b(?:can|may|should|must) wait\b|\bwait (?:until|till|for)\b|\bcome back to\b|\bnot (?:now|yet|today)\b.{0,20}\b(?:ask|remind|tell)\b/i;
+  /\b(?:remind|ask|tell|nudge)\b.*\b(?:again|later|until|in (?:a|an|one|\d+)|next|tomorrow|on)\b|\bsnooze\b|^\W*_+\W*later\b|\b(?:leave|park)\b.*\b(?:till|until|for)\b|\bput (?:off|back)\b|\bput\b.*\boff\b|\bpostpone\b|\b(?:again|later|back) (?:in|on|next|tomorrow|to)\b|\b(?:can|may|should|must) wait\b|\bwait (?:until|till|for)\b|\bcome back to\b|\bnot (?:now|yet|today)\b.{0,20}\b(?:ask|remind|tell)\b/i;
 const usedUp =
   /\b(?:is|are|was|were|has been|all|it's|now)?\s*(?:used up|all used|all gone|finished(?! with)|used it up)\b|\bused up\b|\buse(?:d)? .{0,40} up\b|\bfinished (?!with)/i;
 const done =
@@ -48,8 +48,8 @@ const allOfThem =
 /** "K12 will be used up soon" is no answer. */
 const notYet = /\b(?:will be|going to be|nearly|almost|soon|not yet|should be|to be|hope|if)\b/i;
 
-const kindOf = (text: string): 'again' | 'used-up' | 'done' | undefined => {
-  if (again.test(text)) return 'again';
+const kindOf = (text: string, dated = false): 'again' | 'used-up' | 'done' | undefined => {
+  if (again.test(text) || (dated && /\b(?:remind|ask|tell|nudge|leave|park)\b/i.test(text))) return 'again';
   if (notYet.test(text)) return undefined;
   if (usedUp.test(text)) return 'used-up';
   return done.test(text) ? 'done' : undefined;
@@ -85,7 +85,7 @@ const weightOf = (answer: 'again' | 'used-up' | 'done', lots: readonly LotSaid[]
 const wishOf = (reading: Reading): Claim | undefined => {
   const { lots, days, rest, today, trouble } = readBench(reading);
   const text = textOf(rest).replaceAll('"', ' ');
-  const answer = kindOf(text);
+  const answer = kindOf(text, days.length > 0);
   // "Everything is done", "they are all gone" may be about anything; only what is due can be put off.
   const all = lots.length === 0 && answer === 'again' && allOfThem.test(text);
   if (answer === undefined || (lots.length === 0 && !all) || !isWhole(text)) return undefined;
@@ -103,6 +103,9 @@ const wishOf = (reading: Reading): Claim | undefined => {
 
 /** "done with K12", "KIVO is used up", "remind me of K12 again in a week": an answer to something that is due. */
 export const claimDueAnswer = (reading: Reading): Claim | undefined => {
-  const asking = askingOnly(reading, (clause) => kindOf(clause) !== undefined);
+  const asking = askingOnly(
+    reading,
+    (clause) => kindOf(clause, readBench(reading).days.length > 0) !== undefined,
+  );
   return asking && wishOf(asking);
 };

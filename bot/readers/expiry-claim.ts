@@ -1,3 +1,4 @@
+import { plusDays, plusMonths } from '../../core/bench/days.ts';
 import { defined } from '../../core/defined.ts';
 import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { readAgain } from '../understand.ts';
@@ -9,19 +10,21 @@ import { askingOnly, strangers, textOf } from './expiry-clauses.ts';
 import { claimKeeps } from './expiry-keeps.ts';
 import { type PeriodSaid, periodIn } from './expiry-period.ts';
 import { claimRemind } from './expiry-remind.ts';
+import { claimRemindAgain, shiftIn, withoutComplaint } from './expiry-remind-again.ts';
 import { answerCues, dueWords, expiryCues, isAround, remindCues } from './expiry-words.ts';
+import { nextNamed, nextWeight } from './next-named.ts';
 
 /** Longer messages are recipes and stories. */
 const longest = 400;
 
 const remindCue =
-  /\b(?:days?|weeks?|fortnight) (?:ahead|before(?:hand)?|in advance)(?: (?:is|are|would be|will be))? (?:enough|plenty|fine|better|sufficient|will do)\b|\b(?:want|need|like|wish) to (?:know|be told|hear)\b.{0,40}\b(?:days?|weeks?|fortnight) (?:ahead|before|in advance)\b|\bremind(?:s|ed|ing|ers?)?\b|\bremember (?:us|me)\b(?=.*\d)|\b(?:tell|warn|alert|notify|let|give|ping|nudge|message) (?:us|me|everyone)\b(?: know| a heads[- ]up| notice| warning)?.{0,60}\b(?:before|ahead|in advance|beforehand|within)\b|\blead (?:days?|times?)\b|\bdaily (?:message|note|notice)s?\b/i;
+  /\b(?:send|tell|give|show|message|wake|nudge|ping|write) (?:us|me|everyone)\b.{0,40}\b(?:(?:every|each) (?:day|morning|evening|night)|daily)\b|\bwarnings?\b.{0,20}\b(?:days?|weeks?|fortnight|months?) (?:before|ahead|in advance)\b|\b(?:days?|weeks?|fortnight) (?:ahead|before(?:hand)?|in advance)(?: (?:is|are|would be|will be))? (?:enough|plenty|fine|better|sufficient|will do)\b|\b(?:want|need|like|wish) to (?:know|be told|hear)\b.{0,40}\b(?:days?|weeks?|fortnight) (?:ahead|before|in advance)\b|\bremind(?:s|ed|ing|ers?)?\b|\bremember (?:us|me)\b(?=.*\d)|\b(?:tell|warn|alert|notify|let|give|ping|nudge|message) (?:us|me|everyone)\b(?: know| a heads[- ]up| notice| warning)?.{0,60}\b(?:before|ahead|in advance|beforehand|within)\b|\blead (?:days?|times?)\b|\bdaily (?:message|note|notice)s?\b/i;
 const dueCue =
-  /\bshould have been (?:used|sold|finished)\b|\bwhatever (?:is|falls|comes) due\b|\b(?:everything|anything|what|whatever|which|things?|stuff|all|list|lots?|batch(?:es)?|items?|ones?)\b.{0,60}\b(?:(?:best[- ]before|use[- ]by)(?: dates?)?|dates?) (?:is |are |lies |falls |comes )?(?:in|this|next|within|during|until|till|up to|by|between)\b|\bbest[- ]befores\b|\b(?:which|lots?|things?|batch(?:es)?|items?|all)\b.{0,24}\b(?:ends?|ending)\b(?! up)(?=.{0,14}\b(?:in|by|soon|this|next|before)\b)|\b(?:won't|will not|doesn't) (?:last|keep)\b|\b(?:go|goes|gone|going|be|is) (?:bad|off)\b(?=.{0,16}\b(?:in|by|this|next|soon|before)\b)|\b(?:jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?) (?:best[- ]befores?|dates?)\b|\bdates?\b.{0,12}\b(?:in (?:jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?)|this|next)\b|\bto (?:finish|use up|sell)\b(?=.{0,20}\b(?:this|next|by|before|in)\b)|\brunning out\b(?=.{0,20}\b(?:before|by|until|this|next|in)\b)|\bless than\b.{0,20}\b(?:days?|weeks?|months?) (?:left|to go)\b|\bhow long may\b|\bwhat(?:'s| is| are)? (?:its|their) (?:best[- ]before|dates?|expiry)\b|\bsomething\b.{0,24}\b(?:ends?|goes|expires)\b(?=.{0,14}\b(?:in|by|this|next|soon)\b)|\bgoes over\b(?=.{0,14}\b(?:in|by|this|next)\b)|\bolder than (?:its|their|the) (?:best[- ]before|date)\b|\bno longer (?:use|sell)\b|\bstill (?:alright|all right)\b|\bhow much longer\b|\b(?:best[- ]before|use[- ]by)s? (?:dates? )?(?:in|this|next|within|during|between) |\b(?:over|beyond|passed) (?:its|their|the) (?:best[- ]before |use[- ]by )?(?:dates?|best[- ]before)\b|\b(?:week|month)'s (?:best[- ]before|dates?)\b|\bwhat\b.{0,12}\b(?:ends?|runs? out|ends? soonest)\b(?=.{0,14}\b(?:in|soon|soonest|this|next|by)\b)|\bexpir(?:e|es|ed|ing|y|ies)\b|\bout of date\b|\boverdue\b|\bover due\b|\b(?:what|anything|which|lots?|batch(?:es)?|list|everything|all|things?|stuff|items?)\b.{0,40}\bdue\b|^\W*due\b|\bbest[- ]before (?:dates?|list)\b|\b(?:go|goes|going|gone|went) (?:off|out of date|stale|past (?:its|their))\b|\bpast (?:its|their|the)?\s*(?:best[- ]before|best|date|use[- ]by)\b|\b(?:needs?|should|must|to)\b.{0,25}\b(?:using|use|used) (?:up|first|soonest)\b|\brun(?:s|ning)? out of date\b|\bdates?\b.{0,8}\b(?:coming up|coming|running out)\b|\bup for use\b|\b(?:needs? (?:using|to be used|to go)|(?:must|should|has to|have to|needs to|need to) be (?:used|sold|finished)|(?:have|has|need|ought) to (?:use|sell|finish))\b(?=.{0,40}\b(?:by|before|this|next|until|within|first|soon|in the)\b)|\b(?:near|close to|nearing|approaching|reach(?:es|ing|ed)?|hits?|come(?:s)? to|at the end of) (?:its|their|the) (?:best[- ]before |use[- ]by )?(?:dates?|ends?)\b|\bhow long (?:is|are|does|do|will|can)\b.{0,40}\b(?:good|keep|last|usable|fine)\b|\b(?:until|till|up to) when\b|\b(?:what|which) date\b|\b(?:what|whats|what's|tell|show)\b.{0,20}\bdate (?:on|of|for)\b|\bbest[- ]before (?:date )?(?:of|for|on)\b|^\W*what(?:'s|s| is)? best[- ]before\b|\b(?:should|must|needs? to|has to|have to|ought to) be (?:used|sold|eaten|finished)\b(?=.{0,30}\b(?:by|before|until|this|next|within|soon)\b)|\b(?:what|anything|something|which|lots?|things?)\b.{0,30}\b(?:end|ends|ending|must go|has to go|have to go|needs? to go)\b(?=.{0,20}\b(?:this|next|before|by|until|within|in the|soon)\b)|\b(?:becom\w+|turns?|gets?|is getting|goes) (?:too )?(?:bad|old|stale|rancid|off)\b|\b(?:no longer|not|no) (?:good|usable|fine)\b(?=.{0,8}\b(?:any ?more|$))|\b(?:(?:must|should|shall|ought) (?:i|we) (?:to )?|do (?:i|we) (?:have|need) to )(?:use|finish|sell)\b(?=.{0,30}\b(?:in the|within|by|before|until|this|next|first|soon)\b)|\bgetting old\b|\bstill (?:good|ok|okay|fine|usable|in date|safe)\b|\bhow many (?:days|weeks|months)\b.{0,30}\bleft\b|\b(?:must|should|has to|have to)\b.{0,24}\bbe (?:used|sold|finished|eaten)\b|\bruns? out\b(?=.{0,20}\b(?:before|by|until|this|next|in)\b)|\b(?:everything|all)\b.{0,20}\b(?:end|ends|ending)\b(?=.{0,20}\b(?:this|next|before|by|until|within|in the|soon)\b)|\btoo old\b|\b(?:is|are) .{1,40} still (?:good|ok|okay|fine|usable|in date|safe)\b/i;
+  /\b(?:what|what's|which|anything|something|everything|lots?|batch(?:es)?|things?|tins)\b.{0,30}\b(?:finish(?:es|ing)?|stops?|ends?|ending|running out|runs? out)\b(?! up)(?=.{0,14}\b(?:in|by|soon|this|next|before|over|during)\b)|\bpast it\b|^\W*(?:so |and )?(?:what|which lots?|which (?:batches|things)|anything) needs? (?:using|finishing|selling)(?: up)?\W*$|\bdo (?:i|we) (?:use|finish|sell)(?: up)? (?:first|next|soonest)\b|\buse[- ]by (?:date )?(?:of|for|on)\b|\bhow (?:long have (?:i|we) got|many (?:days|weeks|months) (?:has|do (?:i|we) have))\b|\bshould have been (?:used|sold|finished)\b|\bwhatever (?:is|falls|comes) due\b|\b(?:everything|anything|what|whatever|which|things?|stuff|all|list|lots?|batch(?:es)?|items?|ones?)\b.{0,60}\b(?:(?:best[- ]before|use[- ]by)(?: dates?)?|dates?) (?:is |are |lies |falls |comes )?(?:in|this|next|within|during|until|till|up to|by|between)\b|\bbest[- ]befores\b|\b(?:which|lots?|things?|batch(?:es)?|items?|all)\b.{0,24}\b(?:ends?|ending)\b(?! up)(?=.{0,14}\b(?:in|by|soon|this|next|before)\b)|\b(?:won't|will not|doesn't) (?:last|keep)\b|\b(?:go|goes|gone|going|be|is) (?:bad|off)\b(?=.{0,16}\b(?:in|by|this|next|soon|before)\b)|\b(?:jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?) (?:best[- ]befores?|dates?)\b|\bdates?\b.{0,12}\b(?:in (?:jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?)|this|next)\b|\bto (?:finish|use up|sell)\b(?=.{0,20}\b(?:this|next|by|before|in)\b)|\brunning out\b(?=.{0,20}\b(?:before|by|until|this|next|in)\b)|\bless than\b.{0,20}\b(?:days?|weeks?|months?) (?:left|to go)\b|\bhow long may\b|\bwhat(?:'s| is| are)? (?:its|their) (?:best[- ]before|dates?|expiry)\b|\bsomething\b.{0,24}\b(?:ends?|goes|expires)\b(?=.{0,14}\b(?:in|by|this|next|soon)\b)|\bgoes over\b(?=.{0,14}\b(?:in|by|this|next)\b)|\bolder than (?:its|their|the) (?:best[- ]before|date)\b|\bno longer (?:use|sell)\b|\bstill (?:alright|all right)\b|\bhow much longer\b|\b(?:best[- ]before|use[- ]by)s? (?:dates? )?(?:in|this|next|within|during|between) |\b(?:over|beyond|passed) (?:its|their|the) (?:best[- ]before |use[- ]by )?(?:dates?|best[- ]before)\b|\b(?:week|month)'s (?:best[- ]before|dates?)\b|\bwhat\b.{0,12}\b(?:ends?|runs? out|ends? soonest)\b(?=.{0,14}\b(?:in|soon|soonest|this|next|by)\b)|\bexpir(?:e|es|ed|ing|y|ies)\b|\bout of date\b|\boverdue\b|\bover due\b|\b(?:what|anything|which|lots?|batch(?:es)?|list|everything|all|things?|stuff|items?)\b.{0,40}\bdue\b|^\W*due\b|\bbest[- ]before (?:dates?|list)\b|\b(?:go|goes|going|gone|went) (?:off|out of date|stale|past (?:its|their))\b|\bpast (?:its|their|the)?\s*(?:best[- ]before|best|date|use[- ]by)\b|\b(?:needs?|should|must|to)\b.{0,25}\b(?:using|use|used) (?:up|first|soonest)\b|\brun(?:s|ning)? out of date\b|\bdates?\b.{0,8}\b(?:coming up|coming|running out)\b|\bup for use\b|\b(?:needs? (?:using|to be used|to go)|(?:must|should|has to|have to|needs to|need to) be (?:used|sold|finished)|(?:have|has|need|ought) to (?:use|sell|finish))\b(?=.{0,40}\b(?:by|before|this|next|until|within|first|soon|in the)\b)|\b(?:near|close to|nearing|approaching|reach(?:es|ing|ed)?|hits?|come(?:s)? to|at the end of) (?:its|their|the) (?:best[- ]before |use[- ]by )?(?:dates?|ends?)\b|\bhow long (?:is|are|does|do|will|can)\b.{0,40}\b(?:good|keep|last|usable|fine)\b|\b(?:until|till|up to) when\b|\b(?:what|which) date\b|\b(?:what|whats|what's|tell|show)\b.{0,20}\bdate (?:on|of|for)\b|\bbest[- ]before (?:date )?(?:of|for|on)\b|^\W*what(?:'s|s| is)? best[- ]before\b|\b(?:should|must|needs? to|has to|have to|ought to) be (?:used|sold|eaten|finished)\b(?=.{0,30}\b(?:by|before|until|this|next|within|soon)\b)|\b(?:what|anything|something|which|lots?|things?)\b.{0,30}\b(?:end|ends|ending|must go|has to go|have to go|needs? to go)\b(?=.{0,20}\b(?:this|next|before|by|until|within|in the|soon)\b)|\b(?:becom\w+|turns?|gets?|is getting|goes) (?:too )?(?:bad|old|stale|rancid|off)\b|\b(?:no longer|not|no) (?:good|usable|fine)\b(?=.{0,8}\b(?:any ?more|$))|\b(?:(?:must|should|shall|ought) (?:i|we) (?:to )?|do (?:i|we) (?:have|need) to )(?:use|finish|sell)\b(?=.{0,30}\b(?:in the|within|by|before|until|this|next|first|soon)\b)|\bgetting old\b|\bstill (?:good|ok|okay|fine|usable|in date|safe|sellable|fresh|saleable)\b|\bhow many (?:days|weeks|months)\b.{0,30}\bleft\b|\b(?:must|should|has to|have to)\b.{0,24}\bbe (?:used|sold|finished|eaten)\b|\bruns? out\b(?=.{0,20}\b(?:before|by|until|this|next|in)\b)|\b(?:everything|all)\b.{0,20}\b(?:end|ends|ending)\b(?=.{0,20}\b(?:this|next|before|by|until|within|in the|soon)\b)|\btoo old\b|\b(?:is|are) .{1,40} still (?:good|ok|okay|fine|usable|in date|safe)\b/i;
 
 /** These belong to other topics: how long something keeps, setting a date, what a pour was. */
 const elsewhere =
-  /\bhow many\b.{0,60}\b(?:sell|sold|left|there|out)\b|\b(?:bought|poured(?! on)|pour|gave|give away|(?<!be )sold|label|labels|scale|cost|prices?|workshop|claim|say(?! (?:by|before|until|till|on|in|within)\b)|save|recipe|melts?|keep (?:every|all)|limit|how long (?:does|do|will|would|is|are|can|could|should)|shelf life|keeps? for|set|change|correct|should be(?! (?:used|sold|finished|eaten|gone)))\b/i;
+  /\bhow many\b.{0,60}\b(?:sell|sold|left|there|out)\b|\b(?:bought|poured(?! on)|pour|gave|give away|(?<!be )sold|label|labels|scale|cost|prices?|workshop|claim|say(?! (?:by|before|until|till|on|in|within)\b)|save|recipe|melts?|keep (?:every|all)|limit|how long (?:does|do|will|would|is|are|can|could|should)|shelf life|keeps? for|sets?|limits|decides?|determines?|change|correct|should be(?! (?:used|sold|finished|eaten|gone)))\b/i;
 
 const showAll =
   /^\W*(?:what(?:'s| is)? due|show all(?: (?:that is|of what is)? ?due)?|expiry(?: list)?|due(?: list)?|best[- ]before (?:dates?|list))\W*$/i;
@@ -85,11 +88,31 @@ const requestOf = (
 /** "What is their best before": of what was spoken of. */
 const ofOne = /^\W*(?:so |and )?what(?:'s| is| are)? (?:its|their) (?:best|date|expiry)/i;
 
+/** "What is the best before of 26-KIVO": a figure of the batch, which its own page shows. */
+const isOfBatchDate = (reading: Reading, text: string): boolean => {
+  const { lots } = readBench(reading);
+  return (
+    lots.every(({ kind }) => kind === 'batch') &&
+    /\b(?:best[- ]before|dates?)\b/i.test(text) &&
+    !/\b(?:when|until|till|how|still|expir\w+|goe?s?|past|over|out of|left|ends?)\b/i.test(text)
+  );
+};
+
+/** Less sure than the batch's own page of what that tells. */
+const sureness = (reading: Reading, { lots }: About, text: string): number => {
+  if (lots === undefined) return 3;
+  return isOfBatchDate(reading, text) ? 2.95 : 3.1;
+};
+
+const isElsewhere = (text: string, named: boolean): boolean =>
+  (named && /\bhow long\b.{0,30}\bopen(?:ed)?\b/i.test(text)) ||
+  elsewhere.test(named ? text.replace(/\bhow (?:long|many (?:days|weeks|months))\b/gi, ' ') : text) ||
+  (!named && ofOne.test(text));
+
 const claimDue = (reading: Reading): Claim | undefined => {
   const whole = textOf(reading);
   const named = readBench(reading).lots.length > 0;
-  if (elsewhere.test(named ? whole.replace(/\bhow long\b/gi, ' ') : whole)) return undefined;
-  if (!named && ofOne.test(whole)) return undefined;
+  if (isElsewhere(whole, named)) return undefined;
   if (showAll.test(whole)) return claim({ action: 'due', period: 'soon' }, 3);
   const said = periodIn(reading);
   if (said?.trouble) return refuse(said.trouble, 2.8);
@@ -100,42 +123,69 @@ const claimDue = (reading: Reading): Claim | undefined => {
     isAround(dueWords, word),
   );
   if (loose.length > 0) return undefined;
-  return claim(requestOf(said, found.about, whole), found.about.lots ? 3.1 : 3);
+  return claim(requestOf(said, found.about, whole), sureness(reading, found.about, whole));
 };
 
-/** "7 is too early for us. Remind us at 10": what is wrong now says nothing of what is wanted. */
-const wrongNow =
-  /(?:^|(?<=[.!?,;:]\s))\W*(?:at )?(?:\d{1,2}(?:[:.]\d\d)?|\w+)(?: ?(?:am|pm|o'clock|days?|weeks?))*(?: ahead| before| in the morning)*(?: (?:is|are|was|were|comes))(?: (?:much|far|a bit|way|just|rather|really))* too (?:early|late|long|short|soon|much|many|far|often)(?: for (?:us|me|everyone|everybody))?\s*[.,!;:]+\s*/i;
 const withoutOld = (reading: Reading): Reading => {
-  const match = wrongNow.exec(reading.text);
-  if (!match) return reading;
-  return readAgain(
-    reading.text.slice(0, match.index) + reading.text.slice(match.index + match[0].length),
-    reading,
-  );
+  const text = withoutComplaint(reading.text);
+  return text === reading.text || text === '' ? reading : readAgain(text, reading);
 };
 
-const following = /^\W*(?:and|what about|how about|or|and what about)\b|^\W*(?:next|this)\b/i;
+const following =
+  /^\W*(?:and|what about|how about|or|and what about)\b|^\W*(?:(?:ok|then|so|but|anything|now)\b\W*)*(?:next|this|in|by|before|until|within|for|during|between|only|just|over|already|past|overdue|the (?:next|following|coming))\b/i;
+
+/** "And the month after": from the month that was asked about. */
+const after = /\b(?:the )?(month|week|year) (?:after(?: that| next)?|afterwards?|following)\b/i;
+const nextOf: Readonly<Record<string, string>> = {
+  'this-month': 'next-month',
+  'this-week': 'next-week',
+  'this-year': 'next-year',
+};
+
+const afterThat = (
+  text: string,
+  { period, until }: Readonly<Record<string, unknown>>,
+): PeriodSaid | undefined => {
+  const match = after.exec(text);
+  if (!match) return undefined;
+  const rest = text.replace(after, ' ');
+  const next = nextOf[String(period)];
+  if (next?.endsWith(match[1]?.toLowerCase() ?? '')) return { period: next, rest };
+  if (typeof until !== 'string' || !/^month$/i.test(match[1] ?? '')) return undefined;
+  const from = plusDays(until, 1);
+  return from.endsWith('-01') ? { from, until: plusDays(plusMonths(from, 1), -1), rest } : undefined;
+};
+
+const onlyKind =
+  /^\W*(?:and |or )?(?:only|just)? ?(?:the )?(batches|tins|balms|lots|ingredients)(?: only| alone)?(?: please)?\W*$/i;
+
+/** "And K12?", after the date of another was asked. */
+const nextAbout = (reading: Reading, before: Readonly<Record<string, unknown>>): Claim | undefined => {
+  const next = nextNamed(reading);
+  if (!next || (before.lots ?? before.recipe ?? before.ingredient) === undefined) return undefined;
+  const { lot, recipe, ingredient } = next;
+  const about = defined({ lots: lot === undefined ? undefined : [lot], recipe, ingredient });
+  return claim({ action: 'due', period: 'all', ...about }, nextWeight);
+};
 
 /** "and next month?" after a question of what expires. */
 const claimFollowUp = (reading: Reading): Claim | undefined => {
   const { last } = reading;
-  if (last?.topic !== 'expiry' || last.request.action !== 'due' || !following.test(reading.text))
-    return undefined;
-  const said = periodIn(reading);
+  if (last?.topic !== 'expiry' || last.request.action !== 'due') return undefined;
+  const next = nextAbout(reading, last.request);
+  if (next) return next;
+  const only = onlyKind.exec(reading.text)?.[1];
+  if (only) {
+    const kind = /lots|ingredients/i.test(only) ? 'lot' : 'batch';
+    return claim({ ...last.request, kind }, 2.7);
+  }
+  if (!following.test(reading.text)) return undefined;
+  const said = afterThat(textOf(reading), last.request) ?? periodIn(reading);
   if (!said || said.trouble) return undefined;
   const loose = strangers(said.rest, (word) => isAround(dueWords, word));
   if (loose.length > 0) return undefined;
   const { lots, ingredient, recipe, kind } = last.request as About;
   return claim(requestOf(said, defined({ lots, ingredient, recipe, kind }), ''), 2.7);
-};
-
-/** "Make it 8 o'clock instead", after the reminder was spoken of. */
-const claimTimeAgain = ({ last, text }: Reading): Claim | undefined => {
-  const spoken = last?.topic === 'expiry' && /^(?:set|show)$/.test(String(last.request.action));
-  return spoken && text.length <= 60 && /\d|o'clock|\bnoon\b|\bmidnight\b/i.test(text)
-    ? claimRemind(`reminder ${text}`)
-    : undefined;
 };
 
 /** "Turn them off", after the reminder was spoken of. */
@@ -146,9 +196,14 @@ const claimOffAgain = ({ last, text }: Reading): Claim | undefined => {
 const turnOff =
   /^\W*(?:(?:ok|please|then|so|and|now|no|actually|can you|could you|well)\b\W*)*(?:(?:turn|switch|put) (?:them|it|that|those)(?: all)? off|(?:stop|cancel|end) (?:them|it|that|those)|off)(?: (?:again|please|now|then|thanks))*\W*$/i;
 
-const claimAtOnce = (reading: Reading): Claim | undefined => claimOffAgain(reading) ?? claimKeeps(reading);
+/** "The reminder an hour later, please." */
+const claimShift = ({ text, bench }: Reading): Claim | undefined =>
+  /\bremind/i.test(text) ? shiftIn(text, bench.reminder) : undefined;
 
-const cues = [...remindCues, ...expiryCues, ...answerCues];
+const claimAtOnce = (reading: Reading): Claim | undefined =>
+  claimShift(reading) ?? claimOffAgain(reading) ?? claimRemindAgain(reading) ?? claimKeeps(reading);
+
+const cues = [...remindCues, ...expiryCues, ...answerCues, 'every', 'each', 'warning', 'alert', 'still'];
 
 /** "Kokum butter to use up: ideas for a stick?" wants a recipe. */
 const asksForIdeas = (reading: Reading): boolean =>
@@ -159,7 +214,7 @@ export const claimExpiry = (reading: Reading): Claim | undefined => {
   if (reading.text.length > longest || asksForIdeas(reading)) return undefined;
   const early = claimAtOnce(reading);
   if (early) return early;
-  if (!anyWord(reading, cues)) return claimFollowUp(reading) ?? claimTimeAgain(reading);
+  if (!anyWord(reading, cues)) return claimFollowUp(reading);
   const answered = anyWord(reading, [...remindCues, ...answerCues, 'up', 'ask'])
     ? claimDueAnswer(reading)
     : undefined;

@@ -9,13 +9,17 @@ import { smallNumbers, tensNumbers } from './number.ts';
 import { unknownPlace, zoneIn } from './zones.ts';
 
 const stopping =
-  /\breminders? (?:can|should|may|must|could) (?:stop|end|go)\b|\b(?:stop|cancel|end|disable|delete|remove|drop|quit|kill|scrap|ditch|mute|silence|pause|finish|enough of|done with)\b.{0,30}\bremind(?:ers?|ing)?\b|\bno (?:(?:more|further|longer any) )?remind(?:ers?|ing)\b|\b(?:turn|switch|put)\b.{0,25}\bremind\w*\b.{0,15}\boff\b|\b(?:turn|switch) off\b.{0,25}\bremind\w*|\b(?:don't|dont|do not|never|stop) remind\b.{0,20}\b(?:any ?more|again|any longer|us|me)\b|\breminders? (?:off|stop)\b|\b(?:we|i) (?:do not|don't|dont|no longer) (?:want|need)\b.{0,20}\bremind|\b(?:do|manage|cope|live) without .{0,12}\bremind|\bno (?:more |further )?(?:need|use) (?:for|of) .{0,15}\bremind|\breminders?\b.{0,20}\b(?:no longer|not) (?:needed|required|wanted|necessary|useful)\b|\breminders?\b.{0,60}\b(?:stop|cancel|end) (?:them|it)\b|\breminders?\b.{0,40}\b(?:do not|don't|dont|no longer) need (?:them|it)\b/i;
+  /^\W*enough (?:of )?(?:the |your |these |those )?remind|\breminders? (?:can|should|may|must|could) (?:stop|end|go)\b|\b(?:stop|cancel|end|disable|delete|remove|drop|quit|kill|scrap|ditch|mute|silence|pause|finish|enough of|done with)\b.{0,30}\bremind(?:ers?|ing)?\b|\bno (?:(?:more|further|longer any) )?remind(?:ers?|ing)\b|\b(?:turn|switch|put)\b.{0,25}\bremind\w*\b.{0,15}\boff\b(?! (?:to|until|till)\b)|\b(?:turn|switch) off\b.{0,25}\bremind\w*|\b(?:don't|dont|do not|never|stop) remind\b.{0,20}\b(?:any ?more|again|any longer|us|me)\b|\breminders? (?:off|stop)\b|\b(?:we|i) (?:do not|don't|dont|no longer) (?:want|need)\b.{0,20}\bremind|\b(?:do|manage|cope|live) without .{0,12}\bremind|\bno (?:more |further )?(?:need|use) (?:for|of) .{0,15}\bremind|\breminders?\b.{0,20}\b(?:no longer|not) (?:needed|required|wanted|necessary|useful)\b|\breminders?\b.{0,60}\b(?:stop|cancel|end) (?:them|it)\b|\breminders?\b.{0,40}\b(?:do not|don't|dont|no longer) need (?:them|it)\b/i;
 
 const showing =
-  /^\W*(?:is|are) there\b.{0,20}\bremind|\b(?:do you (?:still |ever |even )?remind|are you (?:still )?reminding)\b(?!.*\d)|\b(?:when|what time|how often|where)\b.{0,30}\bremind|\b(?:what|which|show|list|see|check|tell)\b.{0,25}\breminders?\b|\breminders? (?:settings?|set|status|on)\s*\??$|\b(?:is|are)\b.{0,25}\breminders?\b.{0,20}(?:\bon\b|\bset\b|\?)|^\W*(?:the |our |my )?reminders?\W*$|\bwhat\b.{0,25}\bremind(?:ed)?\b|\b(?:do|have) we (?:have |got |still have )?(?:any |a |the )?reminders?\b|\breminders?\b.{0,20}\b(?:running|switched|active|working)\b|\bwhat (?:do|does|did|would|will) (?:the |our |my |your )?reminders? (?:say|tell|show|hold|have)\b|\breminders? (?:for )?today\b/i;
+  /\b(?:do|did) (?:we|i) (?:still )?(?:get|have) (?:any |a |the |your |daily )*remind|\bdid you remind (?:us|me)\b|^\W*(?:is|are) there\b.{0,20}\bremind|\b(?:do you (?:still |ever |even )?remind|are you (?:still )?reminding)\b(?!.*\d)|\b(?:when|what time|how often|where)\b.{0,30}\bremind|\b(?:what|which|show|list|see|check|tell)\b.{0,25}\breminders?\b|\breminders? (?:settings?|set|status|on)\s*\??$|\b(?:is|are)\b.{0,25}\breminders?\b.{0,20}(?:\bon\b|\bset\b|\?)|^\W*(?:the |our |my )?reminders?\W*$|\bwhat\b.{0,25}\bremind(?:ed)?\b|\b(?:do|have) we (?:have |got |still have )?(?:any |a |the )?reminders?\b|\breminders?\b.{0,20}\b(?:running|switched|active|working)\b|\bwhat (?:do|does|did|would|will) (?:the |our |my |your )?reminders? (?:say|tell|show|hold|have)\b|\breminders? (?:for )?today\b/i;
 
 const setting =
-  /\b(?:remind (?:\d|us|me|everyone|everybody|the (?:group|two|three|four|others|team|members)|both|each|all|at|daily|every)|(?:be|get|being) reminded|reminding|reminders?|(?:tell|warn|alert|notify|let|give|ping|nudge|message) (?:us|me|everyone)\b.{0,60}\b(?:before|ahead|in advance|beforehand|within)|lead (?:days?|times?)|daily (?:message|note|notice)s?|(?:days?|weeks?|fortnight) (?:ahead|before(?:hand)?|in advance)(?: (?:is|are|would be|will be))? (?:enough|plenty|fine|better|sufficient|will do)|(?:we|i)(?:'d)? (?:want|need|would like|like|wish) to (?:know|be told|hear)\b.{0,40}\b(?:days?|weeks?|fortnight) (?:ahead|before|in advance))\b/i;
+  /\bwarnings?\b.{0,20}\b(?:days?|weeks?|fortnight|months?) (?:before|ahead|in advance)\b|\b(?:(?:send|tell|give|show|message|wake|nudge|ping|write) (?:us|me|everyone)\b.{0,40}\b(?:(?:every|each) (?:day|morning|evening|night)|daily)|remind (?:\d|us|me|everyone|everybody|the (?:group|two|three|four|others|team|members)|both|each|all|at|daily|every)|(?:be|get|being) reminded|reminding|reminders?|(?:tell|warn|alert|notify|let|give|ping|nudge|message) (?:us|me|everyone)\b.{0,60}\b(?:before|ahead|in advance|beforehand|within)|lead (?:days?|times?)|daily (?:message|note|notice)s?|(?:days?|weeks?|fortnight) (?:ahead|before(?:hand)?|in advance)(?: (?:is|are|would be|will be))? (?:enough|plenty|fine|better|sufficient|will do)|(?:we|i)(?:'d)? (?:want|need|would like|like|wish) to (?:know|be told|hear)\b.{0,40}\b(?:days?|weeks?|fortnight) (?:ahead|before|in advance))\b/i;
+
+/** "Turn the reminders back on". */
+const resuming =
+  /^\W*(?:(?:please|ok|now|and|can you|could you|pipkin)\b\W*)*(?:start|resume|restart|turn|switch|put) (?:back |on )*(?:the |our |my )?(?:daily )?remind(?:ers?|ing)(?: us| me)?(?: (?:again|back|on|up|please|now))*\W*$/i;
 
 const other: Trouble = {
   code: 'out-of-range',
@@ -169,6 +173,7 @@ const withDigits = (text: string): string =>
 const inPlainForms = (said: string): string =>
   withDigits(said)
     .replace(/\b(?:daily|morning) (?:message|note|notice)s?\b/i, 'reminder')
+    .replace(/\bput\b(.{0,20}\breminders?) off (?:to|until|till)\b/i, 'set$1 to')
     .replace(/\breminders?:? (?:to )?(?=\d)/i, 'reminder at ')
     .replace(/\b(?:make|set|move|put|change) (?:it|that) (?:to )?(?=\d{1,2}\b(?! days?| weeks?))/i, 'at ')
     .replace(/\b(\d{1,4}) days? and (?=\d{1,4} days?\b)/i, '$1 and ')
@@ -189,6 +194,7 @@ const claimWhole = (said: string): Claim | undefined => {
     );
     return loose.length === 0 ? claim({ action: 'stop' }, 3.35) : undefined;
   }
+  if (resuming.test(clause)) return claim({ action: 'set' }, 3.1);
   if (!setting.test(clause) && !showing.test(clause)) return undefined;
   if (showing.test(clause)) {
     const loose = strangers(

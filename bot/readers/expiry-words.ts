@@ -7,16 +7,15 @@ export const remindCues =
     ' ',
   );
 export const expiryCues =
-  'left less running expire expires expired expiring expiry expiries due overdue date dated dates stale off best bbe bb near good ok okay safe usable keep keeps last long sold sell using needs must use use-by using goes shelf up bad old becomes become ends ending end finish eat'.split(
+  'left finishes ending stops has got less running expire expires expired expiring expiry expiries due overdue date dated dates stale off best bbe bb near good ok okay safe usable keep keeps last long sold sell using needs must use use-by using goes shelf up bad old becomes become ends ending end finish eat'.split(
     ' ',
   );
-export const answerCues = 'wait ask back done used finished again snooze later off sorted dealt gone'.split(
-  ' ',
-);
+export const answerCues =
+  'postpone leave park wait ask back done used finished again snooze later off sorted dealt gone'.split(' ');
 
 /** Words around a question of what expires. */
 export const dueWords = set(`
-  what'll what've ought products product longer becomes become becoming getting too date's look looking find check their tidy what what's whats which when anything something everything things thing any all everything's list show see me us give tell
+  what'll what've finishes ending stop stops what's anything's past-it over during use-by home ought products product longer becomes become becoming getting too date's look looking find check their tidy what what's whats which when anything something everything things thing any all everything's list show see me us give tell
   expire expires expired expiring expiry expiries due overdue out of date dates dated past its their it's best before bbe bb use by going goes go gone
   went off stale ending ends end run runs running over old soon next this coming upcoming following month months week weeks day days year years quarter
   today tomorrow now in on at the a an and or is are be will has have had got do does did we i our my stock lots lot batches batch tins tin jars oils oil
@@ -26,12 +25,12 @@ export const dueWords = set(`
   can could would you get pipkin of these with last latest earliest anymore any-more ones one
   christmas xmas easter new halloween say let know tell quick question pipkin hi hello hey there's there use-by best-before turn turns turned turning bad rancid lapse lapses lapsed perish
   fall older somethin 's house less than may running sell come comes befores won't doesn't will not last alright right fortnight falls june's whatever whose beyond passed mean wise reaches has has' week's month's date lies falls runs see everything's i
-  sold sell selling sells needed need finishing near nearing close closer approaching edge end ends up stale must fine usable safe finish finishes whose where how long many tins end-of-month still further later further left list open opened both every each made poured some having reached come comes coming become past-date safe fine ok okay okay? wondering might may watch careful attention priority prioritise
+  sold sell selling sells needed need finishing near nearing close closer approaching edge end ends up stale must fine usable safe sellable fresh finish finishes whose where how long many tins end-of-month still further later further left list open opened both every each made poured some having reached come comes coming become past-date safe fine ok okay okay? wondering might may watch careful attention priority prioritise
 `);
 
 /** Words around setting, showing or stopping the reminder. */
 export const remindWords = set(`
-  remind reminds reminded reminding reminder reminders us me everyone all the group of about what's what whats is that goes going out date expires expiring
+  have list go goes off warning warnings shift shifted send wake write going what's about to remind reminds reminded reminding reminder reminders us me everyone all the group of about what's what whats is that goes going out date expires expiring
   expire expiry due best before things stuff lots batches stock daily day days every each morning mornings evening evenings afternoon night nightly at in on
   here this channel to into for time timezone zone local set setting settings change move make it them put switch turn start begin please
   and a an our my we i you want need like would can could send post give message messages note notice notices ping tell by with from now on

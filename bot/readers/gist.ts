@@ -40,7 +40,7 @@ export interface Gist {
 
 /** "Could you tell me, if it is not too much trouble, how many …", "I should be glad if you would remind us …". */
 const leadIns: readonly RegExp[] = [
-  /\b(?:tell|remind|ask|know|wonder(?:ing)?|say|see|check|find out|look(?: up)?|remember)\b[^.!?\n]{0,60}?(?=\b(?:how (?:much|many|long|often)|what|which|where|who|whom|when)\b)/i,
+  /\b(?:tell|remind|asks?|asked|asking|know|knows|forgot|forget|forgotten|sure|unsure|wonder(?:ing)?|say|see|check|find out|look(?: up)?|remember|note of|track of|idea)\b[^.!?\n]{0,60}?(?=\b(?:how (?:much|many|long|often)|what|which|where|who|whom|when)\b)/i,
   /\b(?:tell|ask|know|wonder(?:ing)?|say|see|check|look)\b[^.!?\n]{0,40}?\b(?:whether|if)\s+(?=\w)/i,
   /\b(?:would|could|can|will|kindly|please|to|and|must)\b[^.!?\n,]{0,20}?(?=\b(?:remind|stop|undo|redo|list|show|trace|recall|cancel)\b)/i,
 ];

@@ -1,6 +1,7 @@
 import type { Wearer } from '../../core/check/limits.ts';
 import type { Reading } from '../reading.ts';
-import { takeDay, takeRegion, takeWearer, withWatched } from './check-parts.ts';
+import { takeDay, takeRegion, withWatched } from './check-parts.ts';
+import { takeWearer } from './check-wearer.ts';
 import type { Item } from './item.ts';
 import { boardOf } from './target.ts';
 

@@ -1,8 +1,13 @@
 import { lotKey } from '../../core/bench/codes.ts';
 import { type Claim, type Last, oncePerReading, type Reading } from '../reading.ts';
 import { readAgain } from '../understand.ts';
+import { showWords } from './batch-words.ts';
 import { asksOrPlans } from './bench-text.ts';
+import { isChatter } from './lexicon.ts';
 import { lotsIn } from './lots.ts';
+import { lotWords } from './stock-words.ts';
+import { traceWords } from './trace-words.ts';
+import { wordsOf } from './word-list.ts';
 
 /** Longest message that may leave out what it is about, in tokens. */
 const mostTokens = 24;
@@ -14,17 +19,28 @@ const ownWeight = 3.4;
 const isNote = (made: Claim): boolean => made.kind === 'request' && made.request.action === 'note';
 
 const benchTopics: ReadonlySet<string> = new Set(['batch', 'stock', 'trace', 'expiry']);
+/** After a look at reactions or at what was written, only a question goes on about the batch: "she is fine again" is of a person. */
+const lookedUp: ReadonlySet<string> = new Set(['reaction', 'book']);
 
 type Request = Readonly<Record<string, unknown>>;
 
 const only = (list: unknown): unknown => (Array.isArray(list) && list.length === 1 ? list[0] : undefined);
 
 const codeIn = ({ lot, request }: Last): unknown =>
-  lot ?? request.lot ?? only(request.lots) ?? (only(request.purchases) as Request | undefined)?.lot;
+  lot ??
+  request.lot ??
+  only(request.lots) ??
+  (only(request.purchases) as Request | undefined)?.lot ??
+  (request.about as Request | undefined)?.lot;
+
+/** Questions that leave out what they are about: "how many are out", "who poured it". */
+const questions =
+  /\?\s*$|^\W*(?:(?:and|so|but|ok|then|now|please)\b\W*)*(?:who|whom|whose|what|which|where|when|why|how|is|are|was|were|did|has|have|any|anything|from)\b/i;
 
 /** The batch or lot that was spoken of just before, where it was one. */
-export const spokenLot = ({ last, bench }: Reading): string | undefined => {
-  if (!last || !benchTopics.has(last.topic)) return undefined;
+export const spokenLot = ({ last, bench, text }: Reading): string | undefined => {
+  if (!last) return undefined;
+  if (!benchTopics.has(last.topic) && !(lookedUp.has(last.topic) && questions.test(text))) return undefined;
   const code = codeIn(last);
   if (typeof code !== 'string') return undefined;
   return bench.batches.has(lotKey(code)) || bench.lots.has(lotKey(code)) ? code : undefined;
@@ -44,16 +60,22 @@ interface Spoken {
 /** "Used 1 g of B2", "27-ZORA": a code nobody knows is not the one spoken of. */
 const code = /\b[a-z]{1,6}-?\d{1,6}[a-z]?\b|\b\d{2}-[a-z]{3,6}\b/i;
 
-const isOpen = (reading: Reading): boolean =>
+/** "Which oil went into it": an ingredient may be asked about; one that is told of is another thing than the lot. */
+const isOpen = (reading: Reading, named: RegExp = /[Ri%]/): boolean =>
   reading.tokens.length <= mostTokens &&
   lotsIn(reading).length === 0 &&
   !code.test(reading.text) &&
-  !reading.items.some(({ letter }) => /[Ri%]/.test(letter));
+  !reading.items.some(({ letter }) => named.test(letter));
+
+const asked =
+  /^\W*(?:(?:and|so|but|ok|then)\b\W*)*(?:which|what|whose|how (?:much|many)|is|are|was|were|did|from)\b|\?\s*$/i;
+const isOpenAsked = (reading: Reading): boolean =>
+  isOpen(reading) || (asked.test(reading.text) && isOpen(reading, /[R%gvn]/));
 
 /** The message with the code in place of "it". */
 const pointing = oncePerReading((reading): Spoken | undefined => {
   const code = spokenLot(reading);
-  if (code === undefined || !isOpen(reading) || !pronoun.test(reading.text)) return undefined;
+  if (code === undefined || !pronoun.test(reading.text) || !isOpenAsked(reading)) return undefined;
   if (ofRecipe.test(reading.text) && !asksOrPlans(reading.text)) return undefined;
   return { code, reading: readAgain(reading.text.replace(pronoun, code), reading) };
 });
@@ -65,6 +87,9 @@ const leftOut = oncePerReading((reading): Spoken | undefined => {
   return { code, reading: readAgain(`${code}, ${reading.text}`, reading) };
 });
 
+/** The message with the code of what was spoken of in place of "it". */
+export const pointedAtSpoken = (reading: Reading): Reading | undefined => pointing(reading)?.reading;
+
 const withAssumed = (made: Claim, code: string, most: number): Claim =>
   made.kind === 'request'
     ? {
@@ -73,6 +98,42 @@ const withAssumed = (made: Claim, code: string, most: number): Claim =>
         assumed: [...made.assumed, `I took ${code}, which we spoke of.`],
       }
     : made;
+
+/** A message about what was spoken of before, and which code that is. */
+export interface OfSpoken {
+  readonly reading: Reading;
+  readonly assumed: string;
+}
+
+/** "Where is the", after the kettle was passed over; "which tins should I buy" asks for advice. */
+const notOfIt = /\b(?:the|an?|my|our|your)\W*$|\b(?:should|would|could|shall|might) (?:i|we)\b/i;
+
+const mostAsked = 14;
+
+const askingWords = new Set(
+  wordsOf(`why date dates early late soon short reason decides sets set again most hers his mine else other long last keep keeps good fine ok poured pour made make
+    filled opened bought changed touched entered wrote happened else's turned turn complaints reactions reacted weighs weigh then now so and but ok yet also too just only to in at here there us me you do does did stay stays home rest rests sample samples lots part grams`),
+);
+
+/** Nothing is named that the question could be about instead: "who has the key to the hall". */
+export const isOnlyAsking = ({ tokens }: Reading): boolean =>
+  tokens.every(
+    ({ kind, word }) =>
+      kind !== 'word' ||
+      isChatter(word) ||
+      askingWords.has(word) ||
+      traceWords.has(word) ||
+      showWords.has(word) ||
+      lotWords.has(word),
+  );
+
+/** A short question as one about the lot or batch spoken of: with its code in place of "it", or before it. */
+export const askedOfSpoken = (reading: Reading): readonly OfSpoken[] => {
+  if (!questions.test(reading.text) || notOfIt.test(reading.text) || reading.tokens.length > mostAsked)
+    return [];
+  const found = pointing(reading) ?? (isOnlyAsking(reading) ? leftOut(reading) : undefined);
+  return found ? [{ reading: found.reading, assumed: `I took ${found.code}, which we spoke of.` }] : [];
+};
 
 /** Asking words that a message without a name has to have, so that "I love it" looks nothing up. */
 const asksSomething =
@@ -86,11 +147,12 @@ const isOfWhatWent = ({ last, text }: Reading, { action }: Request): boolean => 
   return action === 'counted' && before === 'taken' && !/\b(?:left|remain\w*|now)\b/i.test(text);
 };
 
-const isFit = (made: Claim | undefined, reading: Reading): made is Claim => {
+const isFit = (made: Claim | undefined, reading: Reading): made is Wish => {
   if (made?.kind !== 'request' || isOfWhatWent(reading, made.request)) return false;
   return !looking.has(made.request.action) || asksSomething.test(reading.text);
 };
 
+type Wish = Claim & { readonly kind: 'request' };
 type Read = (reading: Reading) => Claim | undefined;
 
 const ofPointed = (read: Read, reading: Reading): Claim | undefined => {
@@ -103,6 +165,8 @@ const ofLeftOut = (read: Read, reading: Reading): Claim | undefined => {
   const led = leftOut(reading);
   const after = led && read(led.reading);
   if (!led || !isFit(after, reading)) return undefined;
+  if (looking.has(after.request.action) && (notOfIt.test(reading.text) || !isOnlyAsking(reading)))
+    return undefined;
   return withAssumed(after, led.code, isNote(after) ? ownWeight : leftOutWeight);
 };
 

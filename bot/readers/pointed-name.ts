@@ -58,7 +58,11 @@ const beginsOrHeld = ({ items }: Reading, run: readonly Item[]): boolean => {
 const heldOf = /\b(?:tins?|jars?|pots?|tubes?|sticks?|batch|labels?|recipe) of\s+$/i;
 /** "One for the hand balm". */
 const certain = /\b(?:the|our|my|your|this|that)\s+$/i;
-const isAnyOne = (text: string): boolean => anyOne.test(text) && !heldOf.test(text) && !certain.test(text);
+/** "Do we still have any hand balm": of what is there. */
+const askedFor =
+  /\b(?:(?:is|are|was|were) there|(?:have|do|did) (?:we|i|you)|has (?:any|some)one|anyone|got|still)\b[^.?!]{0,24}\b(?:any|some)\s+$/i;
+const isAnyOne = (text: string): boolean =>
+  anyOne.test(text) && !heldOf.test(text) && !certain.test(text) && !askedFor.test(text);
 
 const isMeant = (reading: Reading, items: readonly Item[], said: string, recipe: string): boolean => {
   const [first] = items;

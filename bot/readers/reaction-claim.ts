@@ -3,19 +3,9 @@ import type { Trouble } from '../answer.ts';
 import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { batchMeant } from './batch-meant.ts';
 import { type BenchReading, readBench } from './bench-reading.ts';
-import { leftover } from './leftover.ts';
-import { boardOf } from './target.ts';
-import { wordsOf } from './word-list.ts';
-
-export const reactionCues = wordsOf(
-  'report reported reaction reactions reacted reacting complaint complaints complained',
-);
-const signWords =
-  wordsOf(`rash rashes itch itchy itches itching itched hives blister blisters blistered swelling swelled swollen welts burning
-  burned stinging stung redness inflamed peeling sore tingle tingles tingled tingling sting stings stung burns numb dizzy wheezing breathing breathe bumps eczema flare pimple pimples acne breakout irritated irritation irritates irritating spots spotty rashy prickly hives' complaint`);
-const turnedRed =
-  /\b(?:skin|lips?|face|cheeks?|hands?|arms?|mouth|chin|eyes?|eyelids?)\b.{0,30}\b(?:red|sore|swollen|raw|puffy|cracked|inflamed)\b|\b(?:skin|lips?|face|cheeks?|hands?|mouth|eyes?|tongue)\b.{0,12}\bburns?\b|\b(?:red|sore|swollen|puffy|raw) (?:skin|lips?|face|cheeks?|hands?|patch(?:es)?|marks?)\b/i;
-const signs = new RegExp(`\\b(?:${signWords.join('|')})\\b|${turnedRed.source}`, 'i');
+import { pointedAtSpoken } from './of-spoken-lot.ts';
+import { listClaim, listedAgain, othersToo } from './reaction-asked.ts';
+import { reactionCues, signs, signWords } from './reaction-words.ts';
 
 /** "Can peppermint cause a rash", "is it itchy for some": a question, and nothing that happened. */
 const asks =
@@ -100,9 +90,9 @@ const followed = (bench: BenchReading, id: string): Claim | undefined => {
   const told = rest
     .replace(contactSaid, ' ')
     .replace(/\s+/g, ' ')
-    .replace(/^[\s,:;.-]+|[\s,:;.-]+$/g, '');
+    .replace(/^[\s,:;.-]+|[\s,:;.?-]+$/g, '');
   const bare =
-    /^(?:(?:show|see|what|what's|do|does|did|we|know|about|is|was|me|please|reaction|the|with|how|update|on|up|tell|of|happened|became|come|of|it|read|open|has|have|there|any|news|for|to)\b[\s?]*)*$/i.test(
+    /^(?:(?:show|see|which|batch|doing|going|who|whose|where|when|what|what's|do|does|did|we|know|about|is|was|me|please|reaction|the|with|how|update|on|up|tell|of|happened|became|come|of|it|read|open|has|have|there|any|news|for|to)\b[\s?]*)*$/i.test(
       told,
     );
   if (bare && closed === undefined && contact === undefined && lot === undefined && serious === undefined)
@@ -139,8 +129,14 @@ const recordIn = ({ text, bench }: Reading): string | undefined => {
 /** The reaction noted, shown or followed just before in this channel. */
 const spokenOf = ({ last, bench }: Reading): string | undefined => {
   if (last?.topic !== 'reaction') return undefined;
-  const { id, action, signs: told } = last.request;
+  const { id, action, signs: told, lot } = last.request;
   if (typeof id === 'string') return id;
+  if (action === 'list') {
+    const [only, second] = [...bench.reactions.values()].filter(
+      (each) => !each.closed && (lot === undefined || each.lot === lot),
+    );
+    return second ? undefined : only?.id;
+  }
   if (action !== 'note') return undefined;
   const same = [...bench.reactions.values()].filter((each) => each.signs === told);
   return same.toSorted((a, b) => Number(b.id.slice(1)) - Number(a.id.slice(1)))[0]?.id;
@@ -149,41 +145,22 @@ const spokenOf = ({ last, bench }: Reading): string | undefined => {
 const goesOn =
   /\b(?:better|worse|fine|well|ok|okay|gone|healed|cleared|recovered|over|again|doctor|still|closed?|settled|resolved|serious|contact|stopped|faded|calmed)\b/i;
 
+/** "No, it was 26-VOKI", "it was on 20 November". */
+const putRight =
+  /^\W*(?:(?:no|sorry|oops|wait|actually|oh)\b\W*)*(?:it|that|this) (?:was|happened)\b|^\W*(?:no|sorry|oops|actually)\W+(?:the |batch |after |from )*_*\d{2}-/i;
+
 /** "She is fine again", "close it": of the reaction spoken of just before. */
 const followedOn = (reading: Reading): Claim | undefined => {
   const id = spokenOf(reading);
-  if (id === undefined || !goesOn.test(reading.text) || asks.test(reading.text)) return undefined;
+  if (id === undefined || asks.test(reading.text)) return undefined;
+  if (!goesOn.test(reading.text) && !putRight.test(reading.text)) return undefined;
   const bench = readBench(reading);
-  const others = bench.lots.length > 0 || reading.items.some(({ letter }) => /[Ricgv%]/.test(letter));
+  const rightened = putRight.test(reading.text) && reading.last?.request.action !== 'list';
+  const others =
+    (bench.lots.length > 0 && !rightened) || reading.items.some(({ letter }) => /[Ricgv%]/.test(letter));
   const made = others || reading.tokens.length > 24 ? undefined : followed(bench, id);
   return made?.kind === 'request'
-    ? { ...made, weight: 2.7, assumed: [`I took ${id}, which we spoke of.`] }
-    : undefined;
-};
-
-const listWords = new Set(
-  wordsOf(`other more further else been log book far up on record reaction reactions list show any all which see open for of to with on about are there were the batch lot tin tins do we have had
-    ever so far yet tell anyone anybody someone somebody customer customers reacted react complained complaint complaints please us me give get our your latest last recent old written down known what is how many much number count did was has been people's reported noted recorded got anybody anyone against any past until now open closed status`),
-);
-
-/** Only where nothing else is asked: "what is the saponification reaction of beeswax with lye" is no question of ours. */
-const listClaim = (bench: BenchReading): Claim | undefined => {
-  const [lot] = bench.lots;
-  if (leftover(boardOf(bench.rest.items), listWords, false).blocking.length > 0) return undefined;
-  return claim({ action: 'list', ...defined({ lot: lot?.code }) }, 3);
-};
-
-/** "Did anyone else get itchy from 26-KIVO?" */
-const asksOfOthers =
-  /^\W*(?:(?:so|and|but|ok)\b\W*)?(?:(?:has|have|had|did|does) (?:any(?:one|body)|some(?:one|body)|others|other people|_)|who|what|any|show|list)\b/i;
-
-const othersToo = (bench: BenchReading): Claim | undefined => {
-  const [lot, second] = bench.lots;
-  return lot &&
-    !second &&
-    (signs.test(bench.rest.text) || /\b(?:react|complain)/i.test(bench.rest.text)) &&
-    asksOfOthers.test(bench.rest.text)
-    ? claim({ action: 'list', lot: lot.code }, 3)
+    ? { ...made, weight: 2.85, assumed: [`I took ${id}, which we spoke of.`] }
     : undefined;
 };
 
@@ -201,10 +178,17 @@ const isReport = (bench: BenchReading): boolean =>
 const isAsked = (reading: Reading, { rest }: BenchReading): boolean =>
   asks.test(reading.text) || asks.test(rest.text);
 
+/** "Somebody had an allergic reaction to 26-KIVO". */
+const hadOne = /\b(?:had|has|got|gets|suffered|developed|having)\b.{0,30}\breactions?\b/i;
+const asksList = ({ rest, lots }: BenchReading): boolean =>
+  listed.test(rest.text) &&
+  !signs.test(rest.text) &&
+  (lots.length === 0 || asks.test(rest.text) || !hadOne.test(rest.text));
+
 /** Where the message is about a reaction but the batch alone would make it another topic's. */
 const about = (reading: Reading, bench: BenchReading, cued: boolean): Claim | undefined => {
-  if (listed.test(bench.rest.text) && !signs.test(bench.rest.text)) return listClaim(bench);
-  if (isAsked(reading, bench)) return othersToo(bench);
+  if (asksList(bench)) return listClaim(reading, bench);
+  if (isAsked(reading, bench)) return othersToo(reading, bench);
   if (isReport(bench)) return noted(reading, bench, 3.6);
   // What was used on skin, or a telephone number, is no count of tins.
   if (hasSigns(reading, bench)) return noted(reading, bench, bench.lots.length > 0 || cued ? 3.45 : 2.6);
@@ -212,16 +196,32 @@ const about = (reading: Reading, bench: BenchReading, cued: boolean): Claim | un
   return signs.test(reading.text) && ownBody.test(reading.text) ? refuse(nothingSaid, 1.2) : undefined;
 };
 
-const redWords = ['burn', 'burns', 'red', 'sore', 'raw', 'puffy', 'swollen', 'cracked'];
+const redWords = [
+  'burn',
+  'burns',
+  'red',
+  'sore',
+  'raw',
+  'puffy',
+  'swollen',
+  'cracked',
+  'dry',
+  'flaky',
+  'scaly',
+  'patches',
+  'patch',
+];
 
 /** What a message would mean as a reaction told, or a question about those written down. */
 export const claimReaction = (reading: Reading): Claim | undefined => {
   const id = record.test(reading.text) ? recordIn(reading) : undefined;
   const cued = anyWord(reading, reactionCues);
-  const on = id === undefined ? followedOn(reading) : undefined;
+  const on = id === undefined ? (listedAgain(reading) ?? followedOn(reading)) : undefined;
   if (on) return on;
   if (id === undefined && !cued && !anyWord(reading, signWords) && !anyWord(reading, redWords))
     return undefined;
-  const bench = readBench(reading);
-  return id === undefined ? about(reading, bench, cued) : followed(bench, id);
+  if (id !== undefined) return followed(readBench(reading), id);
+  // "Any reactions to it?"
+  const meant = (asks.test(reading.text) ? pointedAtSpoken(reading) : undefined) ?? reading;
+  return about(meant, readBench(meant), cued);
 };

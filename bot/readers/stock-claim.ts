@@ -15,9 +15,9 @@ import { listWords, lotWords, stockCues } from './stock-words.ts';
 import { boardOf } from './target.ts';
 
 const stockWord =
-  /^\W*(?:the |our )(?:whole )?(?:shelf|stock|cupboard)\b|\bhow much\b.{0,20}\bof everything\b|^\W*(?:please |so |ok |and )*(?:show|see|list|check)(?: me| us)? (?:the |our |my )?(?:whole |full )?(?:shelf|shelves|cupboard|larder|pantry|store ?room)\b|\b(?:stock|stocks|stocktake|inventory|supplies|on the (?:shelf|shelves)|in (?:the|my|our) (?:cupboard|store|storeroom|larder|pantry)|(?:which|what|all|list|show|our|my|the) (?:our |my |the |all |of )*(?:open |opened |old |oldest |new )?lots)\b|\b(?:show|list|see|which|what|our|all)\b.{0,40}\blots\b(?! of)|\b(?:which|what) lot of\b|^\W*lots\W*$/i;
+  /^\W*(?:please |so |ok |and |now )*(?:what(?:'s| is)|what do (?:we|i) have|anything) (?:still |left )?(?:on|in) (?:the|our|my) (?:shelf|shelves|cupboard|larder|pantry)\b|\b(?:can|could|may|let) (?:i|we|me|us) (?:see|have|look at) (?:at )?(?:the|our|my) (?:whole )?(?:shelf|shelves|cupboard|larder|pantry)\b|\bhow (?:does|do|is|are) (?:the|our|my) (?:shelf|shelves|cupboard|larder)\b|^\W*(?:the |our )(?:whole )?(?:shelf|stock|cupboard)\b|\bhow much\b.{0,20}\bof everything\b|^\W*(?:please |so |ok |and )*(?:show|see|list|check)(?: me| us)? (?:the |our |my )?(?:whole |full )?(?:shelf|shelves|cupboard|larder|pantry|store ?room)\b|\b(?:stock|stocks|stocktake|inventory|supplies|on the (?:shelf|shelves)|in (?:the|my|our) (?:cupboard|store|storeroom|larder|pantry)|(?:which|what|all|list|show|our|my|the|how many) (?:our |my |the |all |of )*(?:open |opened |old |oldest |new )?lots)\b|\b(?:show|list|see|which|what|our|all)\b.{0,40}\blots\b(?! of)|\b(?:which|what) lot of\b|^\W*lots\W*$/i;
 const leftWord =
-  /^\W*(?:so |and )?(?:is|are) .{0,20}_+.{0,12}\b(?:finished|empty|gone|used up)\b|\bhow much\b.{1,40}\bis (?:still |left )?in (?:the|that|my|our)\b|\b(?:left|remain(?:s|ing)?|left over)\b|\bstill (?:there|here)\b|[:,] how much\??\s*$|[:,] how much (?:is|are|do|have)\b|\bhow(?:'s| is) the stock\b|\bhow (?:much|many)\b.*\b(?:have|got|there)\b|\b(?:do|does|have|has) (?:we|i|you|anyone|anybody) (?:still |already |now )?(?:have|got|any)\b|\b(?:we|i) (?:still |now )?(?:have|got|'ve got|own)\b|\bhave (?:we|you|i) (?:still )?(?:plenty|enough|much|any|some)\b|\b(?:is|are) there (?:still |yet |any |some |enough |more )|^\W*(?:still )?(?:got|have) (?:any|some|enough)\b|^\W*any (?:more )?[^?]{2,40}\b(?:about|around|over|there|here|in (?:the|our) (?:house|cupboard|shed|store|larder|pantry|box|drawer|kitchen))\b|^\W*(?:(?:what(?:'s| is) )?the )?(?:balance|total|amount|quantity)(?: of| for)?\b|\bhow(?:'s| is| are) (?:our|the|my) .{2,40} (?:doing|looking|holding up)\b|^\W*how(?:'s| is| are) (?:our|the|my) [^?.,]{2,30}\W*$|\b(?:where are we|how are we) (?:with|on|for|off for)\b/i;
+  /\b(?:status|situation)\b|\b(?:what|which) lot (?:is|are|do|does|number)\b|\blot (?:number|code)s? (?:is|of|for|on)\b|\b(?:do|should|must) (?:we|i) (?:need|buy|order|get) (?:any |some )?(?:more )?|\bhow many grams of\b|^\W*(?:so |and )?(?:is|are) .{0,20}_+.{0,12}\b(?:finished|empty|gone|used up)\b|\bhow much\b.{1,40}\bis (?:still |left )?in (?:the|that|my|our)\b|\b(?:left|remain(?:s|ing)?|left over)\b|\bstill (?:there|here)\b|[:,] how much\??\s*$|[:,] how much (?:is|are|do|have)\b|\bhow(?:'s| is) the stock\b|\bhow (?:much|many)\b.*\b(?:have|got|there)\b|\b(?:do|does|have|has) (?:we|i|you|anyone|anybody) (?:still |already |now )?(?:have|got|any)\b|\b(?:we|i) (?:still |now )?(?:have|got|'ve got|own)\b|\bhave (?:we|you|i) (?:still )?(?:plenty|enough|much|any|some)\b|\b(?:is|are) there (?:still |yet |any |some |enough |more )|^\W*(?:still )?(?:got|have) (?:any|some|enough)\b|^\W*any (?:more )?[^?]{2,40}\b(?:about|around|over|there|here|in (?:the|our) (?:house|cupboard|shed|store|larder|pantry|box|drawer|kitchen))\b|^\W*(?:(?:what(?:'s| is) )?the )?(?:balance|total|amount|quantity)(?: of| for)?\b|\bhow(?:'s| is| are) (?:our|the|my) .{2,40} (?:doing|looking|holding up)\b|^\W*how(?:'s| is| are) (?:our|the|my) [^?.,]{2,30}\W*$|\b(?:where are we|how are we|are we (?:ok|okay|all right|alright|fine|good)) (?:with|on|for|off for)\b/i;
 const shouldWord =
   /\bhow (?:much|many)\b.{1,60}\bshould\b.{1,30}\b(?:be|have|hold)\b|\bhow (?:much|many)\b.{0,30}\b(?:should|ought to|must) (?:be|there be|we have|i have)\b/i;
 const lowWord =
@@ -48,7 +48,7 @@ const isBareAny = ({ bench }: BenchText): boolean =>
 
 /** "What have we given out": of batches and people. */
 const goneOut =
-  /\b(?:given|gave|give|sold|sell|sent|send|poured|pour|made|lent)\b|\bout (?:of (?:the|our) (?:house|door|kitchen)|there)\b/i;
+  /\b(?:given|gave|give(?! (?:me|us)\b)|sold|sell|sent|send|poured|pour|made|lent)\b|\bout (?:of (?:the|our) (?:house|door|kitchen)|there)\b/i;
 
 /** "Which price do we have for beeswax": of the price list. */
 const asksPrice = /\b(?:what|which) prices?\b/i;
@@ -65,7 +65,7 @@ const asksList = ({ bench }: BenchText): boolean => {
 
 /** "What do we have": of everything, where there is something and nothing else is asked. */
 const asksAll =
-  /^\W*(?:so |and |ok |now |tell me |show me )*(?:(?:what(?:ever)?|which ingredients|list)\b.{0,20}\b(?:have|got|ingredients)\b|what(?:'s| is|s| have we)? (?:still )?(?:left|remaining)(?: over)?(?: (?:of|from|in|for) (?:everything|all(?: of it)?|it all|total))?(?: now| then| today)?\W*$)/i;
+  /^\W*(?:so |and |ok |now |tell me |show me )*(?:(?:what(?:ever)?|which ingredients|list)\b.{0,20}\b(?:have|got|ingredients)\b|what(?:'s| is|s| have we)? (?:still )?(?:left|remaining|remains)(?: over)?(?: (?:of|from|in|for) (?:everything|all(?: of it)?|it all|total))?(?: now| then| today)?\W*$)/i;
 
 const lotsHeld = ({ bench }: Reading, id: string | undefined): boolean =>
   id === undefined
@@ -90,7 +90,7 @@ const listRequest = (text: string, [named, ...more]: readonly Named[]) => {
 
 /** "So what's left", right after one lot or batch was spoken of. */
 const bareLeft =
-  /^\W*(?:(?:so|and|ok|now|then)\b\W*)*what(?:'s| is|s)? (?:still )?(?:left|remaining)(?: now| then)?\W*$/i;
+  /^\W*(?:(?:so|and|ok|now|then)\b\W*)*(?:what(?:'s| is|s)? (?:still )?(?:left|remaining|remains)(?: now| then)?|(?:which|what) lots(?: (?:were|was|are|did we|went)\b[^.?!]{0,30})?)\W*$/i;
 const spokeOfOne = ({ last }: Reading): boolean =>
   /^(?:batch|stock|trace)$/.test(last?.topic ?? '') && typeof (last?.lot ?? last?.request.lot) === 'string';
 
@@ -152,7 +152,7 @@ const claimList = (reading: Reading, whole: BenchText): Claim | undefined => {
   const names = namesIn(items, reading);
   const trouble = names.find((named) => named.trouble)?.trouble;
   if (trouble) return refuse(trouble, 2.9);
-  if (!isAboutShelf(reading, text, names[0], bare)) return undefined;
+  if (!isAboutShelf(reading, text, names[0], bare && !asksList(whole))) return undefined;
   return claim(
     listRequest(text, names),
     weightOf(text),
@@ -173,7 +173,12 @@ const claimShow = (text: BenchText): Claim | undefined => {
   const lot = lotMeant(text.bench);
   if (!lot || text.bench.days.length > 0 || !isPlain(text, lotWords)) return undefined;
   const { text: said, items } = text.bench.rest;
-  if (/\b(?:batches|pours|balms|any batch)\b/i.test(said)) return undefined;
+  if (
+    /\b(?:batches|pours|balms|any batch|how long(?!.{0,30}\bopen)|how many (?:days|weeks|months))\b/i.test(
+      said,
+    )
+  )
+    return undefined;
   if (items.some(({ letter, from }) => /[gvnRct%]/.test(letter) && !isVessel.test(said.slice(0, from))))
     return undefined;
   return lot.kind === 'lot' || lot.cued || leftWord.test(text.bench.rest.text)
@@ -183,8 +188,11 @@ const claimShow = (text: BenchText): Claim | undefined => {
 
 const shortTokens = 16;
 
+const howAreWe = /\b(?:how|where) are we\b|\bare we (?:ok|okay|all right|alright|fine|good)\b/i;
+
 const concerns = (reading: Reading): boolean =>
   anyWord(reading, stockCues) ||
+  howAreWe.test(reading.text) ||
   (reading.last?.topic === 'stock' && /^(?:opened|low)$/.test(String(reading.last.request.action))) ||
   (reading.tokens.length <= shortTokens && reading.bench.lots.size > 0 && lotsIn(reading).length > 0);
 

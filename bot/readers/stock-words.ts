@@ -5,7 +5,7 @@ export const boughtExample = 'bought 500 g beeswax lot K12, best before 2027-03,
 /** Any of these, or a lot code, has to be in a message about the stock. */
 export const stockCues =
   `bought buy got received ordered stock stocked took taken lost picked fetched collected restocked purchased lot lots low warn alert mark left opened open strained infused used use threw thrown binned wasted discarded spilled
-  spilt dispose scrap scrapped ditched sieved weighs down started scales pressed became infusion gave ready done sieved squeezed drained strained adjust really count counted weighed empty finished delivery arrived delivered have has best expires note notes bb bbe inventory shelf gone
+  spilt dispose scrap scrapped ditched sieved weighs down started scales pressed became infusion gave ready done sieved squeezed drained strained adjust really count counted weighed empty finished delivery arrived delivered have has best expires note notes bb bbe inventory shelf gone drawn drew
   running remaining short scarce watch shout least there much any house buy paid pay poured rancid restock reorder re-order went into bin whole tipped dumped disposed throw chucked rid drain compost more
   ordering reordering buying should never told
   warning warnings minimum below under less tell know ping nudge keep remains any still balance total cupboard list shopping lots' supplies tossed how's doing looking ingredients 've larder pantry storeroom shelves`.split(
@@ -23,7 +23,7 @@ export const boughtWords = words(`
   were was been being twice thrice here now cheap cheaper bargain offer sale deal lovely have had came come turned finally both each could only managed able find found order ordered left mine`);
 
 export const listWords = words(`
-  stock show list see what which do we have got our the my all is are there in on shelf left how much many still any of level levels stocks lot lots and with inventory ingredients
+  me number code codes status situation need should must yet needs altogether some can let look down far shelf's stock show list see what which do we have got our the my all is are there in on shelf left how much many still any of level levels stocks lot lots and with inventory ingredients
   ingredient current currently please every everything now today us have's available remaining remain supply supplies kept it them any for a an check prices price cost
   expired open opened to past date dates i has grams go finished running low short get out total grams need restock reorder re-order buy order to anything something
   still about around over more enough doing looking holding cupboard store storeroom larder pantry shelves total balance amount quantity supplies own old oldest new opened
@@ -33,7 +33,7 @@ export const listWords = words(`
 export const lotWords: ReadonlySet<string> = new Set([
   ...listWords,
   ...words(
-    `when did was were bought buy pay paid cost who supplied supplier arrive arrived come came since long first started start details info record tell about everything whom where get brought finished gone is status level what's book says`,
+    `drawn drew taken took any anything some something ever far yet been used when did was were bought buy pay paid cost who supplied supplier arrive arrived come came since long first started start details info record tell about everything whom where get brought finished gone is status level what's book says`,
   ),
 ]);
 

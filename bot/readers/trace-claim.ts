@@ -6,7 +6,10 @@ import { batchMeant, type Meant } from './batch-meant.ts';
 import { type BenchReading, readBench } from './bench-reading.ts';
 import { leftover } from './leftover.ts';
 import { lotsIn } from './lots.ts';
+import { isOnlyAsking } from './of-spoken-lot.ts';
 import { boardOf } from './target.ts';
+import { aside } from './trace-aside.ts';
+import { claimAtPlace } from './trace-place.ts';
 import { traceCues, traceWeakCues, traceWords } from './trace-words.ts';
 
 const ofWhat: Trouble = {
@@ -16,13 +19,16 @@ const ofWhat: Trouble = {
 
 /** Asked of a lot or a batch these are about where it came from or went to; any other question of it is not ours. */
 const asksWay =
-  /\b(?:everyone|everybody|people) (?:with|who)\b|\bin any (?:batch|balm|pour|tin)\b|\bin how many\b|\b(?:which|what|how many) (?:of (?:our|the) )?(?:batch(?:es)?|pours|balms)\b.{0,24}\b(?:came|comes?|have|took)\b|\b(?:trac(?:e|es|ed|ing|eability)|recall(?:s|ed|ing)?|withdraw|affected|track(?:ed|ing)?|recipients?|whereabouts)\b|\bbatch(?:es)? (?:that )?(?:us(?:e|ed|es|ing)|with|contain(?:s|ing)?|from)\b|\b(?:which|what)\b.{0,40}\b(?:batch(?:es)?|tins?|jars?|pots?|sticks?|tubes?|balms?|salves?|recipes?|products?)\b.{0,40}\b(?:us(?:e|es|ed|ing)|contain(?:s|ed|ing)?|made|have|has|had|got|from|with|in|drew|hold(?:s|ing)?)\b|\bwhat\b.{0,30}\b(?:made|make|poured|pour)\b.{0,20}\b(?:with|from|out of|of|using)\b|\b(?:everything|all|anything) (?:(?:that|which|with) )?.{0,20}\b(?:has|have|contains?|containing|used|using|is made|made) |\b(?:where|who|whom)\b|\b(?:which|what) (?:of (?:our|the) )?(?:customers?|people|shops?|places?|buyers?|friends?|clients?|pupils?|schools?)\b|\b(?:buyers?|takers?|customers?|receivers?) (?:of|for|from)\b|\bhow many\b.{0,40}\b(?:with|at)\b|^\W*(?:does|do|has|have|did)\b.{3,40}\b(?:have|has|got|get|hold|holds?|took|take|any)\b|\b(?:did|has|have) (?:any(?:one|body)|some(?:one|body))\b.{0,20}\b(?:get|got|have|buy|bought|take|taken|receive|received)\b|\b(?:what|whatever) (?:became|has become|becomes|happened to|has happened to) (?=of|all|the|_)|\b(?:which|what)\b.{0,20}\blots?\b|\bwhat(?:'s| is| was| went| goes| came| has gone)?\b.{0,12}\b(?:in|into|inside)\b|\bmade (?:from|of|with)\b|\bhow many\b.{0,40}\b(?:contain|out there|used|with|from|of)\b|\b(?:used|went|go|goes|gone|going) (?:in|into|for|to)\b|\bwhat\b.{0,30}\b(?:did|have|do|has) (?:we|i|you|they|anyone)\b.{0,20}\bus(?:e|ed)\b|\b(?:what|which) (?:oils?|butters?|wax(?:es)?|ingredients?|lots?)\b.{0,30}\b(?:us(?:e|es|ed)|in|went|go)\b|\b(?:did|have|has) (?:we|i|you|they|anyone) .{0,20}\bused?\b.{0,30}\bin\b|\b(?:is|was|are) .{0,30}\bin (?:any|a|some|which|our|_)|\bcontains?\b|\bcall(?:s|ed|ing)? (?:it|them|all|_+) ?back\b|\b(?:in|into|for) (?:which|what)\b|\b(?:is|was|were|are) [^?]{1,30}\b(?:used|put) (?:in|into)\b|\b(?:end(?:s|ed)? up|landed|turned up) (?:in|at|with)\b/i;
+  /\b(?:everyone|everybody|people) (?:with|who)\b|\bin any (?:batch|balm|pour|tin)\b|\bin how many\b|\b(?:which|what|how many) (?:of (?:our|the) )?(?:batch(?:es)?|pours|balms)\b.{0,24}\b(?:came|comes?|have|took)\b|\b(?:trac(?:e|es|ed|ing|eability)|recall(?:s|ed|ing)?|withdraw|affected|track(?:ed|ing)?|recipients?|whereabouts)\b|\bbatch(?:es)? (?:that )?(?:us(?:e|ed|es|ing)|with|contain(?:s|ing)?|from)\b|\b(?:which|what)\b.{0,40}\b(?:batch(?:es)?|tins?|jars?|pots?|sticks?|tubes?|balms?|salves?|recipes?|products?)\b.{0,40}\b(?:us(?:e|es|ed|ing)|contain(?:s|ed|ing)?|made|have|has|had|got|from|with|in|drew|hold(?:s|ing)?)\b|\bwhat\b.{0,30}\b(?:made|make|poured|pour)\b.{0,20}\b(?:with|from|out of|of|using)\b|\b(?:everything|all|anything) (?:(?:that|which|with) )?.{0,20}\b(?:has|have|contains?|containing|used|using|is made|made) |\b(?:where|who|whom)\b|\b(?:which|what) (?:of (?:our|the) )?(?:customers?|people|shops?|places?|buyers?|friends?|clients?|pupils?|schools?)\b|\b(?:buyers?|takers?|customers?|receivers?) (?:of|for|from)\b|\bhow many\b.{0,40}\b(?:with|at)\b|^\W*(?:does|do|has|have|did)\b.{3,40}\b(?:have|has|got|get|hold|holds?|took|take|any)\b|\b(?:did|has|have) (?:any(?:one|body)|some(?:one|body))\b.{0,20}\b(?:get|got|have|buy|bought|take|taken|receive|received)\b|\b(?:what|whatever) (?:became|has become|becomes|happened to|has happened to) (?=of|all|the|_)|\b(?:which|what)\b.{0,20}\blots?\b|\bwhat(?:'s| is| was| went| goes| came| has gone)?\b.{0,12}\b(?:in|into|inside)\b|\bmade (?:from|of|with)\b|\bhow many\b.{0,40}\b(?:contain|out there|used|with|from|of)\b|\b(?:used|went|go|goes|gone|going) (?:in|into|for|to)\b|\bwhat\b.{0,30}\b(?:did|have|do|has) (?:we|i|you|they|anyone)\b.{0,20}\bus(?:e|ed)\b|\b(?:what|which) (?:oils?|butters?|wax(?:es)?|ingredients?|lots?)\b.{0,30}\b(?:us(?:e|es|ed)|in|went|go)\b|\b(?:did|have|has) (?:we|i|you|they|anyone) .{0,20}\bused?\b.{0,30}\bin\b|\b(?:is|was|are) .{0,30}\bin (?:any|a|some|which|our|_)|\bcontains?\b|\bcall(?:s|ed|ing)? (?:it|them|all|_+) ?back\b|\b(?:in|into|for) (?:which|what)\b|\b(?:is|was|were|are) [^?]{1,30}\b(?:used|put) (?:in|into)\b|\b(?:end(?:s|ed)? up|landed|turned up) (?:in|at|with)\b|\b(?:made|poured) (?:any |anything |some |something )?(?:from|out of|of|with|using)\b|\bhow many\b.{0,30}\b(?:sold|sell|given|gave|hand(?:ed)? out|left (?:the|our) house|out|gone)\b|^\W*(?:was|is|were|has|have)\b.{0,30}\bused\b(?! up)|\b(?:everything|all|anything|something|tins|balms|batches|stuff) with _|^\W*(?:did|have|has) (?:we|i|you|they|anyone) (?:ever |already )?used? _/i;
 
 const asksSheet =
   /\brecall|\bwithdraw\b|\bsheet\b|\bnotify\b|\b(?:needs?|ought|has|have) to know\b|\b(?:must|should) (?:i |we )?(?:know|warn|inform|tell|be (?:told|warned|informed))\b|\bwarn(?:ed)?\b|\binform(?:ed)?\b|\bcall(?:s|ed|ing)? (?:it |them |_+ |all )*back\b|\bsomething wrong with\b/i;
+/** "What's in the tub of S3": that is the shelf's to say. */
+const ofVessel =
+  /\bwhat(?:'s| is|s)? (?:still |left )?in (?:the|that|our|my) (?:tub|bag|bottle|jar|box|can|drum|packet|sack|bucket|canister|bin)\b|^\W*(?:from|of) whom\b/i;
 /** What is done or told with a code is for other topics: "gave 6 tins", "label for", "report". */
 const elsewhere =
-  /\b(?:labels?|report(?:ed)?|reaction|reactions|rash|itch\w*|swell\w*|swollen|note on|poured|(?<!\bwho (?:has )?)bought|opened|correct|scale|cost|costs|price|prices|expire[sd]?|best before|remind|export|undo|how many\b.{0,40}\bleft\b|how much (?:is|was|do we have) (?:left|in stock)|(?:how (?:much|many(?! (?:batch|pour)))|any|some)\b.{0,40}\b(?:do|have) (?:we|i) (?:still |now |yet )*(?:have|got)|when (?:was|did|were|is)|why|will|tomorrow|who (?:has |have )?(?:made|filled)|maker|in\b.{0,20}\bstill|(?:is|are)\b.{0,16}\ball gone)\b|^\W*(?:do|have) (?:we|i) (?:still |now |yet )*(?:have |got )?(?:any|some|enough)\b|\b(?:who|where|whom)\b.{0,30}\b(?:poured?|pour it|enter(?:ed)?|wrote|written)\b|\blost track\b/i;
+  /\b(?:labels?|report(?:ed)?|reaction|reactions|rash|itch\w*|swell\w*|swollen|note on|poured(?! (?:with|from|using|out of))|(?<!\bwho (?:has )?)bought|opened|correct|scale|cost|costs|price|prices|expire[sd]?|best before|use[- ]by|remind|export|undo|how many\b.{0,40}\bleft\b(?! (?:the|our) )|the (?:best[- ]before|date)s?\b|how many\b.{0,24}\b(?:did|have) (?:we|i|you|they) (?:make|made|pour|fill)\b|how much (?:is|was|do we have) (?:left|in stock)|(?:how (?:much|many(?! (?:batch|pour)))|any|some)\b.{0,40}\b(?:do|have) (?:we|i) (?:still |now |yet )*(?:have|got)|when (?:was|did|were|is)|why|will|tomorrow|who (?:has |have )?(?:made|filled)|maker|in\b.{0,20}\bstill|(?:is|are)\b.{0,16}\ball gone)\b|^\W*(?:do|have) (?:we|i) (?:still |now |yet )*(?:have |got )?(?:any|some|enough)\b|\b(?:who|where|whom)\b.{0,30}\b(?:poured?|pour it|enter(?:ed)?|wrote|written)\b|\blost track\b/i;
 /** Where a lot came from is on the shelf's own page; a batch is bought by customers. */
 const ofPurchase =
   /\b(?:who|where|whom)\b.{0,30}\b(?:brought|bought|buy|order(?:ed)?|deliver(?:ed)?)\b|\bfrom whom\b.{0,12}\b(?:did|have|do) (?:we|i)\b/i;
@@ -47,19 +53,27 @@ const isNext = (reading: Reading, bench: BenchReading): boolean =>
   bench.lots.length === 1 &&
   !saysBatch(reading, bench) &&
   (bench.lots[0]?.cued === false || /\p{L}/u.test(bench.rest.text)) &&
-  /^[\W_]*(?:(?:and|or|what about|how about|same for|for|now|then|please|too|lot|also)[\W_]*)*$/i.test(
+  /^[\W_]*(?:(?:and|or|what about|how about|(?:and )?what of|same for|same with|the same|same|for|with|from|of|in|the|now|then|please|too|lot|also|ok|but)[\W_]*)*$/i.test(
     bench.rest.text,
   );
+
+const nextCode = (reading: Reading, bench: BenchReading): Claim | undefined =>
+  isNext(reading, bench) ? claim({ lot: bench.lots[0]?.code ?? '' }, 3.1) : undefined;
 
 /** "Where is it", "who has it": of the batch spoken of before these are enough. */
 const asksOfIt = /\b(?:where|who)\b|\bmade (?:from|of|with)\b/i;
 
+/** Where no code is named: of a recipe, or of the batch spoken of before, where nothing else is spoken of. */
+const asksOf = (reading: Reading, byRecipe: boolean): boolean =>
+  asksOfIt.test(reading.text) && (byRecipe || isOnlyAsking(reading));
+
 const ofMeant = (found: Meant, reading: Reading, strong: boolean): Claim | undefined => {
   const named = found.said !== undefined;
+  const byRecipe = reading.items.some(({ recipe }) => recipe !== undefined);
   if (found.trouble) return strong || named ? refuse(found.trouble, 2.4) : undefined;
   if (found.lot === undefined) return strong ? refuse(ofWhat, 2) : undefined;
-  if (!named && !strong && !asksOfIt.test(reading.text)) return undefined;
-  return claim({ lot: found.lot }, named ? 3 : 2.5, found.assumed);
+  if (!named && !strong && !asksOf(reading, byRecipe)) return undefined;
+  return claim({ lot: found.lot }, named || byRecipe ? 3 : 2.5, found.assumed);
 };
 
 const withSheet = (made: Claim | undefined): Claim | undefined =>
@@ -77,7 +91,7 @@ const settle = (reading: Reading, bench: BenchReading, strong: boolean): Claim |
 
 /** "What is out of the house", "which tins are out there", "who has our tins": of everything. */
 const asksAll =
-  /\b(?:what|whats|which|who|who's|how many|everything|all)\b.{0,30}\b(?:(?:out (?:of (?:the|our) (?:house|door|kitchen|hands)|there|in the world|with people)|left (?:the|our) (?:house|kitchen|bench|shelf|hands|place|building))|(?:has|have|got|received|\bwho's) (?:got )?(?:our (?:tins|jars|pots|sticks|tubes|balms?|salves?)|(?:\w+ ){1,2}(?:from us|of ours|of our))|(?:have|did) we (?:given|gave|give|sold|sell|sent|send)(?: .{0,20})? (?:out|away|to))\b|\bwhere (?:did|have|has|are|is|do) (?:all |everything |every )?(?:of )?(?:our|my|the|all|we)\b.{0,20}\b(?:go|gone|went|tins|end|ended|balms?)\b/i;
+  /^\W*(?:so |and |ok )?(?:what|which)(?:'s| is| are|s)? (?:still |currently )?out(?: (?:at the moment|now|there|right now|please))*\W*$|\b(?:what|whats|which|who|who's|how many|everything|all)\b.{0,30}\b(?:(?:out (?:of (?:the|our) (?:house|door|kitchen|hands)|there|in the world|with people)|left (?:the|our) (?:house|kitchen|bench|shelf|hands|place|building))|(?:has|have|got|received|\bwho's) (?:got )?(?:our (?:tins|jars|pots|sticks|tubes|balms?|salves?)|(?:\w+ ){1,2}(?:from us|of ours|of our))|(?:have|did) we (?:given|gave|give|sold|sell|sent|send)(?: .{0,20})? (?:out|away|to))\b|\bwhere (?:did|have|has|are|is|do) (?:all |everything |every )?(?:of )?(?:our|my|the|all|we)\b.{0,20}\b(?:go|gone|went|tins|end|ended|balms?)\b/i;
 
 const everything = (reading: Reading, bench: BenchReading): Claim | undefined => {
   if (bench.lots.length > 0 || !asksAll.test(reading.text)) return undefined;
@@ -87,9 +101,12 @@ const everything = (reading: Reading, bench: BenchReading): Claim | undefined =>
     : claim({}, 2.95);
 };
 
-/** "Is K12 in 26-KIVO?" */
+/** "Is K12 in 26-KIVO?", "did we use K12 for 26-KIVO?" */
 const namesTwo = (reading: Reading): boolean =>
-  reading.words.has('in') && reading.text.length <= 60 && lotsIn(reading).length === 2;
+  anyWord(reading, ['in', 'for', 'with', 'from']) &&
+  reading.text.length <= 60 &&
+  lotsIn(reading).length === 2 &&
+  /^\W*(?:is|was|were|are|did|have|has|do|does)\b|\?/i.test(reading.text);
 
 /** "Does the lifeboat shop have any of it": places its containers went to are names, and nothing else is asked. */
 const withoutPlaces = ({ bench: book }: Reading, { rest, lots }: BenchReading): Reading => {
@@ -106,25 +123,27 @@ const withoutPlaces = ({ bench: book }: Reading, { rest, lots }: BenchReading): 
 };
 
 const isElsewhere = ({ lots: [said], rest }: BenchReading): boolean =>
-  elsewhere.test(rest.text) || (said?.kind === 'lot' && ofPurchase.test(rest.text));
+  elsewhere.test(rest.text) ||
+  (said?.kind === 'lot' && (ofPurchase.test(rest.text) || ofVessel.test(rest.text)));
 
-/** What a message would mean as a question where a lot went, or what a batch was made from. */
-export const claimTrace = (reading: Reading): Claim | undefined => {
+/** What a message would mean as a question where a lot went, what a batch was made from, or what a place has. */
+export const claimTrace = (reading: Reading): Claim | undefined => claimAtPlace(reading) ?? claimWay(reading);
+
+/** Where the book has nothing, and the message speaks of no batch or lot. */
+const isOfNoBook = (reading: Reading): boolean =>
+  reading.bench.batches.size === 0 &&
+  reading.bench.lots.size === 0 &&
+  !/\bbatch|\blot\b|\bout\b|\bour\b/i.test(reading.text) &&
+  lotsIn(reading).length === 0;
+
+const claimWay = (reading: Reading): Claim | undefined => {
   const strong = anyWord(reading, traceCues);
   const follows = reading.last?.topic === 'trace';
   if (!strong && !follows && !anyWord(reading, traceWeakCues) && !namesTwo(reading)) return undefined;
-  if (
-    !strong &&
-    reading.bench.batches.size === 0 &&
-    reading.bench.lots.size === 0 &&
-    !/\bbatch|\blot\b|\bout\b|\bour\b/i.test(reading.text) &&
-    lotsIn(reading).length === 0
-  )
-    return undefined;
+  if (!strong && isOfNoBook(reading)) return undefined;
   const bench = readBench(reading);
-  if (isNext(reading, bench)) return claim({ lot: bench.lots[0]?.code ?? '' }, 3.1);
-  const all = everything(reading, bench);
-  if (all) return all;
+  const early = nextCode(reading, bench) ?? aside(reading, bench) ?? everything(reading, bench);
+  if (early) return early;
   if (!asksWay.test(bench.rest.text) && !(follows && asksSheet.test(reading.text))) return undefined;
   if (isElsewhere(bench)) return undefined;
   // Which ingredient a lot is of may be said with it: "beeswax lot K12".

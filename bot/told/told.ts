@@ -95,9 +95,12 @@ interface Looked {
   readonly slots: readonly Slot[];
 }
 
-/** "And 15 tins of the other", right after a pour. */
-const goesOn = ({ after }: Use, { last }: Reading): boolean =>
-  after === undefined || (last?.topic === 'batch' && last.request.action === after);
+/** "And 15 tins of the other", right after a pour, or after a look at what was poured. */
+const goesOn = ({ after }: Use, { last }: Reading): boolean => {
+  if (after === undefined) return true;
+  const { action } = last?.request ?? {};
+  return last?.topic === 'batch' && (action === after || (after === 'pour' && action === 'show'));
+};
 
 const isMeant = (use: Use, around: string): boolean =>
   use.cues.every((cue) => isIn(cue, around)) && !(use.never && isIn(use.never, around));

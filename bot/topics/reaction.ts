@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { day, lotCodeText } from '../../core/bench/event-fields.ts';
+import { recipeName } from '../../core/recipe.ts';
 import { claimReaction } from '../readers/reaction-claim.ts';
 import { type SlashValues, topic } from '../topic.ts';
 import { answerReaction } from '../words/reaction.ts';
@@ -17,6 +18,8 @@ const request = z.strictObject({
     .regex(/^R\d{1,6}$/)
     .optional(),
   lot: lotCodeText.optional(),
+  /** All batches of one recipe. */
+  recipe: recipeName.optional(),
   /** The day it happened, ISO. */
   on: day.optional(),
   /** What happened, in the words of whoever told it. */

@@ -8,6 +8,8 @@ import { answerTrace } from '../words/trace.ts';
 const request = z.strictObject({
   /** A lot on the shelf or a batch; without one, all that is out of the house. */
   lot: lotCodeText.optional(),
+  /** One place that containers went to, by the name in the book. */
+  to: z.string().min(1).max(100).optional(),
   /** The recall sheet is wanted too. */
   sheet: z.boolean().optional(),
 });

@@ -1,9 +1,11 @@
+import { lotKey } from '../../core/bench/codes.ts';
 import { localDay } from '../../core/bench/days.ts';
 import { keepReactionsFor, type ReactionDuty, reactionDuty } from '../../core/bench/deadline.ts';
 import type { BenchEvent } from '../../core/bench/events.ts';
 import type { Bench, Reaction } from '../../core/bench/state.ts';
 import { benchOf } from '../../core/book.ts';
 import { defined } from '../../core/defined.ts';
+import { nameKey } from '../../core/names.ts';
 import { fail, ok, type Result } from '../../core/result.ts';
 import type { Answer, Block, NextStep, Trouble, Warning } from '../answer.ts';
 import type { Decided } from '../book/keeper.ts';
@@ -156,9 +158,16 @@ const mostListed = 20;
 const listed = (wish: ReactionWish, bench: Bench): Answer | Trouble => {
   const batch = wish.lot === undefined ? undefined : findBatch(wish.lot, bench);
   if (batch && 'code' in batch) return batch;
-  const found = [...bench.reactions.values()].filter(({ lot }) => batch === undefined || lot === batch.lot);
+  const isOf = (lot: string | undefined): boolean => {
+    if (batch) return lot === batch.lot;
+    if (wish.recipe === undefined) return true;
+    const name = lot === undefined ? undefined : bench.batches.get(lotKey(lot))?.name;
+    return name !== undefined && nameKey(name) === nameKey(wish.recipe);
+  };
+  const found = [...bench.reactions.values()].filter(({ lot }) => isOf(lot));
   const lastOnes = found.slice(-mostListed).reverse();
-  const of = batch ? ` for ${batch.lot}` : '';
+  const about = batch?.lot ?? wish.recipe;
+  const of = about === undefined ? '' : ` for ${about}`;
   const list: Block =
     found.length === 0
       ? { kind: 'text', text: `None written down${of}.` }

@@ -1,4 +1,5 @@
-import { allOut, type Trace, traceOf } from '../../core/bench/trace.ts';
+import { tinsLeft, tinsOut } from '../../core/bench/state.ts';
+import { allOut, placeKey, type Trace, traceOf } from '../../core/bench/trace.ts';
 import { benchOf } from '../../core/book.ts';
 import type { Answer, Block, NextStep, Trouble, Warning } from '../answer.ts';
 import type { Tools } from '../topic.ts';
@@ -168,6 +169,36 @@ const headOf = (trace: Trace, lotText: string): string =>
     ? `Lot ${trace.code}, ${lotText}: ${trace.batches.length} ${trace.batches.length === 1 ? 'batch' : 'batches'}, ${countText(trace.out, containerOf(trace.batches.map(({ batch }) => batch)))} out`
     : `Batch ${trace.code}, ${lotText}`;
 
+/** What went to one place, and what of that is still there. */
+const atPlace = (to: string, tools: Tools): Answer => {
+  const key = placeKey(to);
+  const isThere = (place: string | undefined): boolean => place !== undefined && placeKey(place) === key;
+  const batches = [...benchOf(tools.book.state).batches.values()]
+    .filter(({ gone }) => gone.some((each) => isThere(each.to)))
+    .map((batch) => ({ batch, grams: 0, from: [], left: tinsLeft(batch), out: tinsOut(batch) }))
+    .sort((a, b) => (a.batch.madeOn < b.batch.madeOn ? -1 : 1));
+  const went = batches.flatMap(({ batch }) =>
+    batch.gone.filter((each) => isThere(each.to)).map((each) => ({ ...each, lot: batch.lot })),
+  );
+  const left = batches.reduce((sum, each) => sum + Math.max(0, each.left), 0);
+  const trace: Trace = { kind: 'lot', code: '', lots: [], batches, gone: went, out: 0, left };
+  const holders = holdersIn(trace).filter((holder) => isThere(holder.to));
+  const out = holders.reduce((sum, { count }) => sum + count, 0);
+  const { shown, more } = rowsShown(went);
+  return {
+    title: `${to}: ${out} there now`,
+    blocks: [
+      went.length === 0
+        ? { kind: 'text', text: `Nothing went to ${to}, as far as the book knows.` }
+        : { kind: 'list', items: shown.map((each) => `${each.lot}, ${goneText(each)}`) },
+      ...moreText(more, 'entries'),
+    ],
+    figures: { ...figuresOf({ ...trace, out }, holders), lot: null },
+    warnings: [localRules],
+    next: batches.slice(-1).map(({ batch }) => ({ label: batch.lot, say: `trace ${batch.lot}` })),
+  };
+};
+
 const everythingOut = (tools: Tools): Answer => {
   const batches = allOut(benchOf(tools.book.state));
   const trace: Trace = {
@@ -195,7 +226,7 @@ const everythingOut = (tools: Tools): Answer => {
 
 /** Follows a lot or a batch, and makes the recall sheet when it is wanted. */
 export const answerTrace = async (wish: TraceWish, tools: Tools): Promise<Answer | Trouble> => {
-  if (wish.lot === undefined) return everythingOut(tools);
+  if (wish.lot === undefined) return wish.to === undefined ? everythingOut(tools) : atPlace(wish.to, tools);
   const bench = benchOf(tools.book.state);
   const found = findEither(wish.lot, bench);
   if ('code' in found) return found;

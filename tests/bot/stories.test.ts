@@ -9,7 +9,7 @@ import { anyone, heard, troubleIn } from '../helpers/house.ts';
 import { codeGiven, type Story, story, storyFaults } from '../helpers/stories.ts';
 
 // Stories written by somebody who had not read the program, from the vocabulary, the rules of shelf lives and hygiene, and
-// the help texts alone (stories-spoken is of who wrote the reader). Every gram, day and count was reckoned by hand beforehand
+// the help texts alone (stories-spoken and stories-asked are of who wrote the reader). Every gram, day and count was reckoned by hand beforehand
 // (weigh-out = net / 0.97 up to the step, shared by largest remainder; days off a calendar). They are arithmetic and prove
 // nothing about nature.
 

@@ -1,0 +1,60 @@
+import { lotKey } from '../../core/bench/codes.ts';
+import { defined } from '../../core/defined.ts';
+import { type Claim, claim, type Reading } from '../reading.ts';
+import { isBackground } from './background-words.ts';
+import { showWords } from './batch-words.ts';
+import type { BenchReading } from './bench-reading.ts';
+import { wordsOf } from './word-list.ts';
+
+/** Sure of itself: a question of what is in a batch is no question of where its tins are. */
+const weight = 3.3;
+
+const asksForIt =
+  /\b(?:which|what|what's|whats|whose|name|list|state|show|give|tell|find|see|read|know|need|want|grams|per lot|how (?:much|many)|did|does|is|are|was|were)\b|\?\s*$/i;
+const things =
+  /\b(?:lots?|wax|waxes|oils?|butters?|ingredients?|herbs?|materials?|supplies|bottles?|bags?|tubs?|blocks?|grams|stuff|composition|contents?|made|composed|consists?|contains?|drawn?|drew|inside|in (?:it|_+)|into (?:it|_+)|what (?:went|goes|did (?:we|i) (?:put|use)))\b/i;
+const inward =
+  /\b(?:in|into|inside|of|for|from|with|used|use|made|contains?|composed|consists?|composition|contents?|drawn?|drew|went|goes|put)\b|^\W*lots?\b|\blots\b/i;
+/** Where it went, when it ends and what it costs are asked elsewhere. */
+const elsewhere =
+  /\bwhere\b(?!.{0,40}\b(?:come|came|comes|taken|drawn)\b)|\b(?:who|whom|which (?:people|shops?|places?|customers?)|recall\w*|trac\w*|track\w*|out|gone|left|still|sold|sell|given|gave|give (?:away|out)|expires?|best[- ]before|use[- ]by|dates?|labels?|cost|costs|price|melts?|reactions?|react\w*|rash|itch\w*|history|poured|count|correct|when|why|note|report|remind|undo|scale|other batches|which (?:other )?batches|tins|jars|pots|sticks|tubes|keep|kept|first|should|could|would|can)\b/i;
+/** ", mine or the neighbour's?": which of them is answered by the lots. */
+const either = /,\s*[^,.?!\d]{1,40}\bor\b[^,.?!\d]{1,40}\??\s*$/i;
+/** ", so I can tell the parents": why it is asked. */
+const purpose =
+  /,?\s*\b(?:so (?:that )?(?:i|we)|because|in case|for the (?:parents|file|record|label))\b[^?]*$/i;
+
+const ownWords = new Set(
+  wordsOf(`which what whats what's whose name list state lots wax waxes oil oils butter butters ingredient ingredients herb herbs material materials
+    supplies bottle bottles bag bags tub tubs block blocks stuff composition contents content made composed consist consists contain contains drawn drew draw
+    inside into used use put went goes come came comes from with where exactly grams gram per much how did origin back code codes number numbers numbers' each every per
+    it's did was were that's or another other either mine yours ours neighbour's supplier supplier's old new one own`),
+);
+
+/** "An inspector asks which lots …", "for the file: …": who asks, and what for. */
+const leadIn =
+  /^[^.?!_\d]{0,60}?(?:\b(?:asks?|asked|asking|wants? to know|needs? to know|wonders?|wondering|tell (?:me|us|her|him|them))\b(?: (?:me|us|you))?\W+(?=(?:which|what|whose|from|how)\b)|:\s+)/i;
+
+/** Names and kinds of ingredients may stand in it, and lots of the shelf: "how much K12 went into 26-KIVO". */
+const isOwn = ({ letter, word }: Reading['items'][number]): boolean =>
+  /[iRhH?,;.:()@!y<>="*\-bFITWeoAxuBQLXcZ/]/.test(letter) ||
+  ownWords.has(word) ||
+  showWords.has(word) ||
+  isBackground(word.replace(/'s$/, ''));
+
+/** "Which wax went into 26-KIVO, mine or the neighbour's?", "state the lots used in 26-KIVO": the batch, which names its lots. */
+export const claimMadeOf = (reading: Reading, bench: BenchReading): Claim | undefined => {
+  const { rest, lots, days } = bench;
+  const [batch, second] = lots.filter(({ kind }) => kind === 'batch');
+  if (!batch || second || batch.others || lots.length > 2 || days.length > 0) return undefined;
+  const led = leadIn.exec(rest.text)?.[0].length ?? 0;
+  const text = rest.text.slice(led).replace(either, ' ').replace(purpose, ' ');
+  if (!asksForIt.test(text) || !inward.test(text) || elsewhere.test(text)) return undefined;
+  const isNamed = things.test(text) || rest.items.some(({ letter }) => letter === 'i');
+  const isDirected = lots.length === 1 || /\bhow (?:much|many)\b|\bor\b/i.test(text);
+  if (!isNamed || !isDirected || rest.items.some(({ letter }) => /[gvn%t]/.test(letter))) return undefined;
+  const within = rest.items.filter(({ from, to }) => from >= led && to <= led + text.trimEnd().length);
+  if (!within.every(isOwn)) return undefined;
+  const seen = reading.bench.batches.get(lotKey(batch.code))?.seq;
+  return claim({ action: 'show', lot: batch.code, ...defined({ seen }) }, weight);
+};
