@@ -103,6 +103,10 @@ const linesAt = (text: string, amounts: readonly Item[]): readonly (Line | 'whol
   });
 };
 
+/** The lines that a text's amounts stand in, each with its name; those without one are left out. */
+export const linesAmong = (text: string, amounts: readonly Item[]): readonly Line[] =>
+  linesAt(text, amounts).filter((line): line is Line => typeof line === 'object');
+
 /** "Only 0.1 g now. … 0.1 g sweet fennel oil": spoken of before it stands in its line. */
 const isSpokenOf = (amount: Item, lines: readonly Line[]): boolean =>
   lines.some((line) => line.amount.value === amount.value && line.amount.unit === amount.unit);

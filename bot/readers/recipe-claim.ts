@@ -3,9 +3,11 @@ import { defined } from '../../core/defined.ts';
 import type { RecipeLine } from '../../core/recipe.ts';
 import type { Trouble } from '../answer.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
+import { readAgain } from '../understand.ts';
 import { saidBesides } from './check-doubts.ts';
 import { doubtfulNames, withWatched } from './check-parts.ts';
 import { leftover } from './leftover.ts';
+import { savedInTalk } from './recipe-in-talk.ts';
 import { cleanName, type NamedLines, readNamedLines } from './recipe-reading.ts';
 import { versionsSeen } from './recipe-seen.ts';
 import { findNamed, type RecipeTarget, recipeTarget, recipeWords } from './recipe-target.ts';
@@ -235,14 +237,28 @@ const listsVersions = (reading: Reading): boolean =>
 const asksForNone = (reading: Reading): boolean =>
   has(reading, ...negations) || savesMoney.test(reading.text);
 
-/** What a message would mean to the recipe shelf. */
-export const claimRecipe = (reading: Reading): Claim | undefined => {
-  if (asksForNone(reading)) return undefined;
-  if (has(reading, 'rename', 'retitle')) return claimRename(reading);
+/** Nothing to be saved was read, or talk got into its name. */
+const isOddSave = (save: Claim | undefined): boolean =>
+  save?.kind !== 'request' ||
+  /\b(?:me|us|please|it's|called|named|recipe|again|anew|this time)\b|[(,-]$|^(?:that|this|it)$/i.test(
+    String((save.request as { name?: unknown }).name),
+  );
+
+/** A recipe that is to be written down. */
+const saved = (reading: Reading): Claim | undefined => {
   const saves = has(reading, ...saving);
   const updates = !saves && has(reading, ...updating);
   const heads = headed.test(reading.text) && !reading.items.some((item) => item.letter === 'c');
   const save = saves || updates || heads ? claimSave(reading, updates) : undefined;
+  const spoken = isOddSave(save) ? savedInTalk(reading) : undefined;
+  return spoken === undefined ? save : (claimSave(readAgain(spoken, reading), false) ?? save);
+};
+
+/** What a message would mean to the recipe shelf. */
+export const claimRecipe = (reading: Reading): Claim | undefined => {
+  if (asksForNone(reading)) return undefined;
+  if (has(reading, 'rename', 'retitle')) return claimRename(reading);
+  const save = saved(reading);
   if (save) return save;
   if (deletes(reading)) return onTarget('delete', reading);
   if (restores(reading)) return onTarget('restore', reading);

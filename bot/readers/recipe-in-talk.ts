@@ -1,0 +1,67 @@
+import type { Reading } from '../reading.ts';
+import type { Item } from './item.ts';
+import { linesAmong } from './list-in-talk.ts';
+
+/** Asked for, and not told: "please keep", "can you note down", "save it", "recipe to remember". */
+const asksToKeep =
+  /(?:^|[.!,;:–(-]\s*|\b(?:please|pls|you|now|and|hi|hello|hey|to|then|just)\s+)(?:save|keep|store|note(?: down)?|write(?: (?:it|this|that))? down|jot(?: (?:it|this|that))? down|remember|add|put|record|enter|file)\b/i;
+/** Of a recipe, or of something named like one. */
+const ofRecipe = /\brecipes?\b|\bbalms?\b|\bsalves?\b|\bsticks?\b|\bbook\b|\bsave\b|\bstore\b/i;
+const elsewhere = /\b(?:bought|poured|lots?|tins? of|prices?|costs?|samples?|back|check|scale|label)\b/i;
+
+const named =
+  /\b(?:called|named|call (?:it|this)|(?:save|store|keep|record|enter|file) (?:it|this|that)(?: one)? (?:as|under))\s+["“']?([^:,\n("“”]{2,60}?)["”']?\s*(?=[:,\n(]|\s[-–—]\s|\bwith\b|\bis\b|\bwhich\b|$)/i;
+
+/** Words around a name that are none of it. */
+const lead =
+  /^(?:(?:from now on|from today|as of now|and|so|please|pls|can|could|would|will|you|hi|hello|now|just|save|keep|store|note|write|jot|remember|add|put|record|enter|file|down|in|into|the|book|this|that|it|one|a|an|my|our|new|recipe|of|to|for (?:me|us)|here is|here's|it's|it is)\b\s*)+/i;
+const trail =
+  /(?:\s*\b(?:for (?:me|us)|please|pls|is|are|has|with|made of|made from|of|again|anew|this time|from now on|once more|from today|a new version|as follows|goes|consists of|contains)\b)+\s*$/i;
+
+const mostWords = 6;
+
+const isName = (name: string): boolean => {
+  const words = name.split(/\s+/);
+  return /\p{L}{2}/u.test(name) && words.length <= mostWords && (/\p{Lu}/u.test(name) || ofRecipe.test(name));
+};
+
+const bare = (text: string): string => text.trim().replace(lead, '').replace(trail, '').trim();
+
+const mostLowWords = 4;
+/** "keep this recipe: market mint, …", typed in small letters. */
+const isLowName = (name: string, text: string): boolean =>
+  /\brecipe\b/i.test(text) &&
+  name.split(/\s+/).length <= mostLowWords &&
+  !/\b(?:time|only|now|it)\b/i.test(name);
+
+/** The name that stands before the lines, the nearest to them first. */
+const nameBefore = (text: string): string | undefined => {
+  const parts = text
+    .split(/[:,\n(]|\s[-–—]\s|[.!]\s/)
+    .toReversed()
+    .map(bare)
+    .filter((name) => name !== '');
+  const [nearest = ''] = parts;
+  return parts.find(isName) ?? (isLowName(nearest, text) ? nearest : undefined);
+};
+
+const nameIn = (before: string, after: string): string | undefined => {
+  const said = named.exec(before)?.[1] ?? named.exec(after)?.[1];
+  return said === undefined ? nameBefore(before) : bare(said);
+};
+
+const isAmount = ({ letter, value }: Item): boolean => /[gvd%p]/.test(letter) && value !== undefined;
+
+/**
+ * "Please keep this recipe for us: Garden salve, 20 g beeswax and 80 g olive oil", "… - please save": a recipe that is to be
+ * written down, as a plain message would say it. Undefined where no name is plain.
+ */
+export const savedInTalk = ({ text, items }: Reading): string | undefined => {
+  if (!asksToKeep.test(text) || !ofRecipe.test(text) || elsewhere.test(text)) return undefined;
+  const lines = linesAmong(text, items.filter(isAmount));
+  if (lines.length < 2) return undefined;
+  const from = Math.min(...lines.map((line) => line.from));
+  const to = Math.max(...lines.map((line) => line.to));
+  const name = nameIn(text.slice(0, from), text.slice(to));
+  return name === undefined ? undefined : `save recipe ${name}: ${text.slice(from, to).trim()}`;
+};
