@@ -67,6 +67,9 @@ export const uncovered = (use: Use, { items, text }: Reading, slots: readonly Sl
     ...unknown
       .filter((item) => slots.some((slot) => isWetOf(item, slot) || isLineOf(item, slot)))
       .map(({ word }) => word),
+    ...strange
+      .filter((item) => slots.some(isListSlot) && isCountedThing(item, items, text))
+      .map(({ word }) => word),
     ...unknown.filter(({ from, to }) => namesOwn(text, from, to)).map(({ word }) => word),
     ...(isTalkBesides(use, strange, unknown) ? ['so much else'] : []),
     ...stretchesOf(modifiers, text)
@@ -90,10 +93,22 @@ const isPartOf = ({ to }: Item, { from, ingredients }: Slot): boolean =>
 const isWetOf = ({ word, from }: Item, { to, ingredients, kind }: Slot): boolean =>
   (ingredients !== undefined || kind === 'R') && from - to === 1 && Object.hasOwn(wetHeads, nameKey(word));
 
+const isListSlot = ({ kind, text }: Slot): boolean => kind === 'R' && /\d/.test(text);
+
+/** "Goop 8", ", some goop" beside a list that is written out. */
+const isCountedThing = (item: Item, items: readonly Item[], text: string): boolean => {
+  const at = items.indexOf(item);
+  const counted = [items[at - 1], items[at + 1]].some(
+    (near) => near?.letter === 'n' && Math.max(near.from - item.to, item.from - near.to) <= 2,
+  );
+  return (
+    counted || /[,+&]\s*(?:and |plus )?(?:some|an?|the|a little|a bit of)\s+$/i.test(text.slice(0, item.from))
+  );
+};
+
 /** "20 g beeswax, 79 g olive oil, some rose water": of a list that is written out nothing is left out that has a name. */
-const isLineOf = ({ word }: Item, { kind, text }: Slot): boolean =>
-  kind === 'R' &&
-  /\d/.test(text) &&
+const isLineOf = ({ word }: Item, slot: Slot): boolean =>
+  isListSlot(slot) &&
   (isOtherThing(nameKey(word)) || Object.hasOwn(wetHeads, nameKey(word.split(' ').at(-1) ?? '')));
 
 /** "Thunder balm" inside a sentence is the name of one that nobody saved. */

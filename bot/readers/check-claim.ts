@@ -30,6 +30,7 @@ import {
   takeWatchedHerbs,
   withWatched,
 } from './check-parts.ts';
+import { withEach, withoutSteeped } from './check-steeped.ts';
 import { withVague } from './check-vague.ts';
 import { takeWearer } from './check-wearer.ts';
 import { checkWords, mildCues, strongCues } from './check-words.ts';
@@ -96,10 +97,10 @@ const doubtfulIn = (board: Board, text: string): readonly string[] | undefined =
   return all.length > 0 ? all : undefined;
 };
 
-const partsOf = (board: Board, reading: Reading, strong: boolean): Parts => {
+const partsOf = (board: Board, reading: Reading, strong: boolean, steeped: readonly string[] = []): Parts => {
   const { text } = reading;
   const analyses = takeAnalyses(board, text);
-  const infused = takeWatchedHerbs(board);
+  const infused = [...new Set([...takeWatchedHerbs(board), ...steeped])].slice(0, 5);
   const more = {
     region: takeRegion(board, text),
     on: takeDay(board, text),
@@ -200,7 +201,7 @@ const perAsIn = (items: Reading['items']): Reading['items'] =>
   );
 
 const plainItems = ({ items, text }: Reading): Reading['items'] =>
-  perAsIn(withoutObject(withoutMelting(items, text)));
+  withEach(perAsIn(withoutObject(withoutMelting(items, text))));
 
 const isCued = (reading: Reading, strong: boolean): boolean =>
   strong || anyWord(reading, mildCues) || inBalm.test(reading.text) || asksWhether(reading);
@@ -222,7 +223,7 @@ const looked = (reading: Reading, read: Settled, strong: boolean): Claim | undef
   const listed = strong && isListed(unnamed) && !unnamed.some(({ letter }) => letter === 'R');
   const { items, assumed, unclear = [] } = listed ? asList({ ...read, items: unnamed }) : read;
   const board = boardOf(items);
-  const found = partsOf(board, reading, strong);
+  const found = partsOf(board, reading, strong, read.infused);
   const parts = unclear.length > 0 ? { ...found, more: { ...found.more, unclear } } : found;
   takeOwnIngredients(board, reading, parts.subject.recipe, parts.subject.lines);
   const clear =
@@ -274,7 +275,13 @@ export const claimCheck = (reading: Reading): Claim | undefined => {
   if (!isCued(reading, strong) && reading.last?.topic !== 'check') return undefined;
   const vague = withVague(plainItems(reading), reading.text);
   const doubts = settleDoubts(withWatched(vague.items, reading.text), reading.text);
-  const settled = { ...doubts, assumed: [...vague.assumed, ...doubts.assumed] };
+  const steeped = withoutSteeped(doubts.items);
+  const settled = {
+    ...doubts,
+    items: steeped.items,
+    infused: steeped.infused,
+    assumed: [...vague.assumed, ...doubts.assumed],
+  };
   const share = otherShare(reading, settled.items);
   if (share) return claim(share, 3.05, settled.assumed);
   return looked(reading, settled, strong) ?? unknownBalm(reading);

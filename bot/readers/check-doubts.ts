@@ -8,6 +8,8 @@ import type { Item } from './item.ts';
 export interface Settled {
   readonly items: readonly Item[];
   readonly assumed: readonly string[];
+  /** Plants that oils of the list are steeped with. */
+  readonly infused?: readonly string[];
   /** Names that stay open, of which each meaning is judged. */
   readonly unclear?: readonly Unclear[];
 }

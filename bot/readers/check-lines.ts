@@ -79,6 +79,9 @@ const joint = /[-:=o]/;
 /** A bare number counts where it stands right beside a name: "beeswax 20", "class of 8" is no line. */
 const isSubstance = (items: readonly Item[], at: number): boolean => {
   const item = items[at];
+  // "Olive oil to 100".
+  if (item?.letter === 'n' && items[at - 1]?.letter === 'T' && items.slice(0, at - 1).some(isName))
+    return true;
   if (item?.letter !== 'n') return item !== undefined && (isName(item) || isAmount(item));
   const before = items.slice(0, at).findLast(({ letter }) => !joint.test(letter));
   const after = items.slice(at + 1).find(({ letter }) => !joint.test(letter));
@@ -98,7 +101,7 @@ const isUnknownWord = (item: Item | undefined): boolean =>
 /** "Goop 8" is a line of something unknown, and no talk. */
 const isLineUnknown = (part: readonly Item[]): boolean =>
   part
-    .filter(({ letter }) => !joint.test(letter))
+    .filter(({ letter }) => !/[-:=]/.test(letter))
     .some(({ letter }, at, near) => letter === 'n' && [near[at - 1], near[at + 1]].some(isUnknownWord));
 
 const withoutTalk = (part: readonly Item[], lines: boolean): readonly Item[] =>

@@ -74,7 +74,9 @@ export const withVague = (items: readonly Item[], text: string): Vague => {
   for (const match of text.matchAll(measure)) {
     const named = unitItem(match, match.index);
     const after = list.findIndex(({ from }) => from >= match.index + match[0].length);
-    if (after < 0 || match.index < begins || !startsLine(list, after)) continue;
+    // "… 1 % annatto for a bit of orange" is what it is for.
+    const purpose = /\bfor\s*$/i.test(text.slice(Math.max(0, match.index - 6), match.index));
+    if (after < 0 || purpose || match.index < begins || !startsLine(list, after)) continue;
     list = [...list.filter(({ to }) => to <= named.from), named, ...list.slice(after)];
     assumed.push(
       `I took "${named.word.replace(/ of$/, '')}" as about ${named.value} ${named.letter === 'd' ? 'drops' : 'g'}: weigh it.`,

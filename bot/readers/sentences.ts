@@ -35,7 +35,15 @@ export const matters = (said: string): boolean => weighty.test(said.replace(idle
 
 const substance = /[RigvdptrcuMLHS%]/;
 
+const bareLine = /^\W*\p{L}[\p{L}' -]{1,40}[\s:=-]+\d+(?:[.,]\d+)?\s*$/u;
+const mostLines = 60;
+/** "Goop 8" among "beeswax 22" and "olive oil 70": a line of a list, whatever it is. */
+const isListLine = (text: string, said: string): boolean =>
+  bareLine.test(said.trim()) &&
+  text.split('\n', mostLines).filter((line) => bareLine.test(line.slice(0, mostLines))).length > 2;
+
 /** True where a sentence has something that a request may be made of: a name, an amount, a container, a lot. */
 export const holds = (reading: Reading, { from, to }: Sentence): boolean =>
   reading.items.some((item: Item) => item.from >= from && item.to <= to && substance.test(item.letter)) ||
-  lotsIn(reading).some((lot) => lot.from >= from && lot.to <= to);
+  lotsIn(reading).some((lot) => lot.from >= from && lot.to <= to) ||
+  isListLine(reading.text, reading.text.slice(from, to));

@@ -217,7 +217,7 @@ export const plantRows: readonly PlantRow[] = [
   herb('red-clover', ['red clover', 'clover', 'trifolium pratense']),
   herb('yarrow', ['yarrow', 'achillea', 'achillea millefolium', 'milfoil']),
   herb('nettle', ['nettle', 'stinging nettle', 'urtica', 'urtica dioica']),
-  { names: ['peppermint', 'spearmint', 'almond'], kitchen: true },
+  { names: ['peppermint', 'spearmint'], kitchen: true },
   herb('green-tea', ['green tea', 'camellia sinensis']),
   {
     names: ['rosemary', 'rosmarinus officinalis', 'salvia rosmarinus'],
