@@ -9,6 +9,7 @@ import type { BenchReading } from './bench-reading.ts';
 import { asksOrPlans, longestNote, readBenchText } from './bench-text.ts';
 import { containerWord } from './cost-prices.ts';
 import { withoutDenied } from './denied.ts';
+import type { Item } from './item.ts';
 import { letters } from './lexicon.ts';
 import { boardOf, type Size, sizeOf, takeContainers } from './target.ts';
 import { wordsOf } from './word-list.ts';
@@ -65,11 +66,13 @@ const adds =
 const isPutRight = ({ tokens }: Reading, { rest, lots }: BenchReading): boolean =>
   tokens.length <= mostTokens &&
   lots.length === 0 &&
-  (putsRight.test(rest.text) || perTin.test(rest.text)) &&
+  (putsRight.test(rest.text) || perTin.test(rest.text) || ofLot.test(rest.text)) &&
   !/\?/.test(rest.text) &&
   !asksOrPlans(rest.text) &&
   !(adds.test(rest.text) && rest.items.some(({ letter }) => letter === letters.container)) &&
   rest.items.every(isAnew);
+
+const ofLot = /\b(?:was|is|used|from|with|using) _/i;
 
 const changesIn = (bench: BenchReading, region: Reading['settings']['region']) => {
   const { rest, days } = bench;
@@ -108,9 +111,18 @@ const sizeAlone = (bench: BenchReading, reading: Reading, lot: string): Size | u
 const lotsAnew = ({ lots, rest }: BenchReading): readonly string[] | undefined =>
   lots.length > 0 &&
   lots.every(({ kind }) => kind === 'lot') &&
-  /\b(?:with|from|using|used|lots?)\b/i.test(rest.text)
+  /\b(?:with|from|using|used|lots?)\b|\b(?:was|is|were|are) (?:from )?_/i.test(rest.text)
     ? lots.map(({ code }) => code)
     : undefined;
+
+/** "The olive oil was O9": what a lot is of says nothing new. */
+const withoutOwnNames = (bench: BenchReading, reading: Reading): BenchReading => {
+  const held = bench.lots.flatMap(({ code }) => reading.bench.lots.get(lotKey(code))?.ingredient ?? []);
+  const isOwn = ({ ingredients = [] }: Item): boolean => ingredients.some((id) => held.includes(id));
+  return held.length === 0
+    ? bench
+    : { ...bench, rest: { ...bench.rest, items: bench.rest.items.filter((item) => !isOwn(item)) } };
+};
 
 const toAnother = (name: string, lot: string): Trouble => ({
   code: 'missing',
@@ -143,7 +155,7 @@ export const claimAnew = (whole: Reading): Claim | undefined => {
   const lot = justPoured(whole);
   if (lot === undefined) return undefined;
   const { reading, denied } = meantAnew(whole);
-  const bench = readBenchText(reading).bench;
+  const bench = withoutOwnNames(readBenchText(reading).bench, reading);
   const other = ofAnother(bench, reading, lot);
   if (other) return other;
   if (!isPutRight(reading, lotsAnew(bench) ? { ...bench, lots: [] } : bench)) return undefined;

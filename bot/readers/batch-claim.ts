@@ -22,7 +22,7 @@ import { boardOf } from './target.ts';
 import { claimGoneInstead } from './told-instead.ts';
 
 const noteCue =
-  /\b(?:notes?|comments?|remarks?|jot(?: (?:it |this )?down)?|write(?: (?:it |this )?down)?)\s+(?:on|for|about|to|against|under)\b|\b(?:add|put)\b.{0,20}\bnote\b|^\W*(?:please |also )?(?:notes?|remark)\W+_+|_\W*(?:please\s+)?note\b(?!\s+(?:(?:that|it|this|down|please|thanks|thank you|for us|for me)\s*)*\W*$)|\b(?:picture|photo|pic|image)s?\s+(?:of|for|on)\b/i;
+  /\b(?:notes?|comments?|remarks?|jot(?: (?:it |this )?down)?|write(?: (?:it |this )?down)?)\s+(?:on|for|about|to|against|under)\b|\b(?:add|put|make)\b.{0,20}\bnote\b|\b(?:add|write|put)\b.{0,12}\b(?:to|on|for|under) _+\W*that\b|_\W.{3,120},\s*please note\W*$|^\W*(?:please |also )?(?:notes?|remark)\W+_+|_\W*(?:please\s+)?note\b(?!\s+(?:(?:that|it|this|down|please|thanks|thank you|for us|for me)\s*)*\W*$)|\b(?:picture|photo|pic|image)s?\s+(?:of|for|on)\b/i;
 
 /** "note on 26-KIVO: set a little grainy", "picture of 26-KIVO: https://…" */
 const claimNote = (reading: Reading, text: BenchText): Claim | undefined => {
@@ -34,7 +34,8 @@ const claimNote = (reading: Reading, text: BenchText): Claim | undefined => {
   const free = text.pictures
     .reduce((left, url) => left.replace(url, ''), after)
     .replace(/^[\s:,;-]+|[\s:,;-]+$/g, '')
-    .replace(/^(?:please\s+)?(?:note\s+)?(?:(?:that|saying)\s+)?/i, '');
+    .replace(/^(?:please\s+)?(?:note\s+)?(?:(?:that|saying)\s+)?/i, '')
+    .replace(/,?\s*(?:please )?note(?: that| it)?\W*$/i, '');
   const note = text.note ?? (free === '' ? undefined : free.slice(0, longestNote));
   if (note === undefined && text.pictures.length === 0)
     return refuse(

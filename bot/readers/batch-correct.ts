@@ -36,8 +36,13 @@ const countedAnew =
 /** "27-KUFE: 22 tins, not 24": the code and the count, and nothing else. */
 const bareCount = /^[^\p{L}_]*_+[\s:,-]*[\w-]+ (?:tins?|jars?|pots?|sticks?|tubes?)\W*$/iu;
 
+/** "Only 20 tins left" tells what is here, and not how many were poured. */
+const here =
+  /\b(?:left|remaining|remain|on the shelf|in stock|in the (?:cupboard|box|house|drawer))\b(?!.*\b(?:poured|miscounted|recounted)\b)/i;
+
 const isToldAnew = (reading: Reading, { rest, lots, days }: BenchReading): boolean =>
   lots.some(({ kind }) => kind === 'batch') &&
+  !here.test(rest.text) &&
   (toldAnew.test(rest.text) || (reading.denies === true && bareCount.test(rest.text))) &&
   (/\bpour(?:ed)?\b|\b(?:was|were|is) (?:\w+ )?(?:made|dated)\b|\bmade (?:it|this|that|them) on\b|\bdate\b.{0,24}\bwrong\b|\bwrong date\b/i.test(
     rest.text,

@@ -35,7 +35,7 @@ export const isCount = ({ letter, value, fraction }: Item): boolean =>
   letter === 'n' && value !== undefined && !fraction;
 
 const allSaid =
-  /\b(?:(?<!\b(?:at|after|above|in|them|they|us|you|were|are) )all(?! (?:right|good|ok|fine|in all))(?: of| the)?|the rest|everything|the remaining|remaining|what(?:'s| is| was) left|(?:the |our |my |very |^\W*)+last(?: few| ones| of| (?=tins|jars|pots|tubes|sticks)))\b/gi;
+  /\b(?:(?<!\b(?:at|after|above|in|us|you|were|are) )all(?! (?:right|good|ok|fine|in all))(?: of| the)?|the rest|(?<=\b(?:sold|gave|gave away|binned|threw out|threw away|took|bought) )the (?:whole )?lot(?! \S*\d)|everything|the remaining|remaining|what(?:'s| is| was) left|(?:the |our |my |very |^\W*)+last(?: few| ones| of| (?=tins|jars|pots|tubes|sticks)))\b/gi;
 
 /** "One" stands alone too: "kept one back", "gave the school one". */
 const oneSaid =
@@ -81,6 +81,8 @@ const marksIn = ({ rest }: BenchReading): readonly Mark[] => {
   const counts = [...said.map(({ from, value }) => ({ from, count: value ?? 0 })), ...ones];
   const alls = [...rest.text.matchAll(allSaid)]
     .filter(({ index }) => !counts.some(({ from }) => from > index && from - index <= 14))
+    // "Took 6 to the group, gave them all away": the six again.
+    .filter(({ index }) => counts.length === 0 || !/\b(?:them|they) $/i.test(rest.text.slice(0, index)))
     .map(({ index }) => ({ from: index, all: true as const }));
   return [...counts, ...alls].toSorted((a, b) => a.from - b.from);
 };

@@ -50,7 +50,7 @@ const ofSomebody =
 const goesOn = /\b(?:came|went|comes|goes|called|and then|who)\b|\band$/i;
 /** "Left a tin of …", "27-KUFE: sold 4", "the dog ate a tin": what stands there is no name. */
 const noName =
-  /\b(?:tins?|jars?|pots?|tubes?|sticks?) of\b|^(?:sold|gave|given|kept|used|binned|threw|lost|sent|left|took|bought|opened|broke|dropped|returned|poured|shared(?: out)?|handed(?: out)?)$|^(?:the|my|our|a|an|about|around|roughly)$|\b(?:ate|eats|chewed|licked|sat|stood|trod)$/i;
+  /\b(?:tins?|jars?|pots?|tubes?|sticks?) of\b|^(?:sell|give|send|keep|use|take|bring|sold|gave|given|kept|used|binned|threw|lost|sent|left|took|bought|opened|broke|dropped|returned|poured|shared(?: out)?|handed(?: out)?|got|had|has)$|^(?:threw|got|took|sold|binned) |^(?:the|my|our|a|an|about|around|roughly)$|\b(?:ate|eats|chewed|licked|sat|stood|trod)$/i;
 const named = (text: string, pattern: RegExp): string | undefined => {
   const name = pattern.exec(text)?.[1]?.trim();
   return name === undefined || noPlace.test(name) || goesOn.test(name) || noName.test(name)
@@ -72,6 +72,11 @@ const againTo = (text: string): string | undefined => {
   return name === undefined || ownVerb.test(name) ? undefined : name;
 };
 
+const forWhom = (text: string): string | undefined => {
+  const name = nameAfter(text, forPlace)?.name;
+  return name === undefined || noPlace.test(name) ? undefined : name;
+};
+
 /** "The tea room took 6", "gave the library 3 tins", "6 to the fair", "2 came back from the shop". */
 export const placeIn = (text: string, how: How): string | undefined => {
   if (how === 'back')
@@ -80,11 +85,7 @@ export const placeIn = (text: string, how: How): string | undefined => {
   if (after !== undefined && !pronoun.test(after)) return after;
   if (how === 'kept' || how === 'wasted') return undefined;
   return (
-    named(text, taker) ??
-    named(text, receiver) ??
-    nameAfter(text, forPlace)?.name ??
-    named(text, bareTaker) ??
-    againTo(text)
+    named(text, taker) ?? named(text, receiver) ?? forWhom(text) ?? named(text, bareTaker) ?? againTo(text)
   );
 };
 

@@ -9,11 +9,11 @@ const verbs: readonly (readonly [How, RegExp])[] = [
   ],
   [
     'back',
-    /\b(?:returned|returns|(?:came|come|got|took|taken|brought|bringing|gave|given|handed|sent|posted|mailed|shipped|sending|passed|are|is|were|was|has|have)\b.{0,60}\bback(?! (?:in|as|for)\b)|back from|(?:come|came|are|is) (?:back )?home from|(?:took|brought|carried|got)\b.{0,40}\bhome (?:again )?from|unsold\b.{0,30}\bfrom (?:the|our)|(?:was|were) (?:sent|brought|taken|handed) back)\b|\d+ (?:(?:tins?|jars?|pots?|sticks?|tubes?)\b|of _|_).{0,30}\bback\W*$/i,
+    /\b(?:returned(?! (?:ones|tins|jars|pots|tubes|sticks)\b)|returns|(?:came|come|got|took|taken|brought|bringing|gave|given|handed|sent|posted|mailed|shipped|sending|passed|are|is|were|was|has|have)\b.{0,60}\bback(?! (?:in|as|for)\b)|back from|(?:come|came|are|is) (?:back )?home from|(?:took|brought|carried|got)\b.{0,40}\bhome (?:again )?from|unsold\b.{0,30}\bfrom (?:the|our)|(?:was|were) (?:sent|brought|taken|handed) back)\b|\d+ (?:(?:tins?|jars?|pots?|sticks?|tubes?)\b|of _|_).{0,30}\bback\W*$/i,
   ],
   [
     'kept',
-    /\b(?:(?:put|putting|set|setting)\b.{1,40}\b(?:aside|by|away)|keep|keeping|kept|retain|retained|retaining|reserve|reserved|reserving|hold(?:ing)? back|hold(?:ing)?\b.{1,40}\bback|held\b.{0,40}\bback|put aside|set aside|put by|(?:put|set)\b.{1,40}\baside|retention|(?:reference|control) sample|(?:is|are) (?:a |an |the |our )?(?:retention |reference |control |retained )*samples?\b|^\W*(?:_+\W*)?samples?\W*\d|\d\W*(?:_+\W*)?samples?\W*$|as (?:an? |the |our )?(?:retention |reference |control |retained )*samples?)\b/i,
+    /\b(?:(?:put|putting|set|setting)\b.{1,40}\b(?:aside|by|away)|keep|keeping|kept|retain|retained|retaining|reserve|reserved|reserving|hold(?:ing)? back|hold(?:ing)?\b.{1,40}\bback|held\b.{0,40}\bback|put aside|set aside|put by|(?:put|set)\b.{1,40}\baside|retention|(?:reference|control) sample|sample (?:box|drawer|shelf|cupboard|tin)\b|(?:is|are) (?:a |an |the |our )?(?:retention |reference |control |retained )*samples?\b|^\W*(?:_+\W*)?samples?\W*\d|\d\W*(?:_+\W*)?samples?\W*$|as (?:an? |the |our )?(?:retention |reference |control |retained )*samples?)\b/i,
   ],
   [
     'wasted',

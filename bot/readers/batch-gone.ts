@@ -1,3 +1,4 @@
+import { lotKey } from '../../core/bench/codes.ts';
 import { defined } from '../../core/defined.ts';
 import type { Trouble } from '../answer.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
@@ -79,6 +80,31 @@ const unsure = new RegExp(
   'i',
 );
 
+/** "They sold 3", "the shop has sold 3 of 27-KUFE". */
+const soldBy =
+  /^\W*(?:_+\W+)?(they|he|she|(?:the|our|my) [\p{L}'’-]+(?: [\p{L}'’-]+)?|(?!(?:i|we|just|also|then|and|so|today|yesterday)\b)[\p{L}'’-]+) (?:have |has |had |just |only |already |now )*sold\b/iu;
+
+const outAlready = (place: string, lot: string): Trouble => ({
+  code: 'missing',
+  text: `${place} has had tins of ${lot} before, so what was sold there has left the house already. If it was from what is here, say "sold 3 of ${lot} at …".`,
+});
+
+/** What somebody sells who was given some is out of the house already. */
+const soldThereBefore = (
+  reading: Reading,
+  bench: BenchReading,
+  lot: string | undefined,
+): Trouble | undefined => {
+  const who = soldBy.exec(bench.rest.text)?.[1];
+  const batch = lot === undefined ? undefined : reading.bench.batches.get(lotKey(lot));
+  if (who === undefined || !batch) return undefined;
+  const bare = (name: string): string => name.toLowerCase().replace(/^(?:the|our|my) /, '');
+  const place = batch.gone.findLast(
+    ({ to }) => to !== undefined && (/^(?:they|he|she)$/i.test(who) || bare(to) === bare(who)),
+  )?.to;
+  return place === undefined ? undefined : outAlready(place, batch.lot);
+};
+
 const claimParts = (bench: BenchReading, meant: Meant): Claim => {
   const parts = partsOf(bench, meant.lot ?? '');
   const trouble = bench.trouble ?? meant.trouble ?? badCount(parts);
@@ -138,11 +164,27 @@ const goesTo = ({ rest, lots }: BenchReading): boolean => {
   return counted && leftover(boardOf(around), goesWords, false).blocking.length === 0;
 };
 
+const soldThere =
+  /\b(?:they|he|she|the [\p{L}'’-]+(?: [\p{L}'’-]+)?) (?:have |has |had |only )?sold (?:\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|some|most|half|a few)(?: of (?:them|those|these|_+))?(?: tins?| jars?| pots?| tubes?| sticks?)?(?: (?:and|but)\b|[,;.])\s*(?=.{0,80}\b(?:back|returned)\b)/iu;
+/** "They sold 3 and gave 2 back": what they sold was out of the house before. */
+const theySold = (reading: Reading): Reading | undefined =>
+  soldThere.test(reading.text) ? readAgain(reading.text.replace(soldThere, 'they '), reading) : undefined;
+
 const unsold =
   /\b(?:(?:weren't|wasn't|were not|was not|had not been|hadn't been) sold|(?:didn't|did not) sell)\b(?=.{0,60}\b(?:back|returned|home)\b)/i;
 /** "2 tins weren't sold and came back": not sold is no plan here. */
 const notSold = (reading: Reading): Reading | undefined =>
   unsold.test(reading.text) ? readAgain(reading.text.replace(unsold, 'unsold'), reading) : undefined;
+
+/** "5 tins for sale", "bought 12 tins of it at the market": nothing of ours that went. */
+const forSale = /\bfor sale\b|\bon sale\b(?! or)|^\W*(?:(?:i|we|just|also|today|yesterday)\W+)*bought\b/i;
+/** "There are 5 tins left": what is here, and nothing that went. */
+const stillHere =
+  /^\W*(?:(?:so|ok|and|now|today|there (?:are|is)|we(?:'ve| have| still have)?(?: got)?|still|only|just|exactly|i have|i've)\W+)*(?:_+\W+)*(?:has |have )?(?:(?:still|only|just|exactly|now)\W+)*(?:\d{1,4}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)(?: tins?| jars?| pots?| tubes?| sticks?)?(?: of)?(?: _+)?(?: (?:are|is|still|now))* (?:left|remaining|remain|on the shelf|in (?:the (?:cupboard|box|house|drawer)|stock))\b/i;
+const hereNow = (lot: string): Trouble => ({
+  code: 'missing',
+  text: `What became of the others? Tell me what was sold, given or lost ("sold 3 of ${lot} at the fair"), or put the pour right: "correct ${lot}: it was 22 tins".`,
+});
 
 /** "27-KUFE has kept well". */
 const keepsWell =
@@ -152,22 +194,37 @@ const isOfPour = ({ lots, rest }: BenchReading): boolean =>
   lots.length === 0 &&
   /\b(?:pour(?:s|ed|ing)?|made|filled|(?:finished|completed|did) (?:\w+ ){1,2}batch)\b/i.test(rest.text);
 
-/** Containers that left the house, came back, or are kept as a sample. */
-export const claimGone = (message: Reading, found: BenchReading): Claim | undefined => {
-  const reading = toEach(message) ?? notSold(message) ?? message;
-  const said = reading === message ? found : readBench(reading);
-  const bench = withoutMoney(withoutReasons(said));
+/** Questions, plans, weights, money, pours, and tins that are only here. */
+const isNoneGone = (reading: Reading, bench: BenchReading): boolean => {
   const { text } = bench.rest;
-  if (
+  return (
     asksOrPlans(text) ||
     weighs(bench.rest) ||
     asksOfMoney.test(reading.text) ||
     isOfPour(bench) ||
-    keepsWell.test(text)
-  )
-    return undefined;
+    keepsWell.test(text) ||
+    forSale.test(text)
+  );
+};
+
+const stillHereOr = (reading: Reading, bench: BenchReading, meant: Meant): Claim | undefined => {
+  if (meant.lot !== undefined && meant.said?.kind !== 'new' && stillHere.test(bench.rest.text))
+    return refuse(hereNow(meant.lot), 3.3);
+  const before = soldThereBefore(reading, bench, meant.lot);
+  return before && refuse(before, 3.4);
+};
+
+/** Containers that left the house, came back, or are kept as a sample. */
+export const claimGone = (message: Reading, found: BenchReading): Claim | undefined => {
+  const reading = toEach(message) ?? notSold(message) ?? theySold(message) ?? message;
+  const said = reading === message ? found : readBench(reading);
+  const bench = withoutMoney(withoutReasons(said));
+  if (isNoneGone(reading, bench)) return undefined;
   const meant = batchMeant(reading, bench, bench.lots.length === 0);
   if (!isAboutBatch(bench, meant) || isOfShelf(bench, meant)) return undefined;
+  const here = stillHereOr(reading, bench, meant);
+  if (here) return here;
+  const { text } = bench.rest;
   const how = howIn(text, isTaking(text));
   const up = how === 'given' || how === 'back' ? undefined : claimUsedUp(bench, meant);
   return up ?? (how !== undefined || goesTo(bench) ? claimParts(bench, meant) : undefined);

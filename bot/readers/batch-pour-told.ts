@@ -69,9 +69,14 @@ const isBarePour = (
     : goesOn;
 };
 
+/** "We're pouring 12 tins on Saturday" is still to come. */
+const isAhead = ({ text }: Reading, days: BenchReading['days']): boolean =>
+  /(?:\b(?:are|am)|'re|'m) (?:pouring|making|filling)\b/i.test(text) &&
+  days.some(({ past, future }) => past !== future);
+
 /** "poured …" was done; "made …" only with a number of containers and a day, lots, or somebody who made them. */
 export const isPour = (reading: Reading, { rest, days, lots }: BenchReading): boolean => {
-  if (asksOrPlans(rest.text) || pouredAway(rest)) return false;
+  if (asksOrPlans(rest.text) || pouredAway(rest) || isAhead(rest, days)) return false;
   if (pouredCue.test(rest.text)) return tellsOfBatch(reading, rest);
   const withLots = lots.some(({ kind }) => kind === 'lot');
   if (doesNow.test(rest.text) && withLots && rest.items.some(({ letter }) => letter === 'c')) return true;

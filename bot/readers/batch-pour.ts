@@ -209,7 +209,7 @@ export const claimPour = (message: Reading): Claim | undefined => {
   const board = boardOf(withHouseOils(left, reading.bench, bench.lots));
   const weighed = takeWeighed(board, reading);
   const read = readScale({ ...bare, items: free(board) });
-  const trouble = bench.trouble ?? read.trouble ?? askedBack(bench);
+  const trouble = bench.trouble ?? read.trouble ?? askedBack(bench) ?? tooLittle(weighed, read);
   if (trouble) return refuse(trouble, 3.3);
   const body = bodyOf(read, reading, bench.rest);
   const codes = codesOf(reading, bench);
@@ -221,6 +221,12 @@ export const claimPour = (message: Reading): Claim | undefined => {
   if (body.trouble) return refuse(body.trouble, 3.3, wish);
   return settle({ reading, text }, read, wish, [...body.assumed, ...codes.assumed]);
 };
+
+/** "16 tins of 15 g and one of 10 g of the balm": too little to have been weighed out for all of them. */
+const tooLittle = (weighed: number | undefined, { target: { count = 0, size } }: ScaleReading) =>
+  weighed !== undefined && size?.unit === 'g' && weighed < 0.5 * count * size.amount
+    ? notInPour([`${weighed} g`])
+    : undefined;
 
 const askedBack = ({ lots }: BenchReading) => {
   const unclear = lots.find(({ others }) => others);

@@ -81,6 +81,9 @@ const unreal = new RegExp(
     '\\b(?:as if|if only|whenever|if (?:it|we|they|he|she|the))\\b|\\bevery (?:day|week|month|year)\\b|\\b(?:\\d+|two|three|four|five|six|seven|eight|nine|ten) or (?:\\d+|two|three|four|five|six|seven|eight|nine|ten|twelve)\\b',
     '\\b(?:rarely|seldom|usually|normally|often|always|generally) (?:sell|give|pour|use|take|keep|throw|buy|lose)\\b|\\bon a good day\\b|\\b(?:is|are) (?:enough|on (?:its|the|their) way|on order)\\b|\\bpours? of\\b.{0,60}\\btakes\\b',
     "\\bthere (?:is|are|was|were) no\\b(?! (?:best|date|more|expiry))|\\blet (?:us|me|'s) say\\b|\\blet's say\\b|^\\W*(?:except|apart from|instead of|without|forget that)\\b|\\bit (?:was|is) not\\b|\\bit (?:wasn't|isn't)\\b",
+    "\\b(?:i|we|he|she|they|you|it)'ll\\b|\\b(?:i|we|he|she|they|you)'d (?:sell|give|like|love|rather|be|pour|throw|keep|buy|open|use|take)\\b",
+    '\\b(?:probably|maybe|perhaps|possibly|presumably|apparently) (?:has|have|had|is|are|was|were|sold|gave|used|holds|weighs|left|poured|opened)\\b',
+    "(?:\\b(?:are|am)|'re|'m) (?:pouring|making|filling|opening|selling|giving|taking|sending)\\b[^.;]*\\b(?:on|next|this|at the weekend|later|soon)\\b(?! (?:the|our|a|my)\\b)",
     '\\b(?:until|till) (?:\\d|_|the|all|we|i)|\\bbefore (?:we|i|they) pour\\b',
   ].join('|'),
   'i',
@@ -88,7 +91,7 @@ const unreal = new RegExp(
 
 /** "So where have all the tins got to": what a question may begin with. */
 const leadWords =
-  /^\W*(?:(?:so|and|ok|okay|but|hey|hi|hello|now|then|well|pipkin|please|oh|um|er|right|also|you know what|guess what|you know|quick question|tell (?:me|us)|show (?:me|us)|remind me)\b\W*){1,6}/i;
+  /^\W*(?:(?:so|and|ok|okay|but|hey|hi|hello|now|then|well|pipkin|please|oh|um|er|right|also|you know what|guess what|you know|quick question|tell (?:me|us)|show (?:me|us)|remind me|(?:i|we)(?:'d| would)? (?:like|want|need) to (?:record|note|log|enter|report|write down|put down|add|tell you|say|mention)(?: that)?)\b\W*){1,6}/i;
 
 /** A question, or a plan: nothing that was done. */
 export const asksOrPlans = (said: string): boolean => {
@@ -110,7 +113,7 @@ export const nameAfter = (
   const start = match.index + match[0].length;
   const tail = /^[^,;\n_!?]{1,100}/.exec(text.slice(start))?.[0] ?? '';
   const end =
-    /\s(?:for|at)\s+[€£$]?\d|\s(?:i|we|on|in|with|because|and|from|as|by (?:post|mail|courier|hand|bike|car)|but|so|who|came|come|comes|went|go|goes|which|this|last|now|today|yesterday|earlier|just|took|has|have|had|got|via)(?:\s|$)|\sas (?:an? |the )?(?:thank|gift|present|prize|treat|sample|tester|favou?r|swap|reward|donation|raffle|sorry|surprise|trial)|\sfor (?:(?:her|his|their|its) (?!\w+ (?:group|class|club|school|shop)\b)|(?:christmas|easter|nothing|free|now|sale)\b)|[:"()]|[€£$]|\s\d[\d.,]*\s?(?:[x×]|(?:k?g|ml|l|oz|lbs?|grams?|kilos?|litres?)\b)|\s\d+[.,]\d\d(?!\d)|\.(?=\s|$)|\s-\s/i.exec(
+    /\s(?:for|at)\s+[€£$]?\d|\s(?:i|we|on|in|with|because|and|from|as|by (?:post|mail|courier|hand|bike|car)|but|so|who|came|come|comes|went|go|goes|which|this|last|now|today|yesterday|earlier|just|took|has|have|had|got|dropped|brought|delivered|via)(?:\s|$)|\sas (?:an? |the )?(?:thank|gift|present|prize|treat|sample|tester|favou?r|swap|reward|donation|raffle|sorry|surprise|trial)|\sfor (?:(?:her|his|their|its) (?!\w+ (?:group|class|club|school|shop)\b)|(?:christmas|easter|nothing|free|now|sale)\b)|[:"()]|[€£$]|\s\d[\d.,]*\s?(?:[x×]|(?:k?g|ml|l|oz|lbs?|grams?|kilos?|litres?)\b)|\s\d+[.,]\d\d(?!\d)|\.(?=\s|$)|\s-\s/i.exec(
       tail,
     )?.index;
   const name = tail

@@ -82,7 +82,11 @@ const wrong =
   /^\W*(?:(?:sorry|oops|no|ah|oh|hm+|wait|damn|argh)\W+)*(?:(?:a )?typo|wrong (?:place|batch|lot|date|day|number|count|person|amount|name|code|way round|one|shop|figure)|that(?:'s| is| was) (?:wrong|not right|a typo|my mistake)|(?:i|we) (?:got|had|wrote|typed|put) (?:that|it) (?:wrong|down wrong)|my (?:mistake|bad)|correction|(?:i|we) (?:mis(?:counted|read|typed|spoke|remembered)|counted wrong|mixed (?:them|that|it) up))\b[\s,:;.!-]*(?:(?:it|that|they|there) (?:was|were|is|'s|should be|should have been)\b\s*|it's\s+|should (?:be|have been)\b\s*)?/i;
 /** "On Saturday, I should have said". */
 const afterwards =
-  /[\s,;.-]*\b(?:(?:i|we) (?:should have (?:said|written)|(?:meant|forgot|wanted) to (?:say|write|type|add|mention|tell you)|forgot)|is what (?:i|we) meant|(?:i|we) (?:meant|mean)|that is|by mistake)\W*$/i;
+  /[\s,;.-]*\b(?:(?:i|we) (?:should have (?:said|written)|(?:meant|forgot|wanted) to (?:say|write|type|add|mention|tell you)|forgot)|by the way|btw|fyi|is what (?:i|we) meant|(?:i|we) (?:meant|mean)|that is|by mistake)\W*$/i;
+
+/** "On Saturday", "last Friday": a day by itself, right after what was told without one. */
+const onlyDay =
+  /^\W*(?:(?:and|on|last|this|it was|that was|the)\s+)*(?:yesterday|(?:mon|tues|wednes|thurs|fri|satur|sun)day|\d{1,2}(?:st|nd|rd|th)? (?:of )?(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*)\W*$/i;
 
 const lead = /^\W*(?:but\W+)?(?:(?:no|sorry|oops|wait|it(?:'s| was| is)|that(?:'s| was| is))\W+)*/i;
 
@@ -106,7 +110,7 @@ export const withoutDenied = oncePerReading((reading): Denied => {
   const gone = denialOf(last);
   const bare = gone ? text.replace(gone, ' ') : text;
   const denied = bare !== text;
-  const short = bare.replace(wrong, 'no, ').replace(afterwards, '');
+  const short = onlyDay.test(text) ? `no, ${text}` : bare.replace(wrong, 'no, ').replace(afterwards, '');
   const isDenial = reading.denies === true && tokens.length <= mostDenying && lotsIn(reading).length === 0;
   if ((short === text && !isDenial) || !/[\p{L}\d]/u.test(short.replace(/^no, /, ''))) return as;
   const meant = short.replace(lead, '').trim();

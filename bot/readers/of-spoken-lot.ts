@@ -48,7 +48,7 @@ export const spokenLot = ({ last, bench, text }: Reading): string | undefined =>
 
 /** "It", "them", "this batch"; not the people in "gave them 2 tins", nor the day in "it was late". */
 const pronoun =
-  /(?<!\b(?:gave|give|sold|told|tell|sent|send|handed|because|since|when|while|as|so|if) )\b(?:it|them|they|these|those|(?:this|that|the) (?:batch|lot|one|pour)|(?<=\b(?:where|who)\b.{0,20})the (?:others|rest|other ones|tins|jars|pots|sticks)(?= (?:go|gone|went|end)\b|\W*$)|(?:the|those|these) (?:tins|jars|pots|sticks|tubes)(?= (?:look|smell|feel|are|have|were)\b))\b(?!(?:'| (?:rained|snowed|rains|is (?:late|cold|hot|raining|sunny)|was (?:late|cold|hot|raining|sunny))))/i;
+  /(?<!\b(?:gave|give|sold|told|tell|sent|send|handed|because|since|when|while|as|so|if) )\b(?:it|them|they(?! (?:have |had |also |only |just )?(?:sold|gave|took|bought|returned|brought|sent|paid)\b)|these|those|(?:this|that|the) (?:batch|lot|one|pour)|(?<=\b(?:where|who)\b.{0,20})the (?:others|rest|other ones|tins|jars|pots|sticks)(?= (?:go|gone|went|end)\b|\W*$)|(?:the|those|these) (?:tins|jars|pots|sticks|tubes)(?= (?:look|smell|feel|are|have|were)\b))\b(?!(?:'| (?:rained|snowed|rains|is (?:late|cold|hot|raining|sunny)|was (?:late|cold|hot|raining|sunny))))/i;
 /** "Poured 12 more of them" is of the recipe. */
 const ofRecipe = /\b(?:pour(?:ed|ing)?|made|make|making|filled|cast|scale|recipe|cooked)\b/i;
 

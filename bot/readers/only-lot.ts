@@ -12,7 +12,7 @@ const mostTokens = 30;
 const tells =
   /\b(?:opened|started (?:on )?(?:the|our|a)|broke into|weighs|weighed|really|actually|in fact|(?:there(?:'s| is| are)|we(?:'ve| have)|i(?:'ve| have)|only|still|just) (?:only |still |got |just |about )*\d.{0,40}\bleft|left is|left are|down to|counted|scales?|is empty|best before|keeps until|date on)\b/i;
 const elsewhere =
-  /\b(?:bought|got in|arrived|delivered|received|poured|made|warn|alert|tell me|low mark|below|under|recipe|needs?|strained|infused|threw|binned|used|costs?|price)\b/i;
+  /\b(?:bought|got in|arrived|delivered|received|poured|made|warn|alert|tell me|low mark|below|under|recipe|needs?|strained|infused|threw|binned|used|costs?|price|(?:at|in) (?:the|a|that) (?:shop|store|market)|at home|(?:anna|somebody|someone|she|he|they) has)\b/i;
 
 /** The message with the code of the only lot that there is of the one ingredient it names, in place of the name. */
 export const ofOnlyLot = oncePerReading(

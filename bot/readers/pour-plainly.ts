@@ -20,6 +20,25 @@ const another =
 const barely =
   /^\W*(?:(?:ok|okay|and|done|right|yes|all|just|now|so|i|we)\W+)*poured(?: (?:it|that|them|this))?(?: (?:today|now|just now|this morning|this afternoon|this evening|yesterday|already|too|all|out))*\W*$/i;
 
+const oclock = '(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\\d{1,2})';
+/** "At half past four", "between 2 and 4 pm", "5pm": when, and nothing more. */
+const clock = new RegExp(
+  `\\b(?:(?:at|around|about|since|till|until|from) )?(?:half past|quarter (?:past|to)) ${oclock}\\b|\\b(?:between|from) ${oclock}(?::\\d\\d)? ?(?:am|pm)? (?:and|to|till|until) ${oclock}(?::\\d\\d)? ?(?:am|pm|o'clock)\\b|\\b(?:(?:at|around|about|since|till|until|from) )?\\d{1,2}(?:[:.]\\d\\d)? ?(?:am|pm|o'clock)\\b`,
+  'gi',
+);
+/** "Room 19": how warm it was is noted nowhere. */
+const room = /,?\s*\broom(?: temperature)?(?: at| was| is)? \d{2}(?: ?°? ?c\b)?/gi;
+/** "Planned 18 tins, got 16", "instead of 18": how many it was to be. */
+const wished =
+  /,?\s*\b(?:(?:i |we )?(?:planned|wanted|aimed for|hoped for|expected)|(?:was |were )?(?:meant|supposed) to be|instead of|not the)(?: for)? (?:\d{1,3}|a dozen|two dozen)(?: (?:tins?|jars?|pots?|tubes?|sticks?))?(?: we (?:planned|wanted))?(?= (?:of|but|and|,)|\s*[,.;]|\W*$)(?:,? but)?/i;
+const onlyGot = /\b(?:but )?(?:only )?got (?:only )?(\d{1,3})(?= of\b|\W*$)/i;
+
+const withoutWhen = (text: string): string => text.replace(clock, '').replace(room, '');
+const withoutWished = (text: string): string => {
+  const plain = text.replace(wished, '');
+  return plain === text ? text : plain.replace(onlyGot, '$1 tins');
+};
+
 const hasPour = ({ items }: Reading): boolean =>
   items.some(({ letter }) => letter === letters.recipe) &&
   items.some(({ letter }) => letter === letters.container);
@@ -29,7 +48,10 @@ const plainly = (reading: Reading): string => {
   if (barely.test(text) && last?.topic === 'scale' && bodyBefore(reading))
     return text.replace(/\bpoured\b(?: (?:it|that|them|this))?/i, 'I poured that');
   if (!hasPour(reading) || text.includes('?')) return text;
-  const told = text.replace(didThe, '$1made the').replace(managed, 'we made').replace(usedTo, 'with$1poured');
+  const told = withoutWished(withoutWhen(text))
+    .replace(didThe, '$1made the')
+    .replace(managed, 'we made')
+    .replace(usedTo, 'with$1poured');
   const withLots = another.test(told) && lotsIn(reading).some(({ kind }) => kind === 'lot');
   const more = withLots && !otherVerb.test(told) ? told.replace(another, '$1poured another ') : told;
   return otherVerb.test(more) ? more : more.replace(forgotTo, 'poured ');

@@ -55,12 +55,29 @@ const pouredBesides = (reading: Reading): string | undefined => {
   return `poured ${bare.replace(/\s+/g, ' ').trim()} of ${name}${day ? ` on ${day}`.replace(/ on (?=[ty])/, ' ') : ''}`;
 };
 
+const sameOf =
+  /^\W*(?:(?:and|also|then|ok|plus)\W+)*(?:exactly )?(?:the )?same(?: (?:again|thing|amount|number))? (?:with|of|for|in|from) (?:the |our |my )?/i;
+
+/** "The same with Meadow salve": as many, as large, of another recipe. */
+const sameOfOther = ({ last, text, items }: Reading): string | undefined => {
+  if (last?.topic !== 'batch' || last.request.action !== 'pour' || text.includes('?')) return undefined;
+  const [name, ...others] = items.filter(({ letter }) => /^[RcgvniB%]$/.test(letter));
+  const { count, size, container } = last.request;
+  const held = size as { readonly amount: number; readonly unit: string } | undefined;
+  if (!sameOf.test(text) || name?.recipe === undefined || others.length > 0 || typeof count !== 'number')
+    return undefined;
+  const after = text.slice(name.to).replace(/\b(?:too|as well|today|please)\b|\W+/gi, '');
+  if (after !== '') return undefined;
+  const kind = `${typeof container === 'string' ? container : 'tin'}s`;
+  return `poured ${count} ${kind}${held ? ` of ${held.amount} ${held.unit}` : ''} of ${name.recipe}`;
+};
+
 /** One more pour of the recipe that was poured just before, as `read` would read it told in full. */
 export const claimPouredBesides = (
   reading: Reading,
   read: (reading: Reading) => Claim | undefined,
 ): Claim | undefined => {
-  const told = pouredBesides(reading);
+  const told = sameOfOther(reading) ?? pouredBesides(reading);
   const pour = told === undefined ? undefined : read(readAgain(told, reading));
   return pour?.kind === 'request' && pour.request.action === 'pour'
     ? { ...pour, weight: 3.3, assumed: [...pour.assumed, `I took it as "${told}".`] }

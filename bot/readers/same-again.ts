@@ -61,18 +61,30 @@ const isOnlyThat = (reading: Reading): boolean => {
   );
 };
 
+const oneMore = /^\W*(?:(?:and|oh|ok)\W+)*(?:one more|another one)\W*$/i;
+
+const isCounted = (reading: Reading): boolean => {
+  const codes = lotsIn(reading);
+  return reading.items.some(
+    ({ letter, from, to }) =>
+      /[ngv]/.test(letter) && !codes.some((code) => from >= code.from && to <= code.to),
+  );
+};
+
+/** Of which batch or lot it is; undefined where that cannot be told. */
+const ofWhat = (reading: Reading, { verb, lot }: Done): string | undefined => {
+  const codes = lotsIn(reading);
+  const counted = oneMore.test(reading.text) || isCounted(reading);
+  if (codes.length > 1 || (verb !== 'opened' && !counted)) return undefined;
+  if (verb === 'opened' && (counted || codes.length === 0)) return undefined;
+  return codes.length > 0 ? '' : lot && ` of ${lot}`;
+};
+
 const meantAgain = oncePerReading((reading): Reading | undefined => {
   const { text, tokens } = reading;
   const before = tokens.length > mostTokens ? undefined : doneBefore(reading);
   if (!before || !adds.test(text) || asksOrPlans(text) || !isOnlyThat(reading)) return undefined;
-  const codes = lotsIn(reading);
-  const counted = reading.items.some(
-    ({ letter, from, to }) =>
-      /[ngv]/.test(letter) && !codes.some((code) => from >= code.from && to <= code.to),
-  );
-  if (codes.length > 1 || (before.verb !== 'opened' && !counted)) return undefined;
-  if (before.verb === 'opened' && (counted || codes.length === 0)) return undefined;
-  const of = codes.length > 0 ? '' : before.lot && ` of ${before.lot}`;
+  const of = ofWhat(reading, before);
   if (of === undefined) return undefined;
   const said = text.replace(opening, '').replace(/\W*(?:too|as well|also|please)?\W*$/i, '');
   return readAgain(`${before.verb} ${said}${of}${before.after}`, reading);

@@ -45,9 +45,9 @@ const bareCode =
 
 /** What was done with something that is there already, or will be: no purchase. */
 const doneElse =
-  /\b(?:(?<!\bbe )used|poured|made|threw|thrown|binned|wasted|lost|spill\w*|spilt|strained|infused|weigh\w*|count\w*|really|left|below|under|warn|alert|opened|scale|recipe|to make|need|want|infuse|melt|swap|costs?)\b/i;
+  /\b(?:(?<!\bbe )used|poured|made|threw|thrown|binned|wasted|lost|spill\w*|spilt|strained|infused|weigh\w*|count\w*|really|left(?! (?:us|me|here)\b)|below|under|warn|alert|opened|scale|recipe|to make|need|want|infuse|melt|swap|costs?)\b/i;
 const cameIn =
-  /\b(?:got|had|have|came|come|comes|turned up|here|in stock|in the (?:post|house|cupboard)|on the shelf|given|gave|brought|sent|put|taken|took|paid|purchase|delivered)\b/i;
+  /\b(?:got|had|have|came|come|comes|turned up|here|gift|present|in stock|in the (?:post|house|cupboard)|on the shelf|given|gave|left us|left me|brought|sent|put|taken|took|paid|purchase|delivered)\b/i;
 
 /**
  * "500 g beeswax lot K12 best before 2027-03": an amount, a name, and a lot with a date beside them; or a lot and
@@ -64,6 +64,14 @@ const looksBought = ({ rest, lots, days, today }: BenchReading): boolean =>
 /** What a shop has, or what was ordered and did not come yet, is not on the shelf. */
 const notOurs =
   /\b(?:the|a|this|that|their|any|local) (?:[a-z-]+ )?(?:shop|store|supplier|website|site|wholesaler|market|chemist|pharmacy|farm|catalogue) (?:has|have|had|sells?|offers?|stocks?)\b|\bthey (?:sell|have|offer|stock)\b|\b(?:for sale|on offer|in the catalogue|(?:re-?)?ordered(?![^.;]{0,40}\b(?:here|arrived|came|come|received|delivered|got)\b)|on order|to order|on the list|shopping list)\b/i;
+
+/** What is asked, planned, ordered, or somebody else's. */
+const isElsewhere = (text: string, told: boolean): boolean =>
+  asksOrPlans(text) || ofOthers.test(text) || (!told && notOurs.test(text));
+
+/** What others bought, or was bought once, or was only seen. */
+const ofOthers =
+  /\b(?:another|the other|some other|that other) (?:group|circle|club|maker)\b|\blast time\b|\b(?:there(?:'s| is| are)|saw|seen|spotted)\b.*\bat (?:the|a|that) (?:shop|store|market|fair|wholesaler|supermarket)\b/i;
 
 interface One {
   readonly purchase?: PurchaseRead;
@@ -281,8 +289,7 @@ export const claimBought = (message: Reading): Claim | undefined => {
   const typed = readBenchText(reading);
   const text = { ...typed, bench: withoutReasons(typed.bench) };
   const told = cue.test(text.bench.rest.text);
-  if (!told && notOurs.test(text.bench.rest.text)) return undefined;
-  if ((!told && !looksBought(text.bench)) || asksOrPlans(text.bench.rest.text)) return undefined;
+  if ((!told && !looksBought(text.bench)) || isElsewhere(text.bench.rest.text, told)) return undefined;
   const { bench, rest: said, supplier } = shopOf(text);
   const rest = withoutHeading(said);
   if (bench.trouble) return refuse(bench.trouble, 3.3);

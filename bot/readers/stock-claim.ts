@@ -1,7 +1,9 @@
 import { defined } from '../../core/defined.ts';
 import { ingredientById } from '../../core/ingredients.ts';
 import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
+import { readAgain } from '../understand.ts';
 import { type BenchText, readBenchText } from './bench-text.ts';
+import { claimBoughtBesides } from './bought-besides.ts';
 import type { Item } from './item.ts';
 import { leftover } from './leftover.ts';
 import { lotsIn } from './lots.ts';
@@ -236,10 +238,22 @@ const claimOfOnlyLot = (reading: Reading): Claim | undefined => {
     : undefined;
 };
 
+/** "W7 1900 g", right after another lot was weighed. */
+const claimCountedNext = (reading: Reading): Claim | undefined => {
+  const { last, text } = reading;
+  if (last?.topic !== 'stock' || last.request.action !== 'counted' || /\?/.test(text)) return undefined;
+  const [code, second] = lotsIn(reading);
+  if (!code || second || code.kind !== 'lot') return undefined;
+  const around = text.slice(0, code.from) + text.slice(code.to);
+  if (!/^\W*(?:and\W+)?\d[\d.,]* ?(?:k?g|grams?|kilos?|oz|lbs?|ml|l)\W*$/i.test(around)) return undefined;
+  const plain = readAgain(`${code.code} is really ${around.replace(/^\W*(?:and\W+)?/i, '')}`, reading);
+  return claimLot(plain, readBenchText(plain));
+};
+
 /** What a message would mean to the stock. */
 export const claimStock = (reading: Reading): Claim | undefined => {
-  const listed = claimListAgain(reading);
-  if (listed) return listed;
+  const again = claimListAgain(reading) ?? claimBoughtBesides(reading) ?? claimCountedNext(reading);
+  if (again) return again;
   if (!concerns(reading)) return undefined;
   const plain = claimPlain(reading);
   return plain?.kind === 'request' && writesOnLot.has(plain.request.action)

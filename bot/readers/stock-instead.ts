@@ -3,6 +3,7 @@ import { defined } from '../../core/defined.ts';
 import { type Claim, claim, type Reading } from '../reading.ts';
 import { isAnew } from './batch-anew.ts';
 import { type BenchReading, readBench } from './bench-reading.ts';
+import { nameAfter } from './bench-text.ts';
 import { withoutDenied } from './denied.ts';
 import { codeAnew, dayIn, insteadWeight, numbersIn, putRight, type Request, tookInstead } from './instead.ts';
 import { gramsRead, isAmount, nameRead } from './stock-amount.ts';
@@ -145,6 +146,17 @@ const priceAnew = (reading: Reading, only: Request): Request | undefined => {
   return { price, pack, ...defined({ currency }) };
 };
 
+const fromWhom =
+  /^\W*(?:(?:it|that|they|all|was|were|is|came|bought|got|sorry|no|oh)\W+)*from\s+(?=\p{Lu}|(?:the|our|my) )/iu;
+
+/** "From Mill Lane Bees", "it was from the co-op". */
+const supplierAnew = ({ text }: Reading): Request | undefined => {
+  const found = /\d/.test(text) ? undefined : nameAfter(text, fromWhom);
+  return found && /^\W*$/.test(text.slice(found.place.to).replace(/\b(?:by the way|actually|too)\b/gi, ''))
+    ? { supplier: found.name.replace(/^the /i, '') }
+    : undefined;
+};
+
 const boughtAgain =
   /^\W*(?:(?:i|we|it|that|was|were|all|and)\W+)*(?:bought|got|came|arrived) (?:(?:it|that|them) )?_+\W*$/i;
 
@@ -170,7 +182,8 @@ const afterBought = (reading: Reading, last: Request): Claim | undefined => {
     ingredientAnew(reading) ??
     priceAnew(reading, only) ??
     amountAnew(reading, String(only.ingredient)) ??
-    boughtOn(reading);
+    boughtOn(reading) ??
+    supplierAnew(reading);
   if (!other || Object.keys(other).length === 0) return undefined;
   const packed = typeof other.grams === 'number' ? packAnew(only, other.grams) : {};
   return claim({ ...last, purchases: [{ ...only, ...packed, ...other }], instead: true }, insteadWeight, [

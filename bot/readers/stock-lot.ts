@@ -9,7 +9,7 @@ import { withoutDenied } from './denied.ts';
 import { isGroupNumber } from './group-number.ts';
 import type { LotSaid } from './lots.ts';
 import { gramsRead, isAmount } from './stock-amount.ts';
-import { claimCountedEach, claimOpenedEach } from './stock-lots.ts';
+import { claimCountedEach, claimEmptyEach, claimOpenedEach } from './stock-lots.ts';
 import { claimTaken } from './stock-taken.ts';
 import { countCue, dayIn, openCue, reasonIn, relative } from './stock-told.ts';
 
@@ -22,8 +22,12 @@ export const lotMeant = ({ lots }: BenchReading): LotSaid | undefined => {
   return others ? undefined : first;
 };
 
-const bestIn = ({ days }: BenchReading): string | undefined =>
-  days.find(({ role }) => role === 'best-before')?.future;
+/** Of two dates the one after "but" holds. */
+const bestIn = ({ days, rest }: BenchReading): string | undefined => {
+  const last = days.at(-1);
+  if (days.length === 2 && last && /\bbut\b[^.;]*$/i.test(rest.text.slice(0, last.from))) return last.future;
+  return days.find(({ role }) => role === 'best-before')?.future;
+};
 
 const emptyCue =
   /\b(?:is empty|used up|all gone|is gone|finished|is out(?! of)|run out|ran out|none left|empty now|emptied|no more|nothing (?:is )?left|all used|used it all|run dry)\b|_\W{0,2}(?:is )?(?:now )?empty\b|\bempty\W+(?:of )?_/i;
@@ -54,7 +58,11 @@ const claimCounted = (reading: Reading, { bench, note }: BenchText): Claim | und
   const amounts = bench.rest.items.filter(isAmount);
   if (emptyCue.test(text) && amounts.length === 0)
     return claim({ action: 'counted', lot: lot.code, grams: 0, ...defined({ on, why }) }, 3.3);
-  const strangers = bench.rest.items.some(({ letter }) => /[RctM%n]/.test(letter));
+  const strangers = bench.rest.items.some(
+    ({ letter, from }) =>
+      /[RctM%n]/.test(letter) &&
+      !(letter === 'c' && /\b(?:in|inside) (?:the|its|this|that) $/i.test(text.slice(0, from))),
+  );
   if (amounts.length !== 1 || !countCue.test(text) || strangers || weighsElse.test(text)) return undefined;
   if (relative.test(text)) return refuse(whatItWeighs(lot.code), 3.2);
   const read = amountOf(reading, bench);
@@ -130,7 +138,7 @@ const assumedIn = ({ days }: BenchReading): string[] => days.flatMap(({ assumed 
 const claimNote = (reading: Reading, { bench, note }: BenchText): Claim | undefined => {
   const lot = lotMeant(bench);
   if (lot?.kind !== 'lot') return undefined;
-  const after = /\bnotes?\s+(?:on|for|about)\b/i.test(reading.text)
+  const after = /\bnotes?\s+(?:on|for|about|to|against|that)\b/i.test(reading.text)
     ? reading.text.slice(lot.to).replace(/^[\s:,;-]+/, '')
     : '';
   const said = note ?? (after === '' ? undefined : after.slice(0, longestNote));
@@ -151,6 +159,7 @@ export const claimLot = (reading: Reading, text: BenchText): Claim | undefined =
     claimTaken(reading, text) ??
     claimCounted(reading, text) ??
     claimCountedEach(reading, text.bench) ??
+    claimEmptyEach(text.bench) ??
     claimOpened(text) ??
     claimOpenedEach(text.bench) ??
     claimDated(text);

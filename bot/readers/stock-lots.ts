@@ -24,12 +24,34 @@ export const claimCountedEach = (reading: Reading, bench: BenchReading): Claim |
   if (!lots || amounts.length !== lots.length || relative.test(bench.rest.text)) return undefined;
   if (!countCue.test(bench.rest.text) || bench.rest.items.some(({ letter }) => /[RctM%n]/.test(letter)))
     return undefined;
+  // "1900 g of W7 and 2800 g of O9 left": each before its code.
+  const amountsFirst = amounts.every(
+    ({ from }, at) => from < (lots[at]?.from ?? 0) && (at === 0 || from > (lots[at - 1]?.from ?? 0)),
+  );
   const each = lots.map(({ code, to }, at) => {
-    const [amount] = betweenLots(bench, to, lots[at + 1]?.from ?? bench.rest.text.length).filter(isAmount);
+    const amount = amountsFirst
+      ? amounts[at]
+      : betweenLots(bench, to, lots[at + 1]?.from ?? bench.rest.text.length).find(isAmount);
     const known = reading.bench.lots.get(lotKey(code))?.ingredient ?? '';
     return { lot: code, grams: amount && gramsRead(amount, known, reading.settings.region).grams };
   });
   if (!each.every(({ grams }) => grams !== undefined)) return undefined;
+  return claim({ action: 'counted', each, ...defined({ on: dayIn(bench) }) }, 3.3);
+};
+
+const bothEmpty = /\b(?:are|is|have|has) (?:both |all )?(?:now )?(?:empty|used up|finished|gone|run out)\b/i;
+
+/** "K12 and G7 are both empty". */
+export const claimEmptyEach = (bench: BenchReading): Claim | undefined => {
+  const lots = severalLots(bench);
+  if (
+    !lots ||
+    !bothEmpty.test(bench.rest.text) ||
+    /\b(?:nearly|almost|not|half|soon)\b/i.test(bench.rest.text)
+  )
+    return undefined;
+  if (bench.rest.items.some(({ letter }) => /[gvRnic%]/.test(letter))) return undefined;
+  const each = lots.map(({ code }) => ({ lot: code, grams: 0 }));
   return claim({ action: 'counted', each, ...defined({ on: dayIn(bench) }) }, 3.3);
 };
 

@@ -5,6 +5,10 @@ import { longestNote } from './bench-text.ts';
 export const dayIn = ({ days }: Pick<BenchReading, 'days'>): string | undefined =>
   days.find(({ role }) => role === 'on')?.past;
 
+/** "…, threw 20 g of it away": what was done, and not why. */
+const isNoReason =
+  /\d ?(?:k?g|grams?|ml|oz)\b|^(?:(?:i|we|so|and|had to)\s+)*(?:threw|thrown|throw|binned|bin|chucked|tossed|got rid|poured)\b[^,;]{0,24}$/i;
+
 /** What stands after a comma, "because", a dash or a colon: the reason in the maker's own words. */
 export const reasonIn = (text: string): string | undefined => {
   const match = /(?:[,;:]\s+|\s-\s|\bbecause\b\s*|\bsince\b\s*|\bas it\b)([^_]{3,})$/i.exec(text);
@@ -14,12 +18,12 @@ export const reasonIn = (text: string): string | undefined => {
     .replace(/[\s.!]+$/, '')
     .trim()
     .slice(0, longestNote);
-  return said && /\p{L}{3}/u.test(said) ? said : undefined;
+  return said && /\p{L}{3}/u.test(said) && !isNoReason.test(said) ? said : undefined;
 };
 
 /** How much of a lot there is. */
 export const countCue =
-  /\b(?:is|are|was|were|now|down to|has|have(?! to\b)|had(?! to\b)|holds|should be|should have been|only|actually|really|left|adjust|set|count(?:ed)?|counts?|weigh(?:ed|s)?|correct(?:ion)?|inventory|stocktake|stock-take|says?|said|reads?|shows?|scales?)\b|[:=]/i;
+  /\b(?:is|are|was|were|now|down to|has|have(?! to\b)|had(?! to\b)|holds|should be|should have been|only|actually|really|left|adjust|set|count(?:ed)?|counts?|weigh(?:ed|s)?|correct(?:ion)?|inventory|stocktake|stock-take|says?|said|reads?|shows?|scales?|checked|weighing|in the (?:tub|jar|bag|bottle|bucket|can|canister))\b|[:=]/i;
 /** "20 g less than the book says" is no count. */
 export const relative =
   /\b(?:less|more|fewer|short|over|under|too (?:much|little|many)|missing|difference|extra|off)\b/i;

@@ -6,6 +6,7 @@ const idle =
 
 /** Who tells of what did not happen, will, may or should, or is only supposed, tells nothing to write down. */
 const undone: readonly RegExp[] = [
+  /\blast time\b|\b(?:another|the other|some other) (?:group|circle|club|maker)\b/i,
   /\b(?:not|never|no|none|nobody|nothing|neither|nor|without|cannot|hardly|barely|scarcely|unless|instead|except|rather than|other than|but for)\b|n['’]t\b|\b(?:dont|didnt|doesnt|isnt|wasnt|werent|wont|cant|havent|hasnt|couldnt|wouldnt|shouldnt)\b/i,
   /(?:\b|['’])(?:will|ll|shall|should|could|would|can|might|may|must|ought|gonna|gotta)\b|['’]d (?:like|love|better|rather|be|give|sell|pour|throw|keep|buy|open|use)\b|\b(?:going to|about to|due to|supposed to|meant to|ready to|free to|able to|used to|have to|has to|need(?:s|ed)? to|tr(?:y|ies|ied|ying) to|failed to|refused to|promised to|agreed to|hope[sd]? to|let me|let us|let['’]s|lets)\b/i,
   /\b(?:want(?:s|ed|ing)?|wish(?:es|ed)?|hop(?:e|es|ed|ing)|plan(?:s|ned|ning)?|intend\w*|expect\w*|prefer\w*|promis\w+|reserv(?:ed|es|ing) for|order(?:ed|s|ing)?|request\w*|asked|asks|asking|offer(?:ed|s|ing)?|consider\w*|decid\w+|need(?:s|ed|ing)?|tomorrow|tonight|soon|eventually|someday|upcoming|next (?:week|month|year|time|spring|summer|autumn|winter|monday|tuesday|wednesday|thursday|friday|saturday|sunday)|for sale|on offer|to do|todo|remind\w*|warn\w*|alert)\b/i,

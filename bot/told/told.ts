@@ -167,8 +167,18 @@ const foundAs = (
 /** "About 10 tins", "all but two": nothing that could be counted. */
 const uncounted =
   /\b(?:about|around|roughly|over|at least|up to|more than|less than|under|all but|all except) _/i;
+/** "Bought 12 tins of hand balm at the market", "only 5 tins left": none of ours that went. */
+const boughtTins = /^\W*(?:(?:i|we|just|also|today|yesterday)\W+)*bought\b|\bfor sale\b/i;
+const stillHere =
+  /_[\s_]*(?:of [\s_]*)?(?:are |is |still )*(?:left|remaining|remain)\b(?! (?:with|at|for|to|on|by|from|in|the)\b)/i;
 const isUncounted = (around: string, slots: readonly Slot[]): boolean =>
-  slots.some(({ kind }) => kind === 'count') && uncounted.test(around);
+  slots.some(({ kind }) => kind === 'count') &&
+  (uncounted.test(around) || boughtTins.test(around) || stillHere.test(around));
+
+/** "We're pouring 12 tins on Saturday" is still to come. */
+const isAhead = (around: string, slots: readonly Slot[]): boolean =>
+  /(?:\b(?:are|am)|'re|'m) (?:pouring|making|filling)\b/i.test(around) &&
+  slots.some(({ kind }) => kind === 'date');
 
 /** Plain forms of what a message plainly tells, each accounting for everything in it, in the order the uses are listed. */
 export const toldIn = (reading: Reading): readonly Told[] => {
@@ -176,7 +186,7 @@ export const toldIn = (reading: Reading): readonly Told[] => {
   const things = thingsIn(reading);
   if (!things || things.slots.length === 0) return [];
   const around = blanked(things.text.bench.rest.text, things.slots);
-  if (!tellsPlainly(around) || isUncounted(around, things.slots)) return [];
+  if (!tellsPlainly(around) || isUncounted(around, things.slots) || isAhead(around, things.slots)) return [];
   const found = new Map<string, Found>();
   for (const slots of looksAt(things.slots)) {
     for (const form of formsFor({ around, things, slots })) {

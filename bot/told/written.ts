@@ -3,6 +3,7 @@ import { type Chosen, withAssumed } from '../chosen.ts';
 import { echo } from '../readers/ask-back.ts';
 import { pointedNames } from '../readers/pointed-name.ts';
 import type { Reading } from '../reading.ts';
+import { toldInGroups } from './in-groups.ts';
 import { toldInTurn } from './in-turn.ts';
 import { type Part, severalIn } from './several.ts';
 import { type Told, toldIn } from './told.ts';
@@ -58,7 +59,9 @@ const allWritten = (parts: readonly Part[], read: Read): Chosen | undefined => {
 
 /** Several things of different kinds told in one message, each as some topic reads it by itself. */
 export const writtenInTurn = (message: Reading, read: Read, leastKinds = 2): Chosen | undefined => {
-  const parts = toldInTurn(pointedNames(message).reading, leastKinds);
+  const { reading } = pointedNames(message);
+  const groups = toldInGroups(reading);
+  const parts = groups.length > 0 ? groups : toldInTurn(reading, leastKinds);
   return parts.length === 0 ? undefined : allWritten(parts, read);
 };
 
