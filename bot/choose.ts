@@ -99,7 +99,7 @@ function* looksAt(named: Reading, whole: Chosen | undefined, topics: readonly To
 }
 
 /** Topics that take a name alone for a question, and words by which it is asked what the book has of it. */
-const byName = new Set(['recipe', 'ingredient', 'substitute']);
+const byName = new Set(['recipe', 'ingredient', 'substitute', 'melt']);
 const ofBook =
   /\b(?:status|situation|amount\W*$|levels?|supply|possess|batches|mark|in the house|left|is there|do we (?:have|own)|have we|we (?:still )?(?:have|own)|(?:when|how often)\b.{0,24}\b(?:made|make|pour(?:ed)?))\b/i;
 

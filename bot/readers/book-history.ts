@@ -8,7 +8,7 @@ import { nextNamed } from './next-named.ts';
 
 export const historyCues = [
   ...kindCues,
-  ...'history put amended altered modified adjusted log journal write written entered entries logged noted changes changed change happened who did done touched edited wrote recorded older newer page opened threw binned weighed counted happening more earlier last been'.split(
+  ...'history put amended altered modified adjusted log journal write written entered entries logged noted changes changed change happened who did done touched edited wrote recorded older newer page opened threw binned weighed counted happening new more earlier last been'.split(
     ' ',
   ),
 ];

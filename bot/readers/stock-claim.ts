@@ -185,6 +185,19 @@ const claimShow = (text: BenchText): Claim | undefined => {
     : undefined;
 };
 
+const asksSeveral =
+  /\b(?:how much|left|remain\w*|still|show|list|give (?:me|us)|see|check|what about|what is|what's)\b/i;
+
+/** "How much of K12 and O9 is left": several lots of the shelf, each in its row. */
+const claimShowSeveral = (text: BenchText): Claim | undefined => {
+  const { lots, days, rest } = text.bench;
+  const codes = [...new Set(lots.map(({ code }) => code))];
+  if (codes.length < 2 || codes.length > 12 || days.length > 0) return undefined;
+  if (lots.some(({ kind }) => kind !== 'lot') || !asksSeveral.test(rest.text)) return undefined;
+  if (rest.items.some(({ letter }) => /[gvnRct%]/.test(letter)) || !isPlain(text, lotWords)) return undefined;
+  return claim({ action: 'list', codes }, 3);
+};
+
 const shortTokens = 16;
 
 const howAreWe = /\b(?:how|where) are we\b|\bare we (?:ok|okay|all right|alright|fine|good)\b/i;
@@ -224,6 +237,7 @@ export const claimStock = (reading: Reading): Claim | undefined => {
     claimOpenedAgain(reading, text) ??
     claimLot(reading, text) ??
     claimList(reading, text) ??
-    claimShow(text)
+    claimShow(text) ??
+    claimShowSeveral(text)
   );
 };
