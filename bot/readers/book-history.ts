@@ -131,7 +131,7 @@ const claimPast = (text: string, reading: Reading): Claim | undefined => {
   const subject = subjectIn(reading, undated);
   const rest = squeezed(subject ? undated.replace(subject.said, ' ') : undated);
   const days = defined({ from: period?.from, to: period?.to });
-  if (asked.test(rest)) {
+  if (asked.test(rest) || asked.test(rest.replace(showing, ''))) {
     // The versions of one recipe, and the prices of one thing, have their own answers.
     const own =
       subject?.about.recipe !== undefined && /^(?:(?:show|see|the|our)\b ?)*history/i.test(rest) && !period;

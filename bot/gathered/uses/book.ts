@@ -156,6 +156,14 @@ export const book = `
 ? how_many how_much did have
 ! recall* expire* left have_left
 
+= which batches are open
+? tins_left jars_left pots_left sticks_left tubes_left
+! of on for
+
+= what is out of the house
+? tins_out jars_out pots_out sticks_out
+! of for
+
 = list batches
 ? sold_out empty all_gone run_out
 ? which what
@@ -257,6 +265,11 @@ export const book = `
 ? overview inventory each_thing of_each everything
 ? shelf stock cupboard larder pantry ingredients each_thing of_each supplies
 ! reaction* batch* expire* out_of_date
+
+= running low
+? do_we_need do_i_need should_i_get should_i_buy must_i_buy must_we_buy
+? what anything
+! tins recipe for_the for_a to_make to_do batch class workshop people
 
 = running low
 ? low short under_their close_to_empty below_a reorder re-order below_its below_the below_their nearly_gone under_its
