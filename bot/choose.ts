@@ -71,9 +71,24 @@ function* looksByThings(named: Reading, topics: readonly Topic[]): Generator<Loo
   }
 }
 
+/** Reminders and undoing are written of words alone, in which a slip may be put right. */
+const inWordsAlone = new Set(['expiry', 'book']);
+
+/** "Stokc", "remind us dayly at 8": with the slips in its carrying words put right. */
+function* spelledLook(named: Reading, whole: Chosen | undefined, topics: readonly Topic[]): Generator<Look> {
+  if (named.corrected === named.text || !isOpen(whole)) return;
+  const spelled = readAgain(named.corrected, named);
+  const read = (): Chosen | undefined => {
+    const chosen = chooseWhole(spelled, topics);
+    return isRequest(chosen) && inWordsAlone.has(chosen.topic.name) ? chosen : sure(chosen, sureAlone);
+  };
+  yield { assumed: `I read that as "${echo(spelled.text)}".`, read };
+}
+
 /** Ways to look at a message that nobody understood as a whole, one after the other. */
 function* looksAt(named: Reading, whole: Chosen | undefined, topics: readonly Topic[]): Generator<Look> {
   if (isCalledOff(named.text)) return;
+  yield* spelledLook(named, whole, topics);
   for (const gist of gistsOf(named)) {
     yield { assumed: passedOver(gist), read: () => meantBy(gist, topics) };
   }
@@ -99,7 +114,7 @@ function* looksAt(named: Reading, whole: Chosen | undefined, topics: readonly To
 }
 
 /** Topics that take a name alone for a question, and words by which it is asked what the book has of it. */
-const byName = new Set(['recipe', 'ingredient', 'substitute']);
+const byName = new Set(['recipe', 'ingredient', 'substitute', 'melt']);
 const ofBook =
   /\b(?:status|situation|amount\W*$|levels?|supply|possess|batches|mark|in the house|left|is there|do we (?:have|own)|have we|we (?:still )?(?:have|own)|(?:when|how often)\b.{0,24}\b(?:made|make|pour(?:ed)?))\b/i;
 

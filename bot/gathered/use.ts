@@ -37,7 +37,7 @@ const wordsIn = (list: string): RegExp =>
       .trim()
       .split(/\s+/)
       .map((word) => word.replaceAll('_', '[\\s-]+').replaceAll('*', "[\\p{L}']{0,12}"))
-      .join('|')})(?![\\p{L}'])`,
+      .join('|')})(?!\\p{L}|'(?!s\\b))`,
     'giu',
   );
 

@@ -2,6 +2,7 @@ import { lotKey } from '../../core/bench/codes.ts';
 import { defined } from '../../core/defined.ts';
 import { type Claim, claim, type Reading } from '../reading.ts';
 import { isBackground } from './background-words.ts';
+import { batchMeant } from './batch-meant.ts';
 import { showWords } from './batch-words.ts';
 import type { BenchReading } from './bench-reading.ts';
 import { wordsOf } from './word-list.ts';
@@ -12,7 +13,7 @@ const weight = 3.3;
 const asksForIt =
   /\b(?:which|what|what's|whats|whose|name|list|state|show|give|tell|find|see|read|know|need|want|grams|per lot|how (?:much|many)|did|does|is|are|was|were)\b|\?\s*$/i;
 const things =
-  /\b(?:lots?|wax|waxes|oils?|butters?|ingredients?|herbs?|materials?|supplies|bottles?|bags?|tubs?|blocks?|grams|stuff|composition|contents?|made|composed|consists?|contains?|drawn?|drew|inside|in (?:it|_+)|into (?:it|_+)|what (?:went|goes|did (?:we|i) (?:put|use)))\b/i;
+  /\b(?:lots?|wax|waxes|oils?|butters?|ingredients?|herbs?|materials?|supplies|bottles?|bags?|tubs?|blocks?|grams|stuff|composition|contents?|recipe|version|made|composed|consists?|contains?|drawn?|drew|inside|in (?:it|_+)|into (?:it|_+)|what (?:went|goes|did (?:we|i) (?:put|use)))\b/i;
 const inward =
   /\b(?:in|into|inside|of|for|from|with|used|use|made|contains?|composed|consists?|composition|contents?|drawn?|drew|went|goes|put)\b|^\W*lots?\b|\blots\b/i;
 /** Where it went, when it ends and what it costs are asked elsewhere. */
@@ -42,19 +43,30 @@ const isOwn = ({ letter, word }: Reading['items'][number]): boolean =>
   showWords.has(word) ||
   isBackground(word.replace(/'s$/, ''));
 
+const lastOne = /\b(?:last|latest|newest) (?:batch|pour)\b/i;
+
+/** The one batch a message names, or the last one. */
+const codeAsked = (reading: Reading, bench: BenchReading): string | undefined => {
+  const { rest, lots } = bench;
+  const [batch, second] = lots.filter(({ kind }) => kind === 'batch');
+  if (second || batch?.others) return undefined;
+  if (batch) return batch.code;
+  return lots.length === 0 && lastOne.test(rest.text) ? batchMeant(reading, bench).lot : undefined;
+};
+
 /** "Which wax went into 26-KIVO, mine or the neighbour's?", "state the lots used in 26-KIVO": the batch, which names its lots. */
 export const claimMadeOf = (reading: Reading, bench: BenchReading): Claim | undefined => {
   const { rest, lots, days } = bench;
-  const [batch, second] = lots.filter(({ kind }) => kind === 'batch');
-  if (!batch || second || batch.others || lots.length > 2 || days.length > 0) return undefined;
+  const code = codeAsked(reading, bench);
+  if (code === undefined || lots.length > 2 || days.length > 0) return undefined;
   const led = leadIn.exec(rest.text)?.[0].length ?? 0;
   const text = rest.text.slice(led).replace(either, ' ').replace(purpose, ' ');
   if (!asksForIt.test(text) || !inward.test(text) || elsewhere.test(text)) return undefined;
   const isNamed = things.test(text) || rest.items.some(({ letter }) => letter === 'i');
-  const isDirected = lots.length === 1 || /\bhow (?:much|many)\b|\bor\b/i.test(text);
+  const isDirected = lots.length < 2 || /\bhow (?:much|many)\b|\bor\b/i.test(text);
   if (!isNamed || !isDirected || rest.items.some(({ letter }) => /[gvn%t]/.test(letter))) return undefined;
   const within = rest.items.filter(({ from, to }) => from >= led && to <= led + text.trimEnd().length);
   if (!within.every(isOwn)) return undefined;
-  const seen = reading.bench.batches.get(lotKey(batch.code))?.seq;
-  return claim({ action: 'show', lot: batch.code, ...defined({ seen }) }, weight);
+  const seen = reading.bench.batches.get(lotKey(code))?.seq;
+  return claim({ action: 'show', lot: code, ...defined({ seen }) }, weight);
 };

@@ -8,7 +8,7 @@ import { nextNamed } from './next-named.ts';
 
 export const historyCues = [
   ...kindCues,
-  ...'history put amended altered modified adjusted log journal write written entered entries logged noted changes changed change happened who did done touched edited wrote recorded older newer page opened threw binned weighed counted happening more earlier last been'.split(
+  ...'history put amended altered modified adjusted log journal write written entered entries logged noted changes changed change happened who did done touched edited wrote recorded older newer page opened threw binned weighed counted happening new more earlier last been'.split(
     ' ',
   ),
 ];
@@ -131,7 +131,7 @@ const claimPast = (text: string, reading: Reading): Claim | undefined => {
   const subject = subjectIn(reading, undated);
   const rest = squeezed(subject ? undated.replace(subject.said, ' ') : undated);
   const days = defined({ from: period?.from, to: period?.to });
-  if (asked.test(rest)) {
+  if (asked.test(rest) || asked.test(rest.replace(showing, ''))) {
     // The versions of one recipe, and the prices of one thing, have their own answers.
     const own =
       subject?.about.recipe !== undefined && /^(?:(?:show|see|the|our)\b ?)*history/i.test(rest) && !period;

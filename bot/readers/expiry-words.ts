@@ -15,7 +15,7 @@ export const answerCues =
 
 /** Words around a question of what expires. */
 export const dueWords = set(`
-  what'll what've finishes ending stop stops what's anything's past-it over during use-by home ought products product longer becomes become becoming getting too date's look looking find check their tidy what what's whats which when anything something everything things thing any all everything's list show see me us give tell
+  older sooner jar jars bottle bottles may balms balm salves salve what'll what've finishes ending stop stops what's anything's past-it over during use-by home ought products product longer becomes become becoming getting too date's look looking find check their tidy what what's whats which when anything something everything things thing any all everything's list show see me us give tell
   expire expires expired expiring expiry expiries due overdue out of date dates dated past its their it's best before bbe bb use by going goes go gone
   went off stale ending ends end run runs running over old soon next this coming upcoming following month months week weeks day days year years quarter
   today tomorrow now in on at the a an and or is are be will has have had got do does did we i our my stock lots lot batches batch tins tin jars oils oil

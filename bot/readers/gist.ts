@@ -41,13 +41,17 @@ export interface Gist {
 /** "Could you tell me, if it is not too much trouble, how many …", "I should be glad if you would remind us …". */
 const leadIns: readonly RegExp[] = [
   /\b(?:tell|remind|asks?|asked|asking|know|knows|forgot|forget|forgotten|sure|unsure|wonder(?:ing)?|say|see|check|find out|look(?: up)?|remember|note of|track of|idea)\b[^.!?\n]{0,60}?(?=\b(?:how (?:much|many|long|often)|what|which|where|who|whom|when)\b)/i,
-  /\b(?:tell|ask|know|wonder(?:ing)?|say|see|check|look)\b[^.!?\n]{0,40}?\b(?:whether|if)\s+(?=\w)/i,
+  /\b(?:tell|asks?|asked|asking|knows?|sure|wonder(?:ing)?|say|see|check|look)\b[^.!?\n]{0,40}?\b(?:whether|if)\s+(?=\w)/i,
+  /^[^,.:;?!\n]{3,70}[,:;]\s+(?=(?:and |so |but )?(?:what|what's|which|who|whom|where|when|how|is|are|do|did|has|have|any|anything)\b)/i,
   /\b(?:would|could|can|will|kindly|please|to|and|must)\b[^.!?\n,]{0,20}?(?=\b(?:remind|stop|undo|redo|list|show|trace|recall|cancel)\b)/i,
 ];
 const firstWords = (text: string, count: number): string =>
   text.trim().split(/\s+/).slice(0, count).join(' ');
 
 const something = /[RigvdptrcMLHSn%]/;
+
+/** "Whether there is any left": asked the other way round. */
+const turned = /^(there|we|i|it|they|you|anyone|anybody) (is|are|was|were|have|has|had|can|do|did)\b/i;
 
 /** The last of them leads to an order, the others to a question. */
 const orders = leadIns.at(-1);
@@ -60,7 +64,8 @@ const innerOf = (reading: Reading): Gist[] =>
     const led = reading.items.some((item) => item.from < from && something.test(item.letter));
     if (from === 0 || led || /\d/.test(reading.text.slice(0, from))) return [];
     const passedOver = echo(firstWords(reading.text.slice(0, from), 6));
-    const inner = { reading: readAgain(reading.text.slice(from), reading), passedOver };
+    const said = reading.text.slice(from).replace(turned, '$2 $1');
+    const inner = { reading: readAgain(said, reading), passedOver };
     return [leadIn === orders ? inner : { ...inner, asked: true }];
   });
 

@@ -10,6 +10,7 @@ const carrying =
   show list save help rename delete
   infuse infusing infused macerate margin
   swap replace substitute label labels print strips stickers price stock
+  expire expires expired expiring expiry history reactions reaction reminders reminder reminding batches overdue inventory yesterday complaints remaining
   instead replacement replacements alternative alternatives soften softens survives unscented firmness suggest`.split(
     /\s+/,
   );
@@ -64,6 +65,17 @@ const hurried: Readonly<Record<string, string>> = {
   meetings: 'meetings',
   seating: 'seating',
   mlet: 'melt',
+  undu: 'undo',
+  undoo: 'undo',
+  udno: 'undo',
+  unod: 'undo',
+  dayly: 'daily',
+  dialy: 'daily',
+  monht: 'month',
+  mounth: 'month',
+  hav: 'have',
+  exspires: 'expires',
+  exspire: 'expire',
 };
 
 /** The word itself, or the request-carrying word it is a slip of. Words known as themselves stay as they are. */

@@ -17,7 +17,7 @@ import { listWords, lotWords, stockCues } from './stock-words.ts';
 import { boardOf } from './target.ts';
 
 const stockWord =
-  /^\W*(?:please |so |ok |and |now )*(?:what(?:'s| is)|what do (?:we|i) have|anything) (?:still |left )?(?:on|in) (?:the|our|my) (?:shelf|shelves|cupboard|larder|pantry)\b|\b(?:can|could|may|let) (?:i|we|me|us) (?:see|have|look at) (?:at )?(?:the|our|my) (?:whole )?(?:shelf|shelves|cupboard|larder|pantry)\b|\bhow (?:does|do|is|are) (?:the|our|my) (?:shelf|shelves|cupboard|larder)\b|^\W*(?:the |our )(?:whole )?(?:shelf|stock|cupboard)\b|\bhow much\b.{0,20}\bof everything\b|^\W*(?:please |so |ok |and )*(?:show|see|list|check)(?: me| us)? (?:the |our |my )?(?:whole |full )?(?:shelf|shelves|cupboard|larder|pantry|store ?room)\b|\b(?:stock|stocks|stocktake|inventory|supplies|on the (?:shelf|shelves)|in (?:the|my|our) (?:cupboard|store|storeroom|larder|pantry)|(?:which|what|all|list|show|our|my|the|how many) (?:our |my |the |all |of )*(?:open |opened |old |oldest |new )?lots)\b|\b(?:show|list|see|which|what|our|all)\b.{0,40}\blots\b(?! of)|\b(?:which|what) lot of\b|^\W*lots\W*$/i;
+  /^\W*(?:please |so |ok |and |now )*(?:what(?:'s| is)|what do (?:we|i) have|anything) (?:still |left )?(?:on|in) (?:the|our|my) (?:shelf|shelves|cupboard|larder|pantry)\b|\b(?:can|could|may|let) (?:i|we|me|us) (?:see|have|look at) (?:at )?(?:the|our|my) (?:whole )?(?:shelf|shelves|cupboard|larder|pantry)\b|\bhow (?:does|do|is|are) (?:the|our|my) (?:shelf|shelves|cupboard|larder)\b|^\W*(?:the |our )(?:whole )?(?:shelf|stock|cupboard)\b|\bhow much\b.{0,20}\bof everything\b|^\W*(?:please |so |ok |and )*(?:show|see|list|check)(?: me| us)? (?:the |our |my )?(?:whole |full )?(?:shelf|shelves|cupboard|larder|pantry|store ?room)\b|\b(?:stock|stocks|stocktake|inventory|supplies|on the (?:shelf|shelves)|in (?:the|my|our) (?:cupboard|store|storeroom|larder|pantry)|(?:which|what|all|list|show|our|my|the|how many) (?:our |my |the |all |of )*(?:open |opened |old |oldest |new )?lots)\b|\b(?:show|list|see|which|what|our|all)\b.{0,40}\blots\b(?! of)|\b(?:which|what) lot of\b|^\W*(?:lots|lots? list|list of lots)\W*$/i;
 const leftWord =
   /\b(?:status|situation)\b|\b(?:what|which) lot (?:is|are|do|does|number)\b|\blot (?:number|code)s? (?:is|of|for|on)\b|\b(?:do|should|must) (?:we|i) (?:need|buy|order|get) (?:any |some )?(?:more )?|\bhow many grams of\b|^\W*(?:so |and )?(?:is|are) .{0,20}_+.{0,12}\b(?:finished|empty|gone|used up)\b|\bhow much\b.{1,40}\bis (?:still |left )?in (?:the|that|my|our)\b|\b(?:left|remain(?:s|ing)?|left over)\b|\bstill (?:there|here)\b|[:,] how much\??\s*$|[:,] how much (?:is|are|do|have)\b|\bhow(?:'s| is) the stock\b|\bhow (?:much|many)\b.*\b(?:have|got|there)\b|\b(?:do|does|have|has) (?:we|i|you|anyone|anybody) (?:still |already |now )?(?:have|got|any)\b|\b(?:we|i) (?:still |now )?(?:have|got|'ve got|own)\b|\bhave (?:we|you|i) (?:still )?(?:plenty|enough|much|any|some)\b|\b(?:is|are) there (?:still |yet |any |some |enough |more )|^\W*(?:still )?(?:got|have) (?:any|some|enough)\b|^\W*any (?:more )?[^?]{2,40}\b(?:about|around|over|there|here|in (?:the|our) (?:house|cupboard|shed|store|larder|pantry|box|drawer|kitchen))\b|^\W*(?:(?:what(?:'s| is) )?the )?(?:balance|total|amount|quantity)(?: of| for)?\b|\bhow(?:'s| is| are) (?:our|the|my) .{2,40} (?:doing|looking|holding up)\b|^\W*how(?:'s| is| are) (?:our|the|my) [^?.,]{2,30}\W*$|\b(?:where are we|how are we|are we (?:ok|okay|all right|alright|fine|good)) (?:with|on|for|off for)\b/i;
 const shouldWord =
@@ -188,6 +188,19 @@ const claimShow = (text: BenchText): Claim | undefined => {
     : undefined;
 };
 
+const asksSeveral =
+  /\b(?:how much|left|remain\w*|still|show|list|give (?:me|us)|see|check|what about|what is|what's)\b/i;
+
+/** "How much of K12 and O9 is left": several lots of the shelf, each in its row. */
+const claimShowSeveral = (text: BenchText): Claim | undefined => {
+  const { lots, days, rest } = text.bench;
+  const codes = [...new Set(lots.map(({ code }) => code))];
+  if (codes.length < 2 || codes.length > 12 || days.length > 0) return undefined;
+  if (lots.some(({ kind }) => kind !== 'lot') || !asksSeveral.test(rest.text)) return undefined;
+  if (rest.items.some(({ letter }) => /[gvnRct%]/.test(letter)) || !isPlain(text, lotWords)) return undefined;
+  return claim({ action: 'list', codes }, 3);
+};
+
 const shortTokens = 16;
 
 const howAreWe = /\b(?:how|where) are we\b|\bare we (?:ok|okay|all right|alright|fine|good)\b/i;
@@ -223,7 +236,8 @@ const claimPlain = (reading: Reading): Claim | undefined => {
     claimOpenedAgain(reading) ??
     claimLot(reading, text) ??
     claimList(reading, text) ??
-    claimShow(text)
+    claimShow(text) ??
+    claimShowSeveral(text)
   );
 };
 

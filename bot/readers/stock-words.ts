@@ -23,7 +23,7 @@ export const boughtWords = words(`
   were was been being twice thrice here now cheap cheaper bargain offer sale deal lovely have had came come turned finally both each could only managed able find found order ordered left mine`);
 
 export const listWords = words(`
-  me number code codes status situation need should must yet needs altogether some can let look down far shelf's stock show list see what which do we have got our the my all is are there in on shelf left how much many still any of level levels stocks lot lots and with inventory ingredients
+  print things thing me number code codes status situation need should must yet needs altogether some can let look down far shelf's stock show list see what which do we have got our the my all is are there in on shelf left how much many still any of level levels stocks lot lots and with inventory ingredients
   ingredient current currently please every everything now today us have's available remaining remain supply supplies kept it them any for a an check prices price cost
   expired open opened to past date dates i has grams go finished running low short get out total grams need restock reorder re-order buy order to anything something
   still about around over more enough doing looking holding cupboard store storeroom larder pantry shelves total balance amount quantity supplies own old oldest new opened

@@ -61,7 +61,7 @@ const nextCode = (reading: Reading, bench: BenchReading): Claim | undefined =>
   isNext(reading, bench) ? claim({ lot: bench.lots[0]?.code ?? '' }, 3.1) : undefined;
 
 /** "Where is it", "who has it": of the batch spoken of before these are enough. */
-const asksOfIt = /\b(?:where|who)\b|\bmade (?:from|of|with)\b/i;
+const asksOfIt = /\b(?:where|whom?)\b|\bmade (?:from|of|with)\b/i;
 
 /** Where no code is named: of a recipe, or of the batch spoken of before, where nothing else is spoken of. */
 const asksOf = (reading: Reading, byRecipe: boolean): boolean =>

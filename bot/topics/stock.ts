@@ -87,6 +87,8 @@ const request = z.strictObject({
   which: z.enum(['low', 'expired']).optional(),
   /** Further ingredients to list. */
   also: z.array(ingredient).max(10, 'At most ten at once; "stock" lists everything.').optional(),
+  /** Only these lots are listed. */
+  codes: z.array(code).max(12, 'At most twelve lots at once; "stock" lists everything.').optional(),
   prices: z.boolean().optional(),
   again: z.boolean().optional(),
   /** In place of what was told before, of the same lot or of this one. */

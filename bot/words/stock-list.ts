@@ -1,3 +1,4 @@
+import { lotKey } from '../../core/bench/codes.ts';
 import { byDate, isExpired } from '../../core/bench/draw.ts';
 import { sumG } from '../../core/bench/exact.ts';
 import type { Lot } from '../../core/bench/state.ts';
@@ -19,6 +20,7 @@ import { lotFigures, lotName } from './stock-figures.ts';
 const mostListed = 60;
 
 const isAsked = (lot: Lot, wish: StockWish, today: string): boolean => {
+  if (wish.codes) return wish.codes.some((code) => lotKey(code) === lotKey(lot.lot));
   if (lot.leftG <= 0) return false;
   if (wish.which === 'expired') return isExpired(lot, today);
   if (wish.ingredient === undefined) return true;
@@ -88,12 +90,13 @@ const askedLots = (wish: StockWish, tools: Tools, today: string): readonly Lot[]
 };
 
 const titleOf = (wish: StockWish): string => {
+  if (wish.codes) return `Stock of ${wish.codes.join(' and ')}`;
   if (wish.which === 'expired') return 'Past their date';
   return wish.ingredient === undefined ? 'Stock' : `Stock of ${nameAsked(wish)}`;
 };
 
 const lowBlocks = (wish: StockWish, tools: Tools, today: string): Block[] => {
-  if (wish.ingredient !== undefined || wish.which !== undefined) return [];
+  if ((wish.ingredient ?? wish.which ?? wish.codes) !== undefined) return [];
   const low = lowIn(benchOf(tools.book.state), today);
   return low.length > 0 ? [text(`Running low: ${low.map(lowText).join('; ')}.`)] : [];
 };

@@ -38,7 +38,7 @@ export const book = `
 ! out who whom where recall
 
 = how much of {lot} is left
-? left remaining remains remain still_have still_got still_there left_over all_gone rest rests stay stays at_home with_us in_the_house in_the_cupboard on_the_shelf in_stock down_to how_far nearly_gone nearly_finished finish finished all_used used_up use_up status enough in_hand on_hand balance still_here here situation
+? left remaining remains remain still_have still_got still_there left_over all_gone rest rests stay stays at_home with_us in_the_house in_the_cupboard on_the_shelf in_stock do_we_have we_have have_we do_i_have should_i_find should_we_find should_be remainder down_to how_far nearly_gone nearly_finished finish finished all_used used_up use_up status enough in_hand on_hand balance still_here here situation
 ? how_much how_many how_far what what's is there any anything some do did have has how status situation
 ! out who whom where which_batch* recall expire* good when date
 
@@ -89,9 +89,9 @@ export const book = `
 ? how_many what how_much any are do is there still
 
 = how many tins of {R} are left
-? is_there are_there left stay stays at_home with_us here in_stock on_hand in_hand to_sell remain remains unsold
-? how_many how_much any what is are do have has there status
-! recipe* price* cost* label* who whom where out gave sold melt* made_from in_it long
+? do_we_have do_i_have have_we have_i is_there are_there left stay stays at_home with_us here in_stock on_hand in_hand to_sell remain remains unsold
+? how_many how_much any what is are do have has there status got
+! long_ago recipe* price* cost* label* who whom where out gave sold melt* made_from in_it long
 
 = trace {lot}
 ? what_is_in_it_for what_for for_what used_for went_out gone_out left_the_house go_out
@@ -109,9 +109,19 @@ export const book = `
 ! poured_today today yesterday
 
 = list batches of {R}
-? ever when last_time latest last newest often
+? ever when last_time latest last newest often how_long_ago
 ? made make pour poured done batch pouring
 ! today yesterday label* cost* how_much sold gave given
+
+= trace {R}
+? out gone sold given_away gave_away handed_out
+? how_many how_much which what are
+! made poured changed made_from recipe left sold_out of_date melt* all_gone
+
+= how many tins of {R} are left
+? sold_out all_gone all
+? is are have has
+! recipe melt* out_of_date who
 
 = trace {R}
 ? who whom where which_people which_shops
@@ -137,7 +147,7 @@ export const book = `
 ! similar alternative stand only replace* swap* instead melt* make made poured bought
 
 = batch {lot}
-? sample samples kept keep weigh* weight heavy how_big size in_all
+? sample samples kept keep weigh* weight heavy how_big size in_all in_a_tin per_tin each_tin in_each in_one called
 ? how what which did do many much
 ! gave gave_out sold where who recall* expire* left
 
@@ -145,6 +155,14 @@ export const book = `
 ? sell sold give gave given hand_out handed_out
 ? how_many how_much did have
 ! recall* expire* left have_left
+
+= which batches are open
+? tins_left jars_left pots_left sticks_left tubes_left
+! of on for
+
+= what is out of the house
+? tins_out jars_out pots_out sticks_out
+! of for
 
 = list batches
 ? sold_out empty all_gone run_out
@@ -220,7 +238,7 @@ export const book = `
 ! batch batches tins recipe
 
 = show me the latest batch
-? newest latest most_recent
+? newest latest most_recent last_batch last_pour
 ? batch pour poured
 ! batches of
 
@@ -247,6 +265,11 @@ export const book = `
 ? overview inventory each_thing of_each everything
 ? shelf stock cupboard larder pantry ingredients each_thing of_each supplies
 ! reaction* batch* expire* out_of_date
+
+= running low
+? do_we_need do_i_need should_i_get should_i_buy must_i_buy must_we_buy
+? what anything
+! tins recipe for_the for_a to_make to_do batch class workshop people
 
 = running low
 ? low short under_their close_to_empty below_a reorder re-order below_its below_the below_their nearly_gone under_its
