@@ -1,6 +1,6 @@
 import type { Reading } from '../reading.ts';
 import type { Item } from './item.ts';
-import { linesAmong } from './list-in-talk.ts';
+import { linesAmong } from './list-lines.ts';
 
 /** Asked for, and not told: "please keep", "can you note down", "save it", "recipe to remember". */
 const asksToKeep =

@@ -38,7 +38,7 @@ export const limitTable = (limits: readonly Compared[]): Block[] => {
         { title: '', align: 'left' },
       ],
       rows: shown.map((row) => [
-        row.what.replace(/ \(.*$/, ''),
+        `${row.what.replace(/ \(.*$/, '')}${row.forAge ? ', for a child' : ''}`,
         share(row.percent).replace(' %', ''),
         `${row.status === 'memory' ? '~' : ''}${share(row.limitPercent).replace(' %', '')}`,
         row.ok ? 'within' : 'over',

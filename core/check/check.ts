@@ -116,8 +116,11 @@ const unknownScents = (lines: readonly CheckLine[], told: ReadonlySet<string>): 
 const certificateFindings = (what: readonly string[]): Finding[] =>
   what.length > 0 ? [{ code: 'ask-certificate', level: 'note', what: [...new Set(what)] }] : [];
 
+/** What is prohibited for children may have to be told of everybody's lips as well. */
 const isOffLips = (finding: Finding): boolean =>
-  finding.code === 'not-for-lips' || finding.code === 'prohibited' || finding.code === 'keep-off-lips';
+  finding.code === 'not-for-lips' ||
+  finding.code === 'keep-off-lips' ||
+  (finding.code === 'prohibited' && !finding.rows.some(({ forAge }) => forAge));
 
 const ingredientsOf = (finding: Finding): readonly string[] => {
   if ('cuts' in finding) return finding.cuts.map(({ ingredient }) => ingredient);

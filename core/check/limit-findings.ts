@@ -26,7 +26,7 @@ const codeOf = (worst: Compared): 'prohibited' | 'not-for-lips' | 'over-limit' =
 const groupsOf = (rows: readonly Compared[]): Compared[][] => {
   const groups = new Map<string, Compared[]>();
   for (const row of rows) {
-    const key = row.from.toSorted().join(' ');
+    const key = `${row.from.toSorted().join(' ')}${row.forAge ? ' for an age' : ''}`;
     groups.set(key, [...(groups.get(key) ?? []), row]);
   }
   return [...groups.values()];

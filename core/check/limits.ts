@@ -25,6 +25,8 @@ export interface Compared {
   /** ISO day from which the row applies. */
   readonly appliesFrom?: string;
   readonly note?: string;
+  /** Where the limit is that of an age: what holds for everybody is compared as well. */
+  readonly forAge?: true;
 }
 
 /** Who it is for, where a limit depends on it. */
@@ -140,7 +142,10 @@ const compareRows = (rows: readonly LimitRow[], asked: Asked): Compared[] =>
     const limit = limitFor(row, asked.region, asked.wearer);
     if (!counted || limit === undefined || row.unit !== '%') return [];
     // Peanut oil is not limited, its protein is: that is told with the nuts.
-    return row.id === 'peanut-protein' ? [] : [compared(row, counted, limit)];
+    if (row.id === 'peanut-protein') return [];
+    return limit === 0 && row.limit !== undefined && row.limit > 0
+      ? [{ ...compared(row, counted, limit), forAge: true }, compared(row, counted, row.limit)]
+      : [compared(row, counted, limit)];
   });
 
 /** Everything a recipe can be compared with on that day, the rows in force. */
