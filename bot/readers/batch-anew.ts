@@ -25,7 +25,7 @@ const perTin =
 
 /** Words of such a message that tell of nothing else. */
 const anewWords = new Set(
-  wordsOf(`pardon blast damn drat argh ugh ouch hm hmm hmmm dear no nope sorry oops whoops wait actually correction correct hang on hold rather mean meant make made miscounted counted count wrong again recounted mistake should have been be
+  wordsOf(`it's that's they're please pardon blast damn drat argh ugh ouch hm hmm hmmm dear no nope sorry oops whoops wait actually correction correct hang on hold rather mean meant make made miscounted counted count wrong again recounted mistake should have been be
   was were is are it that they there this these those only really just the i we my our tins jars hold holds held contain take took each apiece per tin jar pot stick size ones one of in not
   poured pour filled with using lot lots forgot by typo slip check checked looked number day date yesterday today instead and but so had got has came out as to total all altogether exactly fact then well oh ah my bad`),
 );

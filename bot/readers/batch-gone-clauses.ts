@@ -125,9 +125,19 @@ const clausesOf = (bench: BenchReading): readonly Counted[] => {
   });
 };
 
+/** "3 to Anna, 2 to Ben, 1 kept": what has somebody it went to is not kept, whatever is said after it. */
+const toSomebody = (clauses: readonly Counted[], at: number): How | undefined => {
+  const text = clauses[at]?.text ?? '';
+  const others = clauses.map((clause) => howIn(clause.text, isTaking(clause.text)));
+  const isOut = others.some((how) => how === 'given' || how === 'sold' || how === 'back');
+  return !isOut && /\b(?:to|for) (?=\p{L})/iu.test(text) && placeIn(text, 'given') !== undefined
+    ? 'given'
+    : undefined;
+};
+
 /** Each clause's own way, else that of the clause before it, else of the one after. */
 const waysOf = (clauses: readonly Counted[], whole: string): readonly How[] => {
-  const own = clauses.map(({ text }) => howIn(text, isTaking(text)));
+  const own = clauses.map(({ text }, at) => howIn(text, isTaking(text)) ?? toSomebody(clauses, at));
   const any = howIn(whole, false) ?? 'given';
   return own.map(
     (how, at) =>

@@ -9,7 +9,7 @@ const verbs: readonly (readonly [How, RegExp])[] = [
   ],
   [
     'back',
-    /\b(?:returned(?! (?:ones|tins|jars|pots|tubes|sticks)\b)|returns|(?:came|come|got|took|taken|brought|bringing|gave|given|handed|sent|posted|mailed|shipped|sending|passed|are|is|were|was|has|have)\b.{0,60}\bback(?! (?:in|as|for)\b)|back from|(?:come|came|are|is) (?:back )?home from|(?:took|brought|carried|got)\b.{0,40}\bhome (?:again )?from|unsold\b.{0,30}\bfrom (?:the|our)|(?:was|were) (?:sent|brought|taken|handed) back)\b|\d+ (?:(?:tins?|jars?|pots?|sticks?|tubes?)\b|of _|_).{0,30}\bback\W*$/i,
+    /^\W*back\s*:|\b(?:returned(?! (?:ones|tins|jars|pots|tubes|sticks)\b)|returns|(?:came|come|got|took|taken|brought|bringing|gave|given|handed|sent|posted|mailed|shipped|sending|passed|are|is|were|was|has|have)\b.{0,60}\bback(?! (?:in|as|for)\b)|back from|(?:come|came|are|is) (?:back )?home from|(?:took|brought|carried|got)\b.{0,40}\bhome (?:again )?from|unsold\b.{0,30}\bfrom (?:the|our)|(?:was|were) (?:sent|brought|taken|handed) back)\b|\d+ (?:(?:tins?|jars?|pots?|sticks?|tubes?)\b|of _|_).{0,30}\bback\W*$/i,
   ],
   [
     'kept',
@@ -17,7 +17,7 @@ const verbs: readonly (readonly [How, RegExp])[] = [
   ],
   [
     'wasted',
-    /\b(?:in|into|to) (?:the|our) (?:bin|rubbish|trash|garbage|compost|skip)\b|\b(?:had to (?:bin|throw|discard|chuck)|threw|thrown|binned|wasted|discarded|chucked|(?:wrote|written|write|writing) off|written off|out of the (?:count|book|stock))\b/i,
+    /\b(?:in|into|to) (?:the|our) (?:bin|rubbish|trash|garbage|compost|skip)\b|\b(?:had to (?:bin|throw|discard|chuck)|threw|thrown|binned|wasted|waste(?=\s*:)|discarded|chucked|(?:wrote|written|write|writing) off|written off|out of the (?:count|book|stock))\b/i,
   ],
   [
     'sold',
@@ -25,7 +25,7 @@ const verbs: readonly (readonly [How, RegExp])[] = [
   ],
   [
     'given',
-    /\b(?:gave|given|give|gives|giving|gifts?|gifted|donated|donate|donating|sending|handing|bringing|delivering|handed|hand out|lent|went(?: out| off)? to|(?:took|taken|taking|takes|carried|brought|drove|walked|dropped|passed|moved)\b(?!.{0,40}\bhome\b).{0,60}\b(?:to|round to|over to|along to)\b|(?:gone|going|off) to|sent|send|mailed|shipped|posted|delivered|dropped (?:[^,.;]{1,40} )?(?:off|round|in|over|by)(?= (?:at|to|with|for)\b)|dropped off|left with|\d+ (?:more )?(?:tins?|jars?|pots?|sticks?|tubes?)\b.{0,30}\b(?:are|is|stand|sit|lie) (?:now |still )?(?:at|with) (?=\w)|put (?:another )?(?:\d+|_+|an?|one|two|three|four|five|six|seven|eight|nine|ten|a dozen|some)\b.{0,40}\b(?:in|into|on|at) (?:the|our|a|my) (?:[\w'’-]+ ){0,2}(?:shop|store|cafe|café|salon|deli|library|office|school|tea ?room|hall|raffle|tombola|auction|lottery|basket|stocking|hamper|stall|gift|church|counter|surgery|window)|left (?:another |the |her |him |them )?(?:\d+|_+|an?|one|two|three|four|five|six|seven|eight|nine|ten|a dozen|some)|brought (?:him|her|them|over|round)|(?:he|she|they|who) (?:also |has |have |then )?(?:took|taken|takes)\b.{0,40}\bhome|(?<!\b(?:i|we|i've|we've)\b.{0,30})(?:took|taken)\b.{0,40}\bhome|(?:left|came away|went away|drove off|walked out) with|(?:re)?stocked (?:the|our|my) |filled up the |supplied (?:the|our) |shared (?:out )?(?:\d+|_+|an?|one|two|three|four|five|six|seven|eight|nine|ten)|on (?:commission|consignment|sale or return)\b|in the post to|popped (?:\d+|_+|an?|one|two|three|four|five|six)|free (?:tins|samples|jars|sticks|pots)\b|found (?:their|its) way|made (?:their|its) way|passed on|traded|swapped)\b/i,
+    /^\W*out\s*:|\b(?:gave|given|give|gives|giving|gifts?|gifted|donated|donate|donating|sending|handing|bringing|delivering|handed|hand out|lent|went(?: out| off)? to|(?:took|taken|taking|takes|carried|brought|drove|walked|dropped|passed|moved)\b(?!.{0,40}\bhome\b).{0,60}\b(?:to|round to|over to|along to)\b|(?:gone|going|off) to|sent|send|mailed|shipped|posted|delivered|dropped (?:[^,.;]{1,40} )?(?:off|round|in|over|by)(?= (?:at|to|with|for)\b)|dropped off|left with|\d+ (?:more )?(?:tins?|jars?|pots?|sticks?|tubes?)\b.{0,30}\b(?:are|is|stand|sit|lie) (?:now |still )?(?:at|with) (?=\w)|put (?:another )?(?:\d+|_+|an?|one|two|three|four|five|six|seven|eight|nine|ten|a dozen|some)\b.{0,40}\b(?:in|into|on|at) (?:the|our|a|my) (?:[\w'’-]+ ){0,2}(?:shop|store|cafe|café|salon|deli|library|office|school|tea ?room|hall|raffle|tombola|auction|lottery|basket|stocking|hamper|stall|gift|church|counter|surgery|window)|left (?:another |the |her |him |them )?(?:\d+|_+|an?|one|two|three|four|five|six|seven|eight|nine|ten|a dozen|some)|brought (?:him|her|them|over|round)|(?:he|she|they|who) (?:also |has |have |then )?(?:took|taken|takes)\b.{0,40}\bhome|(?<!\b(?:i|we|i've|we've)\b.{0,30})(?:took|taken)\b.{0,40}\bhome|(?:left|came away|went away|drove off|walked out) with|(?:re)?stocked (?:the|our|my) |filled up the |supplied (?:the|our) |shared (?:out )?(?:\d+|_+|an?|one|two|three|four|five|six|seven|eight|nine|ten)|on (?:commission|consignment|sale or return)\b|in the post to|popped (?:\d+|_+|an?|one|two|three|four|five|six)|free (?:tins|samples|jars|sticks|pots)\b|found (?:their|its) way|made (?:their|its) way|passed on|traded|swapped)\b/i,
   ],
   [
     'wasted',

@@ -170,11 +170,22 @@ const soldThere =
 const theySold = (reading: Reading): Reading | undefined =>
   soldThere.test(reading.text) ? readAgain(reading.text.replace(soldThere, 'they '), reading) : undefined;
 
+const righted =
+  /\b(?:to|at|for|from) [^,;.]{2,40}?,?\s+(?:no,? wait|wait|no|sorry|i meant?|rather)\b(?:[,\s]+(?:no|sorry|wait|i meant?)\b){0,3},?\s+(?=(?:to|at|for|from) \p{L})/iu;
+/** "To Anna, no wait, to Beth": only where it went in the end. */
+const rightedAlong = (reading: Reading): Reading | undefined =>
+  righted.test(reading.text) ? readAgain(reading.text.replace(righted, ''), reading) : undefined;
+
+const notForSale =
+  /,?\s*(?:so )?(?:i|we) (?:do not|don't|won't|will not|can't|cannot|could not|couldn't) sell (?:them|it|those|that)\b/i;
+
 const unsold =
   /\b(?:(?:weren't|wasn't|were not|was not|had not been|hadn't been) sold|(?:didn't|did not) sell)\b(?=.{0,60}\b(?:back|returned|home)\b)/i;
 /** "2 tins weren't sold and came back": not sold is no plan here. */
 const notSold = (reading: Reading): Reading | undefined =>
-  unsold.test(reading.text) ? readAgain(reading.text.replace(unsold, 'unsold'), reading) : undefined;
+  unsold.test(reading.text) || notForSale.test(reading.text)
+    ? readAgain(reading.text.replace(unsold, 'unsold').replace(notForSale, ''), reading)
+    : undefined;
 
 /** "5 tins for sale", "bought 12 tins of it at the market": nothing of ours that went. */
 const forSale = /\bfor sale\b|\bon sale\b(?! or)|^\W*(?:(?:i|we|just|also|today|yesterday)\W+)*bought\b/i;
@@ -216,7 +227,8 @@ const stillHereOr = (reading: Reading, bench: BenchReading, meant: Meant): Claim
 
 /** Containers that left the house, came back, or are kept as a sample. */
 export const claimGone = (message: Reading, found: BenchReading): Claim | undefined => {
-  const reading = toEach(message) ?? notSold(message) ?? theySold(message) ?? message;
+  const reading =
+    toEach(message) ?? notSold(message) ?? theySold(message) ?? rightedAlong(message) ?? message;
   const said = reading === message ? found : readBench(reading);
   const bench = withoutMoney(withoutReasons(said));
   if (isNoneGone(reading, bench)) return undefined;

@@ -8,7 +8,7 @@ import type { Item } from './item.ts';
 const looksCue =
   /\b(?:still\s+)?(?:looks?|smells?|feels?|seems?|is|are|was|looked at|looked|checked|inspected|examined|tested|turned|became|(?:has|have) (?:gone|turned|become|got|set|kept|stayed|developed)|got(?= (?:a bit |a little |very |quite |all |too )*[a-z]+y\b| soft| hard)|set(?= (?:very |really |quite |a bit )*(?:nicely|well|fine|smooth|soft|hard|firm|perfect))|still(?= (?:smooth|firm|fresh|lovely|nice|good|perfect|fine))|has|have|went|shows?|look at|smell|colou?r|texture|surface)\b\W*/i;
 const fineWords =
-  /^\W*(?:(?:still|all|very|quite|really|perfectly|absolutely|set|kept|stayed|and (?:smell|colou?r|texture|look|scent)|looks?|smells?|feels?|of it|the same|it|today|it's) )*(?:fine|good|ok|okay|great|perfect|well|lovely|nice|nicely|smooth|firm|alright|right|sound|unchanged|fresh|as it should|no (?:changes?|problems?|cracks?|grain|graininess|mou?ld|bloom|sweat(?:ing)?|faults?|issues?|complaints?)|nothing (?:wrong|odd|unusual))\b/i;
+  /^\W*(?:(?:still|all|very|quite|really|perfectly|absolutely|set|kept|stayed|and (?:smell|colou?r|texture|look|scent)|looks?|smells?|feels?|of it|the same|it|today|it's) )*(?:fine|good|ok|okay|great|perfect|well|lovely|nice|nicely|smooth|firm|alright|right|sound|unchanged|fresh|in order|everything (?:is |was )?(?:fine|ok|okay|good|in order|well)|as it should|no (?:changes?|problems?|cracks?|grain|graininess|mou?ld|bloom|sweat(?:ing)?|faults?|issues?|complaints?)|nothing (?:wrong|odd|unusual))\b/i;
 const badWords =
   /\b(?:rancid|mou?ldy?|mou?ld|grainy|gritty|off|bad|too soft|too hard|(?:very|really|so) hard|sunk|dipped|soft|sticky|sweaty|sweating|cracked|separated|wrong|discolou?red|dull|odd|strange|weird|funny|burnt|sour|stale|musty|oily|greasy|runny|brittle|crumbly|uneven|sunken|bubbles?|bubbly|streaky|streaks|cloudy|specks?|spots?|spotty|tacky|draggy|rough|faded|pitted|holes?|craters?|cracks?|white bloom|bloom|wet|leaking|lumpy|dents?|not (?:fine|good|ok|okay|right))\b/i;
 /** "No cracks", "nothing wrong": bad words that are denied. */
@@ -33,12 +33,28 @@ const looksWrong =
   /\b(?:does|do|did|is|are|was|were|has|have)(?:n't| not) (?:\w+ ){0,2}(?:look|smell|feel|seem|set|right|good|fine|nice|firm|ok|okay|well|properly)\b/i;
 /** "All fine with 27-KUFE", "nothing wrong with it", "checked, no problems". */
 const allWell =
-  /\b(?:all (?:is )?(?:fine|well|good|ok|okay) with|(?:nothing|no faults?|no problems?) (?:is )?(?:wrong )?(?:with|in|on)) _|\b(?:checked|inspected|examined|looked at|quality (?:look|check))\b[^.;]{0,30}\b(?:no (?:changes?|problems?|faults?|issues?)|nothing (?:wrong|odd|unusual)|unchanged|all (?:fine|good|well))\b/i;
+  /\b(?:all (?:is )?(?:fine|well|good|ok|okay) with|(?:everything|all) (?:is |was )?in order|(?:nothing|no faults?|no problems?) (?:is )?(?:wrong )?(?:with|in|on)) _|\b(?:checked|inspected|examined|looked at|quality (?:look|check))\b[^.;]{0,30}\b(?:no (?:changes?|problems?|faults?|issues?)|nothing (?:wrong|odd|unusual)|unchanged|all (?:fine|good|well))\b/i;
+
+/** No comma after it: "great" after a sale is read as "27-KUFE, great", and says nothing of the balm. */
+const codeFirst =
+  /^[^\p{L}_]*_+(?:\s*[:!-]\s*|\s+)(?:(?:still|a bit|a little|very|too|slightly|quite|all|looks?|is) )*/iu;
+const bareGood = /^(?:fine|good|ok|okay|great|perfect|lovely|alright)\W*$/i;
+/** "27-KUFE rancid", "27-KUFE ok": a code, and what was seen. */
+const aloneIn = ({ text }: Reading): boolean | undefined => {
+  const match = codeFirst.exec(text);
+  const left = match ? text.slice(match[0].length) : '';
+  if (left === '' || text.includes('?')) return undefined;
+  if (bareGood.test(left)) return true;
+  const bad = badWords.exec(left);
+  return bad?.index === 0 && bad[0] !== 'wrong' && left.length < 60 ? false : undefined;
+};
 
 /** What a look found: fine, not fine, or nothing that tells. */
 const verdictIn = (rest: Reading): boolean | undefined => {
   const bare = bareVerdict(rest.text);
   if (bare !== undefined) return bare;
+  const alone = aloneIn(rest);
+  if (alone !== undefined) return alone;
   if (allWell.test(rest.text)) return true;
   if (looksWrong.test(rest.text)) return false;
   const cue = looksCue.exec(rest.text);

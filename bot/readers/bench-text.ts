@@ -113,7 +113,7 @@ export const nameAfter = (
   const start = match.index + match[0].length;
   const tail = /^[^,;\n_!?]{1,100}/.exec(text.slice(start))?.[0] ?? '';
   const end =
-    /\s(?:for|at)\s+[€£$]?\d|\s(?:i|we|on|in|with|because|and|from|as|by (?:post|mail|courier|hand|bike|car)|but|so|who|came|come|comes|went|go|goes|which|this|last|now|today|yesterday|earlier|just|took|has|have|had|got|dropped|brought|delivered|via)(?:\s|$)|\sas (?:an? |the )?(?:thank|gift|present|prize|treat|sample|tester|favou?r|swap|reward|donation|raffle|sorry|surprise|trial)|\sfor (?:(?:her|his|their|its) (?!\w+ (?:group|class|club|school|shop)\b)|(?:christmas|easter|nothing|free|now|sale)\b)|[:"()]|[€£$]|\s\d[\d.,]*\s?(?:[x×]|(?:k?g|ml|l|oz|lbs?|grams?|kilos?|litres?)\b)|\s\d+[.,]\d\d(?!\d)|\.(?=\s|$)|\s-\s/i.exec(
+    /\s(?:for|at)\s+[€£$]?\d|\s(?:i|we|on|in|with|because|and|from|as|by (?:post|mail|courier|hand|bike|car)|but|so|who|came|come|comes|went|go|goes|which|this|last|now|today|yesterday|earlier|just|took|has|have|had|got|dropped|brought|delivered|via)(?:\s|$)|\sas (?:an? |the )?(?:thank|gift|present|prize|treat|sample|tester|favou?r|swap|reward|donation|raffle|sorry|surprise|trial)|\sfor (?:(?:her|his|their|its) (?!\w+ (?:group|class|club|school|shop)\b)|(?:christmas|easter|nothing|free|now|sale)\b)|[:"()]|[€£$]|\s(?:\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|twelve)\s(?:more\s)?(?:tins?|jars?|pots?|tubes?|sticks?)\b|\s\d[\d.,]*\s?(?:[x×]|(?:k?g|ml|l|oz|lbs?|grams?|kilos?|litres?)\b)|\s\d+[.,]\d\d(?!\d)|\.(?=\s|$)|\s-\s/i.exec(
       tail,
     )?.index;
   const name = tail

@@ -155,6 +155,8 @@ export const dayShapes: readonly DayShape[] = [
   },
   { pattern: new RegExp(`\\b(last|this past|next|this|on) (${weekdays})\\b`, 'gi'), read: weekday },
   { pattern: new RegExp(`\\b()(${wholeWeekdays})\\b`, 'gi'), read: weekday },
+  // "Tue: sold 4": a diary's way.
+  { pattern: /(?<=^|[.;\n]\s{0,3})()(mon|tues?|wed|thu(?:rs?)?|fri|sat|sun)(?=\s?[:-])/gi, read: weekday },
   {
     pattern: /\bon the (\d{1,2})(?:st|nd|rd|th)\b(?! of)/gi,
     read: ([, day], { today }) => dayOfMonth(Number(day), today),

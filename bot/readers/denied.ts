@@ -62,7 +62,7 @@ const unit = '(?: ?(?:tins?|jars?|pots?|tubes?|sticks?|k?g|grams?|ml|oz|of them)
 
 /** "Not", "it wasn't", "I didn't sell". */
 const no =
-  "(?:(?:it |that |they )?(?:was|were|is)(?:n'?t| not)|not|instead of|rather than|(?:i|we|they|he|she) (?:didn'?t|did not|never) (?:\\w+ ){1,2})";
+  "(?:(?:it |that |they )?(?:was|were|is)(?:n'?t| not)|not|instead of|rather than|(?:i|we|they|he|she) (?:didn'?t|did not|never) (?:\\w+ ){1,2}|(?:oh )?(?:(?:i|we) see )?(?:that )?(?:i|we) (?:wrote|said|typed|put|noted|told you))";
 const date =
   '\\d{1,4}[-/.]\\d{1,2}(?:[-/.]\\d{1,4})?|(?:\\d{1,2}(?:st|nd|rd|th)? )?(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*(?: \\d{1,4})?|today|yesterday|(?:mon|tues|wednes|thurs|fri|satur|sun)day';
 
@@ -82,16 +82,29 @@ const wrong =
   /^\W*(?:(?:sorry|oops|no|ah|oh|hm+|wait|damn|argh)\W+)*(?:(?:a )?typo|wrong (?:place|batch|lot|date|day|number|count|person|amount|name|code|way round|one|shop|figure)|that(?:'s| is| was) (?:wrong|not right|a typo|my mistake)|(?:i|we) (?:got|had|wrote|typed|put) (?:that|it) (?:wrong|down wrong)|my (?:mistake|bad)|correction|(?:i|we) (?:mis(?:counted|read|typed|spoke|remembered)|counted wrong|mixed (?:them|that|it) up))\b[\s,:;.!-]*(?:(?:it|that|they|there) (?:was|were|is|'s|should be|should have been)\b\s*|it's\s+|should (?:be|have been)\b\s*)?/i;
 /** "On Saturday, I should have said". */
 const afterwards =
-  /[\s,;.-]*\b(?:(?:i|we) (?:should have (?:said|written)|(?:meant|forgot|wanted) to (?:say|write|type|add|mention|tell you)|forgot)|by the way|btw|fyi|is what (?:i|we) meant|(?:i|we) (?:meant|mean)|that is|by mistake)\W*$/i;
+  /[\s,;.-]*\b(?:(?:i|we) (?:should have (?:said|written)|(?:meant|forgot|wanted) to (?:say|write|type|add|mention|tell you)|forgot)|by the way|btw|fyi|sorry|is what (?:i|we) meant|(?:i|we) (?:meant|mean)|that is|by mistake)\W*$/i;
 
 /** "On Saturday", "last Friday": a day by itself, right after what was told without one. */
 const onlyDay =
   /^\W*(?:(?:and|on|last|this|it was|that was|the)\s+)*(?:yesterday|(?:mon|tues|wednes|thurs|fri|satur|sun)day|\d{1,2}(?:st|nd|rd|th)? (?:of )?(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*)\W*$/i;
 
-const lead = /^\W*(?:but\W+)?(?:(?:no|sorry|oops|wait|it(?:'s| was| is)|that(?:'s| was| is))\W+)*/i;
+const lead =
+  /^\W*(?:but\W+)?(?:(?:no|sorry|oops|wait|oh|it(?:'s| was| is| must be| has to be)|that(?:'s| was| is| must be))\W+)*/i;
+
+/** "Can you change that to 12?", "please make it 5". */
+const changed =
+  /^\W*(?:(?:please|pls|ok|oh|sorry|and)\W+)*(?:(?:can|could|would|will) you (?:please )?)?(?:change|correct|alter|set|turn|make) (?:it|that|this|the (?:number|amount|count|lot|date|place|price|day|last one)|lot|date)(?: (?:to|into))? (?=\S)/i;
 
 /** "X11, not X1": a lot that was just bought. */
 const bareCode = /^\p{Lu}{1,4}[-/]?\d{1,6}\W*$/u;
+
+/** "Please change it to 12" is "no, 12". */
+const asChange = (text: string): string => {
+  const lead = changed.exec(text)?.[0];
+  if (lead === undefined) return text;
+  const rest = text.slice(lead.length).replace(/\s*\?\s*$/, '');
+  return `no, ${/\blot\b/i.test(lead) ? 'lot ' : ''}${rest}`;
+};
 
 /** What a message says once what it denies is taken out; `denied` where it denied something that was told before. */
 export interface Denied {
@@ -104,15 +117,17 @@ export interface Denied {
  * Anything else stays as it is.
  */
 export const withoutDenied = oncePerReading((reading): Denied => {
-  const { last, text, tokens } = reading;
+  const { last, tokens } = reading;
   const as = { reading, denied: false };
+  const text = asChange(reading.text);
+  const isChange = text !== reading.text;
   if (!last || tokens.length > mostTokens || text.includes('?')) return as;
   const gone = denialOf(last);
   const bare = gone ? text.replace(gone, ' ') : text;
   const denied = bare !== text;
   const short = onlyDay.test(text) ? `no, ${text}` : bare.replace(wrong, 'no, ').replace(afterwards, '');
   const isDenial = reading.denies === true && tokens.length <= mostDenying && lotsIn(reading).length === 0;
-  if ((short === text && !isDenial) || !/[\p{L}\d]/u.test(short.replace(/^no, /, ''))) return as;
+  if ((short === text && !isDenial && !isChange) || !/[\p{L}\d]/u.test(short.replace(/^no, /, ''))) return as;
   const meant = short.replace(lead, '').trim();
   const isCode = denied && last.request.action === 'bought' && bareCode.test(meant);
   return { reading: readAgain(`no, ${isCode ? 'lot ' : ''}${meant}`, reading), denied };

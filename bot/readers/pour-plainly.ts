@@ -10,6 +10,8 @@ const otherVerb =
 /** "Did the Harbour balm today: 12 tins of 15 g": no question. */
 const didThe =
   /^(\W*(?:(?:i|we|just|also|then|today|yesterday|so|ok)\W+)*)did (?:the|our|my|some|another)\b(?=[^?]{2,80}\d)/i;
+/** "It was 14 tins of the balm that I poured yesterday". */
+const thatWas = /,? (?:which|that) (?:i|we) (?:have )?(?:poured|made)\b/i;
 const managed =
   /\b(?:i|we) (?:just |also |finally )?managed(?: to (?:do|make|get))?(?: (?:out|through))?(?= )/i;
 const usedTo = /\bused\b([^.;!?]{2,60}?)\bto (?:pour|make|fill)\b/i;
@@ -49,6 +51,7 @@ const plainly = (reading: Reading): string => {
     return text.replace(/\bpoured\b(?: (?:it|that|them|this))?/i, 'I poured that');
   if (!hasPour(reading) || text.includes('?')) return text;
   const told = withoutWished(withoutWhen(text))
+    .replace(thatWas, ' poured')
     .replace(didThe, '$1made the')
     .replace(managed, 'we made')
     .replace(usedTo, 'with$1poured');

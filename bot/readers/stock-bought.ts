@@ -193,8 +193,11 @@ const isPurpose = ({ letter, from }: Item, text: string): boolean =>
   );
 
 /** "Two lots of olive oil: …": each of them follows with its own amount. */
-const countsLots = ({ letter, to }: Item, text: string): boolean =>
-  letter === 'n' && /^\s*(?:lots|kinds|sorts|deliveries|parcels)\b/i.test(text.slice(to, to + 14));
+const countsLots = ({ letter, to, value }: Item, text: string): boolean =>
+  letter === 'n' &&
+  (/^\s*(?:lots|kinds|sorts|deliveries|parcels)\b/i.test(text.slice(to, to + 14)) ||
+    (/^\s*(?:bottles?|bags?|tubs?|packs?|jars?|blocks?|tins?|cans?)\b/i.test(text.slice(to, to + 10)) &&
+      [...text.slice(to).matchAll(/\d ?(?:kg|g|ml|l|oz|lb)\b/gi)].length === value));
 
 const isLoose = ({ letter, word }: Item): boolean =>
   /[wzZRgvn%dptrMQ]/.test(letter) && !boughtWords.has(word) && !/^[€$£]$/.test(word);

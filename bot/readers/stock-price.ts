@@ -34,7 +34,12 @@ const isNoPrice = (item: Item, all: readonly Item[]): boolean => {
     /^(?:[€£$]|eur|euros?|for|costs?|paid|at)$/.test(each?.word ?? ''),
   );
   const year = Number.isInteger(item.value) && (item.value ?? 0) >= 2000 && (item.value ?? 0) <= 2199;
-  return /^[oc]$/.test(after?.letter ?? '') || (year && !signed);
+  // "One 100 g": how many of that size.
+  const counts =
+    Number.isInteger(item.value) &&
+    (item.value ?? 0) <= 12 &&
+    (/^[gv]$/.test(after?.letter ?? '') || /^[a-z]+$/i.test(item.word));
+  return /^[oc]$/.test(after?.letter ?? '') || ((year || counts) && !signed);
 };
 
 interface PriceTold {

@@ -26,7 +26,7 @@ const verbs: Readonly<Record<Kind, string>> = {
   noted: 'notes? on|noted',
 };
 const fillers =
-  "(?:(?:and|then|also|but|plus|so|i|we|i've|we've|i have|we have|just|later|afterwards|after that|today|yesterday|this morning|this afternoon|this evening|finally|she|he|they|please)\\s+)*";
+  "(?:(?:and|then|also|but|plus|so|i|we|i've|we've|i have|we have|just|later|afterwards|after that|today|yesterday|this morning|this afternoon|this evening|finally|she|he|they|please|(?:on )?(?:mon|tues|wednes|thurs|fri|satur|sun)day[:,]?|(?:mon|tues?|wed|thu|fri|sat|sun)\\s?[:-]|(?:on )?\\d{1,2}(?:st|nd|rd|th)? (?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*\\s?[:,-]?)\\s+)*";
 const boundary = '(?:^|[.:;!,\\n]\\s*|\\s-\\s|\\s(?=(?:and|then|but|plus)\\s))';
 const kinds = Object.keys(verbs) as Kind[];
 const byVerb = new RegExp(
