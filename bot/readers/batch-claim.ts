@@ -5,7 +5,7 @@ import { claimAnew } from './batch-anew.ts';
 import { claimCorrect } from './batch-correct.ts';
 import { claimGone } from './batch-gone.ts';
 import { claimLook } from './batch-look.ts';
-import { claimMadeOf } from './batch-made-of.ts';
+import { claimMadeOf, claimWhyDate } from './batch-made-of.ts';
 import { batchMeant } from './batch-meant.ts';
 import { claimOfOnly } from './batch-of-only.ts';
 import { claimPour } from './batch-pour.ts';
@@ -189,6 +189,7 @@ export const claimBatch = (reading: Reading): Claim | undefined => {
   return (
     claimNext(reading, text) ??
     claimMadeOf(reading, text.bench) ??
+    claimWhyDate(reading, text.bench) ??
     claimCorrect(reading) ??
     claimAnew(reading) ??
     claimNote(reading, text) ??

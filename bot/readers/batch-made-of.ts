@@ -15,7 +15,7 @@ const asksForIt =
 const things =
   /\b(?:lots?|wax|waxes|oils?|butters?|ingredients?|herbs?|materials?|supplies|bottles?|bags?|tubs?|blocks?|grams|stuff|composition|contents?|recipe|version|made|composed|consists?|contains?|drawn?|drew|inside|in (?:it|_+)|into (?:it|_+)|what (?:went|goes|did (?:we|i) (?:put|use)))\b/i;
 const inward =
-  /\b(?:in|into|inside|of|for|from|with|used|use|made|contains?|composed|consists?|composition|contents?|drawn?|drew|went|goes|put)\b|^\W*lots?\b|\blots\b/i;
+  /\b(?:in|into|inside|of|for|from|with|used|use|made|contains?|composed|consists?|composition|contents?|drawn?|drew|took|take|went|goes|put)\b|^\W*lots?\b|\blots\b/i;
 /** Where it went, when it ends and what it costs are asked elsewhere. */
 const elsewhere =
   /\bwhere\b(?!.{0,40}\b(?:come|came|comes|taken|drawn)\b)|\b(?:who|whom|which (?:people|shops?|places?|customers?)|recall\w*|trac\w*|track\w*|out|gone|left|still|sold|sell|given|gave|give (?:away|out)|expires?|best[- ]before|use[- ]by|dates?|labels?|cost|costs|price|melts?|reactions?|react\w*|rash|itch\w*|history|poured|count|correct|when|why|note|report|remind|undo|scale|other batches|which (?:other )?batches|tins|jars|pots|sticks|tubes|keep|kept|first|should|could|would|can)\b/i;
@@ -69,4 +69,24 @@ export const claimMadeOf = (reading: Reading, bench: BenchReading): Claim | unde
   if (!within.every(isOwn)) return undefined;
   const seen = reading.bench.batches.get(lotKey(code))?.seq;
   return claim({ action: 'show', lot: code, ...defined({ seen }) }, weight);
+};
+
+const whyWords =
+  /\b(?:why|why's|how come|explain|worked out|work out|reckon(?:ed)?|calculated?|decides?|decided|determines?|shortens?|limits?|reason|how did you get|what makes)\b|\bhow (?:is|was)\b.{0,40}\b(?:found|set|made up)\b|\b(?:where|which lot)\b.{0,40}\b(?:from|sets?)\b/i;
+const dateWords =
+  /\b(?:best[- ]before|use[- ]by|dates?|expir\w+|go(?:es)? off|ends?|soon|early|short|until|good|shortens?)\b/i;
+const whyList = new Set(
+  wordsOf(`why why's come explain worked work reckon reckoned calculate calculated decide decides decided determine determines shorten shortens limit limits
+    reason get got makes best before use by date dates expire expires expiry goes go off end ends soon early short until till good only has have does did do you so
+    how what which where where's from set sets found lot lots ingredient ingredients january february march april may june july august september october november december`),
+);
+
+/** "Why is 26-KIVO only good until May", "what decides the date of 26-KIVO": its page says which lot does. */
+export const claimWhyDate = (reading: Reading, bench: BenchReading): Claim | undefined => {
+  const { rest, lots } = bench;
+  const code = lots.length === 1 ? codeAsked(reading, bench) : undefined;
+  if (code === undefined || !whyWords.test(rest.text) || !dateWords.test(rest.text)) return undefined;
+  if (rest.items.some(({ letter }) => /[gvn%tRc]/.test(letter))) return undefined;
+  const isTalk = rest.items.every((item) => whyList.has(item.word) || isOwn(item));
+  return isTalk ? claim({ action: 'show', lot: code }, weight) : undefined;
 };

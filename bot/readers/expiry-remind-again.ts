@@ -32,9 +32,13 @@ const fillers =
 const shifted =
   /\b(an?|one|two|three|half an|\d) (hours?|minutes?)(?: and a half)? (later|earlier|sooner|after that|before that)\b|\b(\d{1,2}) minutes (later|earlier)\b/i;
 
+/** "Put off the reminder by an hour." */
+const putOff =
+  /\b(?:put (?:off|back)|postpone|delay|push)\b.{0,30}?\b(?:back |off )?by ((?:an?|one|two|three|half an|\d{1,2}) (?:hours?|minutes?))\b/i;
+
 /** "An hour later": by the clock of the reminder that stands. */
 export const shiftIn = (text: string, reminder: Reminder | undefined): Claim | undefined => {
-  const match = shifted.exec(text);
+  const match = shifted.exec(text.replace(putOff, '$1 later'));
   if (!match || !reminder) return undefined;
   const [, count = '', unit = '', way = '', minutes, other = way] = match;
   const word = count.toLowerCase();

@@ -38,7 +38,7 @@ const number = '(?:\\d{1,5}|an?|one|two|three|four|five|six|ten|on the day|the d
 const unit = '(days?|weeks?|months?|fortnights?)';
 const leadList = `${number}(?:(?:\\s*(?:,|and|&|\\/|\\+)\\s*)+${number})*`;
 const leadAhead = new RegExp(
-  `(?<![\\d.:])\\b(${leadList})[ -]*${unit}\\s*(?:ahead|before(?:hand)?|in advance|in front|early|earlier|prior|notice|lead)?(?: of (?:time|it))?(?:\\s*(?:,|and|&)\\s*(?:also )?(on the day|the day itself|0|zero))?`,
+  `(?<![\\d.:])(?!(?<=\\bat )\\d{1,2}(?:[:.]\\d\\d)?\\s*(?:am|pm)?\\s*,)\\b(${leadList})[ -]*${unit}\\s*(?:ahead|before(?:hand)?|in advance|in front|early|earlier|prior|notice|lead)?(?: of (?:time|it))?(?:\\s*(?:,|and|&)\\s*(?:also )?(on the day|the day itself|0|zero))?`,
   'i',
 );
 const leadNamed =
@@ -174,6 +174,7 @@ const inPlainForms = (said: string): string =>
   withDigits(said)
     .replace(/\b(?:daily|morning) (?:message|note|notice)s?\b/i, 'reminder')
     .replace(/\bput\b(.{0,20}\breminders?) off (?:to|until|till)\b/i, 'set$1 to')
+    .replace(/\b(?:postpone|delay|put off|put back)\b(.{0,20}\breminders?) (?:to|until|till)\b/i, 'set$1 to')
     .replace(/\breminders?:? (?:to )?(?=\d)/i, 'reminder at ')
     .replace(/\b(?:make|set|move|put|change) (?:it|that) (?:to )?(?=\d{1,2}\b(?! days?| weeks?))/i, 'at ')
     .replace(/\b(\d{1,4}) days? and (?=\d{1,4} days?\b)/i, '$1 and ')

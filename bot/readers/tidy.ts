@@ -31,7 +31,7 @@ const otherWords: readonly (readonly [RegExp, string])[] = [
   [/\bnever (?:a |any )?(?=nuts?\b)/gi, 'no '],
   // "The lot number will be C7", "best before on it should be March".
   [
-    /\b(best[- ]before|lot)(?: dates?| numbers?| no\.?| codes?)?(?: on (?:it|them|the (?:labels?|tins?)))? (?:should|shall|must|will|has to|ought to) (?:be|say|read)\b/gi,
+    /\b(best[- ]before|lot)(?: dates?| numbers?| no\.?| codes?)?(?: on (?:it|them|the (?:labels?|tins?)))? (?:should|shall|must|will|has to|ought to) (?:be|say|read)\b(?! (?:used|sold|finished|eaten|thrown|opened|taken|recalled|put|the first|first))/gi,
     '$1',
   ],
   [/\bused 4(?=\W*$)/gi, 'used for'],

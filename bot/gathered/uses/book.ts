@@ -43,8 +43,8 @@ export const book = `
 ! out who whom where which_batch* recall expire* good when date
 
 = when does {lot} expire
-? ok_till ok_until okay_till okay_until fine_till fine_until fine_for ok_for expire* expiry best_before use_by use-by go_off goes_off good_until good_till out_of_date keep* run_out date last* end ends up_to_what until_what until_when still_good
-? when until till how_long what which is does can up_to date why does
+? still_be_good be_good still_be still_sell can_i_sell can_we_sell ok_to_use okay_to_use safe_to_use make_it_to last_until ok_till ok_until okay_till okay_until fine_till fine_until fine_for ok_for expire* expiry best_before use_by use-by go_off goes_off good_until good_till out_of_date keep* run_out date last* end ends up_to_what until_what until_when still_good
+? when until till how_long what which is does can will up_to date why does
 ! correct change should is_wrong move bought poured made why reason how_come decide* decides sets batches end_up ended_up go_into
 
 = batch {lot}
@@ -192,7 +192,7 @@ export const book = `
 ! recipe* price* cost* can_we may_we this_month last_month this_week last_week yesterday today this_year last_year in_january in_february in_march in_april in_may in_june in_july in_august in_september in_october in_november in_december
 
 = what is out of the house
-? are_out got_out been_out went_out gone_out
+? are_out still_out got_out been_out went_out gone_out
 ? what which how_many tins jars pots everything
 ! of_date oil oils low heat sun of_stock of_beeswax
 

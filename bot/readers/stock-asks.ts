@@ -1,0 +1,21 @@
+// What asks for the shelf, for what is left of something, and for what runs low.
+
+export const stockWord =
+  /^\W*(?:please |so |ok |and |now )*(?:what(?:'s| is)|what do (?:we|i) have|anything) (?:still |left )?(?:on|in) (?:the|our|my) (?:shelf|shelves|cupboard|larder|pantry)\b|\b(?:can|could|may|let) (?:i|we|me|us) (?:see|have|look at) (?:at )?(?:the|our|my) (?:whole )?(?:shelf|shelves|cupboard|larder|pantry)\b|\bhow (?:does|do|is|are) (?:the|our|my) (?:shelf|shelves|cupboard|larder)\b|^\W*(?:the |our )(?:whole )?(?:shelf|stock|cupboard)\b|\bhow much\b.{0,20}\bof everything\b|^\W*(?:please |so |ok |and )*(?:show|see|list|check)(?: me| us)? (?:the |our |my )?(?:whole |full )?(?:shelf|shelves|cupboard|larder|pantry|store ?room)\b|\b(?:stock|stocks|stocktake|inventory|supplies|on the (?:shelf|shelves)|in (?:the|my|our) (?:cupboard|store|storeroom|larder|pantry)|(?:which|what|all|list|show|our|my|the|how many) (?:our |my |the |all |of )*(?:open |opened |old |oldest |new )?lots)\b|\b(?:show|list|see|which|what|our|all)\b.{0,40}\blots\b(?! of)|\b(?:which|what) lot of\b|^\W*(?:lots|lots? list|list of lots)\W*$/i;
+
+export const leftWord =
+  /\b(?:status|situation)\b|\b(?:what|which) lot (?:is|are|do|does|number)\b|\blot (?:number|code)s? (?:is|of|for|on)\b|\b(?:do|should|must) (?:we|i) (?:need|buy|order|get) (?:any |some )?(?:more )?|\bhow many grams of\b|^\W*(?:so |and )?(?:is|are) .{0,20}_+.{0,12}\b(?:finished|empty|gone|used up)\b|\bhow much\b.{1,40}\bis (?:still |left )?in (?:the|that|my|our)\b|\b(?:left|remain(?:s|ing)?|left over)\b|\bstill (?:there|here)\b|[:,] how much\??\s*$|[:,] how much (?:is|are|do|have)\b|\bhow(?:'s| is) the stock\b|\bhow (?:much|many)\b.*\b(?:have|got|there)\b|\b(?:do|does|have|has) (?:we|i|you|anyone|anybody) (?:still |already |now )?(?:have|got|any)\b|\b(?:we|i) (?:still |now )?(?:have|got|'ve got|own)\b|\bhave (?:we|you|i) (?:still )?(?:plenty|enough|much|any|some)\b|\b(?:is|are) there (?:still |yet |any |some |enough |more )|^\W*(?:still )?(?:got|have) (?:any|some|enough)\b|^\W*any (?:more )?[^?]{2,40}\b(?:about|around|over|there|here|in (?:the|our) (?:house|cupboard|shed|store|larder|pantry|box|drawer|kitchen))\b|^\W*(?:(?:what(?:'s| is) )?the )?(?:balance|total|amount|quantity)(?: of| for)?\b|\bhow(?:'s| is| are) (?:our|the|my) .{2,40} (?:doing|looking|holding up)\b|^\W*how(?:'s| is| are) (?:our|the|my) [^?.,]{2,30}\W*$|\b(?:where are we|how are we|are we (?:ok|okay|all right|alright|fine|good)) (?:with|on|for|off for)\b/i;
+
+export const shouldWord =
+  /\bhow (?:much|many)\b.{1,60}\bshould\b.{1,30}\b(?:be|have|hold)\b|\bhow (?:much|many)\b.{0,30}\b(?:should|ought to|must) (?:be|there be|we have|i have)\b/i;
+
+export const lowWord =
+  /\b(?:do|must|should) (?:i|we) (?:need|have) to (?:buy|order)\b|\bclose to empty\b|\bshopping list\b|\b(?:nearly|almost) finished\b|\b(?:(?:running|run|getting|gone|going) (?:low|short)|(?:running|run|going) out(?! of date))\b|\bwhat(?:'s| is|s| are we| do we) (?:getting |nearly |almost |running )?(?:low|short|empty)\b|\b(?:anything|something|what|which)\b.{0,30}\b(?:getting|nearly|almost) (?:low|short|empty|gone)\b|\b(?:anything|something|what|which)\b.{0,20}\b(?:needs? )?(?:buying|(?:re-?)?ordering|re-?stocking|topping up)\b|\blow (?:on|in) stock\b|\b(?:low|short) (?:on|of) (?:any|some)thing\b|\blow[- ]stock\b|\b(?:what|which|any|anything|something)\b.{0,40}\b(?:re-?(?:buy|order|stock)|buy|order|get more of|top up|replenish)\b|\b(?:re-?order|re-?stock|order) (?:any|some)thing\b|^\W*(?:anything |what )?low\W*$|^\W*(?:the |our |my )?shopping list\W*$/i;
+
+/** "What do we have": of everything, where there is something and nothing else is asked. */
+export const asksAll =
+  /^\W*(?:so |and |ok |now |tell me |show me )*(?:(?:what(?:ever)?|which ingredients|list)\b.{0,20}\b(?:have|got|ingredients)\b|what(?:'s| is|s| have we)? (?:still )?(?:left|remaining|remains)(?: over)?(?: (?:of|from|in|for) (?:everything|all(?: of it)?|it all|total))?(?: now| then| today)?\W*$)/i;
+
+/** "What have we given out": of batches and people. */
+export const goneOut =
+  /\b(?:given|gave|give(?! (?:me|us)\b)|sold|sell|sent|send|poured|pour|made|lent)\b|\bout (?:of (?:the|our) (?:house|door|kitchen)|there)\b/i;
