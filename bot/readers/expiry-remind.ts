@@ -9,7 +9,7 @@ import { smallNumbers, tensNumbers } from './number.ts';
 import { unknownPlace, zoneIn } from './zones.ts';
 
 const stopping =
-  /^\W*enough (?:of )?(?:the |your |these |those )?remind|\breminders? (?:can|should|may|must|could) (?:stop|end|go)\b|\b(?:stop|cancel|end|disable|delete|remove|drop|quit|kill|scrap|ditch|mute|silence|pause|finish|enough of|done with)\b.{0,30}\bremind(?:ers?|ing)?\b|\bno (?:(?:more|further|longer any) )?remind(?:ers?|ing)\b|\b(?:turn|switch|put)\b.{0,25}\bremind\w*\b.{0,15}\boff\b(?! (?:to|until|till)\b)|\b(?:turn|switch) off\b.{0,25}\bremind\w*|\b(?:don't|dont|do not|never|stop) remind\b.{0,20}\b(?:any ?more|again|any longer|us|me)\b|\breminders? (?:off|stop)\b|\b(?:we|i) (?:do not|don't|dont|no longer) (?:want|need)\b.{0,20}\bremind|\b(?:do|manage|cope|live) without .{0,12}\bremind|\bno (?:more |further )?(?:need|use) (?:for|of) .{0,15}\bremind|\breminders?\b.{0,20}\b(?:no longer|not) (?:needed|required|wanted|necessary|useful)\b|\breminders?\b.{0,60}\b(?:stop|cancel|end) (?:them|it)\b|\breminders?\b.{0,40}\b(?:do not|don't|dont|no longer) need (?:them|it)\b/i;
+  /^\W*enough (?:of )?(?:the |your |these |those )?remind|\breminders? (?:can|should|may|must|could) (?:stop|end|go)\b|\b(?:stop|cancel|end|disable|delete|remove|drop|quit|kill|scrap|ditch|mute|silence|pause|finish|enough of|done with)\b.{0,30}\bremind(?:ers?|ing)?\b|\bno (?:(?:more|further|longer any) )?remind(?:ers?|ing)\b|\b(?:turn|switch|put)\b.{0,25}\bremind\w*\b.{0,15}\boff\b(?! (?:to|until|till)\b)|\b(?:turn|switch) off\b.{0,25}\bremind\w*|\b(?:don't|dont|do not|never|stop) remind\b.{0,20}\b(?:any ?more|again|any longer|us|me)\b|\breminders? (?:off|stop)\b|\b(?:we|i) (?:do not|don't|dont|no longer) (?:want|need)\b.{0,20}\bremind|\b(?:do|manage|cope|live) without .{0,12}\bremind|\bno (?:more |further )?(?:need|use) (?:for|of) .{0,15}\bremind|\breminders?\b.{0,20}\b(?:no longer|not) (?:needed|required|wanted|necessary|useful)\b|\breminders?\b.{0,60}\b(?:stop|cancel|end) (?:them|it)\b|\breminders?\b.{0,80}\b(?:switch|turn|put) (?:them|it) off\b|\breminders?\b.{0,80}\b(?:switch|turn) off (?:them|it)\b|\breminders?\b.{0,40}\b(?:do not|don't|dont|no longer) need (?:them|it)\b/i;
 
 const showing =
   /\b(?:do|did) (?:we|i) (?:still )?(?:get|have) (?:any |a |the |your |daily )*remind|\bdid you remind (?:us|me)\b|^\W*(?:is|are) there\b.{0,20}\bremind|\b(?:do you (?:still |ever |even )?remind|are you (?:still )?reminding)\b(?!.*\d)|\b(?:when|what time|how often|where)\b.{0,30}\bremind|\b(?:what|which|show|list|see|check|tell)\b.{0,25}\breminders?\b|\breminders? (?:settings?|set|status|on)\s*\??$|\b(?:is|are)\b.{0,25}\breminders?\b.{0,20}(?:\bon\b|\bset\b|\?)|^\W*(?:the |our |my )?reminders?\W*$|\bwhat\b.{0,25}\bremind(?:ed)?\b|\b(?:do|have) we (?:have |got |still have )?(?:any |a |the )?reminders?\b|\breminders?\b.{0,20}\b(?:running|switched|active|working)\b|\bwhat (?:do|does|did|would|will) (?:the |our |my |your )?reminders? (?:say|tell|show|hold|have)\b|\breminders? (?:for )?today\b/i;
@@ -178,6 +178,15 @@ const inPlainForms = (said: string): string =>
     .replace(/\breminders?:? (?:to )?(?=\d)/i, 'reminder at ')
     .replace(/\b(?:make|set|move|put|change) (?:it|that) (?:to )?(?=\d{1,2}\b(?! days?| weeks?))/i, 'at ')
     .replace(/\b(\d{1,4}) days? and (?=\d{1,4} days?\b)/i, '$1 and ')
+    .replace(/(\d(?:[:.]\d\d)?\s?(?:am|pm|o'clock)?,?) ([a-z][a-z' -]{2,20}) time\b/i, '$1 in $2')
+    .replace(
+      /\b(?:about|of) (?:all |the )*(?:things?|stuff|what(?:ever)?|lots|everything|anything)\b[^,.;\d]{0,40}/i,
+      ' ',
+    )
+    .replace(
+      /\b(?:starting|beginning|from) (?=(?:\d{1,3}|an?|two|three|four|six) (?:days?|weeks?|months?)\b)/i,
+      '',
+    )
     .replace(/\bremember (?=(?:us|me)\b)/i, 'remind ')
     .replace(/\bremind (?=\d)/i, 'remind at ');
 
@@ -189,7 +198,7 @@ const claimWhole = (said: string): Claim | undefined => {
       (word) =>
         isAround(remindWords, word) ||
         isBackground(word) ||
-        /^(?:stop|cancel|end|disable|delete|remove|drop|quit|no|more|further|longer|off|don't|dont|not|never|anymore|any|put|may|might|all|these|those|don't|longer|since|kill|scrap|ditch|mute|silence|pause|manage|cope|live|without|done|required|needed|wanted|necessary|useful|finish|finished|enough|switch|turn|over|during|holiday|holidays|vacation|break|away|while|go|going)$/.test(
+        /^(?:stop|cancel|end|disable|delete|remove|drop|quit|no|more|further|longer|off|don't|dont|not|never|anymore|any|put|may|might|all|these|those|don't|longer|since|kill|scrap|ditch|mute|silence|pause|manage|cope|live|without|done|required|needed|wanted|necessary|useful|finish|finished|enough|switch|turn|over|during|holiday|holidays|vacation|break|away|while|go|going|too|much|many|often|annoying|noisy|are|get|getting|them|it|now)$/.test(
           word,
         ),
     );

@@ -229,7 +229,9 @@ const deletes = (reading: Reading): boolean =>
 
 const restores = (reading: Reading): boolean =>
   has(reading, 'restore', 'revert') ||
-  /\b(?:go|roll|switch) back to (?:the )?(?:version|first|old|previous)/i.test(reading.text);
+  /\b(?:go|roll|switch|change|back) (?:back )?to (?:the )?(?:version|first|old|previous)|\bversion \d{1,3}\b.{0,80}\b(?:back|in force|again|valid)\b|\b(?:bring|take|put|get) back (?:the )?(?:version|first|old|previous)/i.test(
+    reading.text,
+  );
 
 const listsVersions = (reading: Reading): boolean =>
   has(reading, 'versions', 'history') || (has(reading, 'version') && has(reading, 'list', 'every', 'all'));
@@ -240,7 +242,7 @@ const asksForNone = (reading: Reading): boolean =>
 /** Nothing to be saved was read, or talk got into its name. */
 const isOddSave = (save: Claim | undefined): boolean =>
   save?.kind !== 'request' ||
-  /\b(?:me|us|please|it's|called|named|recipe|again|anew|this time)\b|[(,-]$|^(?:that|this|it)$/i.test(
+  /\b(?:me|us|please|it's|called|named|under|version|recipe|again|anew|this time)\b|[(,-]$|^(?:that|this|it)$/i.test(
     String((save.request as { name?: unknown }).name),
   );
 

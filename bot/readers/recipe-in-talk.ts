@@ -10,11 +10,11 @@ const ofRecipe = /\brecipes?\b|\bbalms?\b|\bsalves?\b|\bsticks?\b|\bbook\b|\bsav
 const elsewhere = /\b(?:bought|poured|lots?|tins? of|prices?|costs?|samples?|back|check|scale|label)\b/i;
 
 const named =
-  /\b(?:called|named|call (?:it|this)|(?:save|store|keep|record|enter|file) (?:it|this|that)(?: one)? (?:as|under))\s+["“']?([^:,\n("“”]{2,60}?)["”']?\s*(?=[:,\n(]|\s[-–—]\s|\bwith\b|\bis\b|\bwhich\b|$)/i;
+  /\b(?:called|named|call (?:it|this)|(?:save|store|keep|record|enter|file) (?:it|this|that)(?: one)? (?:as|under)|(?:under|by|with) the name(?: of)?|as)\s+["“']?([^:,\n("“”]{2,60}?)["”']?\s*(?=[:,\n(]|\s[-–—]\s|\bwith\b|\bis\b|\bwhich\b|$)/i;
 
 /** Words around a name that are none of it. */
 const lead =
-  /^(?:(?:from now on|from today|as of now|and|so|please|pls|can|could|would|will|you|hi|hello|now|just|save|keep|store|note|write|jot|remember|add|put|record|enter|file|down|in|into|the|book|this|that|it|one|a|an|my|our|new|recipe|of|to|for (?:me|us)|here is|here's|it's|it is)\b\s*)+/i;
+  /^(?:(?:from now on|from today|as of now|and|so|please|pls|can|could|would|will|you|hi|hello|now|just|save|keep|store|note|write|jot|remember|add|put|record|enter|file|down|in|into|the|book|this|that|it|one|a|an|my|our|new|recipe|version|of|to|for (?:me|us)|here is|here's|it's|it is)\b\s*)+/i;
 const trail =
   /(?:\s*\b(?:for (?:me|us)|please|pls|is|are|has|with|made of|made from|of|again|anew|this time|from now on|once more|from today|a new version|as follows|goes|consists of|contains)\b)+\s*$/i;
 

@@ -17,6 +17,8 @@ export const cleanName = (raw: string): string =>
     .replace(politeTail, '')
     .replace(/^[\s"':,-]+|[\s"':,.!?-]+$/g, '')
     .replace(/\s+/g, ' ')
+    .replace(/^(?:an? )?(?:new )?version of (?:the |our |my )?(?=\S)/i, '')
+    .replace(/ (?:should now be|shall now be|should be|is now|will be|now has|now is)$/i, '')
     .trim();
 
 const lead =

@@ -9,7 +9,7 @@ import { type Board, boardOf, free, take } from './target.ts';
 /** Words around a question about saved recipes that ask for nothing more. */
 export const recipeWords = new Set(
   `get rid roll original second third fourth fifth recipe recipes called named name names version versions history list listing saved save old first previous show open display view read print look
-  see all which what whats what's book collection contents content ingredients in rename delete remove restore revert go back bring up out pull
+  see all which what whats what's book collection contents content ingredients in rename delete remove restore revert go back bring up out pull put force valid kindly want wants change
   our current latest every each full write find any got available goes into makes contains inside on have has`.split(
     /\s+/,
   ),
