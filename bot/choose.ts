@@ -39,6 +39,8 @@ const sure = (chosen: Chosen | undefined, least: number): Chosen | undefined =>
 
 const meantBy = ({ reading, asked }: Gist, topics: readonly Topic[]): Chosen | undefined => {
   const chosen = chooseWhole(reading, topics);
+  // "I have eczema, what can I do?" asks for no list of topics.
+  if (asked && chosen?.topic.name === 'help') return undefined;
   return asked ? sure(chosen, 0) : chosen;
 };
 

@@ -1,3 +1,4 @@
+import { isScent } from '../../core/check/other-findings.ts';
 import type { Item } from './item.ts';
 
 /** What makers mean by measures that are none, in grams (common practice, no source): good enough for a look, never to weigh by. */
@@ -76,7 +77,9 @@ export const withVague = (items: readonly Item[], text: string): Vague => {
     const after = list.findIndex(({ from }) => from >= match.index + match[0].length);
     // "… 1 % annatto for a bit of orange" is what it is for.
     const purpose = /\bfor\s*$/i.test(text.slice(Math.max(0, match.index - 6), match.index));
-    if (after < 0 || purpose || match.index < begins || !startsLine(list, after)) continue;
+    // How much scent "some" is nobody can guess.
+    const scent = match[1] === undefined && named.letter === 'g' && list[after]?.ingredients?.some(isScent);
+    if (after < 0 || purpose || scent || match.index < begins || !startsLine(list, after)) continue;
     list = [...list.filter(({ to }) => to <= named.from), named, ...list.slice(after)];
     assumed.push(
       `I took "${named.word.replace(/ of$/, '')}" as about ${named.value} ${named.letter === 'd' ? 'drops' : 'g'}: weigh it.`,

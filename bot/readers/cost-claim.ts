@@ -186,6 +186,8 @@ const byPost = /\b(?:costs?|price|much)\b.{0,20}\bto (?:send|post|ship|mail|deli
 /** What a message would mean about money: a price, the price list, labour, the cost of a batch, a margin. */
 export const claimMoney = (heard: Reading): Claim | undefined => {
   if (isCalledOff(heard.text) || byPost.test(heard.text) || tellsOfTime(heard)) return undefined;
+  if (lastCost(heard)?.batch === undefined && ofThem.test(heard.text) && !priced.test(heard.text))
+    return undefined;
   const units = lastCost(heard)?.batch === undefined ? undefined : claimUnits(heard, 'cost');
   if (units) return units;
   const supposed = elsewhere.test(heard.text) ? undefined : claimSupposed(heard, claimOne);
@@ -194,6 +196,11 @@ export const claimMoney = (heard: Reading): Claim | undefined => {
   const both = elsewhere.test(heard.text) ? undefined : claimBoth(heard);
   return both ?? claimOne(heard);
 };
+
+/** "I need labels, 24 of them": how many, and no price. */
+const ofThem = /\b\d{1,5} of (?:them|these|those)\b/i;
+const priced =
+  /[€£$]|\d[.,]\d\d\b|\b(?:each|per|a piece|apiece|cost|costs|price|prices|paid|euros?|pounds?|dollars?)\b/i;
 
 const claimOne = (heard: Reading): Claim | undefined => {
   if (elsewhere.test(heard.text)) return undefined;

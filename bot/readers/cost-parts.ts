@@ -8,10 +8,16 @@ const moneyWord =
   /[€£$]|\b(?:costs?|prices?|pay|paid|each|apiece|cents?|pence|per|for)\b|\d[.,]\d{2}(?!\d)|\bare\b/i;
 const partWord = /^(?:lids?|labels?|stickers?|seals?|sleeves?)$/;
 
+/** "How much does each tin cost with its label?": a part of what is reckoned, and no label to be printed. */
+const counted =
+  /\bcosts?\b.{0,40}\b(?:with|including|incl|and)(?: (?:its|the|a|one|their))? (?:own )?(?:labels?|lids?)\b/i;
+
 /** Lids, labels and the like are things with a price here, as tins are. */
 export const withParts = (reading: Reading): Reading | undefined => {
   const priced = pricedPart.test(reading.text) && moneyWord.test(reading.text);
   if (!priced) return labels.test(reading.text) ? undefined : reading;
+  if (counted.test(reading.text) && reading.items.some((item) => item.letter === 'R'))
+    return { ...reading, items: reading.items.filter(({ word }) => !partWord.test(word)) };
   if (reading.items.some((item) => item.letter === 'R'))
     return labels.test(reading.text) ? undefined : reading;
   const items = reading.items.map((item) => (partWord.test(item.word) ? { ...item, letter: 'c' } : item));

@@ -283,8 +283,13 @@ const asInfusion = (heard: Reading): Reading => {
 /** What a message would mean as a question about steeping a herb in oil. */
 export const claimInfuse = (heard: Reading): Claim | undefined => {
   if (isCalledOff(heard.text)) return undefined;
-  return claimAgain(heard) ?? claimSteeped(heard);
+  const reading = bottled.test(heard.text) ? readAgain(heard.text.replace(bottled, '$1 of'), heard) : heard;
+  return claimAgain(reading) ?? claimSteeped(reading);
 };
+
+/** "A 1 litre bottle of olive oil": as much as it holds. */
+const bottled =
+  /\b(?:an?|one|the|my|our|this)\s+(\d[\d.,]{0,6}\s?-?(?:ml|cl|dl|l|litres?|liters?|g|kg|kilos?|oz|pints?|cups?))[\s-](?:bottle|jar|can|jug|tub|bag|pack|packet|canister|flask)s? of\b/i;
 
 const claimSteeped = (heard: Reading): Claim | undefined => {
   const reading = asInfusion(heard);

@@ -21,7 +21,7 @@ const asksForLook =
 
 /** "Is that safe on lips?", "have I got this right for lips?": a look, whatever else the words around it would make. */
 const asksOnLips =
-  /\b(?:safe|ok|okay|fine|right|good|suitable|allowed|use)\b[^.?!\n]{0,20}\b(?:on|for) (?:the |my |our )?lips\b[^.!\n]{0,20}\?|\b(?:check|look at) (?:it|this|that)\b|\bcheck for (?:the |my |our )?lips\b|\b(?:ok|okay|fine|all ?right|safe|good) to (?:give|sell|use|hand|share|make|pour)\b|\blips?\b[^\n]{0,200}\b(?:ok|okay|fine|right|alright|good|safe)\s*\?\s*$/i;
+  /\b(?:safe|ok|okay|fine|right|good|suitable|allowed|use)\b[^.?!\n]{0,20}\b(?:on|for) (?:the |my |our )?lips\b[^.!\n]{0,20}\?|\b(?:check|look at) (?:it|this|that)\b|\b(?:have|take) a look\b|\bif (?:it|this|that)(?:'s| is) (?:ok|okay|fine|safe|right|all ?right|good)\b|\bcheck for (?:the |my |our )?lips\b|\b(?:ok|okay|fine|all ?right|safe|good) to (?:give|sell|use|hand|share|make|pour)\b|\blips?\b[^\n]{0,200}\b(?:ok|okay|fine|right|alright|good|safe)\s*\?\s*$/i;
 
 /** True where a recipe that stands in talk is surely to be looked at. */
 export const surelyToLookAt = ({ text }: Reading): boolean => asksOnLips.test(text);

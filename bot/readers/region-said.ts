@@ -140,6 +140,18 @@ const alone = regionWords.map(
     ] as const,
 );
 
+/** "Label, mint lip balm, 15 g, uk please": between signs, in small letters as well. */
+const inPart = regionWords.map(
+  ([region, words]) =>
+    [
+      region,
+      new RegExp(
+        `(?<=(?:^|[,;:(])\\s{0,3})(?:in )?(?:the )?(?:${words})(?:\\s+(?:please|pls|thanks|ta|rules?|version|law))*(?=\\s*(?:[,;).!?]|$))`,
+        'i',
+      ),
+    ] as const,
+);
+
 /** "10 g EU lot 5B", "the US ingredient list": in capitals, in a message that is not all capitals. */
 const capitals: readonly (readonly [Region, RegExp])[] = [
   ['eu', /\bEU\b/],
@@ -153,7 +165,12 @@ const shouted = /^[^a-z]*$/;
 export const regionBesides = (text: string): RegionSaid | undefined => {
   const plain = text.toLowerCase();
   if (!anyRegion.test(plain) || isPlaceOnly.test(plain)) return undefined;
-  for (const [region, pattern] of [...besides, ...alone, ...(shouted.test(text) ? [] : capitals)]) {
+  for (const [region, pattern] of [
+    ...besides,
+    ...alone,
+    ...inPart,
+    ...(shouted.test(text) ? [] : capitals),
+  ]) {
     const match = pattern.exec(text);
     if (match) return { region, from: match.index, to: match.index + match[0].length };
   }

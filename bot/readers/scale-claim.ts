@@ -57,6 +57,16 @@ const takeWords = (read: ScaleReading, words: string): void => {
   }
 };
 
+/** "And if I have 100 g?" after "with my 80 g of beeswax": so much of that ingredient, and no batch of 100 g. */
+const ofWhatIsHad = (last: Wish, read: ScaleReading, text: string): ScaleReading => {
+  const before = last.limit as ScaleReading['limit'];
+  const grams = read.target.totalG;
+  const had =
+    /\b(?:if (?:i|we)(?: only)?(?:'ve)?|(?:i|we)(?:'ve)?(?: only)?) (?:have|had|got|find|found)\b|\bwith (?:my|our)\b/i;
+  if (!before || read.limit || grams === undefined || !had.test(text)) return read;
+  return { ...read, target: {}, limit: { ...before, grams } };
+};
+
 /** No recipe in the message: one half remembered, the one spoken of before, or none. */
 const bodyless = (reading: Reading, read: ScaleReading): Draft => {
   const wish = said(read);
@@ -78,7 +88,7 @@ const bodyless = (reading: Reading, read: ScaleReading): Draft => {
   // "scale Winter balm to …" names a recipe, known or not: that ends what was spoken of before.
   const names = words !== '' && anyWord(reading, namingCues);
   if (last && changesSomething(read) && !names)
-    return { wish: continued(last, read), assumed: [], weight: 2 };
+    return { wish: continued(last, ofWhatIsHad(last, read, reading.text)), assumed: [], weight: 2 };
   const shown = words === '' && hasTarget(read) ? shownBefore(reading) : undefined;
   if (shown) return { wish: { ...shown, ...wish }, assumed: [], weight: 2 };
   return {

@@ -131,9 +131,13 @@ const namesIn = (items: readonly Item[], reading: Reading): readonly Named[] =>
     });
 
 /** "stock", "stock of shea", "how much beeswax do we have left", "running low". */
+/** "I found groundnut oil in the cupboard, what can you tell me about it?": of the oil, not of the shelf. */
+const aboutThing =
+  /\b(?:tell me (?:more |all |something )?about|know about|what is it (?:good )?for|what (?:can|do) (?:i|we|you) (?:do|make|use) with)\b/i;
+
 const claimList = (reading: Reading, whole: BenchText): Claim | undefined => {
   const bare = isBareAny(whole);
-  if ((!bare && !asksList(whole)) || !isPlain(whole)) return undefined;
+  if ((!bare && !asksList(whole)) || !isPlain(whole) || aboutThing.test(reading.text)) return undefined;
   const { text, items } = whole.bench.rest;
   const names = namesIn(items, reading);
   const trouble = names.find((named) => named.trouble)?.trouble;

@@ -97,6 +97,12 @@ const onOurs = new RegExp(
   `\\b(?:i|we) (?:also )?(?:write|wrote|print|say|put|state|have) (?:on|in|at) (?:the|our|my|a) (?:\\w+ )?${place} that (.{4,300}?)[,.;]?\\s*(?:(?:is (?:that|this|it) )?(?:fine|ok|okay|allowed|alright|legal)|(?:can|may|could|should) (?:i|we))\\b`,
   'i',
 );
+/** "For the leaflet I wrote that lavender is antiseptic. Can I say that?" */
+const wroteThat =
+  /\b(?:i|we)(?:'ve| have| had)? (?:write|wrote|written|print|printed|said|say|put|state|stated|claim|claimed|posted)\s*(?:that\b|:)\s*(.{4,300}?)[,.;!]?\s+(?:(?:can|may|could|should) (?:i|we)|(?:is|would) (?:that|this|it))\b[^.]{0,40}$/i;
+/** "Edible lip balm - can I call it that?" */
+const calledThat =
+  /^\W*([^\d.?!]{2,100}?)\s*[-–—,:;?]\s*(?:can|may|could|should|am|are) (?:i|we)(?: allowed to)? (?:call|say|write|claim|print|name)(?: (?:it|them|this|(?:my|our|the) (?:balm|salve|stick)s?))? (?:that|so|like that|this)\b[^.]{0,30}$/i;
 const review =
   /\b(?:review|comment|testimonial|feedback|message)s?\s+(?:saying|that (?:says|said|reads)|which says|with)\s*:?\s*(.{4,300})$/i;
 
@@ -111,12 +117,14 @@ const otherAsking = (text: string): string | undefined => {
     page !== undefined &&
     (/\bpage|bio|label|sign|poster|leaflet|says?|reads?/i.test(text) ? page : undefined);
   const said =
+    wroteThat.exec(text)?.[1] ??
     wordAsked.exec(text)?.[1] ??
     named ??
     praised.exec(text)?.[1] ??
     ownTelling.exec(text)?.[1] ??
     onOurs.exec(text)?.[1] ??
     review.exec(text)?.[1] ??
+    calledThat.exec(text)?.[1] ??
     (onOne || undefined);
   return said === undefined ? undefined : trimmed(said);
 };

@@ -105,7 +105,13 @@ const claimFollow = (
   if (typeof before === 'string' && sameAgain.test(text))
     return claim({ ...last, ...defined({ region }) }, 3);
   const more = followed(text);
-  if (more) return settle(more, region, quoted(text) === undefined ? 2.2 : 2.9);
+  // After a wording "and cooling peppermint feel?" is another one, unless it measures something.
+  if (more)
+    return settle(
+      more,
+      region,
+      quoted(text) !== undefined ? 2.9 : /^(?:and|or)\b.*\?$/i.test(text) && !/\d/.test(text) ? 2.65 : 2.2,
+    );
   return region && typeof before === 'string' && text.trim().length < 24
     ? claim({ wording: before, region }, 2.2)
     : undefined;

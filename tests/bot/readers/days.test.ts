@@ -31,7 +31,9 @@ describe('what was done', () => {
     ['on 3 may', '2026-05-03'],
     ['on the 3rd of May', '2026-05-03'],
     ['on May 3rd', '2026-05-03'],
-    ['on 3 December', '2025-12-03'],
+    // Soon to come, and almost a year ago: it is taken as to come, and a pour of that day is refused.
+    ['on 3 December', '2026-12-03'],
+    ['on 3 January', '2026-01-03'],
     ['on the 14th', '2026-11-14'],
     ['on the 30th', '2026-10-30'],
     ['on 2026-11-20', '2026-11-20'],
