@@ -1,6 +1,6 @@
 import { defined } from '../../core/defined.ts';
 import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
-import { readingWithout } from '../understand.ts';
+import { readAgain, readingWithout } from '../understand.ts';
 import { isBackground } from './background-words.ts';
 import { isBeside } from './beside.ts';
 import { isCalledOff } from './called-off.ts';
@@ -180,11 +180,22 @@ const claimBoth = (reading: Reading): Claim | undefined => {
   return undefined;
 };
 
+/** "What does 1 kg of this cost?" over a list: so much of what follows. */
+const ofThis =
+  /^[^\n]{0,60}?\b((?:\d[\d.,]{0,6}|an?|half an?|one|two|three|five|ten)\s?(?:kg|kilos?|grams?|g|litres?|liters?|l|ml|lbs?|pounds?|oz))\s+of\s+(?:this|that|it|these)\b[^\n?]{0,60}\?\s*\n([\s\S]+)$/i;
+const wholeOfThis = (reading: Reading): Reading => {
+  const [, amount, list] = /\bcosts?\b|\bprice\b/i.test(reading.text)
+    ? (ofThis.exec(reading.text) ?? [])
+    : [];
+  return amount && list ? readAgain(`cost of ${list.trim()}\nfor ${amount}`, reading) : reading;
+};
+
 /** What a parcel costs is not known here. */
 const byPost = /\b(?:costs?|price|much)\b.{0,20}\bto (?:send|post|ship|mail|deliver)\b|\bpostage\b/i;
 
 /** What a message would mean about money: a price, the price list, labour, the cost of a batch, a margin. */
-export const claimMoney = (heard: Reading): Claim | undefined => {
+export const claimMoney = (said: Reading): Claim | undefined => {
+  const heard = wholeOfThis(said);
   if (isCalledOff(heard.text) || byPost.test(heard.text) || tellsOfTime(heard)) return undefined;
   if (lastCost(heard)?.batch === undefined && ofThem.test(heard.text) && !priced.test(heard.text))
     return undefined;

@@ -16,6 +16,14 @@ export const looksPriced = (reading: Reading): boolean => {
   // "Labels are 12 for 100".
   if (/\d\s+(?:[a-z]+\s+)?for\s+\d/i.test(reading.text) && reading.items.some((item) => item.letter === 'c'))
     return true;
+  // "Shea butter is 9 for 500 g".
+  if (
+    /^\W*[a-z' -]{3,40}\s(?:is|are|was|were|costs?|at)?\s?\d+(?:[.,]\d+)?\s+for\s+(?:an?\s|\d[\d.,]{0,6}\s?)(?:g|kg|kilos?|grams?|ml|l|lit(?:re|er)s?|oz|lb)\W*$/i.test(
+      reading.text,
+    ) &&
+    reading.items.filter((item) => item.letter === 'i').length === 1
+  )
+    return true;
   // "Vitamin E 50 g for 9": a pack, and what was paid for it.
   if (/\d\s?(?:g|kg|ml|l|oz|lb)\s+for\s+\d+(?:[.,]\d+)?\s*$/i.test(reading.text)) return true;
   // "1 litre of jojoba is 38".

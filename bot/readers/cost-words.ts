@@ -38,7 +38,7 @@ export const batchCostWords = new Set([
   ...`how much many what whats what's is are to make making made per each tin tins jar container containers batch total totals work out worth
   come comes up calculate for if when at it them one with and of the all in ingredient ingredients material materials need do does us each
   would should hour hours hr hrs h minute minutes min mins takes take taking took plus per then that's same about instead but swap then breakdown break down what'd sold price including incl
-  everything whole altogether me if i we make making just got will would set back run damage pay pour pouring poured when its label labels lid lids included fill fills filling melt melts mix mixed use using made out fork sum up goes go into us ourselves sale sales lot which gives give break even at least lowest charge ask asks keep made fair good enough pls expensive only apiece ea only list go buy spend time left after profitable ask asking leave leaves`.split(
+  everything whole altogether me if i we make making just got will would set back run damage pay pour pouring poured when its included fill fills filling melt melts mix mixed use using made out fork sum up goes go into us ourselves sale sales lot which gives give break even at least lowest charge ask asks keep made fair good enough pls expensive only apiece ea only list go buy spend time left after profitable ask asking leave leaves`.split(
     /\s+/,
   ),
 ]);

@@ -18,6 +18,8 @@ import { takeLotAndDays } from './label-told.ts';
 import { labelCues, labelOfPart, labelOfWhat, labelWords } from './label-words.ts';
 import { leftover } from './leftover.ts';
 import { recipeInText } from './recipe-in-text.ts';
+import { unknownRecipe } from './scale-troubles.ts';
+import { namesOwnBalm } from './second-look.ts';
 import { boardOf } from './target.ts';
 
 /** A wording to be judged, prices, limits and stock belong to others. */
@@ -140,6 +142,14 @@ const follows = (reading: Reading, read: LabelRead): Claim | undefined => {
 const isChange = (aside: readonly string[]): boolean =>
   aside.some((said) => said.split(' ').some((word) => cueWords.has(word)));
 
+const labelled =
+  /\b(?:labels?|labelling)\b.{0,20}\b(?:for|of)\s+(?:the |our |my )?((?:[A-Z][\w'-]{1,30} ){1,4}(?:lip )?(?:balm|salve|butter|stick))\b/;
+/** "Label for the Moonlit balm": one that nobody saved. */
+const unknownBalm = (reading: Reading): Claim | undefined => {
+  const [, name] = labelled.exec(reading.text.replace(/^label/i, 'label')) ?? [];
+  return name && namesOwnBalm(reading) ? refuse(unknownRecipe(name), 1) : undefined;
+};
+
 /** What a message would mean as labels for the tins of a recipe or batch. */
 export const claimLabel = (reading: Reading): Claim | undefined => {
   if (isCalledOff(reading.text)) return undefined;
@@ -149,7 +159,8 @@ export const claimLabel = (reading: Reading): Claim | undefined => {
   const read = readAll(reading);
   // A label of a recipe that is named: talk around it changes nothing, and is told.
   const { blocking, aside } = leftover(read.board, labelWords, anyWord(reading, labelCues) && hasBody(read));
-  if (blocking.length > 0 || isChange(aside)) return undefined;
+  if (blocking.length > 0) return unknownBalm(reading);
+  if (isChange(aside)) return undefined;
   const found = asked ? settle(reading, read) : follows(reading, read);
   return found?.kind === 'request' && aside.length > 0
     ? { ...found, assumed: [...found.assumed, `I set aside "${aside.join('", "')}".`] }

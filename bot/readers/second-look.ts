@@ -80,14 +80,22 @@ const withLittle = (items: readonly Item[], talk: ReadonlySet<Item>): ReadonlySe
 
 /** "Make Thornbury salve vegan": a balm by a name of its own, and no wish for a new one. */
 export const namesOwnBalm = ({ items, text }: Reading): boolean =>
-  items.some(
-    (item, at) =>
-      item.letter === letters.unknown &&
-      isCapital(text, item) &&
-      (!isBackground(item.word) || isEveryday(item.word)) &&
-      !isMonth(item.word) &&
-      namesProduct(items, at),
-  );
+  items.some((_item, at) => {
+    // "Brindle Hall salve": every word of the name, up to its product word.
+    let end = at;
+    while (isNameWord(text, items[end]) && isNameWord(text, items[end + 1]) && isBesideNext(items, end))
+      end += 1;
+    const name = items.slice(at, end + 1).filter((item) => isNameWord(text, item));
+    return name.some(isOwn) && namesProduct(items, end);
+  });
+
+const isNameWord = (text: string, item: Item | undefined): boolean =>
+  item?.letter === letters.unknown && isCapital(text, item);
+
+const isBesideNext = (items: readonly Item[], at: number): boolean =>
+  (items[at + 1]?.from ?? 0) - (items[at]?.to ?? 0) <= 1;
+
+const isOwn = ({ word }: Item): boolean => (!isBackground(word) || isEveryday(word)) && !isMonth(word);
 
 /** A message without the words of talk in it, and which those were. */
 export interface SecondLook {
