@@ -216,6 +216,15 @@ const cues = [
 const asksForIdeas = (reading: Reading): boolean =>
   anyWord(reading, [...inventingWords, ...suggestingWords]) && anyWord(reading, bodyWords);
 
+/** "I've checked MO1, it still smells good. Ask me again about MO1 in a week": the sentence that asks. */
+const claimAskedAgain = (reading: Reading): Claim | undefined => {
+  const sentences = reading.text.split(/(?<=[.!;])\s+/);
+  const asking = sentences.find((each) => /\bask (?:me|us)\b/i.test(each));
+  return asking && sentences.length > 1 && sentences.length < 5
+    ? claimDueAnswer(readAgain(asking, reading))
+    : undefined;
+};
+
 /** What a message would mean to best-before dates: what expires, an answer to it, or the daily reminder. */
 export const claimExpiry = (reading: Reading): Claim | undefined => {
   if (reading.text.length > longest || asksForIdeas(reading)) return undefined;
@@ -223,7 +232,7 @@ export const claimExpiry = (reading: Reading): Claim | undefined => {
   if (early) return early;
   if (!anyWord(reading, cues)) return claimFollowUp(reading);
   const answered = anyWord(reading, [...remindCues, ...answerCues, 'up', 'ask'])
-    ? claimDueAnswer(reading)
+    ? (claimDueAnswer(reading) ?? claimAskedAgain(reading))
     : undefined;
   if (answered) return answered;
   if (anyWord(reading, remindCues) || remindCue.test(reading.text)) {

@@ -18,7 +18,7 @@ export const dueWords = set(`
   older sooner jar jars bottle bottles may balms balm salves salve what'll what've finishes ending stop stops what's anything's past-it over during use-by home ought products product longer becomes become becoming getting too date's look looking find check their tidy what what's whats which when anything something everything things thing any all everything's list show see me us give tell
   expire expires expired expiring expiry expiries due overdue out of date dates dated past its their it's best before bbe bb use by going goes go gone
   went off stale ending ends end run runs running over old soon next this coming upcoming following month months week weeks day days year years quarter
-  today tomorrow now in on at the a an and or is are be will has have had got do does did we i our my stock lots lot batches batch tins tin jars oils oil
+  today tomorrow now in on at the a an and or is are be will has have had got do does did we i our my mine ours stock lots lot batches batch tins tin jars oils oil
   ingredients ingredient things stuff items item shelf cupboard book to for from until till up within about first soonest need needs using used
   should must be-used up date still left already not yet between during fair market event workshop sale show day start weekend please
   ahead then there those these that how many much long until keep keeps good check whole short nearest closest near close reach reaches reaching reached hit hits
