@@ -34,7 +34,7 @@ export interface PurchaseRead {
 const cue =
   /\b(?:bought|purchased|received|brought(?= (?:in )?(?:us |me )?(?:\d|a |half|another ))|got in|(?:took|taken|take|taking) (?:in\b|delivery)|stored away|delivery|delivered|arrived|came(?= (?:another |in )?(?:an? |half |\d)|\s*[:,])|restocked|stocked up|picked up|fetched|collected|(?<=^\W{0,3})(?:stock|goods) in|topped up|got given|was given|were given|got (?:some|a bit of|more|new|us|in)(?! (?:trouble|mess))|add(?:ed)? to (?:the |our )?stock|new (?:stock|lot|in)|(?:could only|managed to|was able to|were able to) (?:buy|get|find))\b|\bto (?:the |our )?stock\b/i;
 const supplierCue =
-  /\b(?:from|by|at|off)\s+(?!(?:the )?(?:it\b|that\b|this\b|post|mail|courier|parcel|mistake|kilo|gram|cost|last|least|once|about|home|half|noon|price|least|now|hand|accident|january|february|march|april|may|june|july|august|september|october|november|december)\b)(?:the\s+)?(?=\p{L})/iu;
+  /\b(?:from|by|at|off)\s+(?!(?:the )?(?:it\b|that\b|this\b|post|mail|courier|parcel|mistake|kilo|gram|cost|last|least|once|about|home|half|noon|price|least|now|hand|accident|before|earlier|(?:the )?(?:back|bottom|top|spring|summer|autumn|winter|old|older)|january|february|march|april|may|june|july|august|september|october|november|december)\b)(?:the\s+)?(?=\p{L})/iu;
 /** Where it came, and what it is for: "in the post", "for the winter workshop". */
 const around =
   /\b(?:in|with|by) (?:the |our |this |a )?(?:post|mail|parcel|delivery|box|bag|courier|order|van)\b|\bfor (?:infusing|infusions|melting|pouring|making [a-z]+|candles|soap|balms?|salves?|testing|tests|practice|trials?|teaching|demonstrations?)\b|\bfor (?:the|our|my|next|this)(?: [a-z]+){0,2} (?:batch|batches|infusion|infusions|candle|candles|kitchen|shop|workshop|workshops|fair|market|class|balm|balms|salve|salves|pour|group|season|year|month|week|stall)\b/gi;
@@ -46,8 +46,14 @@ const bareCode =
 /** What was done with something that is there already, or will be: no purchase. */
 const doneElse =
   /\b(?:(?<!\bbe )used|poured|made|threw|thrown|binned|wasted|lost|spill\w*|spilt|strained|infused|weigh\w*|count\w*|really|left(?! (?:us|me|here)\b)|below|under|warn|alert|opened|scale|recipe|to make|need|want|infuse|melt|swap|costs?)\b/i;
+/** A code that nobody knows yet, with its date, came in however it is worded; these alone tell otherwise. */
+const goneElse =
+  /\b(?:(?<!\bbe )used|poured|made|threw|thrown|binned|wasted|lost|spill\w*|spilt|strained|infused|below|under|warn|alert|opened|scale|recipe|to make|need|want|infuse|swap)\b/i;
 const cameIn =
   /\b(?:got|had|have|came|come|comes|turned up|here|gift|present|in stock|in the (?:post|house|cupboard)|on the shelf|given|gave|left us|left me|brought|sent|put|taken|took|paid|purchase|delivered)\b/i;
+
+const isNew = (lots: BenchReading['lots']): boolean =>
+  lots.length > 0 && lots.every(({ kind }) => kind === 'new');
 
 /**
  * "500 g beeswax lot K12 best before 2027-03": an amount, a name, and a lot with a date beside them; or a lot and
@@ -55,10 +61,10 @@ const cameIn =
  */
 const looksBought = ({ rest, lots, days, today }: BenchReading): boolean =>
   (lots.some(({ cued, kind }) => cued && kind !== 'batch') ||
-    (bareCode.test(rest.text) && days.some(({ role }) => role === 'best-before'))) &&
+    ((bareCode.test(rest.text) || isNew(lots)) && days.some(({ role }) => role === 'best-before'))) &&
   rest.items.some(({ letter }) => letter === 'i') &&
   rest.items.some(isAmount) &&
-  !doneElse.test(rest.text) &&
+  !(isNew(lots) && days.some(({ role }) => role === 'best-before') ? goneElse : doneElse).test(rest.text) &&
   (days.some(({ role, past }) => role === 'best-before' || past > today) || cameIn.test(rest.text));
 
 /** What a shop has, or what was ordered and did not come yet, is not on the shelf. */
@@ -275,9 +281,25 @@ const afterLead = (items: readonly Item[]): readonly Item[] => {
   return isLead && after.some((item) => isThing(item) && !item.generic) ? after : items;
 };
 
+const forWhat =
+  /\bfor (?:(?:the|our|my|an?|another|some|more)(?: (?:new|first|next|second|third|big|little|own|usual|spring|summer|autumn|winter|christmas|easter))*|making) $/i;
+
+/** "400 g sunflower oil for my new lavender oil": what it is going to be used for has no amount of its own. */
+const isMadeFrom = (item: Item, at: number, items: readonly Item[], text: string): boolean => {
+  const next = items[at + 1];
+  return (
+    isThing(item) &&
+    forWhat.test(text.slice(Math.max(0, item.from - 40), item.from)) &&
+    !(next && isAmount(next)) &&
+    items.some((other) => other !== item && isThing(other))
+  );
+};
+
 /** "For the oil I bought 700 g of sunflower": of a kind nothing is bought beside what is named, if it has no amount. */
 const withoutHeading = (rest: Reading): Reading => {
-  const led = afterLead(rest.items);
+  const led = afterLead(rest.items).filter(
+    (item, at, all) => !isMadeFrom(item, at, all, rest.text) && !countsLots(item, rest.text),
+  );
   const isNamed = led.some((item) => isThing(item) && !item.generic);
   const items = led.filter((item, at) => {
     const before = led[at - 1]?.letter === 'o' ? led[at - 2] : led[at - 1];
