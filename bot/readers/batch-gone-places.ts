@@ -34,7 +34,7 @@ const receiver = new RegExp(
   'iu',
 );
 const toPlace =
-  /(?:\s[-=]*>|(?<=\b(?:bought|taken|collected|ordered|picked up|snapped up) )by |\b(?:to (?!(?:be|throw|bin|give|sell|send|keep|use|test|take|make|get|say|go|come|have|pour|open|melt|chuck|toss|hand|put|return|write|note|tell|try|show|display|see|look|check|demonstrate|let|finish|help|celebrate|thank|eat|burn|teach|decorate|clean|re-?pour|remelt|reuse|melt)\b)|at (?!\d|_)|among(?:st)? |with (?!\d|_|(?:an?|one|two|three|four|five|six|some) (?:tins?|jars?|pots?|sticks?|tubes?|of)\b)|on (?=(?:the|our|a) (?:[\w'’-]+ ){0,2}(?:market|bazaar|fair|f[eê]te|stall|festival|show|sale)\b)|in(?:to)? (?=(?:the|our|a|my|her|his|their) (?:[\w'’-]+ ){0,2}(?:shop|store|cafe|café|salon|deli|library|office|school|tea ?room|hall|raffle|tombola|auction|lottery|hamper|basket|stocking|window|church|surgery|staff ?room|gift ?box|parcel)\b)|on (?=(?:the|our|a|my|her|his|their) (?:[\w'’-]+ ){0,2}(?:doorstep|porch|desk|gate|step)\b)))\s*/i;
+  /(?:(?<=_ (?:are|is|stands?|sits?|lies?|lives?) (?:now |already |all )*(?:(?:over|up|down|out) )?)(?:at|with|on|in) |\s[-=]*>|(?<=\b(?:bought|taken|collected|ordered|picked up|snapped up) )by |\b(?:to (?!(?:be|throw|bin|give|sell|send|keep|use|test|take|make|get|say|go|come|have|pour|open|melt|chuck|toss|hand|put|return|write|note|tell|try|show|display|see|look|check|demonstrate|let|finish|help|celebrate|thank|eat|burn|teach|decorate|clean|re-?pour|remelt|reuse|melt)\b)|at (?!\d|_)|among(?:st)? |with (?!\d|_|(?:an?|one|two|three|four|five|six|some) (?:tins?|jars?|pots?|sticks?|tubes?|of)\b)|on (?=(?:the|our|a) (?:[\w'’-]+ ){0,2}(?:market|bazaar|fair|f[eê]te|stall|festival|show|sale)\b)|in(?:to)? (?=(?:the|our|a|my|her|his|their) (?:[\w'’-]+ ){0,2}(?:shop|store|cafe|café|salon|deli|library|office|school|tea ?room|hall|raffle|tombola|auction|lottery|hamper|basket|stocking|window|church|surgery|staff ?room|gift ?box|parcel)\b)|on (?=(?:the|our|a|my|her|his|their) (?:[\w'’-]+ ){0,2}(?:doorstep|porch|desk|gate|step)\b)))\s*/i;
 const fromPlace = /\bfrom\s+/i;
 const forPlace = /\bfor\s+(?=(?:the|our|my|a|(?:her|his|their)(?= \p{L}))\b|\p{Lu})/u;
 
@@ -72,8 +72,12 @@ const againTo = (text: string): string | undefined => {
   return name === undefined || ownVerb.test(name) ? undefined : name;
 };
 
+/** "And 4 for physio": one word, and nothing else in it. */
+const forOne =
+  /^(?:\W|_|\b(?:and|then|also|plus|more)\b)*(?:\d{1,3}|an?|one|two|three|four|five|six|seven|eight|nine|ten|twelve)(?: more)?(?: (?:tins?|jars?|pots?|tubes?|sticks?))?(?: of)?[ _]* for ((?!(?:sale|free|nothing|testing|tests?|use|later|now|samples?|keeps|good|fun|once|each|all|both|pouring|melting|display)\b)\p{L}[\p{L}'’-]{2,20})(?: too| as well| also)?\W*$/iu;
+
 const forWhom = (text: string): string | undefined => {
-  const name = nameAfter(text, forPlace)?.name;
+  const name = nameAfter(text, forPlace)?.name ?? forOne.exec(text)?.[1];
   return name === undefined || noPlace.test(name) ? undefined : name;
 };
 

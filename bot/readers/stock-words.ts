@@ -4,7 +4,7 @@ export const boughtExample = 'bought 500 g beeswax lot K12, best before 2027-03,
 
 /** Any of these, or a lot code, has to be in a message about the stock. */
 export const stockCues =
-  `bought buy got received ordered stock stocked took taken lost picked fetched collected restocked purchased lot lots low warn alert mark left opened open strained infused used use threw thrown binned wasted discarded spilled
+  `bought buy got received ordered filtered sieve drained decanted bottled stock stocked took taken lost picked fetched collected restocked purchased lot lots low warn alert mark left opened open strained infused used use threw thrown binned wasted discarded spilled
   spilt dispose scrap scrapped ditched sieved weighs down started scales pressed became infusion gave ready done sieved squeezed drained strained adjust really count counted weighed empty finished delivery arrived delivered have has best expires note notes bb bbe inventory shelf gone drawn drew checked weighing sold borrowed melted candles soap ate eaten take remove minus subtract deduct min
   running remaining short scarce watch shout least there much any house buy paid pay poured rancid restock reorder re-order went into bin whole tipped dumped disposed throw chucked rid drain compost more
   ordering reordering buying should never told
