@@ -148,7 +148,8 @@ const claimUsedUp = (bench: BenchReading, meant: Meant): Claim | undefined => {
   return claim(request, 3.4, meant.assumed);
 };
 
-const goal = /(?:\b(?:to|for)\s+|\s[-=]*>\s*)(?=(?:the|our|my|a|an|mrs?|ms|dr|st)\b|\p{L}{3})/iu;
+const goal =
+  /(?:\b(?:to|for)\s+(?!an? (?:year|month|week|day|while|bit|start|change)\b)|\s[-=]*>\s*)(?=(?:the|our|my|a|an|mrs?|ms|dr|st)\b|\p{L}{3})/iu;
 
 /** What is left without the places named: "to the bakery … to the inn". */
 const withoutPlaces = (rest: Reading, tries = 6): Reading => {

@@ -17,4 +17,9 @@ export const countsPeople = ({ letter, to }: Item, text: string): boolean =>
 export const isGroupNumber = ({ letter, from, to }: Item, text: string): boolean =>
   letter === letters.number &&
   !/^ (?:tins?|jars?|pots?|tubes?|sticks?)\b/i.test(text.slice(to, to + 8)) &&
+  // "5 to class 4 and 3 to class 5".
+  !(
+    /(?:\band|[,&])\s*$/.test(text.slice(0, from)) &&
+    /^ (?:more )?(?:to|for)\b/i.test(text.slice(to, to + 10))
+  ) &&
   groupBefore.test(text.slice(Math.max(0, from - 30), from));

@@ -48,7 +48,7 @@ const doneElse =
   /\b(?:(?<!\bbe )used|poured|made|threw|thrown|binned|wasted|lost|spill\w*|spilt|strained|infused|weigh\w*|count\w*|really|left(?! (?:us|me|here)\b)|below|under|warn|alert|opened|scale|recipe|to make|need|want|infuse|melt|swap|costs?)\b/i;
 /** A code that nobody knows yet, with its date, came in however it is worded; these alone tell otherwise. */
 const goneElse =
-  /\b(?:(?<!\bbe )used|poured|made|threw|thrown|binned|wasted|lost|spill\w*|spilt|strained|infused|below|under|warn|alert|opened|scale|recipe|to make|need|want|infuse|swap)\b/i;
+  /\b(?:(?<!\bbe )used|poured|made|threw|thrown|binned|wasted|lost|spill\w*|spilt|strained|infused|sold|gave(?! (?:us|me)\b)|sent (?:[a-z]+ )?back|returned|reserved|lent|expired|missing|stolen|below|under|warn|alert|opened|scale|recipe|to make|need|want|infuse|swap)\b/i;
 const cameIn =
   /\b(?:got|had|have|came|come|comes|turned up|here|gift|present|in stock|in the (?:post|house|cupboard)|on the shelf|given|gave|left us|left me|brought|sent|put|taken|took|paid|purchase|delivered)\b/i;
 
@@ -71,9 +71,13 @@ const looksBought = ({ rest, lots, days, today }: BenchReading): boolean =>
 const notOurs =
   /\b(?:the|a|this|that|their|any|local) (?:[a-z-]+ )?(?:shop|store|supplier|website|site|wholesaler|market|chemist|pharmacy|farm|catalogue) (?:has|have|had|sells?|offers?|stocks?)\b|\bthey (?:sell|have|offer|stock)\b|\b(?:for sale|on offer|in the catalogue|(?:re-?)?ordered(?![^.;]{0,40}\b(?:here|arrived|came|come|received|delivered|got)\b)|on order|to order|on the list|shopping list)\b/i;
 
+/** "The group next door has 500 g beeswax", "my aunt keeps 2 kg": somebody else's; what the cupboard has is ours. */
+const theyHave =
+  /\b(?:he|she|they|(?:the|my|our|his|her|a) (?!(?:old |big |little )?(?:stock|shelf|cupboard|cellar|store|box|drawer|fridge|larder|pantry|shed|kitchen|delivery|parcel|post|bag|bottle|jar|tub|tin|can|sack|label|lot)\b)\w+(?: \w+){0,2}) (?:still |also )?(?:has|have|had|owns?|keeps?) (?=\d|_|an?\b|half\b)/i;
+
 /** What is asked, planned, ordered, or somebody else's. */
 const isElsewhere = (text: string, told: boolean): boolean =>
-  asksOrPlans(text) || ofOthers.test(text) || (!told && notOurs.test(text));
+  asksOrPlans(text) || ofOthers.test(text) || (!told && (notOurs.test(text) || theyHave.test(text)));
 
 /** What others bought, or was bought once, or was only seen. */
 const ofOthers =

@@ -21,7 +21,7 @@ export const boughtWords = words(`
   came eur euro euros gbp usd pounds pound dollars incl excl vat tax tax-free delivery included including plus organic raw refined unrefined supplier ingredient amount date more
   another which that keeps keep until till lasts lasting good parcel post postman number numbers without hallo same found under taken took gave given sent gift gifted donated donation swapped spare stored away last first lastly firstly finally besides well too next some our brought pence cent cents p restocked stocked purchase purchased ordered it also no code altogether total x opened white yellow pellets virgin cold pressed extra dried g ml again up picked fetched collected
   were was been being twice thrice here now cheap cheaper bargain offer sale deal lovely have had came come turned finally both each could only managed able find found order ordered left mine
-  label labels sticker tag says said reads marked own old older year's years still remaining call called book entered enter write down put please pls harvest harvested melt spring summer autumn winter`);
+  label labels sticker tag says said reads marked own old older year's years still remaining rest call called book entered enter write down put please pls harvest harvested melt spring summer autumn winter`);
 
 export const listWords = words(`
   print things thing me number code codes status situation need should must yet needs altogether some can let look down far shelf's stock show list see what which do we have got our the my all is are there in on shelf left how much many still any of level levels stocks lot lots and with inventory ingredients
