@@ -3,12 +3,13 @@ import { defined } from '../../core/defined.ts';
 import type { Trouble } from '../answer.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { readAgain, readingWithout } from '../understand.ts';
+import { byWeight, politelyKept } from './batch-gone-asked.ts';
 import { isCount, type Part, partsOf, sameLot } from './batch-gone-clauses.ts';
 import { toEach } from './batch-gone-each.ts';
 import { isTaking } from './batch-gone-places.ts';
 import { howIn } from './batch-gone-verbs.ts';
 import { batchMeant, type Meant } from './batch-meant.ts';
-import { goesWords, howManyGone, howManyTins, whichBatch } from './batch-words.ts';
+import { goesWords, howManyGone, whichBatch } from './batch-words.ts';
 import { type BenchReading, readBench } from './bench-reading.ts';
 import { asksOrPlans, nameAfter, withoutMoney, withoutReasons } from './bench-text.ts';
 import { leftover } from './leftover.ts';
@@ -224,29 +225,6 @@ const stillHereOr = (reading: Reading, bench: BenchReading, meant: Meant): Claim
     return refuse(hereNow(meant.lot), 3.3);
   const before = soldThereBefore(reading, bench, meant.lot);
   return before && refuse(before, 3.4);
-};
-
-const likeToKeep =
-  /^(\W*(?:(?:and|also|then|ok|so|please|hi|hello)\W+)*)(?:i|we)(?:'d| would) (?:also )?like to (?=(?:keep|hold|put|set)\b[^.;!?]{0,60}\b(?:samples?|back|aside|by)\b)/i;
-/** "I would like to keep 2 of 26-KIVO back as samples": said politely, and done by saying it. */
-const politelyKept = (reading: Reading): Reading | undefined =>
-  likeToKeep.test(reading.text) && !reading.text.includes('?')
-    ? readAgain(reading.text.replace(likeToKeep, '$1please '), reading)
-    : undefined;
-
-/** "Threw out 30 g of 26-KIVO". */
-const byWeight = ({ rest, lots }: BenchReading): Claim | undefined => {
-  const [lot, second] = lots;
-  if (!lot || second || lot.kind !== 'batch' || asksOrPlans(rest.text)) return undefined;
-  const isWeighed = rest.items.some(
-    ({ letter, to }) =>
-      /[gv]/.test(letter) &&
-      /^ (?:of|from|out of) (?:the |our |batch )*$/i.test(rest.text.slice(to, lot.from)),
-  );
-  const counted = rest.items.some(({ letter }) => /[cnRi%]/.test(letter));
-  return isWeighed && !counted && howIn(rest.text, false) !== undefined
-    ? refuse(howManyTins(lot.code), 3.3)
-    : undefined;
 };
 
 /** Containers that left the house, came back, or are kept as a sample. */

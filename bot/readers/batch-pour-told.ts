@@ -1,3 +1,5 @@
+import { latestBatches } from '../../core/bench/latest.ts';
+import type { Bench } from '../../core/bench/state.ts';
 import type { Reading } from '../reading.ts';
 import { bodyBefore } from './batch-pour-before.ts';
 import { pourWords } from './batch-words.ts';
@@ -74,21 +76,35 @@ const goesOnLead =
   /^\W*(?:(?:and|then|also|plus|later|another|ok|_+|in the (?:morning|afternoon|evening)|at (?:noon|night))\W+)+/i;
 const sameBody = /\b(?:the same|same again|again|another|more)\b/i;
 
-/** "And this afternoon 10 tins of 10 g, the same 30 % beeswax 70 % olive oil", right after a pour. */
-const isNextPour = (
-  { last }: Reading,
-  { rest, days, lots }: Pick<BenchReading, 'rest' | 'days' | 'lots'>,
-): boolean => {
-  const { text, items } = rest;
-  if (last?.topic !== 'batch' || last.request.action !== 'pour' || !last.done) return false;
-  if (!goesOnLead.test(text) || !/nx?[gv]?o?c/.test(items.map(({ letter }) => letter).join(''))) return false;
-  if (lots.some(({ kind }) => kind === 'batch') || days.some(({ past }) => past > todayOf(rest)))
-    return false;
-  if (days.length === 0 && !sameBody.test(text)) return false;
-  const isPlain = items.every(
-    ({ letter, word }) => /^[Rncgvoexi%,.:;()!ABIW+-]$/.test(letter) || pourWords.has(word),
-  );
-  return isPlain && (items.some(({ letter }) => /[iR]/.test(letter)) || /\bthe same\b/i.test(text));
+/** "And this afternoon 10 tins": may go on with what was poured before. */
+export const mayGoOn = ({ text, items, bench }: Reading): boolean =>
+  bench.batches.size > 0 && goesOnLead.test(text) && items.some(({ letter }) => letter === letters.container);
+
+const pouredToday = (bench: Bench, today: string): boolean =>
+  !latestBatches(bench, { from: today }).next().done;
+
+const isRightAfter = ({ last }: Reading): boolean =>
+  last?.topic === 'batch' && last.request.action === 'pour' && last.done === true;
+
+type Said = Pick<BenchReading, 'rest' | 'days' | 'lots'>;
+
+/** A number of containers, and nothing but what a pour is made of. */
+const isOfPour = ({ rest: { items }, days, lots }: Said, today: string): boolean =>
+  /nx?[gv]?o?c/.test(items.map(({ letter }) => letter).join('')) &&
+  !lots.some(({ kind }) => kind === 'batch') &&
+  !days.some(({ past }) => past > today) &&
+  items.every(({ letter, word }) => /^[Rncgvoexi%,.:;()!ABIW+-]$/.test(letter) || pourWords.has(word));
+
+/** "And this afternoon 10 tins of 10 g, the same 30 % beeswax 70 % olive oil", after a pour of the same day. */
+const isNextPour = (reading: Reading, said: Said): boolean => {
+  const { text, items } = said.rest;
+  const today = todayOf(said.rest);
+  if (!goesOnLead.test(text) || !isOfPour(said, today)) return false;
+  const isSame = sameBody.test(text);
+  const isNamed = items.some(({ letter }) => /[iR]/.test(letter));
+  if (isRightAfter(reading))
+    return (isSame || said.days.length > 0) && (isNamed || /\bthe same\b/i.test(text));
+  return isNamed && isSame && said.days.length > 0 && pouredToday(reading.bench, today);
 };
 
 /** "We're pouring 12 tins on Saturday" is still to come. */
