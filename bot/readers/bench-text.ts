@@ -127,7 +127,7 @@ export const nameAfter = (
   const end = endOf(tail);
   const name = tail
     .slice(0, end)
-    .replace(/\s+(?:please|pls|thanks|thank you|on|too|also|as well|already)\s*$/i, '')
+    .replace(/\s+(?:please|pls|thanks|thank you|on|for|too|also|as well|already)\s*$/i, '')
     .trim();
   return name === '' || !/\p{L}/u.test(name)
     ? undefined

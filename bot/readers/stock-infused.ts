@@ -55,7 +55,7 @@ const pairsIn = (bench: BenchReading): readonly Pair[] => {
 };
 
 const gotBefore =
-  /\b(?:got|gave|yield(?:ed|s|ing)?|strained|came out|made|filtered|pressed out|out came|out(?:put)?(?=\W{1,3}$)|left with|total(?: of)?|=)\W*(?:(?:off|out|of|was|is|about|us|me|now|in all|then)\W*){0,3}$/i;
+  /\b(?:got|gave|became|turned into|yield(?:ed|s|ing)?|strained|came out|made|filtered|pressed out|out came|out(?:put)?(?=\W{1,3}$)|left with|total(?: of)?|=)\W*(?:(?:off|out|of|was|is|it|about|us|me|now|in all|then)\W*){0,3}$/i;
 
 const gotAfter =
   /^\W*(?:of (?:it|oil|the oil|finished oil) )?(?:(?:have|has|is|are|was|were|then|finally) )*(?:came|come|ran|dripped|what came|what came|left)(?: (?:out|through|of it|over))?\b/i;
@@ -158,15 +158,22 @@ const jarOf = (
 
 /** "Calendula oil", "the calendula infusion". */
 const namesInfusion = (rest: Reading): boolean =>
-  rest.items.some(({ infusedWith }) => infusedWith !== undefined) || /\binfus(?:ion|ed)\b/i.test(rest.text);
+  rest.items.some(({ infusedWith }) => infusedWith !== undefined) ||
+  /\b(?:infus(?:ion|ed)|macera(?:te|tion))\b/i.test(rest.text);
+
+/** "In a bottle" counts none. */
+const isCounted = (before: Item | undefined): boolean =>
+  /^[nx]$/.test(before?.letter ?? '') && before?.word !== 'a';
+
+const notYet =
+  /\b(?:not|isn't|aren't|wasn't|never)(?: (?:yet|quite|even|been))* (?:ready|finished|done|strained|filtered)\b/i;
 
 const isTold = ({ lots, rest }: BenchReading): boolean =>
   (lots.length > 0 || /\b(?:stock|shelf)\b/i.test(rest.text)) &&
   (cue.test(rest.text) || (doneCue.test(rest.text) && namesInfusion(rest))) &&
   !asksOrPlans(rest.text) &&
-  !rest.items.some(
-    ({ letter }, at) => letter === 'R' || (letter === 'c' && /[nx]/.test(rest.items[at - 1]?.letter ?? '')),
-  );
+  !notYet.test(rest.text) &&
+  !rest.items.some(({ letter }, at) => letter === 'R' || (letter === 'c' && isCounted(rest.items[at - 1])));
 
 const aboutJar = ({ days, rest }: BenchReading, note: string | undefined) =>
   defined({
