@@ -10,7 +10,7 @@ import { batchMeant } from './batch-meant.ts';
 import { claimOfOnly } from './batch-of-only.ts';
 import { claimPour } from './batch-pour.ts';
 import { claimPourRest } from './batch-pour-before.ts';
-import { doesNow } from './batch-pour-told.ts';
+import { doesNow, mayGoOn } from './batch-pour-told.ts';
 import { batchCues, listWords, showWords, whichBatch } from './batch-words.ts';
 import type { BenchReading } from './bench-reading.ts';
 import { asksOrPlans, type BenchText, longestNote, readBenchText } from './bench-text.ts';
@@ -167,6 +167,7 @@ const namesTins = ({ items, words, tokens, bench }: Reading): boolean =>
 const concerns = (reading: Reading): boolean =>
   anyWord(reading, batchCues) ||
   namesTins(reading) ||
+  mayGoOn(reading) ||
   (doesNow.test(reading.text) && lotsIn(reading).length > 0) ||
   (reading.last?.topic === 'batch' &&
     /^(?:pour|correct|gone|back|show)$/.test(String(reading.last.request.action))) ||

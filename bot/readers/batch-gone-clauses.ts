@@ -39,7 +39,7 @@ const allSaid =
 
 /** "One" stands alone too: "kept one back", "gave the school one". */
 const oneSaid =
-  /\b(?<!\b(?:another|the|this|that|last|latest|each|every|no|which|wee|little|young|small|old|other|any|some) )(?:one|an? (?:tin|jar|pot|tube|stick|sample)|another one)\b(?! of (?:the|our|my|us|them)\b(?! (?:_+ )?(?:tins|jars|pots|sticks|tubes)| _))/gi;
+  /\b(?<!\b(?:another|the|this|that|last|latest|each|every|no|which|wee|little|young|small|old|other|any|some|for) )(?:one|an? (?:tin|jar|pot|tube|stick|sample)|another one)\b(?! of (?:the|our|my|us|them)\b(?! (?:_+ )?(?:tins|jars|pots|sticks|tubes)| _))/gi;
 
 const eachSaid = /\b(?:each|every|apiece|everyone|everybody|all of (?:us|them|the))\b/i;
 const totalAfter =
@@ -69,9 +69,18 @@ const totalOf = (said: readonly Item[], text: string): Mark | undefined => {
 /** "A customer returned a tin: 1 tin of 27-KUFE came back": told again after the colon. */
 const isHeading = (text: string): boolean => /^an? \w+\s*:\s*(?:\d|an?\b|one\b|two\b)/i.test(text);
 
+/** "Swapped 2 for a jar of honey": what came in for them. */
+const isInReturn = ({ from, to }: Item, text: string): boolean =>
+  /\bfor $/i.test(text.slice(0, from)) &&
+  /^ (?:\w+ )?(?:tins?|jars?|pots?|bottles?|bags?|boxe?s?) of (?!_|the\b|our\b|my\b)/i.test(
+    text.slice(to, to + 40),
+  );
+
 /** Numbers of containers, and "all", "the rest"; "all 12" is twelve. */
 const marksIn = ({ rest }: BenchReading): readonly Mark[] => {
-  const said = rest.items.filter((item) => isCount(item) && !isGroupNumber(item, rest.text));
+  const said = rest.items.filter(
+    (item) => isCount(item) && !isGroupNumber(item, rest.text) && !isInReturn(item, rest.text),
+  );
   const total = totalOf(said, rest.text);
   if (total) return [total];
   const ones = [...rest.text.matchAll(oneSaid)]

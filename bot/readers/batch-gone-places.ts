@@ -34,7 +34,7 @@ const receiver = new RegExp(
   'iu',
 );
 const toPlace =
-  /(?:\s[-=]*>|(?<=\b(?:bought|taken|collected|ordered|picked up|snapped up) )by |\b(?:to (?!(?:be|throw|bin|give|sell|send|keep|use|test|take|make|get|say|go|come|have|pour|open|melt|chuck|toss|hand|put|return|write|note|tell|try|show|display|see|look|check|demonstrate|let|finish|help|celebrate|thank|eat|burn|teach|decorate|clean|re-?pour|remelt|reuse|melt)\b)|at (?!\d|_)|among(?:st)? |with (?!\d|_|(?:an?|one|two|three|four|five|six|some) (?:tins?|jars?|pots?|sticks?|tubes?|of)\b)|on (?=(?:the|our|a) (?:[\w'’-]+ ){0,2}(?:market|bazaar|fair|f[eê]te|stall|festival|show|sale)\b)|in(?:to)? (?=(?:the|our|a|my|her|his|their) (?:[\w'’-]+ ){0,2}(?:shop|store|cafe|café|salon|deli|library|office|school|tea ?room|hall|raffle|tombola|auction|lottery|hamper|basket|stocking|window|church|surgery|staff ?room|gift ?box|parcel)\b)|on (?=(?:the|our|a|my|her|his|their) (?:[\w'’-]+ ){0,2}(?:doorstep|porch|desk|gate|step)\b)))\s*/i;
+  /(?:(?<=_ (?:are|is|stands?|sits?|lies?|lives?) (?:now |already |all )*(?:(?:over|up|down|out) )?)(?:at|with|(?:on|in)(?= (?:the|her|his|their|ward|room|unit|class|group)\b)) |\s[-=]*>|(?<=\b(?:bought|taken|collected|ordered|picked up|snapped up) )by |\b(?:to (?!(?:be|throw|bin|give|sell|send|keep|use|test|take|make|get|say|go|come|have|pour|open|melt|chuck|toss|hand|put|return|write|note|tell|try|show|display|see|look|check|demonstrate|let|finish|help|celebrate|thank|eat|burn|teach|decorate|clean|re-?pour|remelt|reuse|melt)\b)|at (?!\d|_)|among(?:st)? |with (?!\d|_|(?:an?|one|two|three|four|five|six|some) (?:tins?|jars?|pots?|sticks?|tubes?|of)\b)|on (?=(?:the|our|a) (?:[\w'’-]+ ){0,2}(?:market|bazaar|fair|f[eê]te|stall|festival|show|sale)\b)|in(?:to)? (?=(?:the|our|a|my|her|his|their) (?:[\w'’-]+ ){0,2}(?:shop|store|cafe|café|salon|deli|library|office|school|tea ?room|hall|raffle|tombola|auction|lottery|hamper|basket|stocking|window|church|surgery|staff ?room|gift ?box|parcel)\b)|on (?=(?:the|our|a|my|her|his|their) (?:[\w'’-]+ ){0,2}(?:doorstep|porch|desk|gate|step)\b)))\s*/i;
 const fromPlace = /\bfrom\s+/i;
 const forPlace = /\bfor\s+(?=(?:the|our|my|a|(?:her|his|their)(?= \p{L}))\b|\p{Lu})/u;
 
@@ -50,7 +50,7 @@ const ofSomebody =
 const goesOn = /\b(?:came|went|comes|goes|called|and then|who)\b|\band$/i;
 /** "Left a tin of …", "27-KUFE: sold 4", "the dog ate a tin": what stands there is no name. */
 const noName =
-  /\b(?:tins?|jars?|pots?|tubes?|sticks?) of\b|^(?:sell|give|send|keep|use|take|bring|sold|gave|given|kept|used|binned|threw|lost|sent|left|took|bought|opened|broke|dropped|returned|poured|shared(?: out)?|handed(?: out)?|got|had|has)$|^(?:threw|got|took|sold|binned) |^(?:the|my|our|a|an|about|around|roughly)$|\b(?:ate|eats|chewed|licked|sat|stood|trod)$/i;
+  /^(?:a|an|another|the) (?:year|month|week|day|while|bit|start|laugh|change|test|trial|time)\b|\b(?:tins?|jars?|pots?|tubes?|sticks?) of\b|^(?:sell|give|send|keep|use|take|bring|sold|gave|given|kept|used|binned|threw|lost|sent|left|took|bought|opened|broke|dropped|returned|poured|shared(?: out)?|handed(?: out)?|got|had|has)$|^(?:threw|got|took|sold|binned) |^(?:the|my|our|a|an|about|around|roughly)$|\b(?:ate|eats|chewed|licked|sat|stood|trod)$/i;
 const named = (text: string, pattern: RegExp): string | undefined => {
   const name = pattern.exec(text)?.[1]?.trim();
   return name === undefined || noPlace.test(name) || goesOn.test(name) || noName.test(name)
@@ -72,9 +72,13 @@ const againTo = (text: string): string | undefined => {
   return name === undefined || ownVerb.test(name) ? undefined : name;
 };
 
+/** "And 4 for physio": one word, and nothing else in it. */
+const forOne =
+  /^(?:\W|_|\b(?:and|then|also|plus|more)\b)*(?:\d{1,3}|an?|one|two|three|four|five|six|seven|eight|nine|ten|twelve)(?: more)?(?: (?:tins?|jars?|pots?|tubes?|sticks?))?(?: of)?[ _]* for ((?!(?:sale|free|nothing|testing|tests?|use|later|now|samples?|keeps|good|fun|once|each|all|both|pouring|melting|display)\b)\p{L}[\p{L}'’-]{2,20})(?: too| as well| also)?\W*$/iu;
+
 const forWhom = (text: string): string | undefined => {
-  const name = nameAfter(text, forPlace)?.name;
-  return name === undefined || noPlace.test(name) ? undefined : name;
+  const name = nameAfter(text, forPlace)?.name ?? forOne.exec(text)?.[1];
+  return name === undefined || noPlace.test(name) || noName.test(name) ? undefined : name;
 };
 
 /** "The tea room took 6", "gave the library 3 tins", "6 to the fair", "2 came back from the shop". */

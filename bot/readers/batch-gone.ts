@@ -3,6 +3,7 @@ import { defined } from '../../core/defined.ts';
 import type { Trouble } from '../answer.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { readAgain, readingWithout } from '../understand.ts';
+import { byWeight, politelyKept } from './batch-gone-asked.ts';
 import { isCount, type Part, partsOf, sameLot } from './batch-gone-clauses.ts';
 import { toEach } from './batch-gone-each.ts';
 import { isTaking } from './batch-gone-places.ts';
@@ -148,7 +149,8 @@ const claimUsedUp = (bench: BenchReading, meant: Meant): Claim | undefined => {
   return claim(request, 3.4, meant.assumed);
 };
 
-const goal = /(?:\b(?:to|for)\s+|\s[-=]*>\s*)(?=(?:the|our|my|a|an|mrs?|ms|dr|st)\b|\p{L}{3})/iu;
+const goal =
+  /(?:\b(?:to|for)\s+(?!an? (?:year|month|week|day|while|bit|start|change)\b)|\s[-=]*>\s*)(?=(?:the|our|my|a|an|mrs?|ms|dr|st)\b|\p{L}{3})/iu;
 
 /** What is left without the places named: "to the bakery … to the inn". */
 const withoutPlaces = (rest: Reading, tries = 6): Reading => {
@@ -228,10 +230,15 @@ const stillHereOr = (reading: Reading, bench: BenchReading, meant: Meant): Claim
 /** Containers that left the house, came back, or are kept as a sample. */
 export const claimGone = (message: Reading, found: BenchReading): Claim | undefined => {
   const reading =
-    toEach(message) ?? notSold(message) ?? theySold(message) ?? rightedAlong(message) ?? message;
+    politelyKept(message) ??
+    toEach(message) ??
+    notSold(message) ??
+    theySold(message) ??
+    rightedAlong(message) ??
+    message;
   const said = reading === message ? found : readBench(reading);
   const bench = withoutMoney(withoutReasons(said));
-  if (isNoneGone(reading, bench)) return undefined;
+  if (isNoneGone(reading, bench)) return byWeight(bench);
   const meant = batchMeant(reading, bench, bench.lots.length === 0);
   if (!isAboutBatch(bench, meant) || isOfShelf(bench, meant)) return undefined;
   const here = stillHereOr(reading, bench, meant);

@@ -15,11 +15,11 @@ export const batchCues =
 export const pourWords = words(`
   poured pouring pour made make filled fill weighed weigh weighed-out out yield yielded net total came bath melted heated wax at about into by us just now again another
   more second batch batches today yesterday day lot lots number with from using used and then it them all together got we i tins each full hot temperature temp degrees were was this that
-  called code recipe version loss no lids ah logged not yet written evening morning afternoon night before did done record recorded log enter note add new finished been write down produced cast last on same past date ago hour hours minute minutes lunch breakfast dinner supper break before after came come out our latest already finally actually quickly slowly carefully nicely successfully luckily happily also too only just still once really take takes taking make makes making expired managed completed double triple all same anyway even though knowingly prepared turned knocked ran banged churned off whipped up cooked cast lesson class group team pupils students`);
+  called code recipe version loss no lids ah logged not yet written evening morning afternoon night before did done record recorded log enter note add new finished been write down produced cast last on same past date ago hour hours minute minutes lunch breakfast dinner supper break before after came come out our latest already finally actually quickly slowly carefully nicely successfully luckily happily also too only just still once really take takes taking make makes making expired managed completed double triple all same anyway even though knowingly prepared turned knocked ran banged churned off whipped up cooked cast lesson class group team pupils students third first next as book please write entered enter put every each`);
 
 /** Words around tins that went somewhere, where no verb says so. */
 export const goesWords = words(`
-  also another more and then please today again of the our my all tins free gift gifts present presents prize prizes reward treat favour thank-you off out go went extra further it now yesterday batch lot for last rest left remaining sale return or swap loan trial commission consignment credit whats`);
+  also too as well already another more and then please today again of the our my all tins free gift gifts present presents prize prizes reward treat favour thank-you off out go went extra further it now yesterday batch lot for last rest left remaining sale return or swap loan trial commission consignment credit whats`);
 
 export const listWords = words(`
   ones often times time when overview everything up were been each batch batches list listing show see view all our my the what which have we do got book record records written down are there make been season made poured far left open still last latest recent recently of so with tins
@@ -42,6 +42,12 @@ export const whatWrong = missing(
   'What was wrong with it? For example "correct 26-KIVO: it was 22 tins, two spilled".',
 );
 export const howManyGone = missing('How many? For example "gave 6 tins of 26-KIVO to the spring fair".');
+
+/** A batch goes out in its tins, and not by weight. */
+export const howManyTins = (lot: string): Trouble =>
+  missing(
+    `A batch is counted in tins, not by weight. How many tins of ${lot} was it? For example "threw away 2 tins of ${lot}".`,
+  );
 
 export const notInPour = (said: readonly string[]): Trouble => ({
   code: 'not-understood',

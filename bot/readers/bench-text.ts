@@ -103,6 +103,18 @@ export const asksOrPlans = (said: string): boolean => {
 export const noPlace =
   /^(?:i|we|you|they|he|she|it|us|them|someone|somebody|people|away|out|back|another|just|all|only|up|that|which|this|today|yesterday|now|me|(?:her|his|their)(?! \p{L}{3})|him|my dear|there|with|behind|over|home|here|each|every|one(?! of (?:the|my|our) \p{L})|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|half|some|dozen|a dozen|(?:my|our) own)\b/iu;
 
+const nameEnd =
+  /\s(?:for|at)\s+[€£$]?\d|\s(?:i|we|on|in|with|because|and|from|as|by (?:post|mail|courier|hand|bike|car)|but|so|who|came|come|comes|went|go|goes|which|this|last|now|today|yesterday|earlier|just|took|has|have|had|got|dropped|brought|delivered|via)(?:\s|$)|\sas (?:an? |the )?(?:thank|gift|present|prize|treat|sample|tester|favou?r|swap|reward|donation|raffle|sorry|surprise|trial)|\sfor (?:(?:her|his|their|its) (?!\w+ (?:group|class|club|school|shop)\b)|(?:christmas|easter|nothing|free|now|sale)\b)|[:"()]|[€£$]|\s(?:\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|twelve)\s(?:more\s)?(?:tins?|jars?|pots?|tubes?|sticks?)\b|\s\d[\d.,]*\s?(?:[x×]|(?:k?g|ml|l|oz|lbs?|grams?|kilos?|litres?)\b)|\s\d+[.,]\d\d(?!\d)|\.(?=\s|$)|\s-\s/gi;
+/** "The market in Hoorn", "the bakery on Mill Lane": a place behind a name is part of it. */
+const placeBehind = /^\s(?:in|on)\s(?:St\.? )?(?!(?:Mon|Tues|Wednes|Thurs|Fri|Satur|Sun)day)\p{Lu}\p{Ll}/u;
+
+/** Where a name ends in what follows it. */
+const endOf = (tail: string): number => {
+  for (const { index } of tail.matchAll(nameEnd))
+    if (index === 0 || !placeBehind.test(tail.slice(index))) return index;
+  return tail.length;
+};
+
 /** A name in the message as it was typed: "to the spring fair", "from Hive Lane". Places masked as "_" end it. */
 export const nameAfter = (
   text: string,
@@ -112,13 +124,10 @@ export const nameAfter = (
   if (!match) return undefined;
   const start = match.index + match[0].length;
   const tail = /^[^,;\n_!?]{1,100}/.exec(text.slice(start))?.[0] ?? '';
-  const end =
-    /\s(?:for|at)\s+[€£$]?\d|\s(?:i|we|on|in|with|because|and|from|as|by (?:post|mail|courier|hand|bike|car)|but|so|who|came|come|comes|went|go|goes|which|this|last|now|today|yesterday|earlier|just|took|has|have|had|got|dropped|brought|delivered|via)(?:\s|$)|\sas (?:an? |the )?(?:thank|gift|present|prize|treat|sample|tester|favou?r|swap|reward|donation|raffle|sorry|surprise|trial)|\sfor (?:(?:her|his|their|its) (?!\w+ (?:group|class|club|school|shop)\b)|(?:christmas|easter|nothing|free|now|sale)\b)|[:"()]|[€£$]|\s(?:\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|twelve)\s(?:more\s)?(?:tins?|jars?|pots?|tubes?|sticks?)\b|\s\d[\d.,]*\s?(?:[x×]|(?:k?g|ml|l|oz|lbs?|grams?|kilos?|litres?)\b)|\s\d+[.,]\d\d(?!\d)|\.(?=\s|$)|\s-\s/i.exec(
-      tail,
-    )?.index;
+  const end = endOf(tail);
   const name = tail
-    .slice(0, end ?? tail.length)
-    .replace(/\s+(?:please|pls|thanks|thank you|on)\s*$/i, '')
+    .slice(0, end)
+    .replace(/\s+(?:please|pls|thanks|thank you|on|for|too|also|as well|already)\s*$/i, '')
     .trim();
   return name === '' || !/\p{L}/u.test(name)
     ? undefined

@@ -2,7 +2,7 @@ import type { Item } from './item.ts';
 import { letters } from './lexicon.ts';
 
 const groupBefore =
-  /\b(?:groups?|class|classes|teams?|tables?|years?|grades?|rooms?|forms?|bench|session|course)\s+(?:no\.? ?|number )?(?:\w{1,6}(?:,|\s*&|\s+and)\s*)*$/i;
+  /\b(?:groups?|class|classes|teams?|tables?|years?|grades?|rooms?|forms?|bench|session|course|wards?|units?)\s+(?:no\.? ?|number )?(?:\w{1,6}(?:,|\s*&|\s+and)\s*)*$/i;
 
 const peopleAfter =
   /^ (?:(?:of (?:us|them)|little|young|new|eager|other) )*(?:pupils?|students?|children|kids|people|persons?|participants?|guests?|learners?|makers?|women|men|ladies|girls|boys|friends|members?|helpers?|volunteers?|beginners?|scouts?|guides|brownies|colleagues|teenagers|adults|of us)\b/i;
@@ -17,4 +17,9 @@ export const countsPeople = ({ letter, to }: Item, text: string): boolean =>
 export const isGroupNumber = ({ letter, from, to }: Item, text: string): boolean =>
   letter === letters.number &&
   !/^ (?:tins?|jars?|pots?|tubes?|sticks?)\b/i.test(text.slice(to, to + 8)) &&
+  // "5 to class 4 and 3 to class 5".
+  !(
+    /(?:\band|[,&])\s*$/.test(text.slice(0, from)) &&
+    /^ (?:more )?(?:to|for)\b/i.test(text.slice(to, to + 10))
+  ) &&
   groupBefore.test(text.slice(Math.max(0, from - 30), from));

@@ -2,7 +2,8 @@ import { lotKey } from '../../core/bench/codes.ts';
 import { type Claim, type Last, oncePerReading, type Reading } from '../reading.ts';
 import { readAgain } from '../understand.ts';
 import { showWords } from './batch-words.ts';
-import { asksOrPlans } from './bench-text.ts';
+import { asksOrPlans, nameAfter } from './bench-text.ts';
+import type { Item } from './item.ts';
 import { isChatter } from './lexicon.ts';
 import { lotsIn } from './lots.ts';
 import { lotWords } from './stock-words.ts';
@@ -60,12 +61,21 @@ interface Spoken {
 /** "Used 1 g of B2", "27-ZORA": a code nobody knows is not the one spoken of. */
 const code = /\b[a-z]{1,6}-?\d{1,6}[a-z]?\b|\b\d{2}-[a-z]{3,6}\b/i;
 
+const goal = /\b(?:to|for|at) (?=(?:the|our|my)\b)/i;
+
+/** "And 3 to the honey stall": part of a name, where nothing is weighed. */
+const isInName = (item: Item, { text, items }: Reading): boolean => {
+  if (item.letter !== 'i' || items.some(({ letter }) => /[gv]/.test(letter))) return false;
+  const place = nameAfter(text, goal)?.place;
+  return place !== undefined && item.from >= place.from && item.to <= place.to;
+};
+
 /** "Which oil went into it": an ingredient may be asked about; one that is told of is another thing than the lot. */
 const isOpen = (reading: Reading, named: RegExp = /[Ri%]/): boolean =>
   reading.tokens.length <= mostTokens &&
   lotsIn(reading).length === 0 &&
   !code.test(reading.text) &&
-  !reading.items.some(({ letter }) => named.test(letter));
+  !reading.items.some((item) => named.test(item.letter) && !isInName(item, reading));
 
 const asked =
   /^\W*(?:(?:and|so|but|ok|then)\b\W*)*(?:which|what|whose|how (?:much|many)|is|are|was|were|did|from)\b|\?\s*$/i;

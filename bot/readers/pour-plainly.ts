@@ -45,8 +45,13 @@ const hasPour = ({ items }: Reading): boolean =>
   items.some(({ letter }) => letter === letters.recipe) &&
   items.some(({ letter }) => letter === letters.container);
 
+/** "And a second one: poured 8 tins". */
+const secondOne =
+  /^\W*(?:(?:and|then|ok|also)\W+)*(?:a|the|my|our|one) (?:(?:second|third|fourth|next|other|further|more) )+(?:(?:one|pour|batch|lot|time)\b)?(?: today| too)?\s*[:,-]\s*(?:(?:i|we)(?:'ve| have)? )?(?:poured|made|filled)\b/i;
+
 const plainly = (reading: Reading): string => {
-  const { text, last } = reading;
+  const text = reading.text.replace(secondOne, 'poured another');
+  const { last } = reading;
   if (barely.test(text) && last?.topic === 'scale' && bodyBefore(reading))
     return text.replace(/\bpoured\b(?: (?:it|that|them|this))?/i, 'I poured that');
   if (!hasPour(reading) || text.includes('?')) return text;

@@ -6,11 +6,13 @@ import { type Place, readingWithout } from '../understand.ts';
 import { unknownIngredient } from './ask-back.ts';
 import { whichLot } from './batch-meant.ts';
 import type { BenchReading } from './bench-reading.ts';
-import { asksOrPlans, type BenchText, nameAfter, readBenchText, withoutReasons } from './bench-text.ts';
+import { type BenchText, nameAfter, readBenchText, withoutReasons } from './bench-text.ts';
 import type { Item } from './item.ts';
 import { leftover } from './leftover.ts';
 import { withPacks } from './pack-times.ts';
 import { gramsRead, isAmount, nameRead } from './stock-amount.ts';
+import { bareCode, boughtCue, isElsewhere, looksBought } from './stock-bought-cues.ts';
+import { countsLots, withoutHeading } from './stock-bought-heading.ts';
 import { isThing, type Piece, piecesOf, timesIn } from './stock-pieces.ts';
 import { priceTold } from './stock-price.ts';
 import { boughtWords, howMuchBought, noContainers, notInStock, whatBought } from './stock-words.ts';
@@ -31,47 +33,11 @@ export interface PurchaseRead {
   readonly pack?: { readonly amount: number; readonly unit: 'g' | 'ml' };
 }
 
-const cue =
-  /\b(?:bought|purchased|received|brought(?= (?:in )?(?:us |me )?(?:\d|a |half|another ))|got in|(?:took|taken|take|taking) (?:in\b|delivery)|stored away|delivery|delivered|arrived|came(?= (?:another |in )?(?:an? |half |\d)|\s*[:,])|restocked|stocked up|picked up|fetched|collected|(?<=^\W{0,3})(?:stock|goods) in|topped up|got given|was given|were given|got (?:some|a bit of|more|new|us|in)(?! (?:trouble|mess))|add(?:ed)? to (?:the |our )?stock|new (?:stock|lot|in)|(?:could only|managed to|was able to|were able to) (?:buy|get|find))\b|\bto (?:the |our )?stock\b/i;
 const supplierCue =
-  /\b(?:from|by|at|off)\s+(?!(?:the )?(?:it\b|that\b|this\b|post|mail|courier|parcel|mistake|kilo|gram|cost|last|least|once|about|home|half|noon|price|least|now|hand|accident|january|february|march|april|may|june|july|august|september|october|november|december)\b)(?:the\s+)?(?=\p{L})/iu;
+  /\b(?:from|by|at|off|supplier(?: is| was)?[:,]?)\s+(?!(?:the )?(?:it\b|that\b|this\b|post|mail|courier|parcel|mistake|kilo|gram|cost|last|least|once|about|home|half|noon|price|least|now|hand|accident|before|earlier|(?:the )?(?:back|bottom|top|spring|summer|autumn|winter|old|older)|january|february|march|april|may|june|july|august|september|october|november|december)\b)(?:the\s+)?(?=\p{L})/iu;
 /** Where it came, and what it is for: "in the post", "for the winter workshop". */
 const around =
   /\b(?:in|with|by) (?:the |our |this |a )?(?:post|mail|parcel|delivery|box|bag|courier|order|van)\b|\bfor (?:infusing|infusions|melting|pouring|making [a-z]+|candles|soap|balms?|salves?|testing|tests|practice|trials?|teaching|demonstrations?)\b|\bfor (?:the|our|my|next|this)(?: [a-z]+){0,2} (?:batch|batches|infusion|infusions|candle|candles|kitchen|shop|workshop|workshops|fair|market|class|balm|balms|salve|salves|pour|group|season|year|month|week|stall)\b/gi;
-
-/** "beeswax, 1 kg, K44, best before June": a code that nothing announces. */
-const bareCode =
-  /(?<![\p{L}\d_.,/-])(?:\p{Lu}{1,4}[-/]?\d{1,6}\p{Lu}?|\d{1,4}-?\p{Lu}{1,3})(?![\p{L}\d_-]|[.,]\d)/u;
-
-/** What was done with something that is there already, or will be: no purchase. */
-const doneElse =
-  /\b(?:(?<!\bbe )used|poured|made|threw|thrown|binned|wasted|lost|spill\w*|spilt|strained|infused|weigh\w*|count\w*|really|left(?! (?:us|me|here)\b)|below|under|warn|alert|opened|scale|recipe|to make|need|want|infuse|melt|swap|costs?)\b/i;
-const cameIn =
-  /\b(?:got|had|have|came|come|comes|turned up|here|gift|present|in stock|in the (?:post|house|cupboard)|on the shelf|given|gave|left us|left me|brought|sent|put|taken|took|paid|purchase|delivered)\b/i;
-
-/**
- * "500 g beeswax lot K12 best before 2027-03": an amount, a name, and a lot with a date beside them; or a lot and
- * that it came, in any words.
- */
-const looksBought = ({ rest, lots, days, today }: BenchReading): boolean =>
-  (lots.some(({ cued, kind }) => cued && kind !== 'batch') ||
-    (bareCode.test(rest.text) && days.some(({ role }) => role === 'best-before'))) &&
-  rest.items.some(({ letter }) => letter === 'i') &&
-  rest.items.some(isAmount) &&
-  !doneElse.test(rest.text) &&
-  (days.some(({ role, past }) => role === 'best-before' || past > today) || cameIn.test(rest.text));
-
-/** What a shop has, or what was ordered and did not come yet, is not on the shelf. */
-const notOurs =
-  /\b(?:the|a|this|that|their|any|local) (?:[a-z-]+ )?(?:shop|store|supplier|website|site|wholesaler|market|chemist|pharmacy|farm|catalogue) (?:has|have|had|sells?|offers?|stocks?)\b|\bthey (?:sell|have|offer|stock)\b|\b(?:for sale|on offer|in the catalogue|(?:re-?)?ordered(?![^.;]{0,40}\b(?:here|arrived|came|come|received|delivered|got)\b)|on order|to order|on the list|shopping list)\b/i;
-
-/** What is asked, planned, ordered, or somebody else's. */
-const isElsewhere = (text: string, told: boolean): boolean =>
-  asksOrPlans(text) || ofOthers.test(text) || (!told && notOurs.test(text));
-
-/** What others bought, or was bought once, or was only seen. */
-const ofOthers =
-  /\b(?:another|the other|some other|that other) (?:group|circle|club|maker)\b|\blast time\b|\b(?:there(?:'s| is| are)|saw|seen|spotted)\b.*\bat (?:the|a|that) (?:shop|store|market|fair|wholesaler|supermarket)\b/i;
 
 interface One {
   readonly purchase?: PurchaseRead;
@@ -192,13 +158,6 @@ const isPurpose = ({ letter, from }: Item, text: string): boolean =>
     text.slice(Math.max(0, from - 26), from),
   );
 
-/** "Two lots of olive oil: …": each of them follows with its own amount. */
-const countsLots = ({ letter, to, value }: Item, text: string): boolean =>
-  letter === 'n' &&
-  (/^\s*(?:lots|kinds|sorts|deliveries|parcels)\b/i.test(text.slice(to, to + 14)) ||
-    (/^\s*(?:bottles?|bags?|tubs?|packs?|jars?|blocks?|tins?|cans?)\b/i.test(text.slice(to, to + 10)) &&
-      [...text.slice(to).matchAll(/\d ?(?:kg|g|ml|l|oz|lb)\b/gi)].length === value));
-
 const isLoose = ({ letter, word }: Item): boolean =>
   /[wzZRgvn%dptrMQ]/.test(letter) && !boughtWords.has(word) && !/^[€$£]$/.test(word);
 
@@ -264,34 +223,12 @@ const asideOf = (read: readonly One[]): readonly string[] => {
   return said.length > 0 ? [`I set aside "${said.join('", "')}".`] : [];
 };
 
-/** "There is some old wax about, 120 g beeswax …": what leads to a purchase has a kind at most, and no amount. */
-const afterLead = (items: readonly Item[]): readonly Item[] => {
-  const end = items.findIndex(({ letter }) => letter === ':' || letter === ',');
-  const [lead, after] = [items.slice(0, end), items.slice(end + 1)];
-  const isLead =
-    end > 0 &&
-    lead.some(({ generic }) => generic) &&
-    lead.every((item) => !isAmount(item) && (!isThing(item) || item.generic));
-  return isLead && after.some((item) => isThing(item) && !item.generic) ? after : items;
-};
-
-/** "For the oil I bought 700 g of sunflower": of a kind nothing is bought beside what is named, if it has no amount. */
-const withoutHeading = (rest: Reading): Reading => {
-  const led = afterLead(rest.items);
-  const isNamed = led.some((item) => isThing(item) && !item.generic);
-  const items = led.filter((item, at) => {
-    const before = led[at - 1]?.letter === 'o' ? led[at - 2] : led[at - 1];
-    return !isNamed || !item.generic || (before !== undefined && isAmount(before));
-  });
-  return items.some(isThing) ? { ...rest, items } : rest;
-};
-
 /** "bought 500 g beeswax lot K12, best before 2027-03, 14.50 from Hive Lane", one or many, typed or pasted. */
 export const claimBought = (message: Reading): Claim | undefined => {
   const reading = withPacks(message);
   const typed = readBenchText(reading);
   const text = { ...typed, bench: withoutReasons(typed.bench) };
-  const told = cue.test(text.bench.rest.text);
+  const told = boughtCue.test(text.bench.rest.text);
   if ((!told && !looksBought(text.bench)) || isElsewhere(text.bench.rest.text, told)) return undefined;
   const { bench, rest: said, supplier } = shopOf(text);
   const rest = withoutHeading(said);

@@ -17,7 +17,8 @@ interface Part {
   readonly lot?: string;
 }
 
-const cue = /\b(?:strained|infused|made|filtered|pressed|drained|sieved|squeezed|decanted|bottled)\b/i;
+const cue =
+  /\b(?:strained|infused|made|filtered|pressed|drained|sieved|squeezed|decanted|bottled|through (?:the|a|my|our) (?:sieve|filter|cloth|muslin|cheesecloth|strainer))\b/i;
 /** Said of an infused oil that is named, these tell that it was strained too. */
 const doneCue =
   /\b(?:ready|finished|done|gave|yield(?:ed|s)?|got|came out|turned into|became|used|went in(?:to)?|harvested)\b/i;
@@ -54,20 +55,25 @@ const pairsIn = (bench: BenchReading): readonly Pair[] => {
 };
 
 const gotBefore =
-  /\b(?:got|gave|yield(?:ed|s|ing)?|strained|came out|made|filtered|pressed out|out came|left with|total(?: of)?|=)\W*(?:(?:off|out|of|was|is|about|us|me|now|in all|then)\W*){0,3}$/i;
+  /\b(?:got|gave|became|turned into|yield(?:ed|s|ing)?|strained|came out|made|filtered|pressed out|out came|out(?:put)?(?=\W{1,3}$)|left with|total(?: of)?|=)\W*(?:(?:off|out|of|was|is|it|about|us|me|now|in all|then)\W*){0,3}$/i;
+
+const gotAfter =
+  /^\W*(?:of (?:it|oil|the oil|finished oil) )?(?:(?:have|has|is|are|was|were|then|finally) )*(?:came|come|ran|dripped|what came|what came|left)(?: (?:out|through|of it|over))?\b/i;
+
+const isGot = (text: string, { from, to }: Item): boolean =>
+  gotBefore.test(text.slice(Math.max(0, from - 30), from)) || gotAfter.test(text.slice(to, to + 50));
 
 /** What came out: the oil that has a herb in its name, or the amount that is said to have been got; else the first. */
 const cameOut = (pairs: readonly Pair[], text: string): Pair | undefined => {
   const isInfused = ({ name }: Pair): boolean => name?.infusedWith !== undefined;
-  const isGot = ({ from }: Pair): boolean => gotBefore.test(text.slice(Math.max(0, from - 30), from));
-  return pairs.find(isInfused) ?? pairs.find(isGot) ?? pairs[0];
+  return pairs.find(isInfused) ?? pairs.find(({ amount }) => isGot(text, amount)) ?? pairs[0];
 };
 
 /** "…, got 300 g": an amount of nothing that is named, after what went in. */
 const loneOut = ({ rest }: BenchReading, pairs: readonly Pair[]): Pair | undefined => {
   const lone = rest.items.filter((item) => isAmount(item) && !pairs.some(({ amount }) => amount === item));
   const [amount, second] = lone;
-  return amount && !second && gotBefore.test(rest.text.slice(Math.max(0, amount.from - 30), amount.from))
+  return amount && !second && isGot(rest.text, amount)
     ? { amount, from: amount.from, to: rest.text.length }
     : undefined;
 };
@@ -152,15 +158,22 @@ const jarOf = (
 
 /** "Calendula oil", "the calendula infusion". */
 const namesInfusion = (rest: Reading): boolean =>
-  rest.items.some(({ infusedWith }) => infusedWith !== undefined) || /\binfus(?:ion|ed)\b/i.test(rest.text);
+  rest.items.some(({ infusedWith }) => infusedWith !== undefined) ||
+  /\b(?:infus(?:ion|ed)|macera(?:te|tion))\b/i.test(rest.text);
+
+/** "In a bottle" counts none. */
+const isCounted = (before: Item | undefined): boolean =>
+  /^[nx]$/.test(before?.letter ?? '') && before?.word !== 'a';
+
+const notYet =
+  /\b(?:not|isn't|aren't|wasn't|never)(?: (?:yet|quite|even|been))* (?:ready|finished|done|strained|filtered)\b/i;
 
 const isTold = ({ lots, rest }: BenchReading): boolean =>
   (lots.length > 0 || /\b(?:stock|shelf)\b/i.test(rest.text)) &&
   (cue.test(rest.text) || (doneCue.test(rest.text) && namesInfusion(rest))) &&
   !asksOrPlans(rest.text) &&
-  !rest.items.some(
-    ({ letter }, at) => letter === 'R' || (letter === 'c' && /[nx]/.test(rest.items[at - 1]?.letter ?? '')),
-  );
+  !notYet.test(rest.text) &&
+  !rest.items.some(({ letter }, at) => letter === 'R' || (letter === 'c' && isCounted(rest.items[at - 1])));
 
 const aboutJar = ({ days, rest }: BenchReading, note: string | undefined) =>
   defined({

@@ -2,6 +2,7 @@ import { lotKey } from '../../core/bench/codes.ts';
 import { defined } from '../../core/defined.ts';
 import type { Trouble } from '../answer.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
+import { readingWithout } from '../understand.ts';
 import { isBackground } from './background-words.ts';
 import { type BenchReading, lotsWithin } from './bench-reading.ts';
 import type { BenchText } from './bench-text.ts';
@@ -149,9 +150,22 @@ const readTakes = (reading: Reading, bench: BenchReading, how: string): readonly
 
 const isTold = ({ take: { grams = 0, all } }: TakeRead): boolean => grams > 0 || all === true;
 
+const why =
+  /(?:[,;]| -)\s+(?:there (?:was|were|had)|it (?:had|got)|some(?:body|one) had|i (?:found|saw)) [^_]*$/i;
+
+/** "…, there was a drop of water in the jug": no amount of what was thrown out. */
+const withoutWhy = (bench: BenchReading): BenchReading => {
+  const from = bench.rest.text.search(why);
+  const isFirst = from < 0 || bench.lots.some((lot) => lot.from > from);
+  return isFirst || !bench.rest.items.some((item) => isAmount(item) && item.to <= from)
+    ? bench
+    : { ...bench, rest: readingWithout(bench.rest, [{ from: from + 1, to: bench.rest.text.length }]) };
+};
+
 /** "threw away 50 g of K12, rancid", "used 30 g beeswax for a test", "binned 50 g of K12 and 20 g of G7". */
 export const claimTaken = (reading: Reading, text: BenchText): Claim | undefined => {
-  const { bench, note } = text;
+  const { note } = text;
+  const bench = withoutWhy(text.bench);
   const how = howTaken(bench);
   if (!how) return undefined;
   const read = readTakes(reading, bench, how);
@@ -163,7 +177,7 @@ export const claimTaken = (reading: Reading, text: BenchText): Claim | undefined
   if (!read.every(isTold)) return first.take.lot === undefined ? undefined : refuse(howMuchTaken, 3.1);
   const more = defined({
     on: dayIn(bench),
-    why: note ?? reasonIn(bench.rest.text),
+    why: note ?? reasonIn(text.bench.rest.text),
     again: /\banother\b/i.test(bench.rest.text) || undefined,
   });
   const takes = read.map(({ take }) => take);

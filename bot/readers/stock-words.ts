@@ -4,7 +4,7 @@ export const boughtExample = 'bought 500 g beeswax lot K12, best before 2027-03,
 
 /** Any of these, or a lot code, has to be in a message about the stock. */
 export const stockCues =
-  `bought buy got received ordered stock stocked took taken lost picked fetched collected restocked purchased lot lots low warn alert mark left opened open strained infused used use threw thrown binned wasted discarded spilled
+  `bought buy got received ordered filtered sieve drained decanted bottled stock stocked took taken lost picked fetched collected restocked purchased lot lots low warn alert mark left opened open strained infused used use threw thrown binned wasted discarded spilled
   spilt dispose scrap scrapped ditched sieved weighs down started scales pressed became infusion gave ready done sieved squeezed drained strained adjust really count counted weighed empty finished delivery arrived delivered have has best expires note notes bb bbe inventory shelf gone drawn drew checked weighing sold borrowed melted candles soap ate eaten take remove minus subtract deduct min
   running remaining short scarce watch shout least there much any house buy paid pay poured rancid restock reorder re-order went into bin whole tipped dumped disposed throw chucked rid drain compost more
   ordering reordering buying should never told
@@ -20,7 +20,8 @@ export const boughtWords = words(`
   price each per a an one bag bags pack packs packet packets bottle bottles jar jars tub tubs tin tins block blocks sack sacks box boxes can cans drum drums bar bars cake cakes slab slabs piece pieces carton cartons case cases us the on shelf note record
   came eur euro euros gbp usd pounds pound dollars incl excl vat tax tax-free delivery included including plus organic raw refined unrefined supplier ingredient amount date more
   another which that keeps keep until till lasts lasting good parcel post postman number numbers without hallo same found under taken took gave given sent gift gifted donated donation swapped spare stored away last first lastly firstly finally besides well too next some our brought pence cent cents p restocked stocked purchase purchased ordered it also no code altogether total x opened white yellow pellets virgin cold pressed extra dried g ml again up picked fetched collected
-  were was been being twice thrice here now cheap cheaper bargain offer sale deal lovely have had came come turned finally both each could only managed able find found order ordered left mine`);
+  were was been being twice thrice here now cheap cheaper bargain offer sale deal lovely have had came come turned finally both each could only managed able find found order ordered left mine
+  label labels sticker tag says said reads marked own old older year's years still remaining rest call called book entered enter write down put please pls harvest harvested melt spring summer autumn winter`);
 
 export const listWords = words(`
   print things thing me number code codes status situation need should must yet needs altogether some can let look down far shelf's stock show list see what which do we have got our the my all is are there in on shelf left how much many still any of level levels stocks lot lots and with inventory ingredients

@@ -3,7 +3,7 @@ export const stock = `
 = bought {g} {i} lot {new}[, best before {best}][, {paid}][ from {whom}][ on {date}]
 ? bought purchased buy purchase received arrived came come here got delivered delivery picked_up collected fetched brought sent given gave dropped_off new has_come stocked unpacked parcel in_the_post restocked took_home had landed turned_up harvested added joins joined moved_in found paid costs cost got_hold
 + price cost paid for_it good is has says label post market fair supplier shop on_the_label best stands marked dated keeps
-! used poured made binned threw spilled spilt weighs weighed left opened strained infused steeping remain remains needs needed lost sold left_over really
+! used poured made binned threw spilled spilt weighs weighed left opened strained infused steeping remain remains needs needed lost sold left_over really gave_away given_away sent_back gave_back
 
 = bought {g} {i}[, best before {best}][, {paid}][ from {whom}][ on {date}]
 ? bought purchased received arrived delivered delivery dropped_off picked_up fetched stocked_up restocked in_the_post
