@@ -1,6 +1,7 @@
 import { lotKey } from '../../core/bench/codes.ts';
 import { defined } from '../../core/defined.ts';
 import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
+import { readAgain } from '../understand.ts';
 import { claimAnew } from './batch-anew.ts';
 import { claimCorrect } from './batch-correct.ts';
 import { claimGone } from './batch-gone.ts';
@@ -181,8 +182,17 @@ const goneOrLook = (reading: Reading, bench: BenchReading): Claim | undefined =>
   return gone?.kind === 'request' ? gone : (claimLook(reading, bench) ?? gone);
 };
 
+/** "20 jars of it poured today, 40 g a jar": how much goes in each. */
+const aJar =
+  /,?\s*(\d[\d.,]{0,6}\s?(?:g|grams?|ml|oz))\s+(?:an?|per|to (?:an?|each|the)|in an?)\s+(?:tin|jar|pot|stick|tube|tub)\b(?!\s+of\b)/i;
+const withEach = (reading: Reading): Reading =>
+  /\b(?:poured|filled|made)\b/i.test(reading.text) && aJar.test(reading.text)
+    ? readAgain(reading.text.replace(aJar, ', $1 in each'), reading)
+    : reading;
+
 /** What a message would mean to the book of batches. */
-export const claimBatch = (reading: Reading): Claim | undefined => {
+export const claimBatch = (heard: Reading): Claim | undefined => {
+  const reading = withEach(heard);
   const instead = claimGoneInstead(reading);
   if (instead) return instead;
   if (!concerns(reading)) return undefined;

@@ -30,7 +30,7 @@ const byMember: readonly RegExp[] = [
 
 /** "What did we buy", "the purchases", "what was bought when". */
 const bought =
-  /^(?:when did we (?:buy|get) (?:what|which)|(?:what|which)(?: lots| things| ingredients| stock| all)* (?:did|have|has|was|were|is|are)(?: (?:we|i|you|been|all))* (?:buy|bought|purchased?|brought in|come in)(?: in)?(?: when| and when)*|(?:what|everything|all|whatever)(?: (?:that|which))?(?: (?:we|i))?(?: (?:was|were|have|has))? (?:bought|came in|purchased)(?: when| and when)*|(?:all |the |our |list |every |list of )*(?:purchases|deliveries|buys))$/i;
+  /^(?:when did we (?:buy|get) (?:what|which)|(?:what|which)(?: lots| things| ingredients| stock| all)* (?:did|have|has|was|were|is|are)(?: (?:we|i|you|been|all))* (?:buy|bought|purchased?|brought in|come in)(?: in)?(?: when| and when)*|(?:what|everything|all|whatever)(?: (?:that|which))?(?: (?:we|i))?(?: (?:was|were|have|has))? (?:bought|came in|purchased)(?: when| and when)*|(?:what|which) (?:purchases|deliveries) (?:were|are|have|did|was)(?: (?:there|we|been|you|have|made|make|got|had|noted))*|(?:all |the |our |list |every |list of )*(?:purchases|deliveries|buys))$/i;
 
 /** "What did we sell", "how many tins have we given away": in a stretch of days that is said besides. */
 const went =

@@ -14,7 +14,7 @@ export const undoCues = [
 ];
 
 const that =
-  '(?:that|this|it|mine|my one|my own(?: one| entry)?|(?:that|the|my(?: own)?|our) last (?:one|change|entry|step|thing|edit|action|message|command|bit)|my(?: own)? last|the last|last(?: one| change| entry| thing)?|what i (?:just )?(?:did|said|wrote|told you|entered|recorded)(?: last| just now| just)?)';
+  '(?:that|this|it|that one|this one|mine|my one|my own(?: one| entry)?|(?:that|the|my(?: own)?|our) last (?:one|change|entry|step|thing|edit|action|message|command|bit)|my(?: own)? last|the last|last(?: one| change| entry| thing)?|what i (?:just )?(?:did|said|wrote|told you|entered|recorded)(?: last| just now| just)?)';
 const plainUndo = new RegExp(
   [
     `^(?:oops|whoops|sorry|no)?[ ,]*(?:undo|unsave|revert|reverse|withdraw|retract|void|rescind|rollback|roll back)(?: ${that})?$`,
@@ -100,7 +100,11 @@ const undoneAndWhy =
 /** "Redo it", "undo the last pour": one clause of talk around it, as long as no figure is told. */
 const amongTalk = (text: string, reading: Reading): Claim | undefined => {
   const has = (letter: RegExp): boolean => reading.items.some((item) => letter.test(item.letter));
-  if (has(/[gv%t]/) || (has(/n/) && has(/c/))) return undefined;
+  // "It says 2029 on the can" counts no cans.
+  const counts = reading.items.some(
+    ({ letter, value = 0 }) => letter === 'n' && (value < 1900 || value > 2100),
+  );
+  if (has(/[gv%t]/) || (counts && has(/c/))) return undefined;
   const clauses = text
     .replace(undoneAndWhy, '$1, ')
     .split(clauseEnd)

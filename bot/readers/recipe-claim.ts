@@ -180,7 +180,15 @@ const renameNear = (reading: Reading, newName: string): Claim => {
   return claim({ action: 'rename', name: found.name, newName }, 2.4, found.assumed);
 };
 
+/** "Tea balm should be called Milking balm from now on". */
+const shallBeCalled =
+  /\b(?:should|shall|will|must|is to|ought to)(?: now| from now on)? be (?:called|named) (.{2,60}?)(?:\s+(?:from now on|now|in future|instead))?(?:\s*[,.;!?]|$)/i;
+
 const claimRename = (reading: Reading): Claim => {
+  const said = shallBeCalled.exec(reading.text)?.[1];
+  const old = reading.items.find((each) => each.letter === 'R');
+  if (said !== undefined && old)
+    return claim({ action: 'rename', name: old.recipe, newName: cleanName(said) }, 3);
   const item = reading.items.find((each) => each.letter === 'R');
   const tail = /\b(?:to|as|into)\b\s*(.+)$/is.exec(reading.text.slice(item?.to ?? 0));
   const newName = cleanName(tail?.[1] ?? '');
@@ -242,9 +250,14 @@ const asksForNone = (reading: Reading): boolean =>
 /** Nothing to be saved was read, or talk got into its name. */
 const isOddSave = (save: Claim | undefined): boolean =>
   save?.kind !== 'request' ||
-  /\b(?:me|us|please|it's|called|named|under|version|recipe|again|anew|this time)\b|[(,-]$|^(?:that|this|it)$/i.test(
+  /\b(?:me|us|please|it's|called|name|named|under|version|recipe|again|anew|this time)\b|[(,-]$|^\W|^(?:that|this|it)$/i.test(
     String((save.request as { name?: unknown }).name),
   );
+
+const isRenamed = ({ text, items }: Reading): boolean =>
+  shallBeCalled.test(text) &&
+  items.some(({ letter }) => letter === 'R') &&
+  !items.some(({ letter }) => /[gv%]/.test(letter));
 
 /** A recipe that is to be written down. */
 const saved = (reading: Reading): Claim | undefined => {
@@ -259,7 +272,7 @@ const saved = (reading: Reading): Claim | undefined => {
 /** What a message would mean to the recipe shelf. */
 export const claimRecipe = (reading: Reading): Claim | undefined => {
   if (asksForNone(reading)) return undefined;
-  if (has(reading, 'rename', 'retitle')) return claimRename(reading);
+  if (has(reading, 'rename', 'retitle') || isRenamed(reading)) return claimRename(reading);
   const save = saved(reading);
   if (save) return save;
   if (deletes(reading)) return onTarget('delete', reading);

@@ -4,13 +4,13 @@ import { linesAmong } from './list-lines.ts';
 
 /** Asked for, and not told: "please keep", "can you note down", "save it", "recipe to remember". */
 const asksToKeep =
-  /(?:^|[.!,;:–(-]\s*|\b(?:please|pls|you|now|and|hi|hello|hey|to|then|just)\s+)(?:save|keep|store|note(?: down)?|write(?: (?:it|this|that))? down|jot(?: (?:it|this|that))? down|remember|add|put|record|enter|file)\b/i;
+  /\bnew recipe\b|(?:^|[.!,;:–(-]\s*|\b(?:please|pls|you|now|and|hi|hello|hey|to|then|just)\s+)(?:save|keep|store|note(?: down)?|write(?: (?:it|this|that))? down|jot(?: (?:it|this|that))? down|remember|add|put|record|enter|file)\b/i;
 /** Of a recipe, or of something named like one. */
 const ofRecipe = /\brecipes?\b|\bbalms?\b|\bsalves?\b|\bsticks?\b|\bbook\b|\bsave\b|\bstore\b/i;
 const elsewhere = /\b(?:bought|poured|lots?|tins? of|prices?|costs?|samples?|back|check|scale|label)\b/i;
 
 const named =
-  /\b(?:called|named|call (?:it|this)|(?:save|store|keep|record|enter|file) (?:it|this|that)(?: one)? (?:as|under)|(?:under|by|with) the name(?: of)?|as)\s+["“']?([^:,\n("“”]{2,60}?)["”']?\s*(?=[:,\n(]|\s[-–—]\s|\bwith\b|\bis\b|\bwhich\b|$)/i;
+  /\b(?:called|named|name(?:\s*[:=]|\s+is)|call (?:it|this)|(?:save|store|keep|record|enter|file) (?:it|this|that)(?: one)? (?:as|under)|(?:under|by|with) the name(?: of)?|as)\s+["“']?([^:,\n("“”]{2,60}?)["”']?\s*(?=[:,\n(]|\s[-–—]\s|\bwith\b|\bis\b|\bwhich\b|$)/i;
 
 /** Words around a name that are none of it. */
 const lead =
