@@ -19,8 +19,9 @@ const complaint = new RegExp(
 /** A message without what is wrong with the reminder as it stands. */
 export const withoutComplaint = (text: string): string => text.replace(complaint, ' ').trim();
 
+/** What was only asked back about waits for its answer, and is not gone on from. */
 const spokeOf = ({ last }: Reading): boolean =>
-  last?.topic === 'expiry' && /^(?:set|show|stop)$/.test(String(last.request.action));
+  last?.topic === 'expiry' && last.done === true && /^(?:set|show|stop)$/.test(String(last.request.action));
 
 /** What asks for something else, though it has a number in it. */
 const elsewhere =
