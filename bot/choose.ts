@@ -76,9 +76,20 @@ function* looksByThings(named: Reading, topics: readonly Topic[]): Generator<Loo
 /** Reminders and undoing are written of words alone, in which a slip may be put right. */
 const inWordsAlone = new Set(['expiry', 'book']);
 
+const wordsIn = (text: string): readonly string[] => text.toLowerCase().match(/[\p{L}']+/gu) ?? [];
+
+/** "We replaced the wax last week" is no slip of "replace". */
+const changesTense = ({ text, corrected }: Reading): boolean => {
+  const plain = wordsIn(corrected);
+  return wordsIn(text).some((word, at) => {
+    const other = plain[at] ?? '';
+    return word !== other && word.startsWith(other) && /^(?:e?d|s|ing)$/.test(word.slice(other.length));
+  });
+};
+
 /** "Stokc", "remind us dayly at 8": with the slips in its carrying words put right. */
 function* spelledLook(named: Reading, whole: Chosen | undefined, topics: readonly Topic[]): Generator<Look> {
-  if (named.corrected === named.text || !isOpen(whole)) return;
+  if (named.corrected === named.text || !isOpen(whole) || changesTense(named)) return;
   const spelled = readAgain(named.corrected, named);
   const read = (): Chosen | undefined => {
     const chosen = chooseWhole(spelled, topics);
