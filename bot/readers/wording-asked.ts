@@ -51,7 +51,7 @@ const okOn = new RegExp(
 export const quoted = (text: string): string | undefined => {
   const pairs = [...text.matchAll(/"([^"]{2,})"/g)].map((found) => found[1]?.trim() ?? '');
   if (pairs.length > 0) return pairs.join(' … ');
-  return /(?:^|[\s(:])'([^']{2,}(?:'[a-z]{1,2}[^']*)*)'(?![a-z])/i.exec(text)?.[1]?.trim();
+  return /(?:^|[\s(:])'([^']{2,}(?:'[a-z]{1,2}(?![a-z])[^']*)*)'(?![a-z])/i.exec(text)?.[1]?.trim();
 };
 
 export const trimmed = (said: string): string =>

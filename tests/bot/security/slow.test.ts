@@ -84,6 +84,7 @@ const openings: readonly Shape[] = [
   { before: 'what can replace', again: ' oil', after: ' in Hall balm' },
   { before: 'vegan stick that survives', again: ' 1', after: ' C, no nuts' },
   { before: 'can I say it', again: ' heals', after: '?' },
+  { again: "'ll be 14 of us in the end, t", after: '?' },
   { before: 'remind us daily at', again: ' 9', after: ' in Lisbon' },
   { before: 'workshop for 12 people', again: ', 2 tins', after: ' of 15 ml each, Hall balm' },
   { before: 'who changed', again: ' "', after: ' in March' },
