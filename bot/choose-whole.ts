@@ -1,5 +1,6 @@
 import { type Chosen, withAssumed } from './chosen.ts';
 import { likely } from './likeness/likely.ts';
+import { ofThem } from './readers/cost-claim.ts';
 import { lookInTalk, surelyToLookAt } from './readers/list-in-talk.ts';
 import { pointedNames } from './readers/pointed-name.ts';
 import { namesOwnBalm, secondLook } from './readers/second-look.ts';
@@ -24,9 +25,6 @@ const alikeAnyway = 0.5;
 /** Two words tell nothing that could be written down: "may I write" asks. */
 const leastTold = 3;
 
-/** "I need labels, 24 of them" is no price of 24. */
-const countsThem = /\b\d{1,5} of (?:them|these|those)\b/i;
-
 const requestOf = ({ claim: said }: Chosen): string | undefined =>
   said.kind === 'request' ? JSON.stringify(said.request) : undefined;
 
@@ -39,7 +37,7 @@ const byLikeness = (reading: Reading, topics: readonly Topic[], leastAlike: numb
   const [like, ...others] = likely(reading, leastAlike);
   const chosen = like && surest(like.reading, topics);
   if (!like || !isRequest(chosen)) return undefined;
-  if (countsThem.test(reading.text) && writes(chosen)) return undefined;
+  if (ofThem.test(reading.text) && writes(chosen)) return undefined;
   const agree = others.every((other) => isSame(surest(other.reading, topics), chosen));
   const isTold = leastAlike >= alikeBeforeTrouble && reading.items.length >= leastTold;
   return agree && (isTold || !writes(chosen)) ? withAssumed(chosen, [like.assumed]) : undefined;

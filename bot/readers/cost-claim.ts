@@ -209,7 +209,7 @@ export const claimMoney = (said: Reading): Claim | undefined => {
 };
 
 /** "I need labels, 24 of them": how many, and no price. */
-const ofThem = /\b\d{1,5} of (?:them|these|those)\b/i;
+export const ofThem = /\b\d{1,5} of (?:them|these|those)\b/i;
 const priced =
   /[€£$]|\d[.,]\d\d\b|\b(?:each|per|a piece|apiece|cost|costs|price|prices|paid|euros?|pounds?|dollars?)\b/i;
 

@@ -3,7 +3,7 @@ import type { Reading } from '../reading.ts';
 import { takeDay, takeRegion, withWatched } from './check-parts.ts';
 import { takeWearer } from './check-wearer.ts';
 import type { Item } from './item.ts';
-import { type Line, lettered, linesAt, type Place, talk } from './list-lines.ts';
+import { amountsIn, type Line, lettered, linesAt, type Place, talk } from './list-lines.ts';
 import { boardOf } from './target.ts';
 
 /** "Only 0.1 g now. … 0.1 g sweet fennel oil": spoken of before it stands in its line. */
@@ -113,7 +113,7 @@ export const listInTalk = (reading: Reading): string | undefined => {
     return undefined;
   if (!plain && items.some(({ letter }) => letter === 'R')) return undefined;
   if (items.some(({ letter }, at) => letter === 'n' && items[at + 1]?.letter === 'c')) return undefined;
-  const amounts = items.filter(({ letter, value }) => /[gvd%p]/.test(letter) && value !== undefined);
+  const amounts = amountsIn(items);
   const read = linesAt(text, amounts);
   const lines = read.filter((line): line is Line => line !== undefined && line !== 'whole');
   const nameless = amounts.filter((_amount, at) => read[at] === undefined);

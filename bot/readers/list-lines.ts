@@ -100,6 +100,10 @@ export const linesAt = (text: string, amounts: readonly Item[]): readonly (Line 
   });
 };
 
+/** What lines of a recipe are measured by. */
+export const amountsIn = (items: readonly Item[]): readonly Item[] =>
+  items.filter(({ letter, value }) => /[gvd%p]/.test(letter) && value !== undefined);
+
 /** The lines that a text's amounts stand in, each with its name; those without one are left out. */
 export const linesAmong = (text: string, amounts: readonly Item[]): readonly Line[] =>
   linesAt(text, amounts).filter((line): line is Line => typeof line === 'object');

@@ -185,11 +185,10 @@ const shallBeCalled =
   /\b(?:should|shall|will|must|is to|ought to)(?: now| from now on)? be (?:called|named) (.{2,60}?)(?:\s+(?:from now on|now|in future|instead))?(?:\s*[,.;!?]|$)/i;
 
 const claimRename = (reading: Reading): Claim => {
-  const said = shallBeCalled.exec(reading.text)?.[1];
-  const old = reading.items.find((each) => each.letter === 'R');
-  if (said !== undefined && old)
-    return claim({ action: 'rename', name: old.recipe, newName: cleanName(said) }, 3);
   const item = reading.items.find((each) => each.letter === 'R');
+  const said = shallBeCalled.exec(reading.text)?.[1];
+  if (said !== undefined && item)
+    return claim({ action: 'rename', name: item.recipe, newName: cleanName(said) }, 3);
   const tail = /\b(?:to|as|into)\b\s*(.+)$/is.exec(reading.text.slice(item?.to ?? 0));
   const newName = cleanName(tail?.[1] ?? '');
   if (!item) return renameNear(reading, newName);

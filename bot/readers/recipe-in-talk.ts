@@ -1,6 +1,5 @@
 import type { Reading } from '../reading.ts';
-import type { Item } from './item.ts';
-import { linesAmong } from './list-lines.ts';
+import { amountsIn, linesAmong } from './list-lines.ts';
 
 /** Asked for, and not told: "please keep", "can you note down", "save it", "recipe to remember". */
 const asksToKeep =
@@ -50,15 +49,13 @@ const nameIn = (before: string, after: string): string | undefined => {
   return said === undefined ? nameBefore(before) : bare(said);
 };
 
-const isAmount = ({ letter, value }: Item): boolean => /[gvd%p]/.test(letter) && value !== undefined;
-
 /**
  * "Please keep this recipe for us: Garden salve, 20 g beeswax and 80 g olive oil", "… - please save": a recipe that is to be
  * written down, as a plain message would say it. Undefined where no name is plain.
  */
 export const savedInTalk = ({ text, items }: Reading): string | undefined => {
   if (!asksToKeep.test(text) || !ofRecipe.test(text) || elsewhere.test(text)) return undefined;
-  const lines = linesAmong(text, items.filter(isAmount));
+  const lines = linesAmong(text, amountsIn(items));
   if (lines.length < 2) return undefined;
   const from = Math.min(...lines.map((line) => line.from));
   const to = Math.max(...lines.map((line) => line.to));

@@ -1,5 +1,5 @@
 import type { Reading } from '../reading.ts';
-import type { Item } from './item.ts';
+import { takeItem } from './body.ts';
 import type { Phrase } from './substitute-phrases.ts';
 import { type Board, free } from './target.ts';
 
@@ -13,15 +13,11 @@ const comparing =
 const tail =
   /(?:[,.;]|\band\b|\bthen\b|&)\s*(?:(?:tell|show) (?:me|us) |see |say |let me know |check )?(?:if|whether|does|do|will|would|is|how much)\b(?: (?:it|that|this|they|the balm|still|be|is|are|get|gets|getting|become|becomes|go|goes|turn|turns|come|comes|will|would|out|any|much|a bit|too)){0,5} (?:softer|firmer|harder|creamier|stiffer|soft|firm|hard)\b(?: (?:then|that way|now|too|than before|or firmer|or harder|or softer|or not)){0,2}\s*[?.!]*$/i;
 
-const taken = (board: Board, item: Item): void => {
-  board.taken[board.items.indexOf(item)] = true;
-};
-
 /** Takes "… and tell me if it gets softer" off a change. */
 export const takeOutcomeAsked = (board: Board, { text }: Reading): void => {
   const from = tail.exec(text)?.index;
   if (from === undefined) return;
-  for (const item of free(board)) if (item.from >= from) taken(board, item);
+  for (const item of free(board)) if (item.from >= from) takeItem(board, item);
 };
 
 /** Two names set side by side for one recipe: the one that is in it against the other. */
@@ -33,6 +29,6 @@ export const takeCompared = (board: Board, { text }: Reading): Phrase | undefine
   const hasRecipe = board.items.some(({ letter }) => letter === 'R');
   if (!from || !to || third || !hasRecipe || others.some(({ letter }) => /[gvd%pnrct]/.test(letter)))
     return undefined;
-  for (const item of free(board)) if (comparing.test(item.word) || item.letter === 'i') taken(board, item);
+  for (const item of free(board)) if (comparing.test(item.word) || item.letter === 'i') takeItem(board, item);
   return { kind: 'swap', from, to, eitherWay: true };
 };

@@ -96,6 +96,12 @@ const forPeople =
 const isNoWording = (text: string): boolean =>
   (labelMaking.test(text) || forPeople.test(text)) && quoted(text) === undefined;
 
+/** After a wording "and cooling peppermint feel?" is another one, unless it measures something. */
+const weightOfMore = (text: string): number => {
+  if (quoted(text) !== undefined) return 2.9;
+  return /^(?:and|or)\b.*\?$/i.test(text) && !/\d/.test(text) ? 2.65 : 2.2;
+};
+
 const claimFollow = (
   text: string,
   region: Region | undefined,
@@ -105,13 +111,7 @@ const claimFollow = (
   if (typeof before === 'string' && sameAgain.test(text))
     return claim({ ...last, ...defined({ region }) }, 3);
   const more = followed(text);
-  // After a wording "and cooling peppermint feel?" is another one, unless it measures something.
-  if (more)
-    return settle(
-      more,
-      region,
-      quoted(text) !== undefined ? 2.9 : /^(?:and|or)\b.*\?$/i.test(text) && !/\d/.test(text) ? 2.65 : 2.2,
-    );
+  if (more) return settle(more, region, weightOfMore(text));
   return region && typeof before === 'string' && text.trim().length < 24
     ? claim({ wording: before, region }, 2.2)
     : undefined;
