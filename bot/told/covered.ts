@@ -43,39 +43,56 @@ const clausesIn = (text: string): readonly Place[] => {
 
 const isIn = ({ from, to }: Place, place: Place): boolean => from < place.to && to > place.from;
 
+/** "Olive oil soap", "my cat weighs 4 kg": a word right after a thing, or of somebody, is another thing. */
+const isOwnThing = ({ from }: Item, text: string, slots: readonly Place[]): boolean =>
+  slots.some(({ to }) => to <= from && /^[ -]*$/.test(text.slice(to, from))) ||
+  /\b(?:my|our|your|his|her|their)\s+$/i.test(text.slice(Math.max(0, from - 12), from));
+
+/** Words nobody knows beside things and cues: so many only colour what is told. */
+const mostStrange = 3;
+const onlyColours = (strange: readonly Item[], text: string, slots: readonly Place[]): boolean =>
+  strange.length <= mostStrange &&
+  strange.every((item) => item.letter === letters.unknown && !isOwnThing(item, text, slots));
+
 /** More words than this beside what is told are about something else. */
 const mostBesides = 9;
+const isTalk = (strange: readonly Item[]): boolean =>
+  strange.length <= mostBesides && strange.every(({ letter }) => /^[wZBT]$/.test(letter));
 
 export interface Cover {
   /** Words that nobody can account for. */
   readonly open: readonly string[];
   /** A clause of talk besides, as it was typed. */
   readonly besides: readonly Besides[];
+  /** Words beside the things, that only colour what is told. */
+  readonly colours: readonly string[];
 }
 
 export interface Besides extends Place {
   readonly said: string;
 }
 
-/** What a use leaves of a message: everything a thing, a cue or talk; a clause with neither thing nor cue may say more. */
+/** What a use leaves of a message: everything a thing, a cue or talk, and a few words of colour; a clause with neither thing nor cue may say more. */
 export const coverOf = (use: Use, text: string, slots: readonly Place[], loose: readonly Item[]): Cover => {
   const cues = [...use.cues, ...(use.around ? [use.around] : [])].flatMap((cue) =>
     [...text.matchAll(cue)].map((match) => ({ from: match.index, to: match.index + match[0].length })),
   );
   const held: readonly Place[] = [...slots, ...cues];
-  const left = loose.filter((item) => !held.some((place) => isIn(item, place)) && !isTold(item));
+  const isHeld = (place: Place): boolean => held.some((other) => isIn(other, place));
+  const left = loose.filter((item) => !isHeld(item) && !isTold(item));
   const besides: Besides[] = [];
   const open: string[] = [];
+  const colours: string[] = [];
   for (const clause of clausesIn(text)) {
     const strange = left.filter((item) => item.from >= clause.from && item.from < clause.to);
     if (strange.length === 0) continue;
-    const isTalk =
-      strange.length <= mostBesides &&
-      strange.every(({ letter }) => /^[wZBT]$/.test(letter)) &&
-      !held.some((place) => isIn(place, clause));
-    const said = text.slice(clause.from, clause.to).replace(/^[\s,;:.!()-]+|[\s,;:.!()-]+$/g, '');
-    if (isTalk) besides.push({ ...clause, said });
-    else open.push(...strange.map(({ word }) => word));
+    const words = strange.map(({ word }) => word);
+    if (isHeld(clause)) {
+      (onlyColours(strange, text, slots) ? colours : open).push(...words);
+    } else if (isTalk(strange)) {
+      const said = text.slice(clause.from, clause.to).replace(/^[\s,;:.!()-]+|[\s,;:.!()-]+$/g, '');
+      besides.push({ ...clause, said });
+    } else open.push(...words);
   }
-  return { open, besides };
+  return { open, besides, colours };
 };

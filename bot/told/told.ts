@@ -159,7 +159,10 @@ const foundAs = (
   if (cover.open.length > 0) return undefined;
   const bare = filled(form, slots);
   const { tail, kept } = tailOf(bare, things, cover.besides);
-  const over = cover.besides.filter((each) => !kept.includes(each)).map((each) => each.said);
+  const over = [
+    ...cover.besides.filter((each) => !kept.includes(each)).map((each) => each.said),
+    ...cover.colours,
+  ];
   const verb = use.cues.flatMap((cue) => open.match(cue) ?? [])[0] ?? '';
   return { plain: `${bare}${tail}`, besides: over, verb, slots };
 };
