@@ -18,6 +18,14 @@ export type Request = Readonly<Record<string, unknown>>;
 /** Who is not sure puts nothing right. */
 const unsure = /\b(?:maybe|perhaps|might|possibly|probably)\b|\bsorry (?:for|about) the\b/i;
 
+/** "WX-3 is really 880 g": told of a lot as it stands, and no other amount of what was told before. */
+const statesOwn = ({ lots: [code] }: BenchReading, { text }: Reading): boolean =>
+  code !== undefined &&
+  /^\W*(?:(?:and|the|lot|batch)\W+)*$/i.test(text.slice(0, code.from)) &&
+  /^\W*(?:is|are|weighs?|has|have|holds?|contains?|reads?|shows?) (?:really|actually|only|now|in fact|still)\b[^\d]{0,20}\d/i.test(
+    text.slice(code.to),
+  );
+
 /** The message, where it puts right what was told before and tells of nothing else. */
 export const putRight = (reading: Reading): BenchReading | undefined => {
   if (
@@ -27,7 +35,9 @@ export const putRight = (reading: Reading): BenchReading | undefined => {
     !putsRight.test(reading.text)
   )
     return undefined;
-  return asksOrPlans(reading.text) ? undefined : readBench(reading);
+  if (asksOrPlans(reading.text)) return undefined;
+  const bench = readBench(reading);
+  return statesOwn(bench, reading) ? undefined : bench;
 };
 
 export const dayIn = ({ days }: BenchReading): string | undefined =>

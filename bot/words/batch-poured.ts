@@ -30,11 +30,23 @@ export const shelfTexts = (pour: Pour, state: BookState): string[] => {
     const day = bench.lots.get(lotKey(code))?.bestBefore;
     return day ? ` (${dayText(day)})` : '';
   };
+  // A herb that the recipe does not name is in the tins, and belongs on their label.
+  const herbs = pour.lines.flatMap(({ infusedWith, draws }) =>
+    draws.flatMap(({ lot }) => {
+      const herbsIn = bench.lots.get(lotKey(lot))?.herbs;
+      return herbsIn && infusedWith === undefined
+        ? [
+            `${lotName(lot)} has ${herbsIn.map(shortName).join(' and ')} in it, which the recipe does not name: name it on the label.`,
+          ]
+        : [];
+    }),
+  );
   const short = pour.short.map(({ ingredient, grams }) => `${gramsText(grams)} ${shortName(ingredient)}`);
   return [
     ...(short.length > 0
       ? [`Not covered by the stock: ${short.join(', ')}. The batch is written down all the same.`]
       : []),
+    ...herbs,
     ...pour.leftAlone.map((code) => `${lotName(code)} is past its date${ends(code)} and was left alone.`),
     ...pour.pastDate.map(
       (code) => `${lotName(code)} was past its date${ends(code)}: use this batch at home, if at all.`,

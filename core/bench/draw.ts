@@ -52,6 +52,18 @@ export const isLotOf = (
   return named && lot.herbs?.includes(infusedWith) === true;
 };
 
+/** A lot that the maker named may be of the same oil with a herb in it that the recipe does not name, or without it. */
+const mayBeNamed = (lot: Lot, { ingredient, infusedWith }: Need): boolean =>
+  lot.ingredient === ingredient && (lot.herbs === undefined) !== (infusedWith === undefined);
+
+/** The lots the maker named, as far as they can stand for what is wanted: just that first, else the same oil. */
+const namedFor = (bench: Bench, need: Need): readonly Lot[] => {
+  const named = (need.from ?? []).flatMap((code) => bench.lots.get(lotKey(code)) ?? []);
+  const filled = named.filter(({ leftG }) => leftG > 0);
+  const just = filled.filter((lot) => isLotOf(lot, need));
+  return just.length > 0 ? just : filled.filter((lot) => mayBeNamed(lot, need));
+};
+
 /**
  * Draws what is wanted on a day: from the named lots first, then from the others by oldest best-before, splitting over
  * lots. A lot past its date is drawn only when it was named by the maker, and `expired` tells of it either way.
@@ -59,7 +71,7 @@ export const isLotOf = (
 export const drawFor = (bench: Bench, need: Need, on: string): Drawn => {
   const all = [...bench.lots.values()].filter((lot) => isLotOf(lot, need) && lot.leftG > 0).sort(byDate);
   const named = need.from ?? [];
-  const chosen = named.flatMap((code) => all.find((lot) => lotKey(lot.lot) === lotKey(code)) ?? []);
+  const chosen = namedFor(bench, need);
   const others = all.filter((lot) => !chosen.includes(lot));
   const draws: Draw[] = [];
   let missing = need.grams;

@@ -4,7 +4,7 @@ import type { PouredLine } from './batch-events.ts';
 import { type BestBefore, bestBeforeOf, type DatedLine, type DatedLot } from './best-before.ts';
 import { lotKey } from './codes.ts';
 import { plusDays } from './days.ts';
-import { drawFor, lessDrawn } from './draw.ts';
+import { drawFor, isLotOf, lessDrawn } from './draw.ts';
 import type { DateLimit, Draw } from './event-fields.ts';
 import { plusG, sumG } from './exact.ts';
 import type { Bench, Lot } from './state.ts';
@@ -68,12 +68,22 @@ const plainOf = ({ ingredient, infusedWith }: WeighedLine): string | undefined =
     ? ingredient
     : undefined;
 
+/** The named lots that may go into one line: none that is just what another line wants, and not what this one does. */
+const namedForLine = (bench: Bench, { from, lines }: PourAsked, line: WeighedLine): readonly string[] =>
+  from.filter((code) => {
+    const lot = bench.lots.get(lotKey(code));
+    return !lot || isLotOf(lot, line) || !lines.some((other) => isLotOf(lot, other));
+  });
+
 const drawLines = (bench: Bench, asked: PourAsked): { drawings: Drawing[]; leftAlone: Set<string> } => {
   const leftAlone = new Set<string>();
   const on = dayAfter(asked.madeOn);
   let now = bench;
-  const take = (need: Parameters<typeof drawFor>[1]): { draws: readonly Draw[]; shortG: number } => {
-    const drawn = drawFor(now, { ...need, from: asked.from }, on);
+  const take = (
+    need: Parameters<typeof drawFor>[1],
+    line: WeighedLine,
+  ): { draws: readonly Draw[]; shortG: number } => {
+    const drawn = drawFor(now, { ...need, from: namedForLine(bench, asked, line) }, on);
     now = lessDrawn(now, drawn.draws);
     for (const lot of drawn.expired) if (!drawn.draws.some((each) => each.lot === lot)) leftAlone.add(lot);
     return drawn;
@@ -85,11 +95,11 @@ const drawLines = (bench: Bench, asked: PourAsked): { drawings: Drawing[]; leftA
       // The herb of an oil that was infused before is in that oil's own lot.
       if (line.strained && steeped.has(line.ingredient)) return { line, draws: [], shortG: 0 };
       const { ingredient, infusedWith, grams } = line;
-      const first = take({ ingredient, grams, infusedWith });
+      const first = take({ ingredient, grams, infusedWith }, line);
       const plain = plainOf(line);
       if (infusedWith !== undefined && first.shortG === 0) steeped.add(infusedWith);
       if (plain === undefined || first.shortG === 0) return { line, ...first };
-      const more = take({ ingredient: plain, grams: first.shortG });
+      const more = take({ ingredient: plain, grams: first.shortG }, line);
       return { line, draws: [...first.draws, ...more.draws], shortG: more.shortG };
     });
   return { drawings, leftAlone };

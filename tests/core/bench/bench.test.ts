@@ -8,6 +8,7 @@ import { benchEvent } from '../../../core/bench/events.ts';
 import { sumG } from '../../../core/bench/exact.ts';
 import { afterBenchEvent } from '../../../core/bench/fold.ts';
 import { benchFromKept, keptBench } from '../../../core/bench/keep.ts';
+import { pourFrom, type WeighedLine } from '../../../core/bench/pour.ts';
 import { type Bench, emptyBench, tinsLeft, tinsOut } from '../../../core/bench/state.ts';
 
 const benchAfter = (events: readonly BenchEvent[], bench: Bench = emptyBench): Bench =>
@@ -81,19 +82,20 @@ describe('draw-down', () => {
     expect(drawn.unfit).toEqual(['ZZ']);
   });
 
+  const infused: BenchEvent = {
+    kind: 'oil-infused',
+    lot: '26-KIVO',
+    ingredient: 'olive-oil',
+    herbs: ['calendula'],
+    grams: 260,
+    on: '2026-11-20',
+    bestBefore: '2027-05-20',
+    because: { kind: 'said' },
+    draws: [{ lot: 'O1', grams: 320 }],
+    short: [],
+  };
+
   it('should keep plain oil and oil infused in the house apart', () => {
-    const infused: BenchEvent = {
-      kind: 'oil-infused',
-      lot: '26-KIVO',
-      ingredient: 'olive-oil',
-      herbs: ['calendula'],
-      grams: 260,
-      on: '2026-11-20',
-      bestBefore: '2027-05-20',
-      because: { kind: 'said' },
-      draws: [{ lot: 'O1', grams: 320 }],
-      short: [],
-    };
     const bench = benchAfter([bought('O1', 500, '2027-12-31', 'olive-oil'), infused]);
     expect(left(bench, 'O1')).toBe(180);
     expect(drawFor(bench, { ingredient: 'olive-oil', grams: 200 }, today).draws).toEqual([
@@ -101,6 +103,20 @@ describe('draw-down', () => {
     ]);
     const wanted = { ingredient: 'olive-oil', infusedWith: 'calendula', grams: 200 };
     expect(drawFor(bench, wanted, today).draws).toEqual([{ lot: '26-KIVO', grams: 200 }]);
+  });
+
+  it('should draw an infused lot for a plain line where the maker named it, unless another line wants just that', () => {
+    const bench = benchAfter([bought('O1', 500, '2027-12-31', 'olive-oil'), infused]);
+    const plain = { ingredient: 'olive-oil', grams: 50 };
+    const drawsOf = (lines: WeighedLine[]) => {
+      const pour = pourFrom(bench, { madeOn: today, lines, from: ['26-KIVO'] });
+      return pour.ok ? pour.value.lines.map(({ draws }) => draws) : undefined;
+    };
+    expect(drawsOf([plain])).toEqual([[{ lot: '26-KIVO', grams: 50 }]]);
+    expect(drawsOf([plain, { ...plain, grams: 60, infusedWith: 'calendula' }])).toEqual([
+      [{ lot: 'O1', grams: 50 }],
+      [{ lot: '26-KIVO', grams: 60 }],
+    ]);
   });
 
   it('should not give the same grams to two lines', () => {
