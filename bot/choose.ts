@@ -1,4 +1,5 @@
 import { lotKey } from '../core/bench/codes.ts';
+import { defined } from '../core/defined.ts';
 import { chooseWhole } from './choose-whole.ts';
 import { type Chosen, withAssumed } from './chosen.ts';
 import { gathered } from './gathered/gather.ts';
@@ -11,11 +12,13 @@ import { lotsIn } from './readers/lots.ts';
 import { askedOfSpoken } from './readers/of-spoken-lot.ts';
 import { pointedNames } from './readers/pointed-name.ts';
 import { spokenOf } from './readers/spoken-of.ts';
+import type { Veils } from './readers/veiled-names.ts';
 import type { Reading } from './reading.ts';
 import { isOpen, isPuzzle, isRequest, surest, writes } from './surest.ts';
 import { writtenAsTold, writtenInTurn } from './told/written.ts';
 import type { Topic } from './topic.ts';
 import { readAgain } from './understand.ts';
+import { unveiled } from './unveiled.ts';
 
 /** How sure a topic has to be of one sentence of several. */
 const sureAlone = 2.6;
@@ -178,7 +181,7 @@ const isPartOnly = ({ claim: said }: Chosen, reading: Reading): boolean => {
  * What a message means as a whole; else what the sentences of it mean that hold something to work with, what "it" stands
  * for in them, or what the things in it are put to. What was taken for granted on the way is told with the answer.
  */
-export const choose = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
+const chosenOf = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
   if (reading.last && isOfOthers(reading)) return undefined;
   const inTurn = writtenInTurn(reading, (plain) => writer(plain, topics));
   if (inTurn) return inTurn;
@@ -194,3 +197,15 @@ export const choose = (reading: Reading, topics: readonly Topic[]): Chosen | und
   }
   return whole;
 };
+
+/** What a message means, with the names of recipes as they were saved. */
+export const choose = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
+  const chosen = chosenOf(reading, topics);
+  return chosen && withNames(chosen, reading.recipes.veils);
+};
+
+const withNames = (chosen: Chosen, veils: Veils): Chosen => ({
+  ...chosen,
+  claim: unveiled(chosen.claim, veils),
+  ...defined({ also: chosen.also?.map((each) => withNames(each, veils)) }),
+});

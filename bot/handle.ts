@@ -23,6 +23,7 @@ import { answeredTogether } from './together.ts';
 import type { Completion, Tools } from './topic.ts';
 import { topics } from './topics.ts';
 import { understand } from './understand.ts';
+import { unveiled } from './unveiled.ts';
 import { pointed, readAs, replyFor } from './words/decimal-sign.ts';
 import { notRecorded, programFault, storeTrouble } from './words/fault.ts';
 
@@ -111,7 +112,9 @@ const finished = (answer: Answer, { chosen, reading, taken }: Understood, book: 
   if (!reading) return withForgetting(answer, book);
   const request = claim.kind === 'request' ? claim.request : {};
   const assumed = [...(taken ? [taken] : []), ...(claim.kind === 'request' ? claim.assumed : [])];
-  const aside = reading.aside.map((words) => `I set aside "${echo(words)}".`);
+  const aside = unveiled(reading.aside, reading.recipes.veils).map(
+    (words) => `I set aside "${echo(words)}".`,
+  );
   const all = [...takenUp(reading.last, request), ...assumed, ...aside];
   return withForgetting(withUndo(withAssumed(answer, all), chosen), book);
 };
@@ -139,7 +142,7 @@ const understood = (
   const answer = asked && supplied(reading, asked, topics);
   if (answer) return { ...answer, taken: answer.assumed };
   const chosen = choose(reading, topics);
-  return chosen ? { chosen, reading } : notUnderstood(reading);
+  return chosen ? { chosen, reading } : unveiled(notUnderstood(reading), reading.recipes.veils);
 };
 
 /** What one message asks, however much that is. */

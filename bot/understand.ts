@@ -27,9 +27,11 @@ const correctedText = (text: string, list: readonly Token[]): string => {
 
 type Around = Pick<Reading, 'settings' | 'recipes' | 'bench' | 'at' | 'last'>;
 
-const readPlain = (plain: string, around: Around): Reading => {
-  const list = tokens(plain);
+const readPlain = (typed: string, around: Around): Reading => {
   const { settings, recipes, bench, at, last } = around;
+  // A name that would say something else says nothing to the readers; `choose` puts it back into what they make of it.
+  const plain = recipes.veils.veiled(typed);
+  const list = tokens(plain);
   const { keys, places } = keysIn(list);
   const all = withExclusions(readItems(list, nameReader({ list, keys, places, recipes })));
   const { items, aside } = partTalk(all, cueWords, plain, recipes.hasWord);

@@ -110,6 +110,11 @@ const nameless = (reading: Reading): Claim | undefined =>
     ? refuse(missing(`What shall the recipe be called? For example "${saveExample}".`), 2.6)
     : undefined;
 
+/** "Save recipe Poured gold: …": whatever the name would mean to another topic. */
+const saysSave =
+  /^\W*(?:(?:please|hi|hello|pipkin|now|and|then|ok)\W+){0,3}save (?:(?:the|a|my|our|new|this)\W+){0,2}recipe\b[^\n:]{1,80}:/i;
+const surelySaved = 3.5;
+
 const claimSave = (reading: Reading, existing: boolean): Claim | undefined => {
   if (isAboutKeeping(reading) || onlyAsks(reading) || isPriced(reading)) return undefined;
   const plain = readNamedLines(reading);
@@ -128,6 +133,9 @@ const claimSave = (reading: Reading, existing: boolean): Claim | undefined => {
   };
   return claim(request, 3, named.lines.assumed);
 };
+
+const surely = (made: Claim | undefined, { corrected }: Reading): Claim | undefined =>
+  made?.kind === 'request' && saysSave.test(corrected) ? { ...made, weight: surelySaved } : made;
 
 type OnTarget = 'show' | 'delete' | 'versions' | 'restore';
 
@@ -263,7 +271,7 @@ const saved = (reading: Reading): Claim | undefined => {
   const saves = has(reading, ...saving);
   const updates = !saves && has(reading, ...updating);
   const heads = headed.test(reading.text) && !reading.items.some((item) => item.letter === 'c');
-  const save = saves || updates || heads ? claimSave(reading, updates) : undefined;
+  const save = saves || updates || heads ? surely(claimSave(reading, updates), reading) : undefined;
   const spoken = isOddSave(save) ? savedInTalk(reading) : undefined;
   return spoken === undefined ? save : (claimSave(readAgain(spoken, reading), false) ?? save);
 };

@@ -2,6 +2,7 @@ import type { BookState, SavedRecipe } from '../../core/book.ts';
 import { slips } from '../../core/edit-distance.ts';
 import { nameKey } from '../../core/names.ts';
 import { type NameIndex, wordIndex } from '../../core/word-index.ts';
+import { type Veils, veilsFor } from './veiled-names.ts';
 
 /** The names of one group's saved recipes, ready for reading a message. */
 export interface RecipeNames {
@@ -12,6 +13,8 @@ export interface RecipeNames {
   near(said: string): readonly SavedRecipe[];
   /** True for a word that stands in some name, or nearly: a cheap look before `near`. */
   hasWord(word: string): boolean;
+  /** Names whose words would say something else. */
+  readonly veils: Veils;
 }
 
 /** How far two words may differ: one letter in short ones, two from six letters on. */
@@ -66,6 +69,12 @@ const build = (state: BookState): RecipeNames => {
   const recipes = Object.values(state.recipes);
   const keyed = recipes.map((recipe) => [nameKey(recipe.name), recipe] as const);
   const byKey = new Map(keyed);
+  const veils = veilsFor(recipes.map(({ name }) => name));
+  const veiled = veils.list.flatMap(({ name, veil }) => {
+    const recipe = byKey.get(nameKey(name));
+    return recipe ? [[veil, recipe] as const] : [];
+  });
+  for (const [veil, recipe] of veiled) byKey.set(nameKey(veil), recipe);
   // Picked from the suggestions, a name comes as it was saved.
   const byName = new Map(recipes.map((recipe) => [recipe.name, byKey.get(nameKey(recipe.name))]));
   const near = (said: string): readonly SavedRecipe[] => {
@@ -79,10 +88,14 @@ const build = (state: BookState): RecipeNames => {
       .map((entry) => entry.recipe);
   };
   return {
-    index: wordIndex(recipes.map((recipe) => [keyInMessage(recipe.name), recipe] as const)),
+    index: wordIndex([
+      ...recipes.map((recipe) => [keyInMessage(recipe.name), recipe] as const),
+      ...veiled.map(([veil, recipe]) => [keyInMessage(veil), recipe] as const),
+    ]),
     exact: (name) => byName.get(name) ?? byKey.get(nameKey(name)),
-    hasWord: wordsIn(keyed.map(([key]) => key)),
+    hasWord: wordsIn([...keyed.map(([key]) => key), ...veiled.map(([veil]) => nameKey(veil))]),
     near,
+    veils,
   };
 };
 

@@ -36,10 +36,13 @@ const isTelling = (name: string): boolean => {
   );
 };
 
+/** "Body butter" is what makers call what they make, before it is a butter to melt. */
+const ofTheBody = /^(?:body|hand|foot|lip|face|heel) (?:butter|oil|wax|balm)$/i;
+
 /** A name that is a word of the reader's own, or an ingredient's, could never be told from it again. */
 export const nameTrouble = (name: string): Trouble | undefined => {
-  const ingredient = exactName(nameKey(name)) !== undefined;
-  if (isTelling(name) && !ingredient) return undefined;
+  const ingredient = exactName(nameKey(name)) !== undefined && !ofTheBody.test(name);
+  if ((isTelling(name) || ofTheBody.test(name)) && !ingredient) return undefined;
   return {
     code: 'not-allowed',
     text: `"${name}" would be mistaken for ${ingredient ? 'an ingredient' : 'part of a request'}. Give the recipe a name of its own, for example "Winter balm".`,
