@@ -78,10 +78,41 @@ export interface Veils {
 
 const noVeils: Veils = { list: [], veiled: (text) => text, named: (text) => text };
 
-const anyOf = (all: readonly string[]): RegExp => {
-  const longestFirst = [...all].sort((a, b) => b.length - a.length);
-  const plain = longestFirst.map((each) => each.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'));
-  return new RegExp(`(?<![\\p{L}\\d])(?:${plain.join('|')})(?![\\p{L}\\d])`, 'giu');
+interface Change {
+  readonly from: string;
+  readonly to: string;
+}
+
+const firstWord = (text: string): string => /^[\p{L}\d'’]*/u.exec(text)?.[0] ?? '';
+
+/** Puts the second of each pair for the first wherever it stands as words of its own, the longest first. */
+const changing = (pairs: readonly Change[]): ((text: string) => string) => {
+  const byFirst = new Map<string, Change[]>();
+  for (const pair of pairs.toSorted((one, other) => other.from.length - one.from.length)) {
+    const from = pair.from.toLowerCase();
+    const key = firstWord(from);
+    byFirst.set(key, [...(byFirst.get(key) ?? []), { ...pair, from }]);
+  }
+  return (text) => {
+    const lower = text.toLowerCase();
+    // Some letters are longer in lower case: places would differ.
+    if (lower.length !== text.length) return text;
+    let done = 0;
+    let plain = '';
+    for (const { 0: word, index } of lower.matchAll(words)) {
+      if (index < done) continue;
+      const found = byFirst
+        .get(word)
+        ?.find(
+          ({ from }) =>
+            lower.startsWith(from, index) && !/[\p{L}\d]/u.test(lower.charAt(index + from.length)),
+        );
+      if (!found) continue;
+      plain += text.slice(done, index) + found.to;
+      done = index + found.from.length;
+    }
+    return plain + text.slice(done);
+  };
 };
 
 /** @param names the saved names of one group. */
@@ -96,13 +127,9 @@ export const veilsFor = (names: readonly string[]): Veils => {
     return [{ name, veil }];
   });
   if (list.length === 0) return noVeils;
-  const byName = new Map(list.map(({ name, veil }) => [name.toLowerCase(), veil]));
-  const byVeil = new Map(list.map(({ name, veil }) => [veil.toLowerCase(), name]));
-  const someName = anyOf([...byName.keys()]);
-  const someVeil = anyOf([...byVeil.keys()]);
   return {
     list,
-    veiled: (text) => text.replace(someName, (said) => byName.get(said.toLowerCase()) ?? said),
-    named: (text) => text.replace(someVeil, (said) => byVeil.get(said.toLowerCase()) ?? said),
+    veiled: changing(list.map(({ name, veil }) => ({ from: name, to: veil }))),
+    named: changing(list.map(({ name, veil }) => ({ from: veil, to: name }))),
   };
 };
