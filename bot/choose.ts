@@ -15,7 +15,8 @@ import { spokenOf } from './readers/spoken-of.ts';
 import type { Veils } from './readers/veiled-names.ts';
 import type { Reading } from './reading.ts';
 import { isOpen, isPuzzle, isRequest, surest, writes } from './surest.ts';
-import { writtenAsTold, writtenInTurn } from './told/written.ts';
+import { inPast } from './told/present.ts';
+import { writtenAsBought, writtenAsTold, writtenInTurn } from './told/written.ts';
 import type { Topic } from './topic.ts';
 import { readAgain } from './understand.ts';
 import { unveiled } from './unveiled.ts';
@@ -163,10 +164,20 @@ const writer = (reading: Reading, topics: readonly Topic[]): Chosen | undefined 
   return isRequest(chosen) && writes(chosen) ? chosen : undefined;
 };
 
+const boughtOf = (reading: Reading, topics: readonly Topic[]): Chosen | undefined =>
+  writtenAsBought(reading, (plain) => writer(plain, topics));
+
 /** What is told plainly: one thing, or several of one kind. */
 const toldOf = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
   const read = (plain: Reading): Chosen | undefined => writer(plain, topics);
   return writtenAsTold(reading, read) ?? writtenInTurn(reading, read, 1);
+};
+
+/** "I open S3 now": told by somebody who has one tense for everything. */
+const toldInPresent = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
+  const past = inPast(reading);
+  const told = past && (writer(past, topics) ?? boughtOf(past, topics) ?? toldOf(past, topics));
+  return past && withAssumed(told, [`I read that as "${echo(past.text)}".`]);
 };
 
 /** "Opened K12 and threw away 20 g of G7": what is read without one of the codes in it was not read as a whole. */
@@ -175,6 +186,34 @@ const isPartOnly = ({ claim: said }: Chosen, reading: Reading): boolean => {
   if (codes.length < 2 || said.kind !== 'request') return false;
   const request = JSON.stringify(said.request).toLowerCase();
   return codes.some(({ code }) => !request.includes(code.toLowerCase()));
+};
+
+/** What is told, where no topic reads it as something to be written down as a whole. */
+const toldInstead = (
+  whole: Chosen | undefined,
+  reading: Reading,
+  topics: readonly Topic[],
+): Chosen | undefined => {
+  const isShelf = isRequest(whole) && /^(?:stock|recipe)$/.test(whole.topic.name);
+  const bought = isShelf ? undefined : boughtOf(reading, topics);
+  if (bought) return bought;
+  const isWritten =
+    isRequest(whole) && writes(whole) && !isOfNothing(whole, reading) && !isPartOnly(whole, reading);
+  if (isWritten) return undefined;
+  return toldOf(reading, topics) ?? (isPuzzle(whole) ? toldInPresent(reading, topics) : undefined);
+};
+
+/** What the parts of a message mean, that nobody understood as a whole. */
+const partOf = (
+  whole: Chosen | undefined,
+  reading: Reading,
+  topics: readonly Topic[],
+): Chosen | undefined => {
+  for (const { read, assumed } of looksAt(pointedNames(reading).reading, whole, topics)) {
+    const part = read();
+    if (isRequest(part)) return withAssumed(part, [assumed]);
+  }
+  return undefined;
 };
 
 /**
@@ -186,16 +225,10 @@ const chosenOf = (reading: Reading, topics: readonly Topic[]): Chosen | undefine
   const inTurn = writtenInTurn(reading, (plain) => writer(plain, topics));
   if (inTurn) return inTurn;
   const whole = goingOn(reading, topics) ?? chooseWhole(reading, topics);
-  const isWritten =
-    isRequest(whole) && writes(whole) && !isOfNothing(whole, reading) && !isPartOnly(whole, reading);
-  const told = isWritten ? undefined : toldOf(reading, topics);
+  const told = toldInstead(whole, reading, topics);
   if (told) return told;
   if (isRequest(whole)) return askedOfBook(whole, reading, topics) ?? whole;
-  for (const { read, assumed } of looksAt(pointedNames(reading).reading, whole, topics)) {
-    const part = read();
-    if (isRequest(part)) return withAssumed(part, [assumed]);
-  }
-  return whole;
+  return partOf(whole, reading, topics) ?? whole;
 };
 
 /** What a message means, with the names of recipes as they were saved. */

@@ -144,6 +144,10 @@ export const dayShapes: readonly DayShape[] = [
     pattern: new RegExp(`\\b(?:the )?(?:end of )?(${monthNames})\\.?,? {0,2}(\\d{4})\\b`, 'gi'),
     read: ([, month = '', year]) => monthOnly(Number(year), monthOf(month)),
   },
+  {
+    pattern: new RegExp(`\\b(20\\d{2}),? {0,2}(${monthNames})\\b(?! \\d)`, 'gi'),
+    read: ([, year, month = '']) => monthOnly(Number(year), monthOf(month)),
+  },
   { pattern: /\bthe day (?:before yesterday|after tomorrow)\b/gi, read: spoken },
   { pattern: new RegExp(`\\b${count} ${units} ago\\b`, 'gi'), read: span(-1) },
   { pattern: new RegExp(`\\bin ${count} ${units}\\b(?: time)?`, 'gi'), read: span(1) },

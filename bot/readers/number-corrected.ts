@@ -144,9 +144,20 @@ const firstCut = (text: string): Cut | undefined => {
   return undefined;
 };
 
+const month = '(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]{0,6}';
+const date = `(?:\\d{4}-\\d{2}(?:-\\d{2})?|\\d{1,2}[./]\\d{1,2}[./]\\d{2,4}|\\d{1,2}[./]\\d{4}|(?:\\d{1,2}(?:st|nd|rd|th)? )?${month} \\d{4})`;
+const dateThenNot = new RegExp(
+  `\\b(${date}),? (?:and )?(?:not|instead of|rather than) ${date}(?![-./]?\\d)`,
+  'gi',
+);
+const notThenDate = new RegExp(`\\bnot ${date},? but (?=${date})`, 'gi');
+
+/** "2029-12-31, not 2030-01-31", "not May 2028 but June 2028": the date that holds. */
+const withDatesCorrected = (text: string): string => text.replace(dateThenNot, '$1').replace(notThenDate, '');
+
 /** The message with numbers that were put right in mid-sentence as they were meant: "for 12, no, 14 people". */
 export const withNumbersCorrected = (text: string): string => {
-  let plain = text;
+  let plain = any.test(text) || /\binstead\b/i.test(text) ? withDatesCorrected(text) : text;
   for (let done = 0; done < mostCorrections && any.test(plain); done += 1) {
     const cut = firstCut(plain);
     if (!cut) break;

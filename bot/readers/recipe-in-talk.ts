@@ -3,19 +3,22 @@ import { amountsIn, linesAmong } from './list-lines.ts';
 
 /** Asked for, and not told: "please keep", "can you note down", "save it", "recipe to remember". */
 const asksToKeep =
-  /\bnew recipe\b|(?:^|[.!,;:–(-]\s*|\b(?:please|pls|you|now|and|hi|hello|hey|to|then|just)\s+)(?:save|keep|store|note(?: down)?|write(?: (?:it|this|that))? down|jot(?: (?:it|this|that))? down|remember|add|put|record|enter|file)\b/i;
+  /\bnew recipe\b|\b(?:in|into|to|for) (?:the|our|my) (?:recipe )?(?:book|recipes|collection|notebook)\b|\brecipe (?:that )?(?:i'm|i am|we|we're|i) call(?:ing|ed)?\b|\blet(?:'s|s| us) call\b|(?:^|[.!,;:–(-]\s*|\b(?:please|pls|you|now|and|hi|hello|hey|to|then|just)\s+)(?:save|define|log|set up|keep|store|note(?: down)?|write(?: (?:it|this|that))? down|jot(?: (?:it|this|that))? down|remember|add|put|record|enter|file)\b/i;
 /** Of a recipe, or of something named like one. */
-const ofRecipe = /\brecipes?\b|\bbalms?\b|\bsalves?\b|\bsticks?\b|\bbook\b|\bsave\b|\bstore\b/i;
+const ofRecipe =
+  /%|\bper ?cent\b|\bparts\b|\b(?:cream|rub|ointment|polish|paste|bar)\b|\brecipes?\b|\bbalms?\b|\bsalves?\b|\bsticks?\b|\bbook\b|\bsave\b|\bstore\b/i;
 const elsewhere = /\b(?:bought|poured|lots?|tins? of|prices?|costs?|samples?|back|check|scale|label)\b/i;
 
 const named =
-  /\b(?:called|named|name(?:\s*[:=]|\s+is)|call (?:it|this)|(?:save|store|keep|record|enter|file) (?:it|this|that)(?: one)? (?:as|under)|(?:under|by|with) the name(?: of)?|as)\s+["“']?([^:,\n("“”]{2,60}?)["”']?\s*(?=[:,\n(]|\s[-–—]\s|\bwith\b|\bis\b|\bwhich\b|$)/i;
+  /\b(?:called|calling(?: it)?|named|names? it|name(?:\s*[:=]|\s+is|\s+will be)|call (?:it|this)|(?:save|store|keep|record|enter|file) (?:it|this|that)(?: one)? (?:as|under)|(?:under|by|with) the name(?: of)?|under|as)\s+["“']?([^:,\n("“”.;!?]{2,60}?)["”']?\s*(?=[:,\n(.;!?=]|\s[-–—]\s|\bwith\b|\bis\b|\bwhich\b|\b(?:in|at|for|from|to|into) (?:the|our|my|all|us|me)\b|\b(?:please|it|has|i|we|made|using|goes|thanks?)\b|$)/i;
+/** 'Market morning': a name in quotes, wherever it stands. */
+const quoted = /(?:^|[\s(:])["“'‘](\p{L}[^"“”'‘’\n:]{1,50})["”'’](?=[\s,.;:!?)]|$)/u;
 
 /** Words around a name that are none of it. */
 const lead =
-  /^(?:(?:from now on|from today|as of now|and|so|please|pls|can|could|would|will|you|hi|hello|now|just|save|keep|store|note|write|jot|remember|add|put|record|enter|file|down|in|into|the|book|this|that|it|one|a|an|my|our|new|recipe|version|of|to|for (?:me|us)|here is|here's|it's|it is)\b\s*)+/i;
+  /^(?:(?:from now on|from today|as of now|(?:in|into|to|for) the (?:recipe )?book|is|define|log|set up|let's call|and|so|please|pls|can|could|would|will|you|hi|hello|now|just|save|keep|store|note|write|jot|remember|add|put|record|enter|file|down|in|into|the|book|this|that|it|one|a|an|my|our|new|recipe|version|of|to|for (?:me|us)|here is|here's|it's|it is)\b\s*)+/i;
 const trail =
-  /(?:\s*\b(?:for (?:me|us)|please|pls|is|are|has|with|made of|made from|of|again|anew|this time|from now on|once more|from today|a new version|as follows|goes|consists of|contains)\b)+\s*$/i;
+  /(?:\s*\b(?:(?:in|into|to|for|among) (?:the|our|my) (?:recipes?|recipe book|book|collection|notebook|list)|goes like this|will be|now|equals|using|it's|it has|it is|for (?:me|us)|please|pls|is|are|has|with|made of|made from|of|again|anew|this time|from now on|once more|from today|a new version|as follows|goes|consists of|contains)\b)+\s*$/i;
 
 const mostWords = 6;
 
@@ -36,7 +39,7 @@ const isLowName = (name: string, text: string): boolean =>
 /** The name that stands before the lines, the nearest to them first. */
 const nameBefore = (text: string): string | undefined => {
   const parts = text
-    .split(/[:,\n(]|\s[-–—]\s|[.!]\s/)
+    .split(/[:,\n(=]|\s[-–—]\s|[.!?;]\s/)
     .toReversed()
     .map(bare)
     .filter((name) => name !== '');
@@ -45,8 +48,10 @@ const nameBefore = (text: string): string | undefined => {
 };
 
 const nameIn = (before: string, after: string): string | undefined => {
-  const said = named.exec(before)?.[1] ?? named.exec(after)?.[1];
-  return said === undefined ? nameBefore(before) : bare(said);
+  const said = [named.exec(before), quoted.exec(before), named.exec(after), quoted.exec(after)]
+    .flatMap((match) => (match?.[1] ? bare(match[1]) : []))
+    .find((name) => /\p{L}{2}/u.test(name));
+  return said ?? nameBefore(before);
 };
 
 /**

@@ -177,7 +177,11 @@ const isTold = ({ lots, rest }: BenchReading): boolean =>
 
 const aboutJar = ({ days, rest }: BenchReading, note: string | undefined) =>
   defined({
-    on: days.find(({ role }) => role === 'on')?.past,
+    // "Put up four weeks ago, pressed off today": the last day is that of the oil.
+    on: days
+      .flatMap(({ role, past }) => (role === 'on' ? past : []))
+      .toSorted()
+      .at(-1),
     bestBefore: days.find(({ role }) => role === 'best-before')?.future,
     homeDried: homeDried.test(rest.text) || undefined,
     fresh: /\bfresh\b/i.test(rest.text) || undefined,

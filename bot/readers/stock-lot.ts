@@ -7,10 +7,11 @@ import type { BenchReading } from './bench-reading.ts';
 import { asksOrPlans, type BenchText, longestNote, readBenchText } from './bench-text.ts';
 import { withoutDenied } from './denied.ts';
 import { isGroupNumber } from './group-number.ts';
+import type { Item } from './item.ts';
 import type { LotSaid } from './lots.ts';
 import { gramsRead, isAmount } from './stock-amount.ts';
 import { claimCountedEach, claimEmptyEach, claimOpenedEach } from './stock-lots.ts';
-import { claimTaken } from './stock-taken.ts';
+import { claimTaken, isPartOf } from './stock-taken.ts';
 import { countCue, dayIn, openCue, reasonIn, relative } from './stock-told.ts';
 
 /** The lot on the shelf a message is about, said once or twice: one that is known, or a new code after the word "lot". */
@@ -22,10 +23,14 @@ export const lotMeant = ({ lots }: BenchReading): LotSaid | undefined => {
   return others ? undefined : first;
 };
 
-/** Of two dates the one after "but" holds. */
+/** Of two dates the one holds that is said to be the right one. */
+const holds =
+  /\b(?:but\b[^.;]*|should (?:be|have been|say|read)|really|actually|correct(?:ly)?(?: (?:one|date))?(?: is)?[:,]?|right (?:one|date) is|to|in fact(?: it(?:'s| is))?)\s*(?:the |on )?$/i;
 const bestIn = ({ days, rest }: BenchReading): string | undefined => {
-  const last = days.at(-1);
-  if (days.length === 2 && last && /\bbut\b[^.;]*$/i.test(rest.text.slice(0, last.from))) return last.future;
+  if (days.length === 2) {
+    const right = days.findLast(({ from }) => holds.test(rest.text.slice(Math.max(0, from - 40), from)));
+    if (right) return right.future;
+  }
   return days.find(({ role }) => role === 'best-before')?.future;
 };
 
@@ -63,6 +68,7 @@ const claimCounted = (reading: Reading, { bench, note }: BenchText): Claim | und
       /[RctM%n]/.test(letter) &&
       !(letter === 'c' && /\b(?:in|inside) (?:the|its|this|that) $/i.test(text.slice(0, from))),
   );
+  if (amounts.some((amount) => isPartOf(amount, bench))) return undefined;
   if (amounts.length !== 1 || !countCue.test(text) || strangers || weighsElse.test(text)) return undefined;
   if (relative.test(text)) return refuse(whatItWeighs(lot.code), 3.2);
   const read = amountOf(reading, bench);
@@ -116,10 +122,14 @@ const dateSaid = ({ days, rest }: BenchReading): string | undefined =>
 const putOff =
   /\b(?:wait|snooze|ask|remind|postpone|leave|later|closed|away|reserve|save|saved|keep it|kept)\b/i;
 
+/** "The bottle says …" counts no bottles. */
+const isOtherThing = ({ letter }: Item, at: number, all: readonly Item[]): boolean =>
+  /[gvRn%]/.test(letter) || (letter === 'c' && /^[nx]$/.test(all[at - 1]?.letter ?? ''));
+
 /** "K12 is best before 2027-04", "the date of K12 is wrong: no date". */
 const claimDated = ({ bench, note }: BenchText): Claim | undefined => {
   const lot = lotMeant(bench);
-  if (!lot || bench.rest.items.some(({ letter }) => /[gvRcn%]/.test(letter))) return undefined;
+  if (!lot || bench.rest.items.some(isOtherThing)) return undefined;
   const bestBefore = bestIn(bench) ?? dateSaid(bench);
   const none = /\b(?:has|with|there is|is) no (?:best before|date)\b|\bno best before\b/i.test(
     bench.rest.text,

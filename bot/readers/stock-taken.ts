@@ -2,17 +2,19 @@ import { lotKey } from '../../core/bench/codes.ts';
 import { defined } from '../../core/defined.ts';
 import type { Trouble } from '../answer.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
+import { tellsPlainly } from '../told/guards.ts';
 import { readingWithout } from '../understand.ts';
 import { isBackground } from './background-words.ts';
 import { type BenchReading, lotsWithin } from './bench-reading.ts';
 import type { BenchText } from './bench-text.ts';
 import { clausesAt } from './clauses.ts';
+import type { Item } from './item.ts';
 import { gramsRead, isAmount, nameRead } from './stock-amount.ts';
 import { dayIn, reasonIn } from './stock-told.ts';
 import { howMuchTaken, whichStock } from './stock-words.ts';
 
 const wasteCue =
-  /\b(?:threw|thrown|throw|toss(?:ed)?|chuck|dump|discard|lose|lost|missing|bin(?= (?:\d|the |all |_))|(?:wrote|write|written) off|(?:knocked|tipped|fell|kicked) (?:it |them |_+ )?over|leaked|ruined|spoilt|spoiled|fell (?:on|off|down|out|in)|on the (?:floor|carpet|ground)|got wet|(?<=\d ?(?:k?g|kilos?|grams?|ml|l|oz)(?: of _+| _+)? )(?:is|are|was|were|went|has|have) gone|binned|wasted|waste|discarded|spilled|spilt|chucked|dumped|dispos(?:e|ed|ing)|scrap(?:ped)?|ditch(?:ed)?|tipped|got rid of|(?:mouse|mice|rats?|ants|dog|cat|moths) (?:has |have |had )?(?:ate|eaten|got at|nibbled)|(?:gone|went|turned) (?:mouldy|rancid|off|bad)(?!.{0,60}\b(?:left|remain|still))|(?:in|into|to|on) the (?:bin|rubbish|trash|garbage|compost|compost heap|skip)|down the (?:drain|sink)|poured\b(?:(?!\bweigh).){0,60}\b(?:away|out))\b/i;
+  /\b(?:threw|thrown|throw|toss(?:ed)?|chuck|dump|discard|lose|lost|missing|bin(?= (?:\d|the |all |_))|(?:wrote|write|written) off|(?:knocked|tipped|fell|kicked) (?:it |them |_+ )?over|leaked|ruined|spoilt|spoiled|fell (?:on|off|down|out|in)|(?:on|over|across|under) the (?:floor|carpet|ground|lino|rug|worktop|hob|table|tiles|stairs)|got wet|(?<=\d ?(?:k?g|kilos?|grams?|ml|l|oz)(?: of _+| _+)? )(?:is|are|was|were|went|has|have) gone|binned|wasted|waste|discarded|spilled|spilt|chucked|dumped|dispos(?:e|ed|ing)|scrap(?:ped)?|ditch(?:ed)?|tipped|got rid of|(?:mouse|mice|rats?|ants|dog|cat|moths) (?:has |have |had )?(?:ate|eaten|got at|nibbled)|(?:gone|went|turned) (?:mouldy|rancid|off|bad)(?!.{0,60}\b(?:left|remain|still))|(?:in|into|to|on) the (?:bin|rubbish|trash|garbage|compost|compost heap|skip)|down the (?:drain|sink)|poured\b(?:(?!\bweigh).){0,60}\b(?:away|out))\b/i;
 const useCue =
   /\b(?:used|took(?! in\b)|taken(?! in\b)|use up|gave away|went into|needed|borrowed|minus|melted(?= \d)|(?:take|took|knock|subtract|deduct|remove)\b(?=.{1,30}\b(?:off|from|out)\b)|made (?:some |a few |[a-z]+ )?(?:candles?|soaps?|polish|wraps?|firelighters)\b)\b|(?:^\W*|\b(?:i|we|i've|we've|just|also|and|then|have) )(?:gave|given|lent|sold|donated|swapped)(?! (?:me|us)\b)/i;
 /** A share of a lot is no amount, and not all of it. */
@@ -52,13 +54,32 @@ const isOfOther = ({ rest: { items, text } }: BenchReading): boolean =>
     return !isBackground(what.word) && !text.slice(of.to, what.from).includes('_');
   });
 
+/** "31 g of K12", "50 g out of it": some of a lot, unless it says that it is what is there. */
+const ofLot =
+  /^ ?(?:worth )?(?:out )?(?:of|from|off|out of) (?:(?:the|my|our|lot|it|that|this)\b ?)*(?:_|[,;.]|(?:is|was|went|has|have|are|were|got|for|into|all)\b)/i;
+const isThere =
+  /\b(?:left|remain\w*|still|there(?:'s| is| are| were| was)|there should|have|has|holds?|hold|contains?|weigh\w*|really|count\w*|scales?|on the shelf|in stock|bought|got|received|arrived|came|only|now|down to|restock\w*)\b/i;
+
+export const isPartOf = ({ to }: Item, { rest: { text }, lots }: BenchReading): boolean =>
+  ofLot.test(text.slice(to, to + 40)) &&
+  (lots.some((lot) => lot.kind === 'lot' && lot.from >= to && lot.from - to < 24) ||
+    lots.some((lot) => lot.to < to)) &&
+  !isThere.test(text);
+
+/** Some of one lot went, in whatever words. */
+const wentSomehow = (bench: BenchReading): boolean => {
+  const [amount, second] = bench.rest.items.filter(isAmount);
+  return amount !== undefined && !second && tellsPlainly(bench.rest.text) && isPartOf(amount, bench);
+};
+
 const howTaken = (bench: BenchReading): 'wasted' | 'used' | undefined => {
   const { rest, lots } = bench;
   if (lots.some(({ kind }) => kind === 'batch') || isOfOther(bench)) return undefined;
   if (!isShelf(bench) && rest.items.some(({ letter }) => /[Rc]/.test(letter))) return undefined;
   if (wasteCue.test(rest.text)) return 'wasted';
   if (isEmptied(bench) || takenFor.test(rest.text)) return 'used';
-  return useCue.test(rest.text) && !rest.items.some(({ letter }) => /[Rc]/.test(letter)) ? 'used' : undefined;
+  if (rest.items.some(({ letter }) => /[Rc]/.test(letter))) return undefined;
+  return useCue.test(rest.text) || wentSomehow(bench) ? 'used' : undefined;
 };
 
 /** What was taken of one lot, or of one ingredient from its oldest lots on. */

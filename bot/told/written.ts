@@ -5,6 +5,7 @@ import { pointedNames } from '../readers/pointed-name.ts';
 import type { Reading } from '../reading.ts';
 import { toldInGroups } from './in-groups.ts';
 import { toldInTurn } from './in-turn.ts';
+import { purchasesIn } from './purchases.ts';
 import { type Part, severalIn } from './several.ts';
 import { type Told, toldIn } from './told.ts';
 
@@ -63,6 +64,12 @@ export const writtenInTurn = (message: Reading, read: Read, leastKinds = 2): Cho
   const groups = toldInGroups(reading);
   const parts = groups.length > 0 ? groups : toldInTurn(reading, leastKinds);
   return parts.length === 0 ? undefined : allWritten(parts, read);
+};
+
+/** Purchases, by what stands in them alone. */
+export const writtenAsBought = (message: Reading, read: Read): Chosen | undefined => {
+  const one = written(purchasesIn(message), read);
+  return one ? echoed(one.chosen, [one.told]) : undefined;
 };
 
 /** What a message plainly tells, as the plain form of it that some topic writes down. */

@@ -5,7 +5,7 @@ import type { Bench, Lot } from '../../core/bench/state.ts';
 import { type BookState, benchOf } from '../../core/book.ts';
 import { defined } from '../../core/defined.ts';
 import { fail, ok, type Result } from '../../core/result.ts';
-import type { Answer, Trouble } from '../answer.ts';
+import type { Answer, Trouble, Warning } from '../answer.ts';
 import type { Tools } from '../topic.ts';
 import type { StockWish } from '../topics/stock.ts';
 import { gramsText, text } from './batch-text.ts';
@@ -52,12 +52,7 @@ const kindOf = {
 
 const mostNotes = 200;
 
-const lotTrouble = (lot: Lot, wish: StockWish, on: string): Trouble | undefined => {
-  if (wish.action === 'opened' && on < lot.on)
-    return {
-      code: 'out-of-range',
-      text: `Lot ${lot.lot} came on ${dayText(lot.on)}, after ${dayText(on)}. Which day was it opened?`,
-    };
+const lotTrouble = (lot: Lot, wish: StockWish): Trouble | undefined => {
   if (wish.action === 'note' && lot.notes.length >= mostNotes)
     return {
       code: 'out-of-range',
@@ -98,13 +93,24 @@ const decideOnLots = (wishes: readonly OnLotWish[], today: string, bench: Bench)
     const lot = findLot(wish.lot ?? '', bench);
     if ('code' in lot) return fail(lot);
     const on = wish.on ?? today;
-    const trouble = dayTrouble(on, today) ?? lotTrouble(lot, wish, on);
+    const trouble = dayTrouble(on, today) ?? lotTrouble(lot, wish);
     if (trouble) return fail(trouble);
     events.push(eventFor[wish.action](lot, wish, on));
     lots.push(lot);
   }
   return ok({ events, value: lots });
 };
+
+/** A purchase is often told later than the day it was made, so a day before it is taken, and said. */
+const openedEarly = ({ lot, on, opened }: Lot): readonly Warning[] =>
+  opened !== undefined && opened < on
+    ? [
+        {
+          code: 'opened-before-it-came',
+          text: `Lot ${lot} is written down as bought on ${dayText(on)}, which is after ${dayText(opened)}. If the day of opening is wrong, say "opened ${lot} on" with the right day.`,
+        },
+      ]
+    : [];
 
 const recordOnLot = async (wish: OnLotWish, tools: Tools): Promise<Answer | Trouble> => {
   const today = todayFor(tools);
@@ -139,7 +145,7 @@ const recordOnLot = async (wish: OnLotWish, tools: Tools): Promise<Answer | Trou
       ).map(text),
     ],
     figures: { lots: lots.map((lot) => lotFigures(lot, today)) },
-    warnings: [],
+    warnings: wish.action === 'opened' ? lots.flatMap(openedEarly) : [],
     next: [{ label: 'Stock', say: 'stock' }],
   };
 };
