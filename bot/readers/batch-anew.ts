@@ -19,13 +19,13 @@ const mostTokens = 24;
 
 /** It says by itself that something told before was otherwise. */
 export const putsRight =
-  /^\W*(?:no|nope|sorry|oops|whoops|pardon|blast|damn|drat|argh|ugh|ouch|hm+|oh dear|my mistake|wait|actually|correction|hang on|hold on|rather|i mean|i meant|make (?:it|that))\b|\b(?:sorry|meant|miscounted|counted (?:wrong|again)|recounted|wrong|mistake|should (?:be|have been)|actually|really|(?:it|that|they|there|this|these|those|the (?:lot|batch|date|price|code|amount|place|shop|best[- ]before)(?: number)?) (?:was|were|is|are)|(?:was|were) only|only)\b/i;
+  /^\W*(?:no|nope|nah|sorry|apologies|erratum|oops|whoops|pardon|blast|damn|drat|argh|ugh|ouch|hm+|oh dear|my mistake|wait|actually|correction|hang on|hold on|rather|i mean|i meant|make (?:it|that))\b|\b(?:sorry|meant|miscounted|counted (?:wrong|again)|recounted|wrong|mistake|should (?:be|have been)|actually|really|(?:it|that|they|there|this|these|those|the (?:lot|batch|date|price|code|amount|place|shop|best[- ]before)(?: number)?) (?:was|were|is|are)|(?:was|were) only|only)\b/i;
 const perTin =
   /\b(?:each|apiece|per (?:tin|jar|pot|stick|tube)|(?:tins?|jars?|pots?|sticks?|tubes?|they|ones|size) (?:(?:each|all|of|only|actually|really|are|were|is|was) )*(?:hold|holds|held|contain|contains|take|took|are|were|is|was|of))\b/i;
 
 /** Words of such a message that tell of nothing else. */
 const anewWords = new Set(
-  wordsOf(`it's that's they're please pardon blast damn drat argh ugh ouch hm hmm hmmm dear no nope sorry oops whoops wait actually correction correct hang on hold rather mean meant make made miscounted counted count wrong again recounted mistake should have been be
+  wordsOf(`it's that's they're please pardon blast damn drat argh ugh ouch hm hmm hmmm dear no nope nah erratum apologies sorry oops whoops wait actually correction correct hang on hold rather mean meant make made miscounted counted count wrong again recounted mistake should have been be
   was were is are it that they there this these those only really just the i we my our tins jars hold holds held contain take took each apiece per tin jar pot stick size ones one of in not
   poured pour filled with using lot lots forgot by typo slip check checked looked number day date yesterday today instead and but so had got has came out as to total all altogether exactly fact then well oh ah my bad`),
 );

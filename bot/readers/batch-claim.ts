@@ -1,7 +1,6 @@
 import { lotKey } from '../../core/bench/codes.ts';
 import { defined } from '../../core/defined.ts';
 import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
-import { readAgain } from '../understand.ts';
 import { claimAnew } from './batch-anew.ts';
 import { claimCorrect } from './batch-correct.ts';
 import { claimGone } from './batch-gone.ts';
@@ -19,11 +18,12 @@ import { periodIn } from './book-when.ts';
 import { leftover } from './leftover.ts';
 import { lotsIn } from './lots.ts';
 import { nextNamed, nextWeight } from './next-named.ts';
+import { perJar } from './per-jar.ts';
 import { boardOf } from './target.ts';
 import { claimGoneInstead } from './told-instead.ts';
 
 const noteCue =
-  /\b(?:notes?|comments?|remarks?|jot(?: (?:it |this )?down)?|write(?: (?:it |this )?down)?)\s+(?:on|for|about|to|against|under)\b|\b(?:add|put|make)\b.{0,20}\bnote\b|\b(?:add|write|put)\b.{0,12}\b(?:to|on|for|under) _+\W*that\b|_\W.{3,120},\s*please note\W*$|^\W*(?:please |also )?(?:notes?|remark)\W+_+|_\W*(?:please\s+)?note\b(?!\s+(?:(?:that|it|this|down|please|thanks|thank you|for us|for me)\s*)*\W*$)|\b(?:picture|photo|pic|image)s?\s+(?:of|for|on)\b/i;
+  /\b(?:notes?|comments?|remarks?|jot(?: (?:it |this )?down)?|write(?: (?:it |this )?down)?)\s+(?:on|for|about|to|against|under|with|beside)\b|\b(?:jot|write|note|put)(?: (?:it|this|that))? down (?:with|by|beside) _|^\W*(?:for|on|about|to|with|under) _+\W*(?:please )?(?:write|jot|note|put|add|remember)\b|\bremember (?:about|for|with|of) _|\b(?:add|put|make)\b.{0,20}\bnote\b|\b(?:add|write|put)\b.{0,12}\b(?:to|on|for|under) _+\W*that\b|_\W.{3,120},\s*please note\W*$|^\W*(?:please |also )?(?:notes?|remark)\W+_+|_\W*(?:please\s+)?note\b(?!\s+(?:(?:that|it|this|down|please|thanks|thank you|for us|for me)\s*)*\W*$)|\b(?:picture|photo|pic|image)s?\s+(?:of|for|on)\b/i;
 
 /** "note on 26-KIVO: set a little grainy", "picture of 26-KIVO: https://…" */
 const claimNote = (reading: Reading, text: BenchText): Claim | undefined => {
@@ -35,7 +35,10 @@ const claimNote = (reading: Reading, text: BenchText): Claim | undefined => {
   const free = text.pictures
     .reduce((left, url) => left.replace(url, ''), after)
     .replace(/^[\s:,;-]+|[\s:,;-]+$/g, '')
-    .replace(/^(?:please\s+)?(?:note\s+)?(?:(?:that|saying)\s+)?/i, '')
+    .replace(
+      /^(?:please\s+)?(?:(?:note|write|jot|put|add|remember)(?: (?:it|this))?(?: down)?\b[\s:,]*)?(?:(?:that|saying)\s+)?/i,
+      '',
+    )
     .replace(/,?\s*(?:please )?note(?: that| it)?\W*$/i, '');
   const note = text.note ?? (free === '' ? undefined : free.slice(0, longestNote));
   if (note === undefined && text.pictures.length === 0)
@@ -182,13 +185,8 @@ const goneOrLook = (reading: Reading, bench: BenchReading): Claim | undefined =>
   return gone?.kind === 'request' ? gone : (claimLook(reading, bench) ?? gone);
 };
 
-/** "20 jars of it poured today, 40 g a jar": how much goes in each. */
-const aJar =
-  /,?\s*(\d[\d.,]{0,6}\s?(?:g|grams?|ml|oz))\s+(?:an?|per|to (?:an?|each|the)|in an?)\s+(?:tin|jar|pot|stick|tube|tub)\b(?!\s+of\b)/i;
 const withEach = (reading: Reading): Reading =>
-  /\b(?:poured|filled|made)\b/i.test(reading.text) && aJar.test(reading.text)
-    ? readAgain(reading.text.replace(aJar, ', $1 in each'), reading)
-    : reading;
+  /\b(?:poured|filled|made)\b/i.test(reading.text) ? perJar(reading) : reading;
 
 /** What a message would mean to the book of batches. */
 export const claimBatch = (heard: Reading): Claim | undefined => {

@@ -2,11 +2,11 @@ import { lotKey } from '../../core/bench/codes.ts';
 import { defined } from '../../core/defined.ts';
 import type { Trouble } from '../answer.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
-import { readAgain, readingWithout } from '../understand.ts';
+import { readingWithout } from '../understand.ts';
 import { byWeight, politelyKept } from './batch-gone-asked.ts';
 import { isCount, type Part, partsOf, sameLot } from './batch-gone-clauses.ts';
-import { toEach } from './batch-gone-each.ts';
 import { isTaking } from './batch-gone-places.ts';
+import { gonePlainly } from './batch-gone-plainly.ts';
 import { howIn } from './batch-gone-verbs.ts';
 import { batchMeant, type Meant } from './batch-meant.ts';
 import { goesWords, howManyGone, whichBatch } from './batch-words.ts';
@@ -125,7 +125,7 @@ const claimParts = (bench: BenchReading, meant: Meant): Claim => {
 };
 
 const upWords =
-  /\b(?:used up|all gone|finished|is empty|sold out|ran out|run out|none (?:is |are )?left|(?:is|are|was|were|has|have)? ?gone(?=\W*(?:$|[,;.!?\n_])|\s+(?:now|already|all|today|yesterday|then|too|again)\b))\b/i;
+  /\b(?:used up(?! (?:one|an?|another|two|three|four|five|six|\d))|all gone|finished|is empty|sold out|ran out|run out|none (?:is |are )?left|(?:is|are|was|were|has|have)? ?gone(?=\W*(?:$|[,;.!?\n_])|\s+(?:now|already|all|today|yesterday|then|too|again)\b))\b/i;
 
 /** "26-KIVO is used up": every container that is left. */
 const claimUsedUp = (bench: BenchReading, meant: Meant): Claim | undefined => {
@@ -165,29 +165,6 @@ const goesTo = ({ rest, lots }: BenchReading): boolean => {
   const counted = lots.length > 0 || around.some(({ letter }) => letter === 'c');
   return counted && leftover(boardOf(around), goesWords, false).blocking.length === 0;
 };
-
-const soldThere =
-  /\b(?:they|he|she|the [\p{L}'’-]+(?: [\p{L}'’-]+)?) (?:have |has |had |only )?sold (?:\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|some|most|half|a few)(?: of (?:them|those|these|_+))?(?: tins?| jars?| pots?| tubes?| sticks?)?(?: (?:and|but)\b|[,;.])\s*(?=.{0,80}\b(?:back|returned)\b)/iu;
-/** "They sold 3 and gave 2 back": what they sold was out of the house before. */
-const theySold = (reading: Reading): Reading | undefined =>
-  soldThere.test(reading.text) ? readAgain(reading.text.replace(soldThere, 'they '), reading) : undefined;
-
-const righted =
-  /\b(?:to|at|for|from) [^,;.]{2,40}?,?\s+(?:no,? wait|wait|no|sorry|i meant?|rather)\b(?:[,\s]+(?:no|sorry|wait|i meant?)\b){0,3},?\s+(?=(?:to|at|for|from) \p{L})/iu;
-/** "To Anna, no wait, to Beth": only where it went in the end. */
-const rightedAlong = (reading: Reading): Reading | undefined =>
-  righted.test(reading.text) ? readAgain(reading.text.replace(righted, ''), reading) : undefined;
-
-const notForSale =
-  /,?\s*(?:so )?(?:i|we) (?:do not|don't|won't|will not|can't|cannot|could not|couldn't) sell (?:them|it|those|that)\b/i;
-
-const unsold =
-  /\b(?:(?:weren't|wasn't|were not|was not|had not been|hadn't been) sold|(?:didn't|did not) sell)\b(?=.{0,60}\b(?:back|returned|home)\b)/i;
-/** "2 tins weren't sold and came back": not sold is no plan here. */
-const notSold = (reading: Reading): Reading | undefined =>
-  unsold.test(reading.text) || notForSale.test(reading.text)
-    ? readAgain(reading.text.replace(unsold, 'unsold').replace(notForSale, ''), reading)
-    : undefined;
 
 /** "5 tins for sale", "bought 12 tins of it at the market": nothing of ours that went. */
 const forSale = /\bfor sale\b|\bon sale\b(?! or)|^\W*(?:(?:i|we|just|also|today|yesterday)\W+)*bought\b/i;
@@ -229,13 +206,7 @@ const stillHereOr = (reading: Reading, bench: BenchReading, meant: Meant): Claim
 
 /** Containers that left the house, came back, or are kept as a sample. */
 export const claimGone = (message: Reading, found: BenchReading): Claim | undefined => {
-  const reading =
-    politelyKept(message) ??
-    toEach(message) ??
-    notSold(message) ??
-    theySold(message) ??
-    rightedAlong(message) ??
-    message;
+  const reading = politelyKept(message) ?? gonePlainly(message);
   const said = reading === message ? found : readBench(reading);
   const bench = withoutMoney(withoutReasons(said));
   if (isNoneGone(reading, bench)) return byWeight(bench);

@@ -6,7 +6,7 @@ import { asksOrPlans, longestNote } from './bench-text.ts';
 import type { Item } from './item.ts';
 
 const looksCue =
-  /\b(?:still\s+)?(?:looks?|smells?|feels?|seems?|is|are|was|looked at|looked|checked|inspected|examined|tested|turned|became|(?:has|have) (?:gone|turned|become|got|set|kept|stayed|developed)|got(?= (?:a bit |a little |very |quite |all |too )*[a-z]+y\b| soft| hard)|set(?= (?:very |really |quite |a bit )*(?:nicely|well|fine|smooth|soft|hard|firm|perfect))|still(?= (?:smooth|firm|fresh|lovely|nice|good|perfect|fine))|has|have|went|shows?|look at|smell|colou?r|texture|surface)\b\W*/i;
+  /\b(?:still\s+)?(?:looks?|smells?|feels?|seems?|is|are|was|looked at|looked|checked|inspected|examined|tested|turned|became|(?:has|have) (?:gone|turned|become|got|set|kept|stayed|developed)|got(?= (?:a bit |a little |very |quite |all |too )*[a-z]+y\b| soft| hard)|set(?= (?:very |really |quite |a bit )*(?:nicely|well|fine|smooth|soft|hard|firm|perfect))|still(?= (?:smooth|firm|fresh|lovely|nice|good|perfect|fine))|has|have|went|shows?|look at|smell|colou?r|texture|surface|odour|scent|finish)\b\W*/i;
 const fineWords =
   /^\W*(?:(?:still|all|very|quite|really|perfectly|absolutely|set|kept|stayed|and (?:smell|colou?r|texture|look|scent)|looks?|smells?|feels?|of it|the same|it|today|it's) )*(?:fine|good|ok|okay|great|perfect|well|lovely|nice|nicely|smooth|firm|alright|right|sound|unchanged|fresh|in order|everything (?:is |was )?(?:fine|ok|okay|good|in order|well)|as it should|no (?:changes?|problems?|cracks?|grain|graininess|mou?ld|bloom|sweat(?:ing)?|faults?|issues?|complaints?)|nothing (?:wrong|odd|unusual))\b/i;
 const badWords =
@@ -16,7 +16,8 @@ const deniedBad =
   /\b(?:no|without(?: any)?|not|nothing|never|free of) (?:\w+ )?(?:grain\w*|mou?ldy?|mou?ld|bloom|cracks?|spots?|sweat\w*|holes?|bubbles?|streaks?|off|rancid|wrong|odd|dents?|bad|sticky|soft|strange)\b(?: or \w+)?/gi;
 
 const someTime =
-  '(?:(?:after )?(?:an? |one |two |three |\\d+ )?(?:days?|weeks?|months?)(?: later| on| old| after)?|today|update|quality(?: look| check)?|check(?:ed)?|look)';
+  '(?:(?:after )?(?:an? |one |two |three |four |\\d+ |first |second )?[ -]?(?:days?|weeks?|months?)(?: later| on| old| after)?|today|update|quality(?: look| check)?|check(?:ed)?|look|inspection|on|of|for)';
+const timeFirst = new RegExp(`^(?:${someTime}\\W+)+`, 'i');
 const bareFine = new RegExp(
   `^\\W*(?:${someTime}\\W+)*(?:(?:still|all|and|is|are|quite|very|absolutely) )*(?:fine|good|perfect|great|lovely|ok|okay|alright|as it should(?: be)?)\\W*$`,
   'i',
@@ -44,6 +45,8 @@ const aloneIn = ({ text }: Reading): boolean | undefined => {
   const match = codeFirst.exec(text);
   const left = match ? text.slice(match[0].length) : '';
   if (left === '' || text.includes('?')) return undefined;
+  const seen = left.replace(timeFirst, '');
+  if (seen !== left && fineWords.test(seen) && !badWords.test(seen.replace(deniedBad, ' '))) return true;
   if (bareGood.test(left)) return true;
   const bad = badWords.exec(left);
   return bad?.index === 0 && bad[0] !== 'wrong' && left.length < 60 ? false : undefined;
@@ -71,7 +74,7 @@ const verdictIn = (rest: Reading): boolean | undefined => {
 
 /** "After 2 weeks": no count of tins. */
 const isAge = ({ to }: Item, text: string): boolean =>
-  /^\s*(?:days?|weeks?|months?)\b/i.test(text.slice(to, to + 8));
+  /^[\s-]*(?:days?|weeks?|months?)\b/i.test(text.slice(to, to + 8));
 
 /** "Looked at 26-KIVO, it has white spots": the balm has them, and nobody's skin. */
 const looksAt = /\b(?:looked at|had a look at|checked|inspected|examined|quality (?:look|check))\b/i;

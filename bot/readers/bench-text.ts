@@ -55,8 +55,13 @@ const politely =
 const putDown =
   /,?\s*(?:so )?(?:can|could|would|will) you (?:please )?(?:put|write|note|log|jot|record|enter|mark) (?:that|it|this)(?: down| in)?(?: please)?\s*\?\s*$/i;
 
+/** "For next week's fete", "for tomorrow's class": when that is, and no plan of what was done. */
+const forEvent =
+  /\bfor (?:the |our |my )?(?:(?:next|this|coming) )?(?:week|month|weekend|year|spring|summer|autumn|winter|christmas|easter|tomorrow|tonight|today|(?:mon|tues|wednes|thurs|fri|satur|sun)day)(?:'s? [\p{L}-]+|(?= (?:market|fair|f[eê]te|stall|class|sale|bazaar|show|group|workshop)\b))/giu;
+export const withoutEvents = (text: string): string => text.replace(forEvent, ' ');
+
 const plainly = (whole: string): string => {
-  const text = whole.replace(putDown, '');
+  const text = withoutEvents(whole.replace(putDown, ''));
   const match = politely.exec(text);
   return match ? text.slice(match[0].length).replace(/\?\s*$/, '') : text;
 };

@@ -95,7 +95,7 @@ const namesMore = (clause: string): boolean =>
 
 /** "Undo that I was asleep": typed without a comma. */
 const undoneAndWhy =
-  /^((?:undo|redo|revert) (?:that|it|this))\s+(?=(?:i|we|it|he|she|they|my|the|wrong|not)\b)/i;
+  /^((?:undo|redo|revert) (?:that|it|this))\s+(?:(?:pls|plz|please|thanks)\s+)?(?=(?:i|we|it|he|she|they|my|the|wrong|not)\b)/i;
 
 /** "Redo it", "undo the last pour": one clause of talk around it, as long as no figure is told. */
 const amongTalk = (text: string, reading: Reading): Claim | undefined => {

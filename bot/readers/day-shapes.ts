@@ -50,7 +50,13 @@ const numeric: DayShape['read'] = ([first = '', sign = '', second = '', year = '
   return { ...read, assumed: `I read ${first}${sign}${second}${sign}${year} ${order}: ${read.past}.` };
 };
 
-const spoken: DayShape['read'] = ([said = ''], { today }) => {
+/** "For Saturday's market", "for tomorrow's class": when the market is, and not when anything was done. */
+const isForEvent = ({ before, after }: DayPlace): boolean =>
+  /\bfor (?:the |our |my )?$/i.test(before) && /^'s? [a-z]/i.test(after);
+
+const spoken: DayShape['read'] = ([said = ''], place) => {
+  if (isForEvent(place)) return undefined;
+  const { today } = place;
   const day = inWords(said, today);
   return day === undefined ? undefined : exact(day);
 };
@@ -65,7 +71,7 @@ const namesEvent = ({ before, after }: DayPlace): boolean =>
 /** "on Saturday": the last one up to today, and the next one from today on. */
 const weekday: DayShape['read'] = ([, which = '', name = ''], place) => {
   const { today } = place;
-  if (which === '' && namesEvent(place)) return undefined;
+  if (isForEvent(place) || (which === '' && namesEvent(place))) return undefined;
   const near = inWords(name, today);
   if (near === undefined) return undefined;
   const past = near > today ? plusDays(near, -7) : near;

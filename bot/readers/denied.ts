@@ -79,7 +79,7 @@ const denialOf = (last: Last): RegExp | undefined => {
 
 /** "Typo, 6 tins", "wrong place, it was the fair", "that was wrong, I sold 6". */
 const wrong =
-  /^\W*(?:(?:sorry|oops|no|ah|oh|hm+|wait|damn|argh)\W+)*(?:(?:a )?typo|wrong (?:place|batch|lot|date|day|number|count|person|amount|name|code|way round|one|shop|figure)|that(?:'s| is| was) (?:wrong|not right|a typo|my mistake)|(?:i|we) (?:got|had|wrote|typed|put) (?:that|it) (?:wrong|down wrong)|my (?:mistake|bad)|correction|(?:i|we) (?:mis(?:counted|read|typed|spoke|remembered)|counted wrong|mixed (?:them|that|it) up))\b[\s,:;.!-]*(?:(?:it|that|they|there) (?:was|were|is|'s|should be|should have been)\b\s*|it's\s+|should (?:be|have been)\b\s*)?/i;
+  /^\W*(?:(?:sorry|oops|no|ah|oh|hm+|wait|damn|argh)\W+)*(?:(?:a )?typo|erratum|wrong (?:place|batch|lot|date|day|number|count|person|amount|name|code|way round|one|shop|figure)|that(?:'s| is| was) (?:wrong|not right|a typo|my mistake)|(?:i|we) (?:got|had|wrote|typed|put) (?:that|it) (?:wrong|down wrong)|my (?:mistake|bad)|correction|(?:i|we) (?:mis(?:counted|read|typed|spoke|remembered)|counted wrong|mixed (?:them|that|it) up))\b[\s,:;.!-]*(?:(?:it|that|they|there) (?:was|were|is|'s|should be|should have been)\b\s*|it's\s+|should (?:be|have been)\b\s*)?/i;
 /** "On Saturday, I should have said". */
 const afterwards =
   /[\s,;.-]*\b(?:(?:i|we) (?:should have (?:said|written)|(?:meant|forgot|wanted) to (?:say|write|type|add|mention|tell you)|forgot)|by the way|btw|fyi|sorry|is what (?:i|we) meant|(?:i|we) (?:meant|mean)|that is|by mistake)\W*$/i;
@@ -89,7 +89,7 @@ const onlyDay =
   /^\W*(?:(?:and|on|last|this|it was|that was|the)\s+)*(?:yesterday|(?:mon|tues|wednes|thurs|fri|satur|sun)day|\d{1,2}(?:st|nd|rd|th)? (?:of )?(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*)\W*$/i;
 
 const lead =
-  /^\W*(?:but\W+)?(?:(?:no|sorry|oops|wait|oh|it(?:'s| was| is| must be| has to be)|that(?:'s| was| is| must be))\W+)*/i;
+  /^\W*(?:but\W+)?(?:(?:no|nah|sorry|apologies|oops|wait|oh|it(?:'s| was| is| must be| has to be)|that(?:'s| was| is| must be))\W+)*/i;
 
 /** "Can you change that to 12?", "please make it 5". */
 const changed =

@@ -1,7 +1,10 @@
+import { lotKey } from '../../core/bench/codes.ts';
 import type { Claim, Reading } from '../reading.ts';
 import { readAgain } from '../understand.ts';
 import { asksOrPlans } from './bench-text.ts';
 import type { Item } from './item.ts';
+import { spokenLot } from './of-spoken-lot.ts';
+import type { Size } from './target.ts';
 
 /** Longest message that tells of one more pour of the same, in tokens. */
 const mostTokens = 20;
@@ -72,12 +75,66 @@ const sameOfOther = ({ last, text, items }: Reading): string | undefined => {
   return `poured ${count} ${kind}${held ? ` of ${held.amount} ${held.unit}` : ''} of ${name.recipe}`;
 };
 
+const mostSameTokens = 40;
+const sameMix =
+  /(?:\b(?:of|from|with|out of|in) )?\b(?:(?:exactly |just )?(?:the |that |our )?(?:very )?same (?:mix|mixture|blend|recipe|stuff|melt|brew|pot|jug|pan|batch|kind|sort|balm|salve|wax|one|thing)|(?:what|whatever) was (?:still )?left(?: over)?(?: in the (?:pot|jug|pan))?|the (?:rest|remainder) of (?:it|the (?:mix|melt|pot|jug|pan)))(?: again)?\b/i;
+const sameSizeSaid =
+  /,?\s*\b(?:of|in) the same size\b|,?\s*\b(?:the )?same size(?: tins| jars| pots| tubes| sticks)?\b/i;
+const poursSaid = /\b(?:pour(?:ed)?|made|filled|did|cast)\b/i;
+
+/** "Poured the same again, but 20 tins". */
+const sameAgain = /\b(?:the )?same(?: again| once more)?\b/i;
+
+interface Before {
+  readonly name: string;
+  readonly size?: Size | undefined;
+}
+
+/** The recipe of the pour, or of the batch, that was spoken of just before, and what one of its containers holds. */
+const pourBefore = (reading: Reading): Before | undefined => {
+  const { last, bench } = reading;
+  if (last?.topic !== 'batch') return undefined;
+  const { recipe, size } = last.request;
+  if (typeof recipe === 'string') return { name: recipe, size: size as Size | undefined };
+  const code = spokenLot(reading);
+  const batch = code === undefined ? undefined : bench.batches.get(lotKey(code));
+  return batch && { name: batch.name, size: batch.size };
+};
+
+/** A number, no other recipe, and nothing that went. */
+const isMorePoured = ({ text, items }: Reading): boolean =>
+  items.some(({ letter }) => letter === 'n') &&
+  !items.some(({ letter }) => /[Ri%]/.test(letter)) &&
+  !/\b(?:sold|gave|given|kept|binned|threw)\b/i.test(text) &&
+  !asksOrPlans(text);
+
+/** "Then 15 more tins from the same pot": with the recipe in place of it, and of the same size where none is said. */
+const ofSameMix = (reading: Reading): string | undefined => {
+  const { text, tokens, items } = reading;
+  const same = poursSaid.test(text) && !sameMix.test(text) ? sameAgain : sameMix;
+  if (tokens.length > mostSameTokens || !(same.test(text) || sameSizeSaid.test(text))) return undefined;
+  const before = isMorePoured(reading) ? pourBefore(reading) : undefined;
+  if (!before) return undefined;
+  const isSized = items.some(({ letter }) => /[gv]/.test(letter));
+  const size = isSized || !before.size ? '' : `, ${before.size.amount} ${before.size.unit} each`;
+  const named = text
+    .replace(sameSizeSaid, ' ')
+    .replace(same, ` of ${before.name} `)
+    .replace(opening, '')
+    .replace(/^\W*of |[\s.!]+$/g, '');
+  const whole = named.includes(before.name) ? named : `${named} of ${before.name}`;
+  const counted = items.some(({ letter }) => letter === 'c')
+    ? whole
+    : whole.replace(/\b(\d{1,3})( more)?\b/, '$1 tins');
+  return `${poursSaid.test(text) ? '' : 'poured '}${counted}${size}`.replace(/\s+/g, ' ');
+};
+
 /** One more pour of the recipe that was poured just before, as `read` would read it told in full. */
 export const claimPouredBesides = (
   reading: Reading,
   read: (reading: Reading) => Claim | undefined,
 ): Claim | undefined => {
-  const told = sameOfOther(reading) ?? pouredBesides(reading);
+  const told = sameOfOther(reading) ?? pouredBesides(reading) ?? ofSameMix(reading);
   const pour = told === undefined ? undefined : read(readAgain(told, reading));
   return pour?.kind === 'request' && pour.request.action === 'pour'
     ? { ...pour, weight: 3.3, assumed: [...pour.assumed, `I took it as "${told}".`] }

@@ -1,6 +1,7 @@
 import { lotKey } from '../../core/bench/codes.ts';
 import type { Claim, Reading } from '../reading.ts';
 import { readAgain } from '../understand.ts';
+import { type How, howIn } from './batch-gone-verbs.ts';
 import { asksOrPlans } from './bench-text.ts';
 import { lotsIn } from './lots.ts';
 import { spokenLot } from './of-spoken-lot.ts';
@@ -28,6 +29,28 @@ const allOf =
 /** Longest message in a few words, in tokens. */
 const mostTokens = 16;
 
+const them =
+  /^\W*(?:(?:and|but|so|sadly|ok|oh|then)\W+)*(?:that one|this one|it|they|these|those(?: (?:ones|tins|jars|pots|sticks|tubes))?|both(?: of (?:them|those))?|all of (?:them|those)|the (?:returned|same) (?:ones?|tins?|jars?|pots?|sticks?|tubes?))\b/i;
+const onlyPointed: Readonly<Partial<Record<How, string>>> = {
+  wasted: 'threw away',
+  kept: 'kept back',
+  used: 'used',
+};
+
+/** "That one went in the bin as well", after one came back; "they came back", after some went. */
+const thoseOf = ({ text, last, items }: Reading, code: string): string | undefined => {
+  const parts = last?.request.parts as readonly { to?: string; count?: number }[] | undefined;
+  const [part, second] = parts ?? [];
+  const counts = items.some(({ letter, word }) => letter === 'n' && word !== 'one');
+  if (!last?.done || !part?.count || second || counts || !them.test(text)) return undefined;
+  const how = howIn(text, false);
+  const { action } = last.request;
+  if (action === 'back' && how !== undefined && how in onlyPointed)
+    return `${onlyPointed[how]} ${part.count} of ${code}`;
+  const from = part.to === undefined ? '' : ` from ${part.to}`;
+  return action === 'gone' && how === 'back' ? `${part.count} of ${code} came back${from}` : undefined;
+};
+
 const toldInFull = (reading: Reading): string | undefined => {
   const { text, last } = reading;
   if (lotsIn(reading).length > 0) {
@@ -41,7 +64,7 @@ const toldInFull = (reading: Reading): string | undefined => {
   const from = part?.to === undefined ? '' : ` from ${part.to}`;
   if (returned) return `${returned} of ${code} came back${from}`;
   const lost = binned.exec(text)?.[1];
-  return lost ? `threw away ${lost} of ${code}` : undefined;
+  return lost ? `threw away ${lost} of ${code}` : thoseOf(reading, code);
 };
 
 /** What is told in so few words that only what was said before makes it whole. */

@@ -18,7 +18,7 @@ const toPlace = /\b(?:(?:to|at|from)\s+(?=\p{L})|for\s+(?=(?:the|our|my)\s+\p{L}
 /** "It was the library, not the school". */
 const wasPlace = /\b(?:it|that|they) (?:was|were|went) (?:to |at )?(?=(?:the|our|my) \p{L})/iu;
 const opening =
-  '^\\W*(?:(?:no|nope|sorry|oops|whoops|wait|pardon|actually|oh|hang on|hold on|i mean|i meant|it was|that was|rather)\\b\\W*)+';
+  '^\\W*(?:(?:no|nope|nah|sorry|apologies|erratum|correction|oops|whoops|wait|pardon|actually|oh|hang on|hold on|i mean|i meant|it was|that was|rather)\\b\\W*)+';
 /** "No, the honey shop got 5", "wait no, Mia gets 5". */
 const gotPlace = new RegExp(
   `${opening}((?:the|our|my) (?:[\\p{L}'’-]+ ){0,3}?[\\p{L}'’-]+|(?!(?:it|that|this|they|we|i|he|she|you|there|who|what|the|our|my|a|an|of|only|just)\\b)[\\p{L}'’-]+) (?:gets|got|took|had|has|bought|received|who got)(?= \\S+\\W*$)`,

@@ -4,6 +4,7 @@ import type { Item } from '../readers/item.ts';
 import { letters } from '../readers/lexicon.ts';
 import { oncePerReading, type Reading } from '../reading.ts';
 import { readAgain } from '../understand.ts';
+import { poursListed } from './pour-list.ts';
 import type { Part } from './several.ts';
 
 const mostTokens = 40;
@@ -16,49 +17,8 @@ const asPart = (plain: string, reading: Reading): Part => ({
 const isTold = ({ text, tokens }: Reading): boolean =>
   tokens.length <= mostTokens && !text.includes('?') && !/\bnotes?\s*:/i.test(text);
 
-interface Group {
-  readonly count: Item;
-  readonly holder: Item;
-  readonly size?: Item;
-}
-
-/** "6 jars of 30 g and 10 tins of 15 g": each number of containers with what one of them holds. */
-const groupsIn = (items: readonly Item[]): readonly Group[] | undefined => {
-  const groups: { count: Item; holder: Item; size?: Item }[] = [];
-  for (const [at, item] of items.entries()) {
-    const next = items[at + 1];
-    const last = groups.at(-1);
-    if (item.letter === letters.number && next?.letter === letters.container)
-      groups.push({ count: item, holder: next });
-    else if (item.letter === letters.number) return undefined;
-    else if (/^[gv]$/.test(item.letter)) {
-      if (!last || last.size) return undefined;
-      last.size = item;
-    }
-  }
-  return groups;
-};
-
-const pourCue = /\b(?:poured|made|filled|cast)\b/i;
-
-/** "Poured 6 jars of 30 g and 10 tins of 15 g of Winter balm": two pours of one recipe. */
-const pours = (reading: Reading): readonly Part[] => {
-  if (!isTold(reading) || !pourCue.test(reading.text)) return [];
-  const { rest, days, lots } = readBench(reading);
-  const names = rest.items.filter(({ recipe }) => recipe !== undefined);
-  const groups = names.length === 1 ? groupsIn(rest.items) : undefined;
-  if (!groups || groups.length < 2 || groups.length > mostGroups || days.length > 1) return [];
-  if (!groups.every(({ size }) => size) || lots.some(({ kind }) => kind !== 'lot') || asksOrPlans(rest.text))
-    return [];
-  const said = (item: Item): string => rest.text.slice(item.from, item.to);
-  const after = `${lots.length > 0 ? ` with lots ${lots.map(({ code }) => code).join(', ')}` : ''}${days[0] ? ` on ${days[0].past}` : ''}`;
-  return groups.map(({ count, holder, size }) =>
-    asPart(
-      `poured ${count.value} ${said(holder)} of ${size && said(size)} of ${names[0]?.recipe}${after}`,
-      reading,
-    ),
-  );
-};
+const pours = (reading: Reading): readonly Part[] =>
+  poursListed(reading).map((plain) => asPart(plain, reading));
 
 const lowCue =
   /\b(?:warn|alert|tell|ping|let me know|low marks?|minimum|nudge)\b.*\b(?:below|under|less than|low|marks?|down to|minimum)\b|\blow marks?\b/i;

@@ -8,6 +8,7 @@ import type { Item } from '../readers/item.ts';
 import { letters } from '../readers/lexicon.ts';
 import { houseCode } from '../readers/lot-shapes.ts';
 import type { LotSaid } from '../readers/lots.ts';
+import { perJar } from '../readers/per-jar.ts';
 import { oncePerReading, type Reading } from '../reading.ts';
 import type { Place } from '../understand.ts';
 import { moneyIn, slotOf, stretchesIn, withoutClock } from './stretches.ts';
@@ -164,7 +165,7 @@ const withoutTwice = (slots: readonly Slot[], { bench }: Reading, text: string):
 };
 
 const readThings = (message: Reading): Things | undefined => {
-  const reading = withoutClock(message);
+  const reading = perJar(withoutClock(message));
   const text = readBenchText(reading);
   const { bench } = text;
   if (

@@ -1,5 +1,6 @@
 import { type Form, isIn, type Use } from '../gathered/use.ts';
 import type { Slot } from '../likeness/features.ts';
+import { todayOf } from '../readers/days.ts';
 import { lotsIn } from '../readers/lots.ts';
 import type { Reading } from '../reading.ts';
 import { blanked, readAgain } from '../understand.ts';
@@ -95,9 +96,14 @@ interface Looked {
   readonly slots: readonly Slot[];
 }
 
-/** "And 15 tins of the other", right after a pour, or after a look at what was poured. */
-const goesOn = ({ after }: Use, { last }: Reading): boolean => {
+const isEarlier = (slots: readonly Slot[], reading: Reading): boolean =>
+  slots.some(({ kind, text }) => kind === 'date' && text < todayOf(reading));
+
+/** "And 15 tins of the other", right after a pour, or after a look at what was poured; or of a day gone by. */
+const goesOn = ({ after }: Use, reading: Reading, slots: readonly Slot[]): boolean => {
   if (after === undefined) return true;
+  if (after === 'earlier') return isEarlier(slots, reading);
+  const { last } = reading;
   const { action } = last?.request ?? {};
   return last?.topic === 'batch' && (action === after || (after === 'pour' && action === 'show'));
 };
@@ -153,7 +159,7 @@ const foundAs = (
 ): Found | undefined => {
   const named = slots.filter(({ kind }) => kind === 'whom');
   const open = blanked(around, named);
-  if (!goesOn(use, reading) || !isMeant(use, open)) return undefined;
+  if (!goesOn(use, reading, slots) || !isMeant(use, open)) return undefined;
   const held = [...slots, ...things.figuresAt, ...(named.length > 0 ? occasionsIn(open) : [])];
   const cover = coverOf(use, open, held, things.loose);
   if (cover.open.length > 0) return undefined;
@@ -183,12 +189,20 @@ const isAhead = (around: string, slots: readonly Slot[]): boolean =>
   /(?:\b(?:are|am)|'re|'m) (?:pouring|making|filling)\b/i.test(around) &&
   slots.some(({ kind }) => kind === 'date');
 
+/** "10 more jars" counts jars, and says that there were some before. */
+const withMore = (around: string, text: string): string =>
+  [...text.matchAll(/\b(?:more|another|further|extra|additional)\b/gi)].reduce(
+    (left, { index, 0: word }) => left.slice(0, index) + word + left.slice(index + word.length),
+    around,
+  );
+
 /** Plain forms of what a message plainly tells, each accounting for everything in it, in the order the uses are listed. */
 export const toldIn = (reading: Reading): readonly Told[] => {
   if (!mayTell(reading)) return [];
   const things = thingsIn(reading);
   if (!things || things.slots.length === 0) return [];
-  const around = blanked(things.text.bench.rest.text, things.slots);
+  const { text } = things.text.bench.rest;
+  const around = withMore(blanked(text, things.slots), text);
   if (!tellsPlainly(around) || isUncounted(around, things.slots) || isAhead(around, things.slots)) return [];
   const found = new Map<string, Found>();
   for (const slots of looksAt(things.slots)) {

@@ -3,7 +3,7 @@ import { nameAfter, noPlace } from '../readers/bench-text.ts';
 
 /** "To the spring fair", "with Marta": where things went. A bin, a test and the like are nobody. */
 const goals =
-  /\b(?:(?:over|round|across|along|out|off|in|up|down) )?(?:to|by|with|into)\s+(?!(?:be|throw|bin|give|sell|keep|use|test|take|make|get|go|have|pour|say|see|show|tell|write|note|report|\d|_)\b)/gi;
+  /\b(?:(?:over|round|across|along|out|off|in|up|down) )?(?:to|by|with|into)\s+(?!(?:parcel|post|mail|courier|train|van|bus|be|throw|bin|give|sell|keep|use|test|take|make|get|go|have|pour|say|see|show|tell|write|note|report|\d|_)\b)/gi;
 /** Said besides who it was, as often as not: "for its open day", "on the market". */
 const occasions =
   /\b(?:for|at|on (?=(?:the|our|a) (?:[\w'’-]+ ){0,2}(?:market|bazaar|fair|f[eê]te|stall|festival|show|sale)\b))\s*(?!(?:the )?(?:bench|book|shelf|record)\b|\d|_)/gi;

@@ -1,0 +1,53 @@
+import type { Reading } from '../reading.ts';
+import { readAgain } from '../understand.ts';
+import { toEach } from './batch-gone-each.ts';
+
+const soldThere =
+  /\b(?:they|he|she|the [\p{L}'’-]+(?: [\p{L}'’-]+)?) (?:have |has |had |only )?sold (?:\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|some|most|half|a few)(?: of (?:them|those|these|_+))?(?: tins?| jars?| pots?| tubes?| sticks?)?(?: (?:and|but)\b|[,;.])\s*(?=.{0,80}\b(?:back|returned)\b)/iu;
+/** "They sold 3 and gave 2 back": what they sold was out of the house before. */
+const theySold = (text: string): string => text.replace(soldThere, 'they ');
+
+const righted =
+  /\b(?:to|at|for|from) [^,;.]{2,40}?,?\s+(?:no,? wait|wait|no|sorry|i meant?|rather)\b(?:[,\s]+(?:no|sorry|wait|i meant?)\b){0,3},?\s+(?=(?:to|at|for|from) \p{L})/iu;
+/** "To Anna, no wait, to Beth": only where it went in the end. */
+const rightedAlong = (text: string): string => text.replace(righted, '');
+
+const notForSale =
+  /,?\s*(?:so )?(?:i|we) (?:do not|don't|won't|will not|can't|cannot|could not|couldn't) sell (?:them|it|those|that)\b/i;
+const unsold =
+  /\b(?:(?:weren't|wasn't|were not|was not|had not been|hadn't been) sold|(?:didn't|did not|wouldn't|would not|couldn't|could not) (?:sell|shift)(?: (?:them|it|those|these|any more))?)\b/gi;
+const cameBack = /\b(?:back|returned|returns|home)\b/i;
+/** "2 tins weren't sold and came back": not sold is no plan here. */
+const notSold = (text: string): string =>
+  (cameBack.test(text) ? text.replace(unsold, 'unsold') : text).replace(notForSale, '');
+
+const mustGo =
+  /\b(?:must|have to|has to|had to|will have to|need to|needs to|ought to) (?:all |both |sadly )?(?:go|be (?:put|thrown|chucked))(?= (?:straight )?(?:(?:in|into|to|on) (?:the|our|my) (?:bin|rubbish|trash|garbage|compost|skip|tip)|out|away)\b)/i;
+/** "2 tins must go in the bin, the lids had rusted": they count no more. */
+const binnedNow = (text: string): string => text.replace(mustGo, 'went');
+
+const outing =
+  /^\W*(?:(?:hi|hello|evening|morning|afternoon|so|ok|well|right|just|pipkin)\W+)*(?:(?:i|we)(?:'m|'re|'ve| am| are| was| were| have| went)?\s+)?(?:(?:just|now|all|finally|safely|only)\s+)*(?:(?:got |came |come )?(?:back|home|in) from|been (?:to|at|out at)|(?:was|were|out|over|stood|spent (?:the|all) (?:day|morning|afternoon|evening)|(?:a |what a )?(?:good|great|busy|long|cold|wet|slow|lovely|quiet|fine) (?:day|morning|afternoon|evening)) at|went to)\s+((?:the|our|a|my|this|today's|yesterday's) [^,.;:!?\d_]{2,40}|\p{Lu}[^,.;:!?\d_]{2,40}?)(?:\s*[,.;:!]\s*|\s+and\s+)(?=.{0,60}\b(?:sold|gave|given|flogged|handed|left|shifted|swapped|people bought)\b)/iu;
+const days = /\s+(?:today|yesterday|this (?:morning|afternoon|evening)|last night|on \w+day|now)\s*$/i;
+const ownPlace = /\b(?:to|at) (?=(?:the|our|a|my|mrs?|ms)\b|\p{Lu}\p{Ll})/u;
+/** "Back from the market, I sold 11 tins of it there": where it was is said before. */
+const onOuting = (text: string): string => {
+  const match = outing.exec(text);
+  if (!match) return text;
+  const said = text.slice(match[0].length).replace(/\s*\b(?:over |up |down )?there\b/i, '');
+  const day = days.exec(match[1] ?? '')?.[0] ?? '';
+  const place = (match[1] ?? '').replace(days, '').trim();
+  if (ownPlace.test(said)) return `${said}${day}`;
+  const end = /^[^,.;!]*/.exec(said)?.[0] ?? said;
+  return `${end.trimEnd()} at ${place}${day}${said.slice(end.length)}`;
+};
+
+/** What was told of containers that went or came back, in a way that the readers of them know. */
+export const gonePlainly = (message: Reading): Reading => {
+  const each = toEach(message) ?? message;
+  const plain = [notSold, theySold, rightedAlong, binnedNow, onOuting].reduce(
+    (text, plainer) => plainer(text),
+    each.text,
+  );
+  return plain === each.text ? each : readAgain(plain, each);
+};
