@@ -5,7 +5,7 @@ import { claimAnew } from './batch-anew.ts';
 import { claimCorrect } from './batch-correct.ts';
 import { claimGone } from './batch-gone.ts';
 import { claimLook } from './batch-look.ts';
-import { claimMadeOf, claimWhyDate } from './batch-made-of.ts';
+import { claimMadeBy, claimWhyDate } from './batch-made-of.ts';
 import { batchMeant } from './batch-meant.ts';
 import { claimOfOnly } from './batch-of-only.ts';
 import { claimPour } from './batch-pour.ts';
@@ -197,7 +197,7 @@ export const claimBatch = (heard: Reading): Claim | undefined => {
   const text = readBenchText(reading);
   return (
     claimNext(reading, text) ??
-    claimMadeOf(reading, text.bench) ??
+    claimMadeBy(reading, text.bench) ??
     claimWhyDate(reading, text.bench) ??
     claimCorrect(reading) ??
     claimAnew(reading) ??

@@ -8,7 +8,7 @@ import type { BenchReading } from './bench-reading.ts';
 import { wordsOf } from './word-list.ts';
 
 /** Sure of itself: a question of what is in a batch is no question of where its tins are. */
-const weight = 3.3;
+export const madeOfWeight = 3.3;
 
 const asksForIt =
   /\b(?:which|what|what's|whats|whose|name|list|state|show|give|tell|find|see|read|know|need|want|grams|per lot|how (?:much|many)|did|does|is|are|was|were)\b|\?\s*$/i;
@@ -54,8 +54,12 @@ const codeAsked = (reading: Reading, bench: BenchReading): string | undefined =>
   return lots.length === 0 && lastOne.test(rest.text) ? batchMeant(reading, bench).lot : undefined;
 };
 
-/** "Which wax went into 26-KIVO, mine or the neighbour's?", "state the lots used in 26-KIVO": the batch, which names its lots. */
-export const claimMadeOf = (reading: Reading, bench: BenchReading): Claim | undefined => {
+/** "Which recipe was 26-KIVO made by", "show batch 26-KIVO with the grams" ask for the batch's own page, not for its lots. */
+export const asksPage = (text: string): boolean =>
+  /\b(?:recipe|version)\b|^\W*(?:please )?show (?:me )?(?:batch\b|_)/i.test(text);
+
+/** "Which wax went into 26-KIVO, mine or the neighbour's?", "state the lots used in 26-KIVO": the batch that is asked what is in it. */
+export const madeOfAsked = (reading: Reading, bench: BenchReading): string | undefined => {
   const { rest, lots, days } = bench;
   const code = codeAsked(reading, bench);
   if (code === undefined || lots.length > 2 || days.length > 0) return undefined;
@@ -66,9 +70,15 @@ export const claimMadeOf = (reading: Reading, bench: BenchReading): Claim | unde
   const isDirected = lots.length < 2 || /\bhow (?:much|many)\b|\bor\b/i.test(text);
   if (!isNamed || !isDirected || rest.items.some(({ letter }) => /[gvn%t]/.test(letter))) return undefined;
   const within = rest.items.filter(({ from, to }) => from >= led && to <= led + text.trimEnd().length);
-  if (!within.every(isOwn)) return undefined;
+  return within.every(isOwn) ? code : undefined;
+};
+
+/** Which recipe and version a batch was made by: its own page says so. What lots are in it is a trace. */
+export const claimMadeBy = (reading: Reading, bench: BenchReading): Claim | undefined => {
+  const code = asksPage(bench.rest.text) ? madeOfAsked(reading, bench) : undefined;
+  if (code === undefined) return undefined;
   const seen = reading.bench.batches.get(lotKey(code))?.seq;
-  return claim({ action: 'show', lot: code, ...defined({ seen }) }, weight);
+  return claim({ action: 'show', lot: code, ...defined({ seen }) }, madeOfWeight);
 };
 
 const whyWords =
@@ -88,5 +98,5 @@ export const claimWhyDate = (reading: Reading, bench: BenchReading): Claim | und
   if (code === undefined || !whyWords.test(rest.text) || !dateWords.test(rest.text)) return undefined;
   if (rest.items.some(({ letter }) => /[gvn%tRc]/.test(letter))) return undefined;
   const isTalk = rest.items.every((item) => whyList.has(item.word) || isOwn(item));
-  return isTalk ? claim({ action: 'show', lot: code }, weight) : undefined;
+  return isTalk ? claim({ action: 'show', lot: code }, madeOfWeight) : undefined;
 };

@@ -2,6 +2,7 @@ import { lotKey } from '../../core/bench/codes.ts';
 import type { Trouble } from '../answer.ts';
 import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { readingWithout } from '../understand.ts';
+import { asksPage, madeOfAsked, madeOfWeight } from './batch-made-of.ts';
 import { batchMeant, type Meant } from './batch-meant.ts';
 import { type BenchReading, readBench } from './bench-reading.ts';
 import { leftover } from './leftover.ts';
@@ -53,7 +54,7 @@ const isNext = (reading: Reading, bench: BenchReading): boolean =>
   bench.lots.length === 1 &&
   !saysBatch(reading, bench) &&
   (bench.lots[0]?.cued === false || /\p{L}/u.test(bench.rest.text)) &&
-  /^[\W_]*(?:(?:and|or|what about|how about|(?:and )?what of|same for|same with|the same|same|for|with|from|of|in|the|now|then|please|too|lot|also|ok|but)[\W_]*)*$/i.test(
+  /^[\W_]*(?:(?:and|or|what about|how about|(?:and )?what of|same for|same with|the same|same|which (?:ones? )?(?:used?|have|has|had|took|drew|got|contains?)|who has|where(?:'s| is| did)|go|for|with|from|of|in|the|now|then|please|too|lot|also|ok|but)[\W_]*)*$/i.test(
     bench.rest.text,
   );
 
@@ -127,7 +128,15 @@ const isElsewhere = ({ lots: [said], rest }: BenchReading): boolean =>
   (said?.kind === 'lot' && (ofPurchase.test(rest.text) || ofVessel.test(rest.text)));
 
 /** What a message would mean as a question where a lot went, what a batch was made from, or what a place has. */
-export const claimTrace = (reading: Reading): Claim | undefined => claimAtPlace(reading) ?? claimWay(reading);
+export const claimTrace = (reading: Reading): Claim | undefined =>
+  claimMadeOf(reading) ?? claimAtPlace(reading) ?? claimWay(reading);
+
+/** "Which lots went into 26-KIVO": the way back from a batch. */
+const claimMadeOf = (reading: Reading): Claim | undefined => {
+  if (reading.bench.batches.size === 0 || asksPage(reading.text)) return undefined;
+  const code = madeOfAsked(reading, readBench(reading));
+  return code === undefined ? undefined : claim({ lot: code }, madeOfWeight);
+};
 
 /** Where the book has nothing, and the message speaks of no batch or lot. */
 const isOfNoBook = (reading: Reading): boolean =>

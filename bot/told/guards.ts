@@ -15,6 +15,8 @@ const undone: readonly RegExp[] = [
   /\b(?:jok\w+|kidding|dream\w*|dreamt|stor(?:y|ies)|poem|song|novel|film|movie|fairy|once upon|hypothetical\w*|example|e\.g|test message|just testing|recipe for|rule|by law)\b/i,
   /\b(?:correct(?:ion|ed)?|undo|delete\w*|remov\w+|cancel\w*|scrap|mistake\w*|wrong(?:ly)?|oops|wait|rather|not the|meant|i mean|scratch that|instead|change[sd]?|typo|misread|miscount\w*|forget(?! to\b))\b/i,
   /\b(?:every|each) (?:day|week|month|year|time|monday|tuesday|wednesday|thursday|friday|saturday|sunday|pour|batch)\b|\b(?:always|usually|normally|often|sometimes|ever|daily|weekly|monthly|per (?:day|week|month|person))\b/i,
+  // "Both grandmas got a jar" is of how many?
+  /\b(?:both|each|every) (?!of\b)(?:\w+ ){1,3}(?:got|gets?|took|have|has|had|received|bought)\b/i,
   /\b(?:how|what|which|who|whom|whose|where|why|please (?:tell|show|list|calculate)|show me|tell me|give me|list)\b/i,
 ];
 

@@ -1,9 +1,10 @@
 import { tinsLeft, tinsOut } from '../../core/bench/state.ts';
 import { allOut, placeKey, type Trace, traceOf } from '../../core/bench/trace.ts';
-import { benchOf } from '../../core/book.ts';
+import { type BookState, benchOf } from '../../core/book.ts';
 import type { Answer, Block, NextStep, Trouble, Warning } from '../answer.ts';
 import type { Tools } from '../topic.ts';
 import type { TraceWish } from '../topics/trace.ts';
+import { batchFigures } from './batch-figures.ts';
 import { countText, gramsText } from './batch-text.ts';
 import { findEither } from './find-lot.ts';
 import { type Holder, holdersIn, noticeText, recallFile, recallSteps, shelfTexts } from './recall.ts';
@@ -147,6 +148,10 @@ const figuresOf = (trace: Trace, holders: readonly Holder[]) => ({
   containers_left: Math.max(0, trace.left),
 });
 
+/** Of the way back from a batch: what its own page says of it today. */
+const batchToday = ({ kind, batches: [only] }: Trace, state: BookState): Answer['figures'] =>
+  kind === 'batch' && only ? batchFigures(only.batch, state) : {};
+
 const stepsFor = (wish: TraceWish, trace: Trace): readonly NextStep[] => [
   ...(wish.sheet || trace.batches.length === 0
     ? []
@@ -245,7 +250,7 @@ export const answerTrace = async (wish: TraceWish, tools: Tools): Promise<Answer
       ...(wish.sheet ? recallBlocks(trace, region) : []),
       ...sheet.blocks,
     ],
-    figures: figuresOf(trace, holders),
+    figures: { ...batchToday(trace, tools.book.state), ...figuresOf(trace, holders) },
     warnings: [...(wish.sheet ? [nothingOut] : []), localRules],
     next: stepsFor(wish, trace),
     files: sheet.files,

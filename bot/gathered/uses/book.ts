@@ -28,8 +28,13 @@ export const book = `
 ? out_of_the_house out_there given_away gave_away give_away handed_out hand_out outside are_out is_out went_out sold_of
 ? how_much how_many any what which who did have has
 
+= which lots went into {lot}
+? ingredients lots went_in
+? how what which list when from
+! left gave_out gave sold where who recall* expire* best_before recipe version temperature
+
 = batch {lot}
-? turn_out turned_out ingredients lots temperature recipe went_in big
+? turn_out turned_out temperature recipe went_in big
 ? how what which list when from
 ! left gave_out gave sold where who recall* expire* best_before
 
