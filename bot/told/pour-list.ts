@@ -1,6 +1,7 @@
 import { takePourFigures } from '../readers/batch-figures.ts';
 import { type BenchReading, readBench } from '../readers/bench-reading.ts';
 import { asksOrPlans } from '../readers/bench-text.ts';
+import { isOfPeople } from '../readers/group-number.ts';
 import type { Item } from '../readers/item.ts';
 import { letters } from '../readers/lexicon.ts';
 import type { Reading } from '../reading.ts';
@@ -46,7 +47,11 @@ const isEach = ({ word }: Item, before: Item | undefined): boolean =>
 const kindOf = (item: Item, at: number, { items, text }: Reading): keyof Pour | undefined => {
   const kind = kinds[item.letter];
   const isNone =
-    isListMark(item, text) || countsPours(item, text) || isEach(item, items[at - 1]) || item.fraction;
+    isListMark(item, text) ||
+    countsPours(item, text) ||
+    isOfPeople(item, text) ||
+    isEach(item, items[at - 1]) ||
+    item.fraction;
   return kind === 'count' && isNone ? undefined : kind;
 };
 
