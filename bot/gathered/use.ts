@@ -21,6 +21,8 @@ export interface Use {
   readonly wishes: readonly Wish[];
   /** Words that belong to it and do not name it. */
   readonly around: RegExp | undefined;
+  /** Words of talk may stand anywhere: what it takes is told by so much that nothing else can be meant. */
+  readonly amongTalk: boolean;
 }
 
 /** Text that stands in a plain form where a message has such a word; `mark` is how that is written in the form. */
@@ -79,7 +81,8 @@ export const withWishes = (plain: string, { wishes }: Use, text: string): string
  * Reads a list of uses. Its first line names the kinds of things that make no difference to any of them (`~ region n`).
  * Then `=` begins a use with its plain form, where `[…]` may be left out and `<words: text>` stands for the text where a
  * message has one of the words; `?` names words of which it has to have one, `!` words it must not have; `@` names the
- * topic that it goes on from; `+` words that belong to it and do not name it.
+ * topic that it goes on from; `+` words that belong to it and do not name it;
+ * `&` lets words of talk stand anywhere.
  */
 export const usesIn = (list: string): readonly Use[] => {
   const blocks = list.trim().split(/\n\s*\n/);
@@ -98,6 +101,7 @@ export const usesIn = (list: string): readonly Use[] => {
       after: after('@')[0]?.trim(),
       wishes: wishesIn(block),
       around: around ? wordsIn(around) : undefined,
+      amongTalk: lines.includes('&'),
     };
   });
 };

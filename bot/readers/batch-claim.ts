@@ -4,6 +4,7 @@ import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts'
 import { claimAnew } from './batch-anew.ts';
 import { claimCorrect } from './batch-correct.ts';
 import { claimGone } from './batch-gone.ts';
+import { claimWentAnew } from './batch-gone-anew.ts';
 import { claimLook } from './batch-look.ts';
 import { claimMadeBy, claimWhyDate } from './batch-made-of.ts';
 import { batchMeant } from './batch-meant.ts';
@@ -25,9 +26,22 @@ import { claimGoneInstead } from './told-instead.ts';
 const noteCue =
   /\b(?:notes?|comments?|remarks?|jot(?: (?:it |this )?down)?|write(?: (?:it |this )?down)?)\s+(?:on|for|about|to|against|under|with|beside)\b|\b(?:jot|write|note|put)(?: (?:it|this|that))? down (?:with|by|beside) _|^\W*(?:for|on|about|to|with|under) _+\W*(?:please )?(?:write|jot|note|put|add|remember)\b|\bremember (?:about|for|with|of) _|\b(?:add|put|make)\b.{0,20}\bnote\b|\b(?:add|write|put)\b.{0,12}\b(?:to|on|for|under) _+\W*that\b|_\W.{3,120},\s*please note\W*$|^\W*(?:please |also )?(?:notes?|remark)\W+_+|_\W*(?:please\s+)?note\b(?!\s+(?:(?:that|it|this|down|please|thanks|thank you|for us|for me)\s*)*\W*$)|\b(?:picture|photo|pic|image)s?\s+(?:of|for|on)\b/i;
 
+const takesBack =
+  /\b(?:strike|delete|remove|undo|cancel|erase|scrap|scratch|take back) (?:my |the |that |our )?(?:last |latest )?(?:note|remark)\b/i;
+
+/** "For 26-KIVO: the lids came from Dora": no number, and no question. */
+const isAbout = ({ rest }: BenchReading): boolean =>
+  /^\W*(?:for|on|re|about|regarding|concerning) (?:batch )?_+\s*[:-]\s*\p{L}/iu.test(rest.text) &&
+  !rest.items.some(({ letter }) => /[ngv%t]/.test(letter)) &&
+  !asksOrPlans(rest.text);
+
+const tellsNote = (reading: Reading, { bench, note }: BenchText): boolean =>
+  !takesBack.test(reading.text) &&
+  (noteCue.test(bench.rest.text) || isAbout(bench) || (note !== undefined && isBare(bench)));
+
 /** "note on 26-KIVO: set a little grainy", "picture of 26-KIVO: https://…" */
 const claimNote = (reading: Reading, text: BenchText): Claim | undefined => {
-  if (!noteCue.test(text.bench.rest.text) && !(text.note && isBare(text.bench))) return undefined;
+  if (!tellsNote(reading, text)) return undefined;
   const meant = batchMeant(reading, text.bench, true);
   if (meant.lot === undefined || meant.said?.kind === 'lot') return undefined;
   if (meant.trouble) return refuse(meant.trouble, 3.3);
@@ -199,6 +213,7 @@ export const claimBatch = (heard: Reading): Claim | undefined => {
     claimNext(reading, text) ??
     claimMadeBy(reading, text.bench) ??
     claimWhyDate(reading, text.bench) ??
+    claimWentAnew(reading) ??
     claimCorrect(reading) ??
     claimAnew(reading) ??
     claimNote(reading, text) ??

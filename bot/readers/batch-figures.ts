@@ -19,7 +19,7 @@ const look = 32;
 const bath = /\b(?:bath|melted|melt|heated|heat|held)\W*(?:\w+\W+){0,3}$/i;
 const pour = /\b(?:poured|pour|pouring)\W*(?:\w+\W+){0,2}$/i;
 const weighed =
-  /\b(?:weighed(?:[ -]out)?|weigh[ -]?out|set out|made up|total(?: of)?)\W*(?:(?:was|were|is|about|in all|all|came to)\W*){0,2}$/i;
+  /\b(?:weighed(?:[ -]out)?|weigh[ -]?out|set out|made up|total(?: of)?)\W*(?:for _+\W*)?(?:(?:was|were|is|about|in all|all|came to)\W*){0,2}$/i;
 const filled =
   /\b(?:filled|yield(?:ed)?|net|tins (?:hold|held|got)|ended up(?: with)?|left with|came out|got)\W*(?:(?:was|is|of|about|in all|them with|with|in)\W*){0,2}$/i;
 const weighedAfter =

@@ -91,7 +91,13 @@ const marksIn = ({ rest }: BenchReading): readonly Mark[] => {
   const alls = [...rest.text.matchAll(allSaid)]
     .filter(({ index }) => !counts.some(({ from }) => from > index && from - index <= 14))
     // "Took 6 to the group, gave them all away": the six again.
-    .filter(({ index }) => counts.length === 0 || !/\b(?:them|they) $/i.test(rest.text.slice(0, index)))
+    .filter(
+      ({ index, 0: said }) =>
+        counts.length === 0 ||
+        (!/\b(?:them|they) $/i.test(rest.text.slice(0, index)) &&
+          // "Took the other 11 off the shelf, binned the lot".
+          !(/\blot$/i.test(said) && counts.some(({ from }) => from < index))),
+    )
     .map(({ index }) => ({ from: index, all: true as const }));
   return [...counts, ...alls].toSorted((a, b) => a.from - b.from);
 };

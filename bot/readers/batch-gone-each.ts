@@ -47,6 +47,7 @@ const home = '(?: (?:home|each|apiece|back|along|with them))*';
 const toPeople: readonly RegExp[] = [
   `\\b(?<verb>gave|given|sent|handed|sold)(?: out| home)? ${crowd} ${eachOne}${holder}${of}${home}${of}`,
   `^\\W*(?:(?:today|yesterday|and|also|then|so)\\W+)*${crowd}(?: (?:each|all|have|has|just|also|then|were|was))* (?<verb>got|took|taken|had|received|bought|went home with|given|handed|kept)(?: home)? ${eachOne}${holder}${of}${home}${of}`,
+  `\\b(?<verb>gave|given|sent|handed|sold)(?: out)? _+ to ${crowd}(?: [\\p{L}'-]+){0,4},? ${eachOne}${holder} (?:each|apiece)`,
   `\\b${eachOne}${holder}${of} (?:each )?(?:to|for|went to)(?= each of| .{3,40}\\beach\\b) ${crowd}(?: each)?`,
 ].map((pattern) => new RegExp(pattern, 'iu'));
 

@@ -5,16 +5,16 @@ const small =
   '(?=\\d|_|(?:an?|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|half|all|both|some|the (?:last|rest|other|first)|another|our|my|us|tins?|jars?|pots?|tubes?|sticks?)\\b)';
 const adverbs = '(?:(?:has|have|had|also|just|then|already|kindly|been)\\s+)*';
 const taking =
-  '(?:took|taken|is taking|are taking|bought|buys|takes|got|has|have|had|received|purchased|collected|ordered and (?:got|received|took)|grabbed|snapped up|picked up|(?:were|was|are|been) (?:given|handed|sent|sold)|walked off with|went home with|went off with|left with|came away with|went away with|drove off with|accepted|become|became)';
+  '(?:took|take|taken|is taking|are taking|bought|buys|takes|got|has|have|had|received|purchased|collected|ordered and (?:got|received|took)|grabbed|bagged|nabbed|claimed|helped (?:him|her|them)sel(?:f|ves) to|snapped up|picked up|(?:were|was|are|been) (?:given|handed|sent|sold)|walked off with|went home with|went off with|left with|came away with|went away with|drove off with|accepted|become|became)';
 const lead =
-  '^(?:\\W|_|\\b(?:and|also|then|so|today|yesterday|this morning|this afternoon|later|ok|oh|sorry|right|actually|no|well|hang on|hi|hey|hello|pipkin|please|note|noted|that|as (?:a|an) (?:thank you|thanks|gift|present|prize|treat|sample))\\b)*';
+  '^(?:\\W|_|\\b(?:and|also|then|so|today|yesterday|this morning|this afternoon|later|ok|oh|sorry|right|actually|no|correction|erratum|mistake|well|hang on|hi|hey|hello|pipkin|please|note|noted|that|as (?:a|an) (?:thank you|thanks|gift|present|prize|treat|sample))\\b)*';
 const place = "((?:the\\s+|my\\s+|our\\s+|a\\s+|an\\s+)?\\p{L}[\\p{L}\\p{N}'’.& -]{0,60}?)";
 const taker = new RegExp(
   `${lead}${place}(?:,_+)?\\s+${adverbs}${taking}\\s+(?:another\\s+|home\\s+)?${small}`,
   'iu',
 );
 const returner = new RegExp(
-  `${lead}${place}\\s+${adverbs}(?:returned|(?:brought|brings|gave|gives|given|hands|handed|sends|sent|is sending|mailed|shipped|took|taken|posted|passed)(?=.{0,60}\\bback\\b))`,
+  `${lead}${place}\\s+${adverbs}(?:returned|(?:brought|brings|bring|gave|give|gives|given|hands|handed|sends|sent|is sending|mailed|shipped|took|taken|posted|passed)(?=.{0,60}\\bback\\b))`,
   'iu',
 );
 const bareReturner = new RegExp(`${lead}${place}\\s+${small}.{0,60}\\bback\\W*$`, 'iu');
@@ -34,7 +34,7 @@ const receiver = new RegExp(
   'iu',
 );
 const toPlace =
-  /(?:(?<=_ (?:are|is|stands?|sits?|lies?|lives?) (?:now |already |all )*(?:(?:over|up|down|out) )?)(?:at|with|(?:on|in)(?= (?:the|her|his|their|ward|room|unit|class|group)\b)) |\s[-=]*>|(?<=\b(?:bought|taken|collected|ordered|picked up|snapped up) )by |\b(?:to (?!(?:be|throw|bin|give|sell|send|keep|use|test|take|make|get|say|go|come|have|pour|open|melt|chuck|toss|hand|put|return|write|note|tell|try|show|display|see|look|check|demonstrate|let|finish|help|celebrate|thank|eat|burn|teach|decorate|clean|re-?pour|remelt|reuse|melt)\b)|at (?!\d|_|(?:noon|midday|midnight|lunch\w*|tea ?time|break ?time|breakfast|dinner|supper|night|once|cost|least|last|first)\b)|among(?:st)? |with (?!\d|_|(?:an?|one|two|three|four|five|six|some) (?:tins?|jars?|pots?|sticks?|tubes?|of)\b)|on (?=(?:the|our|a) (?:[\w'’-]+ ){0,2}(?:market|bazaar|fair|f[eê]te|stall|festival|show|sale)\b)|in(?:to)? (?=(?:the|our|a|my|her|his|their) (?:[\w'’-]+ ){0,2}(?:shop|store|cafe|café|salon|deli|library|office|school|tea ?room|hall|raffle|tombola|auction|lottery|hamper|basket|stocking|window|church|surgery|staff ?room|gift ?box|parcel)\b)|on (?=(?:the|our|a|my|her|his|their) (?:[\w'’-]+ ){0,2}(?:doorstep|porch|desk|gate|step)\b)))\s*/i;
+  /(?:(?<=_ (?:are|is|stands?|sits?|lies?|lives?) (?:now |already |all )*(?:(?:over|up|down|out) )?)(?:at|with|(?:on|in)(?= (?:the|her|his|their|ward|room|unit|class|group)\b)) |\s[-=]*>|(?<=\b(?:bought|taken|collected|ordered|picked up|snapped up) )by |\b(?:to (?!(?:be|throw|bin|give|sell|send|keep|use|test|take|make|get|say|go|come|have|pour|open|melt|chuck|toss|hand|put|return|write|note|tell|try|show|display|see|look|check|demonstrate|let|finish|help|celebrate|thank|eat|burn|teach|decorate|clean|re-?pour|remelt|reuse|melt)\b)|at (?!\d|_|(?:number|no\.|noon|midday|midnight|lunch\w*|tea ?time|break ?time|breakfast|dinner|supper|night|once|cost|least|last|first)\b)|among(?:st)? |with (?!\d|_|(?:an?|one|two|three|four|five|six|some) (?:tins?|jars?|pots?|sticks?|tubes?|of)\b)|on (?=(?:the|our|a) (?:[\w'’-]+ ){0,2}(?:market|bazaar|fair|f[eê]te|stall|festival|show|sale)\b)|in(?:to)? (?=(?:the|our|a|my|her|his|their) (?:[\w'’-]+ ){0,2}(?:shop|store|cafe|café|salon|deli|library|office|school|tea ?room|hall|raffle|tombola|auction|lottery|hamper|basket|stocking|window|church|surgery|staff ?room|gift ?box|parcel)\b)|on (?=(?:the|our|a|my|her|his|their) (?:[\w'’-]+ ){0,2}(?:doorstep|porch|desk|gate|step)\b)))\s*/i;
 const fromPlace = /\b(?:from|(?<=\bback )off)\s+/i;
 const forPlace = /\bfor\s+(?=(?:the|our|my|a|(?:her|his|their)(?= \p{L}))\b|\p{Lu})/u;
 

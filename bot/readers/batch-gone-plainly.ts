@@ -1,6 +1,7 @@
 import type { Reading } from '../reading.ts';
-import { readAgain } from '../understand.ts';
+import { blanked, readAgain } from '../understand.ts';
 import { toEach } from './batch-gone-each.ts';
+import { lotsIn } from './lots.ts';
 
 const soldThere =
   /\b(?:they|he|she|the [\p{L}'’-]+(?: [\p{L}'’-]+)?) (?:have |has |had |only )?sold (?:\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|some|most|half|a few)(?: of (?:them|those|these|_+))?(?: tins?| jars?| pots?| tubes?| sticks?)?(?: (?:and|but)\b|[,;.])\s*(?=.{0,80}\b(?:back|returned)\b)/iu;
@@ -42,12 +43,52 @@ const onOuting = (text: string): string => {
   return `${end.trimEnd()} at ${place}${day}${said.slice(end.length)}`;
 };
 
+const whoever =
+  /(\b(?:gave|given|sold|sent|handed|brought|to|for) (?:the|my|our|an?) [\p{L}'’-]+(?: [\p{L}'’-]+)?),? who (?!got\b|took\b|bought\b|had\b|has\b)[^,.;\d_]{2,40}?,?(?= (?:\d|an?\b|one\b|two\b|three\b|four\b|five\b|six\b|ten\b)|\s*[.!]*\s*$)/iu;
+/** "Gave the lad who helps me one": the lad. */
+const withoutWho = (text: string): string => text.replace(whoever, '$1');
+
+const eachOf =
+  /\b(\d{1,3}|an?|one|two|three|four|five|six|ten)((?: more)?(?: (?:tins?|jars?|pots?|tubes?|sticks?))?)(?:,? each)? (?:of|from) (?:each of |both )?(?=_+(?:, _+)*,? and _+)/i;
+/** "One tin each of A and B": one of each of them. */
+const ofEachCode = (message: Reading): string => {
+  const codes = lotsIn(message);
+  const plain = blanked(message.text, codes);
+  const match = eachOf.exec(plain);
+  const [first, second] = codes;
+  if (!match || !first || !second || !/\beach\b|\bboth\b/i.test(match[0])) return message.text;
+  const [all, count = '', holder = ''] = match;
+  const last = codes.at(-1) ?? second;
+  const told = codes.map(({ code }) => `${count}${holder} of ${code}`).join(', ');
+  return first.from < match.index + all.length
+    ? message.text
+    : `${message.text.slice(0, match.index)}${told}${message.text.slice(last.to)}`;
+};
+
+const dealtOut =
+  /^\W*(?:distribution|distributed|given out|handed out|issued|dispatched|deliveries|delivered|shared out|where (?:they|it) went)(?: list)?(?: of| from| for)?\s+_+\s*[:-]\s*((?:\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|twelve)(?: (?:tins?|jars?|pots?|tubes?|sticks?))? .*)$/iu;
+/** "Distribution of 26-KIVO: 10 yoga studio, 8 bookshop": who got how many. */
+const dealt = (message: Reading): string => {
+  const [code, second] = lotsIn(message);
+  const list = code && !second ? dealtOut.exec(blanked(message.text, [code]))?.[1] : undefined;
+  if (!code || list === undefined) return message.text;
+  const parts = list
+    .replace(/[.\s]+$/, '')
+    .split(/,? and |[,;] ?/)
+    .map((part) =>
+      /^(\S+)(?: (?:tins?|jars?|pots?|tubes?|sticks?))? (?:to |for )?(\p{L}.*)$/iu.exec(part.trim()),
+    );
+  if (parts.some((part) => part === null)) return message.text;
+  const told = parts.map((part, at) => `${part?.[1]}${at === 0 ? ` of ${code.code}` : ''} to ${part?.[2]}`);
+  return `gave ${told.join(', ')}`;
+};
+
 /** What was told of containers that went or came back, in a way that the readers of them know. */
 export const gonePlainly = (message: Reading): Reading => {
   const each = toEach(message) ?? message;
-  const plain = [notSold, theySold, rightedAlong, binnedNow, onOuting].reduce(
+  const plain = [notSold, theySold, rightedAlong, binnedNow, onOuting, withoutWho].reduce(
     (text, plainer) => plainer(text),
-    each.text,
+    dealt(each) === each.text ? ofEachCode(each) : dealt(each),
   );
   return plain === each.text ? each : readAgain(plain, each);
 };

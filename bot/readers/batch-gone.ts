@@ -3,6 +3,7 @@ import { defined } from '../../core/defined.ts';
 import type { Trouble } from '../answer.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { readingWithout } from '../understand.ts';
+import { withHolders } from './batch-gone-anew.ts';
 import { byWeight, politelyKept } from './batch-gone-asked.ts';
 import { isCount, type Part, partsOf, sameLot } from './batch-gone-clauses.ts';
 import { isTaking } from './batch-gone-places.ts';
@@ -106,8 +107,8 @@ const soldThereBefore = (
   return place === undefined ? undefined : outAlready(place, batch.lot);
 };
 
-const claimParts = (bench: BenchReading, meant: Meant): Claim => {
-  const parts = partsOf(bench, meant.lot ?? '');
+const claimParts = (reading: Reading, bench: BenchReading, meant: Meant): Claim => {
+  const parts = withHolders(partsOf(bench, meant.lot ?? ''), reading);
   const trouble = bench.trouble ?? meant.trouble ?? badCount(parts);
   if (trouble) return refuse(trouble, 3.3);
   if (meant.lot === undefined) return refuse(whichBatch, 2.6);
@@ -170,7 +171,7 @@ const goesTo = ({ rest, lots }: BenchReading): boolean => {
 const forSale = /\bfor sale\b|\bon sale\b(?! or)|^\W*(?:(?:i|we|just|also|today|yesterday)\W+)*bought\b/i;
 /** "There are 5 tins left": what is here, and nothing that went. */
 const stillHere =
-  /^\W*(?:(?:so|ok|and|now|today|there (?:are|is)|we(?:'ve| have| still have)?(?: got)?|still|only|just|exactly|i have|i've)\W+)*(?:_+\W+)*(?:has |have )?(?:(?:still|only|just|exactly|now)\W+)*(?:\d{1,4}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)(?: tins?| jars?| pots?| tubes?| sticks?)?(?: of)?(?: _+)?(?: (?:are|is|still|now))* (?:left|remaining|remain|on the shelf|in (?:the (?:cupboard|box|house|drawer)|stock))\b/i;
+  /^\W*(?:(?:so|ok|and|now|today|there (?:are|is)|we(?:'ve| have| still have)?(?: got)?|still|only|just|exactly|i have|i've)\W+)*(?:_+\W+)*(?:has |have )?(?:(?:still|only|just|exactly|now)\W+)*(?:\d{1,4}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)(?: tins?| jars?| pots?| tubes?| sticks?)?(?: of)?(?: _+)?(?: (?:are|is|still|now))* (?:left(?! over\b.*\b(?:back|returned)\b)|remaining|remain|on the shelf|in (?:the (?:cupboard|box|house|drawer)|stock))\b/i;
 const hereNow = (lot: string): Trouble => ({
   code: 'missing',
   text: `What became of the others? Tell me what was sold, given or lost ("sold 3 of ${lot} at the fair"), or put the pour right: "correct ${lot}: it was 22 tins".`,
@@ -217,5 +218,5 @@ export const claimGone = (message: Reading, found: BenchReading): Claim | undefi
   const { text } = bench.rest;
   const how = howIn(text, isTaking(text));
   const up = how === 'given' || how === 'back' ? undefined : claimUsedUp(bench, meant);
-  return up ?? (how !== undefined || goesTo(bench) ? claimParts(bench, meant) : undefined);
+  return up ?? (how !== undefined || goesTo(bench) ? claimParts(reading, bench, meant) : undefined);
 };

@@ -36,6 +36,10 @@ const looksWrong =
 const allWell =
   /\b(?:all (?:is )?(?:fine|well|good|ok|okay) with|(?:everything|all) (?:is |was )?in order|(?:nothing|no faults?|no problems?) (?:is )?(?:wrong )?(?:with|in|on)) _|\b(?:checked|inspected|examined|looked at|quality (?:look|check))\b[^.;]{0,30}\b(?:no (?:changes?|problems?|faults?|issues?)|nothing (?:wrong|odd|unusual)|unchanged|all (?:fine|good|well))\b/i;
 
+/** "Quality, 26-KIVO, day 7: colour even, glide good". */
+const headed =
+  /^\W*(?:(?:one|two|first|second|\d+|day|week|month)[\s-]+)*(?:quality|inspection|check(?:up)?|look)\b[^:]{0,60}:.{0,80}\b(?:good|fine|ok|okay|even|smooth|firm|normal|perfect|nice|clean)\b/i;
+
 /** No comma after it: "great" after a sale is read as "27-KUFE, great", and says nothing of the balm. */
 const codeFirst =
   /^[^\p{L}_]*_+(?:\s*[:!-]\s*|\s+)(?:(?:still|a bit|a little|very|too|slightly|quite|all|looks?|is) )*/iu;
@@ -46,6 +50,10 @@ const aloneIn = ({ text }: Reading): boolean | undefined => {
   const left = match ? text.slice(match[0].length) : '';
   if (left === '' || text.includes('?')) return undefined;
   const seen = left.replace(timeFirst, '');
+  const seenBad = badWords.exec(
+    seen.replace(/^(?:(?:an?|bit|little|slightly|very|too|rather|quite)\s+)+/i, ''),
+  );
+  if (seen !== left && seenBad?.index === 0) return false;
   if (seen !== left && fineWords.test(seen) && !badWords.test(seen.replace(deniedBad, ' '))) return true;
   if (bareGood.test(left)) return true;
   const bad = badWords.exec(left);
@@ -59,6 +67,7 @@ const verdictIn = (rest: Reading): boolean | undefined => {
   const alone = aloneIn(rest);
   if (alone !== undefined) return alone;
   if (allWell.test(rest.text)) return true;
+  if (headed.test(rest.text)) return !badWords.test(rest.text.replace(deniedBad, ' '));
   if (looksWrong.test(rest.text)) return false;
   const cue = looksCue.exec(rest.text);
   if (!cue) return undefined;
@@ -72,8 +81,9 @@ const verdictIn = (rest: Reading): boolean | undefined => {
   return fineWords.test(after) || /:\s*(?:fine|ok|good)/i.test(rest.text) ? true : undefined;
 };
 
-/** "After 2 weeks": no count of tins. */
-const isAge = ({ to }: Item, text: string): boolean =>
+/** "After 2 weeks", "day 7": no count of tins. */
+const isAge = ({ from, to }: Item, text: string): boolean =>
+  /\b(?:day|week|month) $/i.test(text.slice(Math.max(0, from - 7), from)) ||
   /^[\s-]*(?:days?|weeks?|months?)\b/i.test(text.slice(to, to + 8));
 
 /** "Looked at 26-KIVO, it has white spots": the balm has them, and nobody's skin. */

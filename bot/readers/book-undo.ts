@@ -50,7 +50,7 @@ const ofKind =
 const lastOfKind =
   /^(?:delete|remove|scrap|scratch|strike|drop|forget) (?=(?:the|my|our|that) (?:very )?(?:last|latest) )/i;
 const filler =
-  /^(?:\s|\b(?:of|to|for|in|on|the|my|our|lot|batch|recipe|change|changes|entry|report|record|that|one|and|again|thing|things|bit|stuff|business)\b|[,.])*$/i;
+  /^(?:\s|'s|\b(?:of|to|for|in|on|about|the|my|our|lot|batch|recipe|change|changes|entry|report|record|that|one|and|again|thing|things|bit|stuff|business)\b|[,.])*$/i;
 
 /** "Undo that gift to Bob", right after it. */
 const toWhom =

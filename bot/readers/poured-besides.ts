@@ -1,4 +1,6 @@
 import { lotKey } from '../../core/bench/codes.ts';
+import { latestBatches } from '../../core/bench/latest.ts';
+import type { Batch, Bench } from '../../core/bench/state.ts';
 import type { Claim, Reading } from '../reading.ts';
 import { readAgain } from '../understand.ts';
 import { asksOrPlans } from './bench-text.ts';
@@ -82,35 +84,59 @@ const sameSizeSaid =
   /,?\s*\b(?:of|in) the same size\b|,?\s*\b(?:the )?same size(?: tins| jars| pots| tubes| sticks)?\b/i;
 const poursSaid = /\b(?:pour(?:ed)?|made|filled|did|cast)\b/i;
 
-/** "Poured the same again, but 20 tins". */
-const sameAgain = /\b(?:the )?same(?: again| once more)?\b/i;
+/** "Poured the same again, but 20 tins", "made another 10 of those". */
+const sameAgain = /\b(?:the )?same(?: again| once more)?\b|(?<=\w )of (?:those|these)\b/i;
 
 interface Before {
   readonly name: string;
   readonly size?: Size | undefined;
+  /** The day it was poured. */
+  readonly on?: string | undefined;
 }
+
+const asBefore = ({ name, size, madeOn }: Batch): Before => ({ name, size, on: madeOn });
+
+/** The last pour in the book. */
+const lastOf = (bench: Bench): Before | undefined => {
+  const { value } = latestBatches(bench).next();
+  return value ? asBefore(value) : undefined;
+};
 
 /** The recipe of the pour, or of the batch, that was spoken of just before, and what one of its containers holds. */
 const pourBefore = (reading: Reading): Before | undefined => {
   const { last, bench } = reading;
-  if (last?.topic !== 'batch') return undefined;
-  const { recipe, size } = last.request;
-  if (typeof recipe === 'string') return { name: recipe, size: size as Size | undefined };
+  if (last?.topic !== 'batch') return lastOf(bench);
+  const { recipe, size, on } = last.request;
+  if (typeof recipe === 'string')
+    return { name: recipe, size: size as Size | undefined, on: typeof on === 'string' ? on : undefined };
   const code = spokenLot(reading);
   const batch = code === undefined ? undefined : bench.batches.get(lotKey(code));
-  return batch && { name: batch.name, size: batch.size };
+  return batch && asBefore(batch);
 };
 
 /** A number, no other recipe, and nothing that went. */
 const isMorePoured = ({ text, items }: Reading): boolean =>
   items.some(({ letter }) => letter === 'n') &&
-  !items.some(({ letter }) => /[Ri%]/.test(letter)) &&
+  !items.some(({ letter, generic }) => /[Ri%]/.test(letter) && !generic) &&
   !/\b(?:sold|gave|given|kept|binned|threw)\b/i.test(text) &&
   !asksOrPlans(text);
 
+const runNumber = /\b(?:run|pour|batch|round)(?: (?:no\.?|number))? \d{1,2}\b[\s:,-]*/i;
+const sameDay = /,?\s*\b(?:on )?the same (?:date|day|evening|morning|afternoon)\b/i;
+
+const onSameDay = (reading: Reading): string => {
+  if (!sameDay.test(reading.text)) return reading.text;
+  const day = pourBefore(reading)?.on;
+  return reading.text.replace(sameDay, day === undefined ? ' today' : ` on ${day}`);
+};
+
+const inTins = (text: string, { items }: Reading): string =>
+  items.some(({ letter }) => letter === 'c') ? text : text.replace(/\b(\d{1,3})( more)?\b/, '$1 tins');
+
 /** "Then 15 more tins from the same pot": with the recipe in place of it, and of the same size where none is said. */
 const ofSameMix = (reading: Reading): string | undefined => {
-  const { text, tokens, items } = reading;
+  const { tokens, items } = reading;
+  const text = onSameDay(reading).replace(runNumber, '');
   const same = poursSaid.test(text) && !sameMix.test(text) ? sameAgain : sameMix;
   if (tokens.length > mostSameTokens || !(same.test(text) || sameSizeSaid.test(text))) return undefined;
   const before = isMorePoured(reading) ? pourBefore(reading) : undefined;
@@ -123,10 +149,7 @@ const ofSameMix = (reading: Reading): string | undefined => {
     .replace(opening, '')
     .replace(/^\W*of |[\s.!]+$/g, '');
   const whole = named.includes(before.name) ? named : `${named} of ${before.name}`;
-  const counted = items.some(({ letter }) => letter === 'c')
-    ? whole
-    : whole.replace(/\b(\d{1,3})( more)?\b/, '$1 tins');
-  return `${poursSaid.test(text) ? '' : 'poured '}${counted}${size}`.replace(/\s+/g, ' ');
+  return `${poursSaid.test(text) ? '' : 'poured '}${inTins(whole, reading)}${size}`.replace(/\s+/g, ' ');
 };
 
 /** One more pour of the recipe that was poured just before, as `read` would read it told in full. */

@@ -143,7 +143,7 @@ const spokenOf = ({ last, bench }: Reading): string | undefined => {
 };
 
 const goesOn =
-  /\b(?:better|worse|fine|well|ok|okay|gone|healed|cleared|recovered|over|again|doctor|still|closed?|settled|resolved|serious|contact|stopped|faded|calmed)\b/i;
+  /\b(?:better|worse|fine|well|ok|okay|gone|healed|cleared|recovered|over|again|doctor|still|closed?|settled|resolved|serious|contact|stopped|faded|calmed|(?:(?:she|he|they|mum|dad|her \w+|his \w+) (?:also |only |had |has )*(?:said|says|told|used|uses|put|puts|applied|noticed|felt))|(?:once|twice|three times|every) (?:a )?(?:day|night|morning|evening|hour)s?)\b/i;
 
 /** "No, it was 26-VOKI", "it was on 20 November". */
 const putRight =
@@ -180,8 +180,10 @@ const isAsked = (reading: Reading, { rest }: BenchReading): boolean =>
 
 /** "Somebody had an allergic reaction to 26-KIVO". */
 const hadOne = /\b(?:had|has|got|gets|suffered|developed|having)\b.{0,30}\breactions?\b/i;
+const isEntry = /^\W*(?:adverse )?reaction (?:record|report|entry|note)\s*[:.,-]/i;
 const asksList = ({ rest, lots }: BenchReading): boolean =>
   listed.test(rest.text) &&
+  !isEntry.test(rest.text) &&
   !signs.test(rest.text) &&
   (lots.length === 0 || asks.test(rest.text) || !hadOne.test(rest.text));
 
@@ -212,6 +214,10 @@ const redWords = [
   'patch',
 ];
 
+/** "She got itchy spots from it". */
+const fromIt =
+  /\b(?:from|after|using|used|with|to|of|applying|trying|tried) (?:it|them|that one|this one|these|those)\b/i;
+
 /** What a message would mean as a reaction told, or a question about those written down. */
 export const claimReaction = (reading: Reading): Claim | undefined => {
   const id = record.test(reading.text) ? recordIn(reading) : undefined;
@@ -222,6 +228,7 @@ export const claimReaction = (reading: Reading): Claim | undefined => {
     return undefined;
   if (id !== undefined) return followed(readBench(reading), id);
   // "Any reactions to it?"
-  const meant = (asks.test(reading.text) ? pointedAtSpoken(reading) : undefined) ?? reading;
+  const points = asks.test(reading.text) || fromIt.test(reading.text);
+  const meant = (points ? pointedAtSpoken(reading) : undefined) ?? reading;
   return about(meant, readBench(meant), cued);
 };

@@ -1,4 +1,5 @@
 import { lotKey } from '../../core/bench/codes.ts';
+import { tinsLeft } from '../../core/bench/state.ts';
 import { defined } from '../../core/defined.ts';
 import { nameKey } from '../../core/names.ts';
 import type { Trouble } from '../answer.ts';
@@ -131,6 +132,18 @@ const afterSeveral = (said: Reading, denied: boolean, last: Request): Claim | un
   return claim({ ...last, parts: now, instead: true }, insteadWeight, [tookInstead]);
 };
 
+/** "It was 39 jars, not 40": more than can have gone, so it is the pour that is put right. */
+const isOfPour = (
+  { bench }: Reading,
+  { action, lot, parts }: Request,
+  count: number | undefined,
+): boolean => {
+  const batch = typeof lot === 'string' ? bench.batches.get(lotKey(lot)) : undefined;
+  if (!batch || action !== 'gone' || count === undefined) return false;
+  const went = partsOf({ parts }).reduce((sum, part) => sum + Number(part.count ?? 0), 0);
+  return count > tinsLeft(batch) + went && count < batch.count;
+};
+
 /** "No, it was 4", "sorry, to the library", "that was yesterday": after tins went, or came back. */
 const afterGone = (said: Reading, denied: boolean, last: Request): Claim | undefined => {
   const [part, second] = partsOf(last);
@@ -138,7 +151,7 @@ const afterGone = (said: Reading, denied: boolean, last: Request): Claim | undef
   const bench = part ? putRight(said) : undefined;
   const was = String(last.lot);
   const anew = bench && goneAnew(bench, last, said, denied);
-  if (!part || !anew) return undefined;
+  if (!part || !anew || isOfPour(said, last, anew.count)) return undefined;
   const { count, how, to, on, lot } = anew;
   const { all: _all, ...same } = part;
   const now = { ...(count === undefined ? part : { ...same, count }), ...defined({ to }) };

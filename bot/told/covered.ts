@@ -54,6 +54,8 @@ const onlyColours = (strange: readonly Item[], text: string, slots: readonly Pla
   strange.length <= mostStrange &&
   strange.every((item) => item.letter === letters.unknown && !isOwnThing(item, text, slots));
 
+const isWord = ({ letter, generic }: Item): boolean => /^[wzZBT]$/.test(letter) || generic === true;
+
 /** More words than this beside what is told are about something else. */
 const mostBesides = 9;
 const isTalk = (strange: readonly Item[]): boolean =>
@@ -72,27 +74,33 @@ export interface Besides extends Place {
   readonly said: string;
 }
 
-/** What a use leaves of a message: everything a thing, a cue or talk, and a few words of colour; a clause with neither thing nor cue may say more. */
-export const coverOf = (use: Use, text: string, slots: readonly Place[], loose: readonly Item[]): Cover => {
-  const cues = [...use.cues, ...(use.around ? [use.around] : [])].flatMap((cue) =>
+const cuesIn = ({ cues, around }: Use, text: string): readonly Place[] =>
+  [...cues, ...(around ? [around] : [])].flatMap((cue) =>
     [...text.matchAll(cue)].map((match) => ({ from: match.index, to: match.index + match[0].length })),
   );
-  const held: readonly Place[] = [...slots, ...cues];
+
+const isAmongTalk = ({ amongTalk }: Use, strange: readonly Item[]): boolean =>
+  amongTalk && strange.every(isWord);
+
+/** A clause as it was typed, without the signs around it. */
+const saidIn = (text: string, { from, to }: Place): string =>
+  text.slice(from, to).replace(/^[\s,;:.!()-]+|[\s,;:.!()-]+$/g, '');
+
+/** What a use leaves of a message: everything a thing, a cue or talk, and a few words of colour; a clause with neither thing nor cue may say more. */
+export const coverOf = (use: Use, text: string, slots: readonly Place[], loose: readonly Item[]): Cover => {
+  const held: readonly Place[] = [...slots, ...cuesIn(use, text)];
   const isHeld = (place: Place): boolean => held.some((other) => isIn(other, place));
   const left = loose.filter((item) => !isHeld(item) && !isTold(item));
-  const besides: Besides[] = [];
-  const open: string[] = [];
-  const colours: string[] = [];
+  const cover = { open: [] as string[], colours: [] as string[], besides: [] as Besides[] };
   for (const clause of clausesIn(text)) {
     const strange = left.filter((item) => item.from >= clause.from && item.from < clause.to);
-    if (strange.length === 0) continue;
     const words = strange.map(({ word }) => word);
-    if (isHeld(clause)) {
-      (onlyColours(strange, text, slots) ? colours : open).push(...words);
-    } else if (isTalk(strange)) {
-      const said = text.slice(clause.from, clause.to).replace(/^[\s,;:.!()-]+|[\s,;:.!()-]+$/g, '');
-      besides.push({ ...clause, said });
-    } else open.push(...words);
+    const isTelling = isHeld(clause);
+    const isTalked = isTelling ? onlyColours(strange, text, slots) : isTalk(strange);
+    if (strange.length === 0) continue;
+    if (!isTalked && !isAmongTalk(use, strange)) cover.open.push(...words);
+    else if (isTelling) cover.colours.push(...words);
+    else cover.besides.push({ ...clause, said: saidIn(text, clause) });
   }
-  return { open, besides, colours };
+  return cover;
 };

@@ -22,7 +22,7 @@ const undone: readonly RegExp[] = [
 
 /** "What a day!" asks nothing. */
 const exclaims =
-  /\bwhat(?:'s| is| was) (?:still |now )?(?:left|remaining|there)\b|\bwhat an? (?:\w+ ){0,2}\w+ ?!|\bwhat (?:luck|fun|weather|a (?:\w+ )?\w+)\s*[,.!]|\b(?:who|which) (?=(?:is|was|were|are|has|had|have|came|lives?|works?|loves?|likes?|runs?|keeps?|made|smells?|looks?)\b)/gi;
+  /\bwhat(?:'s| is| was) (?:still |now )?(?:left|remaining|there)\b|\bwhat an? (?:\w+ ){0,2}\w+ ?!|\bwhat (?:luck|fun|weather|a (?:\w+ )?\w+)\s*[,.!]|(?<=\p{L} )who (?=\p{L}{2,}(?:s|ed)\b)|\b(?:who|which) (?=(?:is|was|were|are|has|had|have|came|lives?|works?|loves?|likes?|runs?|keeps?|made|smells?|looks?)\b)/giu;
 
 /** True for a message that says plainly that something happened or stands so. */
 export const tellsPlainly = (text: string): boolean => {

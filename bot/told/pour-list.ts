@@ -1,7 +1,7 @@
 import { takePourFigures } from '../readers/batch-figures.ts';
 import { type BenchReading, readBench } from '../readers/bench-reading.ts';
 import { asksOrPlans } from '../readers/bench-text.ts';
-import { isOfPeople } from '../readers/group-number.ts';
+import { isGroupNumber, isOfPeople } from '../readers/group-number.ts';
 import type { Item } from '../readers/item.ts';
 import { letters } from '../readers/lexicon.ts';
 import type { Reading } from '../reading.ts';
@@ -50,6 +50,7 @@ const kindOf = (item: Item, at: number, { items, text }: Reading): keyof Pour | 
     isListMark(item, text) ||
     countsPours(item, text) ||
     isOfPeople(item, text) ||
+    isGroupNumber(item, text) ||
     isEach(item, items[at - 1]) ||
     item.fraction;
   return kind === 'count' && isNone ? undefined : kind;
@@ -123,20 +124,22 @@ const completed = (pours: readonly Pour[]): readonly Pour[] | undefined => {
 /** "Poured today: 12 tins of 20 g of A and 8 jars of 30 g of B": each as a message of its own. */
 export const poursListed = (reading: Reading): readonly string[] => {
   const { text, tokens } = reading;
-  if (tokens.length > mostTokens || !cue.test(text) || otherwise.test(text) || /\?|\bnotes?\s*:/i.test(text))
-    return [];
+  if (tokens.length > mostTokens || otherwise.test(text) || /\?|\bnotes?\s*:/i.test(text)) return [];
   const bench = readBench(reading);
   if (takePourFigures(bench.rest).items.length > 0) return [];
+  const { days, today } = bench;
+  const isPast = days.length > 0 && days.every(({ past }) => past < today);
+  if (!cue.test(text) && !isPast) return [];
   const found = poursIn(bench.rest);
   if (!found || found.length < 2 || found.length > mostPours || bench.trouble || asksOrPlans(bench.rest.text))
     return [];
   const pours = completed(found);
-  const days = pours && daysOf(bench, pours);
+  const on = pours && daysOf(bench, pours);
   const lots = pours && lotsOf(bench, found);
-  if (!pours || !days || !lots) return [];
+  if (!pours || !on || !lots) return [];
   const said = (item: Item | undefined): string => (item ? bench.rest.text.slice(item.from, item.to) : '');
   return pours.map(
     ({ name, count, holder, size }, at) =>
-      `poured ${count?.value} ${holder ? `${said(holder)} of` : 'x'} ${said(size)} of ${name?.recipe}${lots[at]}${days[at]}`,
+      `poured ${count?.value} ${holder ? `${said(holder)} of` : 'x'} ${said(size)} of ${name?.recipe}${lots[at]}${on[at]}`,
   );
 };

@@ -3,7 +3,7 @@ import type { Slot } from '../likeness/features.ts';
 import { takePourFigures } from '../readers/batch-figures.ts';
 import type { BenchReading } from '../readers/bench-reading.ts';
 import { type BenchText, readBenchText } from '../readers/bench-text.ts';
-import { countsPeople } from '../readers/group-number.ts';
+import { countsPeople, isGroupNumber } from '../readers/group-number.ts';
 import type { Item } from '../readers/item.ts';
 import { letters } from '../readers/lexicon.ts';
 import { houseCode } from '../readers/lot-shapes.ts';
@@ -53,10 +53,19 @@ interface Run {
   readonly length: number;
 }
 
+/** "24 Winter balms", "10 more Winter balm". */
+const isOfName = (items: readonly Item[], at: number): boolean => {
+  const [item, next, third] = items.slice(at, at + 3);
+  const holds = items.some(({ letter }) => amount.test(letter));
+  const name = /^(?:more|further|extra|another|new)$/.test(next?.word ?? '') ? third : next;
+  return holds && item?.letter === letters.number && name?.letter === letters.recipe;
+};
+
 /** "18 x 15 ml", "12 of Winter balm", "6 of 26-KIVO" (codes are made into "_"): what is counted is not said. */
 const isBareCount = (items: readonly Item[], at: number, text: string): boolean => {
   const [item, next, third] = items.slice(at, at + 3);
   if (next?.letter === letters.times && amount.test(third?.letter ?? '')) return true;
+  if (isOfName(items, at)) return true;
   return next?.letter === letters.of && third?.letter === letters.recipe
     ? true
     : /^(?: more| others?| further)? of (?:the |our |my |those |these )?_/i.test(
@@ -66,6 +75,16 @@ const isBareCount = (items: readonly Item[], at: number, text: string): boolean 
 
 const isCounting = ({ letter, fraction, value }: Item): boolean =>
   letter === letters.number && !fraction && value !== undefined;
+
+/** A count without its containers: they stand elsewhere, or are tins. */
+const bareCountAt = (items: readonly Item[], at: number, text: string): Run | undefined => {
+  const item = items[at];
+  if (!item) return undefined;
+  const isCode = text.charAt(item.to + 4) === '_' || !/[Rgv]/.test(items[at + 2]?.letter ?? '');
+  const holders = items.find(({ letter }) => letter === letters.container)?.word ?? 'tins';
+  const said = isOfName(items, at) ? `${item.value} ${holders}` : `${item.value}${isCode ? '' : ' tins'}`;
+  return { slot: slotOf('count', said, item), length: 1 };
+};
 
 const countAt = (items: readonly Item[], at: number, text: string): Run | undefined => {
   const item = items[at];
@@ -78,9 +97,7 @@ const countAt = (items: readonly Item[], at: number, text: string): Run | undefi
     const slot = slotOf('count', `${item.value} ${holder.word}`, { from: item.from, to: holder.to });
     return { slot, length: next + 1 - at };
   }
-  if (!isBareCount(items, at, text)) return undefined;
-  const isCode = text.charAt(item.to + 4) === '_' || !/[Rgv]/.test(items[at + 2]?.letter ?? '');
-  return { slot: slotOf('count', isCode ? String(item.value) : `${item.value} tins`, item), length: 1 };
+  return isBareCount(items, at, text) ? bareCountAt(items, at, text) : undefined;
 };
 
 /** "A tin of 26-KIVO", "one little jar". */
@@ -111,10 +128,24 @@ interface Scanned {
   readonly loose: readonly Item[];
 }
 
+/** "Run 2:", "pour no. 3": which one it was. */
+const isNumbered = ({ letter, from, to }: Item, text: string): boolean =>
+  letter === letters.number &&
+  /\b(?:run|pour|batch|session|round|lesson|trial|mix)(?: (?:no\.?|number))? $/i.test(
+    text.slice(Math.max(0, from - 20), from),
+  ) &&
+  !/^ (?:tins?|jars?|pots?|tubes?|sticks?|x|of)\b/i.test(text.slice(to, to + 8));
+
 const scanned = (rest: Reading, taken: readonly Item[]): Scanned => {
   const slots: Slot[] = [];
   const loose: Item[] = [];
-  const items = rest.items.filter((item) => !taken.includes(item) && !countsPeople(item, rest.text));
+  const items = rest.items.filter(
+    (item) =>
+      !taken.includes(item) &&
+      !countsPeople(item, rest.text) &&
+      !isGroupNumber(item, rest.text) &&
+      !isNumbered(item, rest.text),
+  );
   // "The herb garden got 3 tins": only a kind of thing, and part of a name or talk.
   const isKindOnly = items.some(
     ({ letter, generic }) => letter === letters.container || (letter === letters.ingredient && !generic),

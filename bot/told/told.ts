@@ -72,9 +72,16 @@ const withoutPack = (slots: readonly Slot[]): readonly Slot[] =>
     ? slots.filter(({ kind, text }) => kind !== 'count' || !text.startsWith('1 '))
     : slots;
 
+/** "24 tins of it at 20 g, a different shea this time": what a recipe is made of needs no telling. */
+const withoutMakings = (slots: readonly Slot[]): readonly Slot[] => {
+  const amounts = slots.filter(({ kind }) => kind === 'g').length;
+  const isPour = amounts === 1 && ['R', 'count'].every((each) => slots.some(({ kind }) => kind === each));
+  return isPour ? slots.filter(({ kind }) => kind !== 'i') : slots;
+};
+
 /** A recipe's name may stand for what is poured of it, or for the batch of it that there is. */
 const looksAt = (slots: readonly Slot[]): readonly (readonly Slot[])[] => {
-  const all = withoutMoney(withoutPack(slots));
+  const all = withoutMakings(withoutMoney(withoutPack(slots)));
   if (!all.some(({ kind }) => kind === 'R')) return [all];
   const asBatch = all.map((slot): Slot => (slot.kind === 'R' ? { ...slot, kind: 'batch' } : slot));
   return [withLotsTogether(all), asBatch];
@@ -180,9 +187,13 @@ const uncounted =
 const boughtTins = /^\W*(?:(?:i|we|just|also|today|yesterday)\W+)*bought\b|\bfor sale\b/i;
 const stillHere =
   /_[\s_]*(?:of [\s_]*)?(?:are |is |still )*(?:left|remaining|remain)\b(?! (?:with|at|for|to|on|by|from|in|the)\b)/i;
+/** "Both grandmas got a jar" is one jar or two. */
+const isForBoth = (around: string, slots: readonly Slot[]): boolean =>
+  /\bboth\b/i.test(around) && slots.some(({ kind, text }) => kind === 'count' && /^1\b/.test(text));
+
 const isUncounted = (around: string, slots: readonly Slot[]): boolean =>
   slots.some(({ kind }) => kind === 'count') &&
-  (uncounted.test(around) || boughtTins.test(around) || stillHere.test(around));
+  (isForBoth(around, slots) || uncounted.test(around) || boughtTins.test(around) || stillHere.test(around));
 
 /** "We're pouring 12 tins on Saturday" is still to come. */
 const isAhead = (around: string, slots: readonly Slot[]): boolean =>

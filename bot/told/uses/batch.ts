@@ -2,13 +2,19 @@
 export const batch = `
 = poured {count} of {g} of {R}[ with lots {lots}][ on {date}]
 = poured {count} of {R}[ with lots {lots}][ on {date}]
-? poured filled made cast produced a_pour the_pour our_pour my_pour first_pour second_pour third_pour fourth_pour next_pour last_pour new_pour another_pour today's_pour yesterday's_pour evening_pour big_pour small_pour pour_number pour_today today's_result evening's_result result_of came_out came_off come_out turned_out finished done set_now are_setting stand_cooling are_cooling cooling were_born ladled decanted bottled tinned jarred potted_up spooned scooped at_it session today's_session this_session ended_up_with wound_up_with finished_up_with off_the_bench left_the_kitchen left_the_bench done_and_dusted class_produced group_produced pouring first_batch second_batch third_batch new_batch another_batch today's_batch next_batch batch_today batch_done out_of_the_jug got_out_of in_the_tins potted cooked whipped_up brewed_up
-+ bath weighed weigh_out weighed_out net yield total came filled poured hot set setting window rack trays tray nicely smooth gave gives yield yielded first stirred melted
+? poured filled made cast produced a_pour the_pour our_pour my_pour first_pour second_pour third_pour fourth_pour next_pour last_pour new_pour another_pour today's_pour yesterday's_pour evening_pour big_pour small_pour pour_number pour_today today's_result evening's_result result_of came_out came_off come_out turned_out finished done set_now are_setting stand_cooling are_cooling cooling were_born ladled decanted bottled tinned jarred potted_up spooned scooped at_it session today's_session this_session ended_up_with wound_up_with finished_up_with off_the_bench left_the_kitchen left_the_bench done_and_dusted class_produced group_produced pouring first_batch second_batch third_batch new_batch another_batch result results today's_batch next_batch batch_today batch_done out_of_the_jug got_out_of in_the_tins potted cooked whipped_up brewed_up
++ bath holding held containing weighed weigh_out weighed_out net yield total came filled poured hot set setting window rack trays tray nicely smooth gave gives yield yielded first stirred melted
 ! sold given bought took back binned dropped broke kept opened gift present sell weighs ordered wanted away spilled spilt reordered sent gone went to_the threw
+
+= poured {count} of {g} of {R}[ with lots {lots}][ on {date}]
+? poured managed filled cast potted_up ladled decanted bottled jarred tinned
+&
+! sold given bought took back binned dropped broke kept opened gift present ordered wanted away spilled spilt sent gone went_to threw cost costs price
 
 = poured {count} of {g} of {R}[ with lots {lots}] on {date}
 @ earlier
-! scale what how cost costs price label labels need needs enough order ordered sold gave given bought took back binned kept opened
+&
+! make making meet meeting us workshop class course people scale what how cost costs price label labels need needs enough order ordered sold gave given bought took back binned kept opened
 
 = poured {count} of {g} of {R}[ with lots {lots}] on {date}
 ? more another further extra additional also

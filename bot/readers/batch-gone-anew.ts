@@ -1,0 +1,86 @@
+import { lotKey } from '../../core/bench/codes.ts';
+import type { Batch } from '../../core/bench/state.ts';
+import { holdersOf, placeKey } from '../../core/bench/trace.ts';
+import { type Claim, claim, type Reading } from '../reading.ts';
+import { readAgain } from '../understand.ts';
+import { type Part, partsOf } from './batch-gone-clauses.ts';
+import type { How } from './batch-gone-verbs.ts';
+import { readBench } from './bench-reading.ts';
+import { asksOrPlans } from './bench-text.ts';
+
+type Told = Part & { readonly how: How; readonly lot: string };
+
+interface Holder {
+  readonly to: string;
+  readonly count: number;
+}
+
+const holders = (batch: Batch): readonly Holder[] =>
+  holdersOf({ batches: [{ batch }] }).flatMap(({ to, count }) => (to === undefined ? [] : [{ to, count }]));
+
+const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
+
+const isNamed = ({ to }: Holder, text: string): boolean =>
+  new RegExp(`(?<![\\p{L}\\d])${escaped(placeKey(to))}(?![\\p{L}\\d])`, 'iu').test(text);
+
+const isSame = (one: string, other: string): boolean => placeKey(one) === placeKey(other);
+
+/** "2 came back", right after some went: from where they went. */
+const pointedAt = ({ last }: Reading, { lot }: Told, all: readonly Holder[]): Holder | undefined => {
+  const [part, second] = (last?.request.parts ?? []) as readonly { readonly to?: string }[];
+  if (!part?.to || second || last?.topic !== 'batch' || last.request.action !== 'gone') return undefined;
+  if (lotKey(String(last.request.lot)) !== lotKey(lot)) return undefined;
+  return all.find(({ to }) => part?.to !== undefined && isSame(to, part.to));
+};
+
+/** Where something came back from is a place that has some, wherever in the message it is named. */
+const fromHolder = (part: Told, reading: Reading): Told => {
+  const batch = reading.bench.batches.get(lotKey(part.lot));
+  if (part.how !== 'back' || !batch) return part;
+  const all = holders(batch);
+  if (part.to !== undefined && all.some(({ to }) => isSame(to, part.to ?? ''))) return part;
+  const [found, second] = all.filter((each) => isNamed(each, reading.text));
+  const meant =
+    (second ? undefined : found) ?? (part.to === undefined ? pointedAt(reading, part, all) : undefined);
+  return meant ? { ...part, to: meant.to } : part;
+};
+
+const wrong =
+  /\b(?:wrong|mistakes?|miscounted|correction|erratum|recounted|should (?:be|have been)|in fact|in truth|i see now)\b/i;
+
+/** What was told before of the place, put right: the difference goes, or comes back. */
+const asDifference = (part: Told, reading: Reading): Told => {
+  const batch = reading.bench.batches.get(lotKey(part.lot));
+  const isOut = part.how === 'given' || part.how === 'sold';
+  if (!batch || !isOut || part.count === undefined || part.to === undefined) return part;
+  const had = holders(batch).find(({ to }) => isSame(to, part.to ?? ''))?.count;
+  if (had === undefined || had === part.count) return part;
+  return part.count < had
+    ? { ...part, how: 'back', count: had - part.count }
+    : { ...part, count: part.count - had };
+};
+
+/** The parts with where they came back from. */
+export const withHolders = (parts: readonly Told[], reading: Reading): readonly Told[] =>
+  parts.map((part) => fromHolder(part, reading));
+
+const notSoMany =
+  /,?\s*\b(?:and )?not (?:the )?(?:\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)\b(?: tins?| jars?| pots?| tubes?| sticks?)?/gi;
+
+/** "Got it wrong: 4 went to the cubs out of 26-KIVO, not 5": the difference goes, or comes back. */
+export const claimWentAnew = (message: Reading): Claim | undefined => {
+  const { text } = message;
+  if (!(wrong.test(text) || message.denies === true) || asksOrPlans(text.replace(notSoMany, '')))
+    return undefined;
+  const reading = readAgain(text.replace(notSoMany, ''), message);
+  const bench = readBench(reading);
+  const [code, second] = bench.lots;
+  if (code?.kind !== 'batch' || second) return undefined;
+  const [part, other] = partsOf(bench, code.code);
+  const anew = part && !other ? asDifference(part, reading) : undefined;
+  if (!anew || anew === part) return undefined;
+  const { how, lot, count, to } = anew;
+  const took = `I took ${part?.count} as what went to ${to} in all.`;
+  const action = how === 'back' ? { action: 'back' } : { action: 'gone', how };
+  return claim({ ...action, lot, parts: [{ count, to }] }, 3.6, [took]);
+};
