@@ -8,7 +8,8 @@ const taking =
   '(?:took|take|taken|is taking|are taking|bought|buys|takes|got|has|have|had|received|purchased|collected|ordered and (?:got|received|took)|grabbed|bagged|nabbed|claimed|helped (?:him|her|them)sel(?:f|ves) to|snapped up|picked up|(?:were|was|are|been) (?:given|handed|sent|sold)|walked off with|went home with|went off with|left with|came away with|went away with|drove off with|accepted|become|became)';
 const lead =
   '^(?:\\W|_|\\b(?:and|also|then|so|today|yesterday|this morning|this afternoon|later|ok|oh|sorry|right|actually|no|correction|erratum|mistake|well|hang on|hi|hey|hello|pipkin|please|note|noted|that|as (?:a|an) (?:thank you|thanks|gift|present|prize|treat|sample))\\b)*';
-const place = "((?:the\\s+|my\\s+|our\\s+|a\\s+|an\\s+)?\\p{L}[\\p{L}\\p{N}'’.& -]{0,60}?)";
+const place =
+  "((?:ward|year|class|room|group|table|unit|form|grade) \\d{1,2}[a-z]?|(?:the\\s+|my\\s+|our\\s+|a\\s+|an\\s+)?\\p{L}[\\p{L}\\p{N}'’.& -]{0,60}?)";
 const taker = new RegExp(
   `${lead}${place}(?:,_+)?\\s+${adverbs}${taking}\\s+(?:another\\s+|home\\s+)?${small}`,
   'iu',
@@ -50,7 +51,7 @@ const ofSomebody =
 const goesOn = /\b(?:came|went|comes|goes|called|and then|who)\b|\band$/i;
 /** "Left a tin of …", "27-KUFE: sold 4", "the dog ate a tin": what stands there is no name. */
 const noName =
-  /^(?:a|an|another|the) (?:year|month|week|day|while|bit|start|laugh|change|test|trial|time)\b|\b(?:tins?|jars?|pots?|tubes?|sticks?) of\b|^(?:sell|give|send|keep|use|take|bring|sold|gave|given|kept|used|binned|threw|lost|sent|left|took|bought|opened|broke|dropped|returned|poured|shared(?: out)?|handed(?: out)?|got|had|has)$|^(?:threw|got|took|sold|binned) |^(?:the|my|our|a|an|about|around|roughly)$|\b(?:ate|eats|chewed|licked|sat|stood|trod)$/i;
+  /^(?:a|an|another|the) (?:year|month|week|day(?! (?:centre|center|nursery|care|room|school|club)\b)|while|bit|start|laugh|change|test|trial|time)\b|\b(?:tins?|jars?|pots?|tubes?|sticks?) of\b|^(?:sell|give|send|keep|use|take|bring|sold|gave|given|kept|used|binned|threw|lost|sent|left|took|bought|opened|broke|dropped|returned|poured|shared(?: out)?|handed(?: out)?|got|had|has)$|^(?:threw|got|took|sold|binned) |^(?:the|my|our|a|an|about|around|roughly)$|\b(?:ate|eats|chewed|licked|sat|stood|trod)$/i;
 const named = (text: string, pattern: RegExp): string | undefined => {
   const name = pattern.exec(text)?.[1]?.trim();
   return name === undefined || noPlace.test(name) || goesOn.test(name) || noName.test(name)
@@ -74,7 +75,7 @@ const againTo = (text: string): string | undefined => {
 
 /** "And 4 for physio": one word, and nothing else in it. */
 const forOne =
-  /^(?:\W|_|\b(?:and|then|also|plus|more)\b)*(?:\d{1,3}|an?|one|two|three|four|five|six|seven|eight|nine|ten|twelve)(?: more)?(?: (?:tins?|jars?|pots?|tubes?|sticks?))?(?: of)?[ _]* for ((?!(?:sale|free|nothing|testing|tests?|use|later|now|samples?|keeps|good|fun|once|each|all|both|pouring|melting|display)\b)\p{L}[\p{L}'’-]{2,20})(?: too| as well| also)?\W*$/iu;
+  /^(?:\W|_|\b(?:and|then|also|plus|more)\b)*(?:\d{1,3}|an?|one|two|three|four|five|six|seven|eight|nine|ten|twelve)(?: more)?(?: (?:tins?|jars?|pots?|tubes?|sticks?))?(?: of)?[ _]* for ((?!(?:sale|free|nothing|testing|tests?|use|later|now|samples?|keeps|good|fun|once|each|all|both|pouring|melting|display)\b)\p{L}[\p{L}'’-]{2,20}(?: (?!too\b|as\b|also\b)[\p{L}\d'’-]{1,20}){0,2}?)(?: too| as well| also)?\W*$/iu;
 
 const forWhom = (text: string): string | undefined => {
   const name = nameAfter(text, forPlace)?.name ?? forOne.exec(text)?.[1];

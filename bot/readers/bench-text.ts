@@ -113,10 +113,23 @@ const nameEnd =
 /** "The market in Hoorn", "the bakery on Mill Lane": a place behind a name is part of it. */
 const placeBehind = /^\s(?:in|on)\s(?:St\.? )?(?!(?:Mon|Tues|Wednes|Thurs|Fri|Satur|Sun)day)\p{Lu}\p{Ll}/u;
 
+/** "The chemist in the square", "a lady from Hull": where somebody is whom only an article leads in. */
+const spotBehind =
+  /^\s(?:(?:in|on|by|near|opposite|behind|above|from) the (?:\p{L}+ )?(?:square|mill|hall|village|street|road|lane|corner|hill|quay|harbour|town|park|church|green|farm|valley|yard|bridge|station|high street)(?=\s*(?:[.,;:!?_]|$))|from \p{Lu}\p{Ll}+(?=\s*(?:[.,;:!?_]|$)))/u;
+const isLedIn = (before: string): boolean => /^(?:the|an?|our|my|some)\s/i.test(before);
+/** "Ben and Mia", "the Rose and Crown": two names with nothing behind them that the second one did. */
+const andName = /^\sand \p{Lu}[\p{L}'’]+(?=\s*(?:[.,;:!?_]|$))/u;
+const endsInName = (before: string): boolean => /(?:^|\s)\p{Lu}[\p{L}'’.]*$/u.test(before);
+
+const goesOnBehind = (before: string, after: string): boolean =>
+  placeBehind.test(after) ||
+  (isLedIn(before) && spotBehind.test(after)) ||
+  (endsInName(before) && andName.test(after));
+
 /** Where a name ends in what follows it. */
 const endOf = (tail: string): number => {
   for (const { index } of tail.matchAll(nameEnd))
-    if (index === 0 || !placeBehind.test(tail.slice(index))) return index;
+    if (index === 0 || !goesOnBehind(tail.slice(0, index), tail.slice(index))) return index;
   return tail.length;
 };
 
