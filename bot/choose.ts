@@ -194,8 +194,9 @@ const toldInstead = (
   reading: Reading,
   topics: readonly Topic[],
 ): Chosen | undefined => {
-  const isShelf = isRequest(whole) && /^(?:stock|recipe)$/.test(whole.topic.name);
-  const bought = isShelf ? undefined : boughtOf(reading, topics);
+  const action = whole?.claim.kind === 'request' ? String(whole.claim.request.action) : '';
+  const isKnown = (isRequest(whole) && whole.topic.name === 'recipe') || /^(?:bought|infused)$/.test(action);
+  const bought = isKnown ? undefined : boughtOf(reading, topics);
   if (bought) return bought;
   const isWritten =
     isRequest(whole) && writes(whole) && !isOfNothing(whole, reading) && !isPartOnly(whole, reading);

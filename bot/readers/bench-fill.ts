@@ -2,6 +2,7 @@ import { defined } from '../../core/defined.ts';
 import type { Region } from '../../core/settings.ts';
 import type { Trouble } from '../answer.ts';
 import type { Reading } from '../reading.ts';
+import { readBench } from './bench-reading.ts';
 import type { Item } from './item.ts';
 import { regionSaid } from './region-said.ts';
 import { sizeOf } from './target.ts';
@@ -67,7 +68,9 @@ const weighedIn = (amounts: readonly Item[], declared: Item, reading: Reading): 
 /** Reads how full tins are, or how full they have to be; undefined when a message asks nothing of it. */
 export const readFill = (reading: Reading): FillRead | { readonly trouble: Trouble } | undefined => {
   if (!isAbout(reading)) return undefined;
-  const amounts = reading.items.filter((item) => /[gvn]/.test(item.letter) && item.value !== undefined);
+  const amounts = readBench(reading).rest.items.filter(
+    (item) => /[gvn]/.test(item.letter) && item.value !== undefined,
+  );
   const declared = declaredIn(amounts, reading);
   if (!declared) return isNamed(reading) ? { trouble: noDeclared } : undefined;
   const weighed = weighedIn(amounts, declared, reading);

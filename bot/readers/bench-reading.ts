@@ -1,3 +1,4 @@
+import { lotKey } from '../../core/bench/codes.ts';
 import { defined } from '../../core/defined.ts';
 import type { Trouble } from '../answer.ts';
 import { oncePerReading, type Reading } from '../reading.ts';
@@ -28,3 +29,12 @@ export const readBench = oncePerReading((reading): BenchReading => {
 /** The codes that stand in a stretch of the message. */
 export const lotsWithin = (lots: readonly LotSaid[], { from, to }: Place): readonly LotSaid[] =>
   lots.filter((lot) => lot.to > from && lot.from < to);
+
+/** The lot on the shelf a message is about, said once or twice: one that is known, or a new code after the word "lot". */
+export const lotMeant = ({ lots }: BenchReading): LotSaid | undefined => {
+  const shelf = lots.filter(({ kind }) => kind !== 'batch');
+  const [first, ...more] = shelf;
+  const others =
+    lots.length > shelf.length || more.some(({ code }) => lotKey(code) !== lotKey(first?.code ?? ''));
+  return others ? undefined : first;
+};

@@ -257,7 +257,7 @@ const asksForNone = (reading: Reading): boolean =>
 /** Nothing to be saved was read, or talk got into its name. */
 const isOddSave = (save: Claim | undefined): boolean =>
   save?.kind !== 'request' ||
-  /\b(?:me|us|please|it's|called|name|named|under|version|recipe|again|anew|this time|is|it|has|have|we|i|i'm|which|goes|contains|made of|made from|in the|at the)\b|(?<!\bno)[.?!;]\s|[(,-]$|^\W|^(?:that|this|it)$/i.test(
+  /\b(?:me|us|please|it's|called|name|named|under|version|recipe|again|anew|this time|is|it|has|have|we|i|i'm|which|goes|contains|made of|made from|in the|at the)\b|[?!;]\s|\.\s(?!\d)|[(,-]$|^\W|^(?:that|this|it)$/i.test(
     String((save.request as { name?: unknown }).name),
   );
 

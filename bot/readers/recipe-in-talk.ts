@@ -3,14 +3,14 @@ import { amountsIn, linesAmong } from './list-lines.ts';
 
 /** Asked for, and not told: "please keep", "can you note down", "save it", "recipe to remember". */
 const asksToKeep =
-  /\bnew recipe\b|\b(?:in|into|to|for) (?:the|our|my) (?:recipe )?(?:book|recipes|collection|notebook)\b|\brecipe (?:that )?(?:i'm|i am|we|we're|i) call(?:ing|ed)?\b|\blet(?:'s|s| us) call\b|(?:^|[.!,;:–(-]\s*|\b(?:please|pls|you|now|and|hi|hello|hey|to|then|just)\s+)(?:save|define|log|set up|keep|store|note(?: down)?|write(?: (?:it|this|that))? down|jot(?: (?:it|this|that))? down|remember|add|put|record|enter|file)\b/i;
+  /\bnew recipe\b|\b(?:in|into|to|for) (?:the|our|my) (?:recipe )?(?:book|recipes|collection|notebook)\b|\brecipe (?:that )?(?:i'm|i am|we|we're|i) call(?:ing|ed)?\b|\blet(?:'s|s| us) call\b|(?:^|[.!,;:–(-]\s*|\b(?:please|pls|you|(?:can|could|may|shall|let) (?:we|i|us|me)|now|and|hi|hello|hey|to|then|just)\s+)(?:save|define|log|set up|keep|store|note(?: down)?|write(?: (?:it|this|that))? down|jot(?: (?:it|this|that))? down|remember|add|put|record|enter|file)\b/i;
 /** Of a recipe, or of something named like one. */
 const ofRecipe =
-  /%|\bper ?cent\b|\bparts\b|\b(?:cream|rub|ointment|polish|paste|bar)\b|\brecipes?\b|\bbalms?\b|\bsalves?\b|\bsticks?\b|\bbook\b|\bsave\b|\bstore\b/i;
+  /%|\bper ?cent\b|\bformulas?\b|\bmix(?:ture)?\b|\bparts\b|\b(?:cream|rub|ointment|polish|paste|bar)\b|\brecipes?\b|\bbalms?\b|\bsalves?\b|\bsticks?\b|\bbook\b|\bsave\b|\bstore\b/i;
 const elsewhere = /\b(?:bought|poured|lots?|tins? of|prices?|costs?|samples?|back|check|scale|label)\b/i;
 
 const named =
-  /\b(?:called|calling(?: it)?|named|names? it|name(?:\s*[:=]|\s+is|\s+will be)|call (?:it|this)|(?:save|store|keep|record|enter|file) (?:it|this|that)(?: one)? (?:as|under)|(?:under|by|with) the name(?: of)?|under|as)\s+["“']?([^:,\n("“”.;!?]{2,60}?)["”']?\s*(?=[:,\n(.;!?=]|\s[-–—]\s|\bwith\b|\bis\b|\bwhich\b|\b(?:in|at|for|from|to|into) (?:the|our|my|all|us|me)\b|\b(?:please|it|has|i|we|made|using|goes|thanks?)\b|$)/i;
+  /\b(?:called|calling(?: it)?|named|names? it|name(?:\s*[:=]|\s+is|\s+will be)|call (?:it|this|(?:our|my|the|this) (?:new )?(?:recipe|balm|salve|one|mix))|(?:save|store|keep|record|enter|file) (?:it|this|that)(?: one)? (?:as|under)|(?:under|by|with) the name(?: of)?|under|as(?! (?:the|our|its) name\b))\s+["“']?([^:,\n("“”.;!?]{2,60}?)["”']?\s*(?=[:,\n(.;!?=]|\s[-–—]\s|\bwith\b|\bis\b|\bwhich\b|\b(?:in|at|for|from|to|into) (?:the|our|my|all|us|me)\b|\b(?:please|it|has|i|we|made|using|goes|thanks?)\b|$)/i;
 /** 'Market morning': a name in quotes, wherever it stands. */
 const quoted = /(?:^|[\s(:])["“'‘](\p{L}[^"“”'‘’\n:]{1,50})["”'’](?=[\s,.;:!?)]|$)/u;
 
@@ -36,6 +36,14 @@ const isLowName = (name: string, text: string): boolean =>
   name.split(/\s+/).length <= mostLowWords &&
   !/\b(?:time|only|now|it)\b/i.test(name);
 
+const likeBalm =
+  /\p{Lu}[\p{L}'’]*(?: (?!as\b|is\b|for\b)[\p{L}'’]+){0,4} (?:balm|salve|stick|cream|rub|ointment|polish|paste|bar|butter)\b/gu;
+/** "They voted for Snowball stick as the name": what is written like one, from its last capital on. */
+const nameInside = (text: string): string | undefined => {
+  const found = [...text.matchAll(likeBalm)].at(-1)?.[0];
+  return found?.replace(/^.*(?=\p{Lu}\p{L}*(?: \p{Ll}[\p{L}'’]*)* \p{L}+$)/u, '');
+};
+
 /** The name that stands before the lines, the nearest to them first. */
 const nameBefore = (text: string): string | undefined => {
   const parts = text
@@ -44,7 +52,7 @@ const nameBefore = (text: string): string | undefined => {
     .map(bare)
     .filter((name) => name !== '');
   const [nearest = ''] = parts;
-  return parts.find(isName) ?? (isLowName(nearest, text) ? nearest : undefined);
+  return parts.find(isName) ?? nameInside(text) ?? (isLowName(nearest, text) ? nearest : undefined);
 };
 
 const nameIn = (before: string, after: string): string | undefined => {

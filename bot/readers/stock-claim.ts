@@ -2,6 +2,7 @@ import { defined } from '../../core/defined.ts';
 import { ingredientById } from '../../core/ingredients.ts';
 import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { readAgain } from '../understand.ts';
+import { lotMeant } from './bench-reading.ts';
 import { type BenchText, readBenchText } from './bench-text.ts';
 import { claimBoughtBesides } from './bought-besides.ts';
 import type { Item } from './item.ts';
@@ -12,7 +13,7 @@ import { nameRead } from './stock-amount.ts';
 import { asksAll, goneOut, leftWord, lowWord, shouldWord, stockWord } from './stock-asks.ts';
 import { claimBought } from './stock-bought.ts';
 import { claimInfused } from './stock-infused.ts';
-import { claimLot, claimOpenedAgain, lotMeant } from './stock-lot.ts';
+import { claimLot, claimOpenedAgain } from './stock-lot.ts';
 import { claimLow } from './stock-low.ts';
 import { listWords, lotWords, stockCues } from './stock-words.ts';
 import { boardOf } from './target.ts';
@@ -189,7 +190,7 @@ const claimShowSeveral = (text: BenchText): Claim | undefined => {
   return claim({ action: 'list', codes }, 3);
 };
 
-const shortTokens = 16;
+const shortTokens = 40;
 
 const howAreWe = /\b(?:how|where) are we\b|\bare we (?:ok|okay|all right|alright|fine|good)\b/i;
 

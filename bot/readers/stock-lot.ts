@@ -1,27 +1,15 @@
-import { lotKey } from '../../core/bench/codes.ts';
 import { defined } from '../../core/defined.ts';
-import type { Trouble } from '../answer.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { whichLot } from './batch-meant.ts';
-import type { BenchReading } from './bench-reading.ts';
+import { type BenchReading, lotMeant } from './bench-reading.ts';
 import { asksOrPlans, type BenchText, longestNote, readBenchText } from './bench-text.ts';
 import { withoutDenied } from './denied.ts';
 import { isGroupNumber } from './group-number.ts';
 import type { Item } from './item.ts';
-import type { LotSaid } from './lots.ts';
-import { gramsRead, isAmount } from './stock-amount.ts';
+import { claimCounted } from './stock-counted.ts';
 import { claimCountedEach, claimEmptyEach, claimOpenedEach } from './stock-lots.ts';
-import { claimTaken, isPartOf } from './stock-taken.ts';
-import { countCue, dayIn, openCue, reasonIn, relative } from './stock-told.ts';
-
-/** The lot on the shelf a message is about, said once or twice: one that is known, or a new code after the word "lot". */
-export const lotMeant = ({ lots }: BenchReading): LotSaid | undefined => {
-  const shelf = lots.filter(({ kind }) => kind !== 'batch');
-  const [first, ...more] = shelf;
-  const others =
-    lots.length > shelf.length || more.some(({ code }) => lotKey(code) !== lotKey(first?.code ?? ''));
-  return others ? undefined : first;
-};
+import { claimTaken } from './stock-taken.ts';
+import { dayIn, openCue } from './stock-told.ts';
 
 /** Of two dates the one holds that is said to be the right one. */
 const holds =
@@ -32,54 +20,6 @@ const bestIn = ({ days, rest }: BenchReading): string | undefined => {
     if (right) return right.future;
   }
   return days.find(({ role }) => role === 'best-before')?.future;
-};
-
-const emptyCue =
-  /\b(?:is empty|used up|all gone|is gone|finished|is out(?! of)|run out|ran out|none left|empty now|emptied|no more|nothing (?:is )?left|all used|used it all|run dry)\b|_\W{0,2}(?:is )?(?:now )?empty\b|\bempty\W+(?:of )?_/i;
-const amountOf = (reading: Reading, bench: BenchReading) => {
-  const [amount, second] = bench.rest.items.filter(isAmount);
-  if (!amount || second) return undefined;
-  const lot = lotMeant(bench);
-  const known = lot && reading.bench.lots.get(lotKey(lot.code));
-  return gramsRead(amount, known?.ingredient ?? '', reading.settings.region);
-};
-
-/** "My cat weighs 4 kg and sits on K12": somebody else's weight. */
-const weighsElse =
-  /\b(?:my|our|his|her|their|an?) (?!(?:tub|jar|tin|can|canister|bottle|bucket|bag|block|box|jug|lot|rest|wax|oil|butter|herb|stock|scales?)s?\b)[a-z]{2,15} (?:weighs?|weighed)\b/i;
-
-const whatItWeighs = (lot: string): Trouble => ({
-  code: 'missing',
-  text: `How much is there now? Say it like "${lot} is really 230 g".`,
-});
-
-/** "K12 is really 230 g", "K12 is empty". */
-const claimCounted = (reading: Reading, { bench, note }: BenchText): Claim | undefined => {
-  const lot = lotMeant(bench);
-  const { text } = bench.rest;
-  if (!lot) return undefined;
-  const on = dayIn(bench);
-  const why = note ?? reasonIn(text.replace(/^[^_]*_+\s*:/, ''));
-  const amounts = bench.rest.items.filter(isAmount);
-  if (emptyCue.test(text) && amounts.length === 0)
-    return claim({ action: 'counted', lot: lot.code, grams: 0, ...defined({ on, why }) }, 3.3);
-  const strangers = bench.rest.items.some(
-    ({ letter, from }) =>
-      /[RctM%n]/.test(letter) &&
-      !(letter === 'c' && /\b(?:in|inside) (?:the|its|this|that) $/i.test(text.slice(0, from))),
-  );
-  if (amounts.some((amount) => isPartOf(amount, bench))) return undefined;
-  if (amounts.length !== 1 || !countCue.test(text) || strangers || weighsElse.test(text)) return undefined;
-  if (relative.test(text)) return refuse(whatItWeighs(lot.code), 3.2);
-  const read = amountOf(reading, bench);
-  if (read?.trouble) return refuse(read.trouble, 3.3);
-  return read?.grams === undefined
-    ? undefined
-    : claim(
-        { action: 'counted', lot: lot.code, grams: read.grams, ...defined({ on, why }) },
-        3.3,
-        read.assumed ? [read.assumed] : [],
-      );
 };
 
 /** "opened K12 today". */
@@ -120,11 +60,12 @@ const dateSaid = ({ days, rest }: BenchReading): string | undefined =>
 
 /** "K12 can wait until June" is an answer to the reminder. */
 const putOff =
-  /\b(?:wait|snooze|ask|remind|postpone|leave|later|closed|away|reserve|save|saved|keep it|kept)\b/i;
+  /\b(?:wait(?= (?:until|till|for|a|an|another|\d)\b|\W*$)|snooze|ask|remind|postpone|leave|later|closed|away|reserve|save|saved|keep it|kept)\b/i;
 
 /** "The bottle says …" counts no bottles. */
-const isOtherThing = ({ letter }: Item, at: number, all: readonly Item[]): boolean =>
-  /[gvRn%]/.test(letter) || (letter === 'c' && /^[nx]$/.test(all[at - 1]?.letter ?? ''));
+const isOtherThing = ({ letter, word }: Item, at: number, all: readonly Item[]): boolean =>
+  (/[gvRn%]/.test(letter) && !/^(?:one|two)$/.test(word)) ||
+  (letter === 'c' && /^[nx]$/.test(all[at - 1]?.letter ?? ''));
 
 /** "K12 is best before 2027-04", "the date of K12 is wrong: no date". */
 const claimDated = ({ bench, note }: BenchText): Claim | undefined => {

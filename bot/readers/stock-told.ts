@@ -26,7 +26,7 @@ export const countCue =
   /\b(?:is|are|was|were|now|down to|has|have(?! to\b)|had(?! to\b)|holds|should be|should have been|only|actually|really|left|adjust|set|count(?:ed)?|counts?|weigh(?:ed|s)?|correct(?:ion)?|inventory|stocktake|stock-take|says?|said|reads?|shows?|scales?|checked|weighing|in the (?:tub|jar|bag|bottle|bucket|can|canister))\b|[:=]/i;
 /** "20 g less than the book says" is no count. */
 export const relative =
-  /\b(?:less|(?<!once )more|fewer|short|over|under|too (?:much|little|many)|missing|difference|extra|off)\b/i;
+  /\b(?:less|(?<!once )more|fewer|short|over|under|too (?:much|little|many)|missing|difference|extra|loss(?:es)?|off)\b/i;
 /** That a lot was opened. */
 export const openCue =
-  /_\W*(?:is |are |was |were |now |has been |have been )*open(?:ed)?\b|\b(?:opened|open(?:ed)? since|broke the seal|(?:broke|cracked|cut|tore|ripped|popped|broken|torn) (?:it )?open|unsealed|unscrewed|broached|started|began|begun|in use|on the go|is (?:now |already )?open)\b/i;
+  /_\W*(?:is |are |was |were |now |has been |have been )*open(?:ed)?\b|\b(?:opened|open(?:ed)? since|broke the seal|(?:took|taken|take) (?:the )?(?:lid|cap|top|seal|cork) off|brok(?:e|en) into|tapped|(?:broke|cracked|cut|tore|ripped|popped|broken|torn) (?:it )?open|unsealed|unscrewed|broached|started|began|begun|in use|on the go|is (?:now |already )?open)\b/i;

@@ -80,12 +80,31 @@ const codesIn = (bench: BenchReading): readonly Said[] =>
 const startsOf = ({ names, amounts, codes }: Columns): readonly number[] =>
   names.map(({ from }, at) => Math.min(from, amounts[at]?.from ?? from, codes[at]?.from ?? from));
 
+/** The one amount of each purchase, where a pack's size is told beside what it weighs. */
+const amountsOfEach = (
+  all: readonly Item[],
+  names: readonly Item[],
+  codes: readonly Said[],
+  text: string,
+): readonly Item[] => {
+  const codeFirst = (codes[0]?.from ?? 0) < Math.min(names[0]?.from ?? 0, all[0]?.from ?? 0);
+  const bounds = codes.map((code, at) =>
+    codeFirst
+      ? { from: code.from, to: codes[at + 1]?.from ?? text.length }
+      : { from: codes[at - 1]?.to ?? 0, to: at === codes.length - 1 ? text.length : code.to },
+  );
+  return bounds.flatMap(({ from, to }) => {
+    const own = all.filter((item) => item.from >= from && item.to <= to);
+    return own.length > 1 ? weighedOf(own, text) : own;
+  });
+};
+
 const columnsIn = (bench: BenchReading): Columns | undefined => {
   const { rest } = bench;
   const [names, codes] = [namesIn(rest), codesIn(bench)];
   if (names.length === 0 || names.length !== codes.length || names.length > mostPurchases) return undefined;
   const all = rest.items.filter((item) => isAmount(item) && item.value !== undefined);
-  const found = all.length === names.length ? all : names.length === 1 ? weighedOf(all, rest.text) : [];
+  const found = all.length === names.length ? all : amountsOfEach(all, names, codes, rest.text);
   if (found.length !== names.length) return undefined;
   return { names, codes, amounts: found.map((item) => amountSaid(item, rest.text)) };
 };

@@ -183,6 +183,8 @@ const foundAs = (
 /** "About 10 tins", "all but two": nothing that could be counted. */
 const uncounted =
   /\b(?:about|around|roughly|over|at least|up to|more than|less than|under|all but|all except) _/i;
+/** "Both grandmas got a jar": one for each of them. */
+const oneEach = /\b(?:both|each|every|all)\b[^,.;_]{0,30}\b(?:got|took|had|have|received) _/i;
 /** "Bought 12 tins of hand balm at the market", "only 5 tins left": none of ours that went. */
 const boughtTins = /^\W*(?:(?:i|we|just|also|today|yesterday)\W+)*bought\b|\bfor sale\b/i;
 const stillHere =
@@ -193,7 +195,11 @@ const isForBoth = (around: string, slots: readonly Slot[]): boolean =>
 
 const isUncounted = (around: string, slots: readonly Slot[]): boolean =>
   slots.some(({ kind }) => kind === 'count') &&
-  (isForBoth(around, slots) || uncounted.test(around) || boughtTins.test(around) || stillHere.test(around));
+  (isForBoth(around, slots) ||
+    uncounted.test(around) ||
+    oneEach.test(around) ||
+    boughtTins.test(around) ||
+    stillHere.test(around));
 
 /** "We're pouring 12 tins on Saturday" is still to come. */
 const isAhead = (around: string, slots: readonly Slot[]): boolean =>
