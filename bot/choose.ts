@@ -1,5 +1,6 @@
 import { lotKey } from '../core/bench/codes.ts';
 import { defined } from '../core/defined.ts';
+import { type Asked, askedOfBench } from './asked/asked.ts';
 import { chooseWhole } from './choose-whole.ts';
 import { type Chosen, withAssumed } from './chosen.ts';
 import { gathered } from './gathered/gather.ts';
@@ -13,7 +14,7 @@ import { askedOfSpoken } from './readers/of-spoken-lot.ts';
 import { pointedNames } from './readers/pointed-name.ts';
 import { spokenOf } from './readers/spoken-of.ts';
 import type { Veils } from './readers/veiled-names.ts';
-import type { Reading } from './reading.ts';
+import { claim, type Reading } from './reading.ts';
 import { isOpen, isPuzzle, isRequest, surest, writes } from './surest.ts';
 import { inPast } from './told/present.ts';
 import { writtenAsBought, writtenAsTold, writtenInTurn } from './told/written.ts';
@@ -204,10 +205,40 @@ const toldInstead = (
   return toldOf(reading, topics) ?? (isPuzzle(whole) ? toldInPresent(reading, topics) : undefined);
 };
 
-/** What the parts of a message mean, that nobody understood as a whole. */
-const partOf = (
-  whole: Chosen | undefined,
+const benchTopics: ReadonlySet<string> = new Set(['batch', 'stock', 'trace', 'expiry', 'reaction', 'book']);
+
+/** "How much beeswax have I still got": what stands on the shelf is meant, whatever else the words could be. */
+const ofShelf =
+  /\bhow much\b.{0,40}\b(?:still|left|have (?:we|i)(?: still)? got|do (?:we|i) (?:still )?have|remain\w*)\b/i;
+const isPointed = ({ subject }: Asked, { items, text, last }: Reading): boolean =>
+  (subject.pointed === true &&
+    (last === undefined || subject.assumed.length === 0 || benchTopics.has(last.topic))) ||
+  (subject.kind === 'ingredient' && ofShelf.test(text) && !items.some(({ letter }) => /[ncR]/.test(letter)));
+
+/** A question of the bench book in words that no topic knows. */
+const askedAnyhow = (
+  message: Reading,
+  topics: readonly Topic[],
+): (Chosen & { readonly asked: Asked }) | undefined => {
+  const asked = askedOfBench(message) ?? askedOfBench(pointedNames(message).reading);
+  const topic = topics.find(({ name }) => name === asked?.topic);
+  return asked && topic
+    ? { topic, asked, claim: claim(asked.request, sureAlone, asked.subject.assumed) }
+    : undefined;
+};
+
+/** The same where another topic took it for its own. */
+const askedRather = (whole: Chosen, reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
+  const found = writes(whole) ? undefined : askedAnyhow(reading, topics);
+  if (!found || found.topic === whole.topic) return undefined;
+  const isSure = benchTopics.has(whole.topic.name) ? found.asked.sure : isPointed(found.asked, reading);
+  return isSure ? found : undefined;
+};
+
+/** What part of a message, or another look at it, comes to. */
+const byLooks = (
   reading: Reading,
+  whole: Chosen | undefined,
   topics: readonly Topic[],
 ): Chosen | undefined => {
   for (const { read, assumed } of looksAt(pointedNames(reading).reading, whole, topics)) {
@@ -228,8 +259,10 @@ const chosenOf = (reading: Reading, topics: readonly Topic[]): Chosen | undefine
   const whole = goingOn(reading, topics) ?? chooseWhole(reading, topics);
   const told = toldInstead(whole, reading, topics);
   if (told) return told;
-  if (isRequest(whole)) return askedOfBook(whole, reading, topics) ?? whole;
-  return partOf(whole, reading, topics) ?? whole;
+  if (isRequest(whole))
+    return askedRather(whole, reading, topics) ?? askedOfBook(whole, reading, topics) ?? whole;
+  const asked = askedAnyhow(reading, topics);
+  return asked?.asked.subject.pointed ? asked : (byLooks(reading, whole, topics) ?? asked ?? whole);
 };
 
 /** What a message means, with the names of recipes as they were saved. */

@@ -61,7 +61,9 @@ const requestOf = (
   text: string,
 ): Readonly<Record<string, unknown>> => {
   const { period, from, until } = said ?? {};
-  const asksWhen = /^\W*(?:and |so )?when\b/i.test(text) && (about.ingredient ?? about.recipe) !== undefined;
+  const asksWhen =
+    /^\W*(?:and |so )?when\b|\bstill (?:good|ok|okay|alright|fine|usable|safe|in date)\b/i.test(text) &&
+    (about.ingredient ?? about.recipe) !== undefined;
   const whole = (about.lots !== undefined || asksWhen) && said === undefined;
   // Whether one lot is out of date is answered with its date.
   const asked = about.lots && period === 'overdue' ? 'all' : period;

@@ -75,7 +75,7 @@ const numbersIn = (text: string): number[] =>
   ).map((each) => (Object.hasOwn(wordNumbers, each) ? (wordNumbers[each] ?? 0) : Number(each)));
 
 /** "30 days ahead", "30, 7 and 0 days before", "two weeks in advance", "lead days 14, 3", "on the day". */
-const readLead = (text: string): LeadSaid => {
+export const readLead = (text: string): LeadSaid => {
   const match = leadNamed.exec(text) ?? leadAhead.exec(text) ?? onTheDay.exec(text);
   if (!match) return { rest: text };
   const rest = `${text.slice(0, match.index)} ${text.slice(match.index + match[0].length)}`;

@@ -1,4 +1,5 @@
 import { lotKey } from '../../core/bench/codes.ts';
+import type { Bench } from '../../core/bench/state.ts';
 import { type Claim, type Last, oncePerReading, type Reading } from '../reading.ts';
 import { readAgain } from '../understand.ts';
 import { showWords } from './batch-words.ts';
@@ -34,6 +35,13 @@ const codeIn = ({ lot, request }: Last): unknown =>
   (only(request.purchases) as Request | undefined)?.lot ??
   (request.about as Request | undefined)?.lot;
 
+/** After "how much castor oil is left", the only lot of it. */
+const onlyLotOf = (id: unknown, bench: Bench): string | undefined => {
+  if (typeof id !== 'string') return undefined;
+  const held = [...bench.lots.values()].filter(({ ingredient }) => ingredient === id);
+  return held.length === 1 ? held[0]?.lot : undefined;
+};
+
 /** Questions that leave out what they are about: "how many are out", "who poured it". */
 const questions =
   /\?\s*$|^\W*(?:(?:and|so|but|ok|then|now|please)\b\W*)*(?:who|whom|whose|what|which|where|when|why|how|is|are|was|were|did|has|have|any|anything|from)\b/i;
@@ -42,7 +50,7 @@ const questions =
 export const spokenLot = ({ last, bench, text }: Reading): string | undefined => {
   if (!last) return undefined;
   if (!benchTopics.has(last.topic) && !(lookedUp.has(last.topic) && questions.test(text))) return undefined;
-  const code = codeIn(last);
+  const code = codeIn(last) ?? onlyLotOf(last.request.ingredient, bench);
   if (typeof code !== 'string') return undefined;
   return bench.batches.has(lotKey(code)) || bench.lots.has(lotKey(code)) ? code : undefined;
 };

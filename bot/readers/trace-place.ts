@@ -2,6 +2,7 @@ import { latestBatches } from '../../core/bench/latest.ts';
 import type { Bench } from '../../core/bench/state.ts';
 import { placeKey } from '../../core/bench/trace.ts';
 import { type Claim, claim, type Reading } from '../reading.ts';
+import type { Place } from '../understand.ts';
 import { readBench } from './bench-reading.ts';
 import { wordsOf } from './word-list.ts';
 
@@ -48,6 +49,15 @@ const standsAt = (text: string, name: string): number => {
   const at = text.indexOf(name);
   if (at < 0 || isLetter(text.charAt(at - 1)) || isLetter(text.charAt(at + name.length))) return -1;
   return at;
+};
+
+/** A place that containers went to, where a message names one. */
+export const placeNamed = ({ text, bench }: Reading): (Place & { readonly name: string }) | undefined => {
+  if (bench.batches.size === 0) return undefined;
+  const lower = text.toLowerCase();
+  const found = placesIn(bench).find(([key]) => key.length > 2 && standsAt(lower, key) >= 0);
+  const from = found ? standsAt(lower, found[0]) : -1;
+  return found && { name: found[1], from, to: from + found[0].length };
 };
 
 /** "What did Anna get", "how many has the harbour market": what went to one place. */

@@ -50,6 +50,10 @@ follow {lot} to its end
 track down {lot}
 the path of {lot} please
 which wax is in {lot}
+what went into {lot}
+which lots went into {lot}
+what is {lot} made of
+state the lots used in {lot}
 which oil is in {lot}
 what did we put in {lot}
 from what lots comes {lot}

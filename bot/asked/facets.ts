@@ -1,0 +1,188 @@
+import { defined } from '../../core/defined.ts';
+import { periodIn } from '../readers/expiry-period.ts';
+import type { Reading } from '../reading.ts';
+import { readAgain } from '../understand.ts';
+import type { Subject } from './subject.ts';
+
+/** A request as a topic takes it. */
+export interface Wish {
+  readonly topic: string;
+  readonly request: Readonly<Record<string, unknown>>;
+}
+
+/** One thing that can be asked of the bench book: the words that ask it, and what that is of each kind of subject. */
+export interface Facet {
+  readonly cue: RegExp;
+  readonly never?: RegExp;
+  /** Sure enough to stand against another topic of the bench. */
+  readonly sure?: RegExp;
+  readonly of: Partial<Record<Subject['kind'], (subject: Subject, reading: Reading) => Wish | undefined>>;
+}
+
+const batchPage = ({ name }: Subject): Wish => ({ topic: 'batch', request: { action: 'show', lot: name } });
+const lotPage = ({ name }: Subject): Wish => ({ topic: 'stock', request: { action: 'show', lot: name } });
+const trace = ({ name }: Subject): Wish => ({ topic: 'trace', request: { lot: name } });
+const sheet = ({ name }: Subject): Wish => ({ topic: 'trace', request: { lot: name, sheet: true } });
+const due = (about: Readonly<Record<string, unknown>>): Wish => ({
+  topic: 'expiry',
+  request: { action: 'due', period: 'all', ...about },
+});
+const dueOfCode = ({ name }: Subject): Wish => due({ lots: [name] });
+const history = ({ name }: Subject): Wish => ({
+  topic: 'book',
+  request: { action: 'history', about: { lot: name } },
+});
+const reactions = ({ name }: Subject): Wish => ({
+  topic: 'reaction',
+  request: { action: 'list', lot: name },
+});
+const ifPointed =
+  (wish: (subject: Subject) => Wish) =>
+  (subject: Subject): Wish | undefined =>
+    subject.pointed ? wish(subject) : undefined;
+const ofBatch =
+  (wish: (subject: Subject) => Wish) =>
+  (subject: Subject): Wish | undefined =>
+    subject.batch === undefined ? undefined : wish({ ...subject, name: subject.batch });
+
+/** "Won't make it to August". */
+const lasts = /\b(?:make it|last|keep|see us) (?:to|through|till|until|past|beyond|into)\b/i;
+
+/** What goes out of date in a stretch of time. */
+const dueIn = (_: Subject, reading: Reading): Wish | undefined => {
+  const text = reading.text.replace(lasts, 'by');
+  const said = periodIn(text === reading.text ? reading : readAgain(text, reading));
+  if (!said || said.trouble) return undefined;
+  const { period, from, until } = said;
+  return { topic: 'expiry', request: { action: 'due', ...defined({ period, from, until }) } };
+};
+
+const people =
+  "(?:who|whom|who's|whos|who've|where|where's|wheres|where'd|whereabouts|which (?:people|shops?|customers?|places?|friends?|families))";
+const made = '(?:pour(?:ed|ing)?|made|make|fill(?:ed)?|cast|mix(?:ed)?|cook(?:ed)?|brewed|produced)';
+const goods =
+  '(?:lots?|oils?|wax(?:es)?|butters?|supplies|ingredients?|materials?|bags?|bottles?|tubs?|stuff|purchases|deliver(?:y|ies)|herbs?)';
+
+const out =
+  /\btotal\b.{0,12}\bout\b|\b(?:left|out of|outside) (?:the|our|my) (?:house|school|shop|building|kitchen|hall|workshop)\b|\b(?:gone|handed|given) out\b/i;
+
+/** The surest words first: of two things asked at once the first that fits is answered. */
+export const facets: readonly Facet[] = [
+  {
+    cue: /\b(?:react\w*|rash(?:es)?|itch\w*|complain\w*|complaints?|swell\w*|sore|trouble with|problems? with|bad skin)\b/i,
+    of: { batch: reactions, recipe: ofBatch(reactions) },
+  },
+  {
+    cue: /\brecall|\bcall\b.{0,24}\bback\b|\bwithdraw\w*|\bsheet\b|\b(?:have|need|ought|must|should)\b.{0,20}\b(?:ring|phone|warn|inform|tell|notify|contact)\b/i,
+    of: { lot: sheet, batch: sheet, recipe: ofBatch(sheet) },
+  },
+  {
+    cue: /\b(?:why|how come|what makes|reason|decides?|responsible for|limits?|shortens?)\b/i,
+    never: /\bwhy not\b/i,
+    of: { batch: batchPage, recipe: ofBatch(batchPage), lot: lotPage },
+  },
+  {
+    cue: /\b(?:history|log|journal|story|changes?|changed|entries)\b|\bwho(?: has| was it that| was it who)? (?:last )?(?:wrote|written|entered|edited|touched|altered|recorded|noted|weighed|opened|counted|corrected)\b|\bwritten (?:down )?(?:about|of|on|for)\b|\bwhat(?:'s| has| was)? (?:all )?(?:happened|been done|done) (?:to|with)\b|\bby whom\b.{0,24}\b(?:entered|written|changed|opened|recorded)\b/i,
+    sure: /\bwho\b/i,
+    of: {
+      lot: history,
+      batch: history,
+      recipe: ({ name }) => ({ topic: 'book', request: { action: 'history', about: { recipe: name } } }),
+    },
+  },
+  {
+    cue: new RegExp(
+      `\\b(?:who|whose|when|what day|which day|what date|which date|how long ago|on what|by whom)\\b.{0,40}\\b${made}\\b|\\b${made}\\b.{0,30}\\b(?:when|by whom|what day|which day|how long ago|who by)\\b|\\bhow old\\b`,
+      'i',
+    ),
+    never: /\bmade (?:from|of|with|out of)\b/i,
+    of: { batch: batchPage, recipe: ofBatch(batchPage) },
+  },
+  {
+    cue: /\b(?:open|opened|unopened|sealed|started|broken into|broached)\b/i,
+    sure: /\bopened\b/i,
+    of: { lot: lotPage },
+  },
+  {
+    cue: /\b(?:pay|paid|cost|costs|price|supplier|bought|buy|came from|come from|arrive[ds]?|delivered)\b/i,
+    of: { lot: lotPage },
+  },
+  {
+    cue: new RegExp(
+      `\\b${people}\\b|\\b(?:any|some)(?:one|body)\\b.{0,20}\\b(?:had|has|have|got|get|taken?|took|received?|bought)\\b|\\bin (?:whose|what|which) hands\\b`,
+      'i',
+    ),
+    never:
+      /\b(?:supplied|supplies|brought|bought|delivered|sold us)\b|\bbest before\b|\bwhere\b.{0,20}\b(?:kept|stored|shelf|put it)\b|\bwho\b.{0,20}\b(?:should|could|can|will)\b/i,
+    sure: /\b(?:who|whom|who's|whos|where)\b/i,
+    of: {
+      lot: trace,
+      batch: trace,
+      recipe: ofBatch(trace),
+      place: ({ name }) => ({ topic: 'trace', request: { to: name } }),
+    },
+  },
+  {
+    cue: /\bhow many (?:days|weeks|months)\b|\b(?:until|till|up to|by) (?:when|what|which)\b|\b(?:when|how long|what date|which date|what day|what's the date|how soon|by when|what month)\b.{0,50}\b(?:good|expir\w+|goe?s?|go off|ends?|out|keeps?|lasts?|last|use|used|off|over|finish|bad|till|until|use[- ]by|best|sell|last|turn)\b|\b(?:best[- ]before|use[- ]by|sell[- ]by|shelf[- ]life|expiry|expir\w+|out of date|past (?:its|their)|still (?:good|ok|okay|fine|usable|safe|in date|alright)|good (?:until|till|for)|ok(?:ay)? to (?:use|sell|give)|go(?:es|ne|ing)? off|in date)\b/i,
+    sure: /\b(?:until|till|up to|by) (?:when|what date)\b|\bstill (?:good|ok|okay|fine|usable|safe)\b/i,
+    of: {
+      lot: dueOfCode,
+      batch: dueOfCode,
+      ingredient: ({ name }) => due({ ingredient: name }),
+      recipe: ({ name, batch }) => (batch === undefined ? undefined : due({ recipe: name })),
+    },
+  },
+  {
+    cue: new RegExp(
+      `\\b(?:which|what|whose|list|name|all|every|the)\\b.{0,24}\\b${goods}\\b.{0,40}\\b(?:in|into|used?|went|go|made|make|for|from|behind|contain\\w*)\\b|\\b(?:made (?:from|of|with|out of|up of)|consists?|composed|contain(?:s|ed)?|all the way back|went (?:into|in)|go(?:es)? into|put (?:into|in)|what(?:'s|s| is| was) (?:inside|in)|inside|draw|drew|drawn)\\b`,
+      'i',
+    ),
+    never: /\b(?:recipe|version|left|remain\w*)\b/i,
+    sure: /\b(?:which|what|the)\b.{0,24}\b(?:lots?|supplies|ingredients)\b.{0,24}\b(?:into|in|used?)\b/i,
+    of: { batch: trace, recipe: ofBatch(trace) },
+  },
+  {
+    cue: /\b(?:batch(?:es)?|pours?|balms?|salves?|products?|anything|everything|used (?:in|for|up in)|uses?|used|went (?:into|in)|go(?:ne)? (?:into|in)|end(?:ed)? up|made (?:from|with|out of)|contain\w*|in (?:any|which|what)|for what|what for)\b/i,
+    never: /\b(?:left|remain\w*|still)\b|\bhow much\b/i,
+    of: { lot: trace },
+  },
+  {
+    cue: /\bleft (?:the|our|my) (?:house|school|shop|building|kitchen|hall|shed|stall|workshop|bench)\b|\b(?:given|gave|give|sold|sell|handed|donated|out|gone|gifted|went|passed on)\b/i,
+    sure: /\bleft (?:the|our|my)\b|\bgone out\b|\bhanded out\b/i,
+    never:
+      /\bhow much\b(?!.*\bout of (?:the|our) house)|\bout of (?:the|my|our|those) (?:tins|jars|pots|sticks|tubes)\b|\bhow many\b.{0,24}\bwith (?:me|us)\b|\bleft\b(?! (?:the|our|my)\b)|\bremain\w*|\bsold out\b|\bout of (?:date|stock)\b/i,
+    of: {
+      lot: trace,
+      batch: trace,
+      recipe: ofBatch(trace),
+      none: (_, { text }) => (out.test(text) ? { topic: 'trace', request: {} } : undefined),
+    },
+  },
+  {
+    sure: /\bhow (?:much|many)\b.{0,40}\b(?:left|remain\w*|still|with (?:me|us)|on (?:the|my|our) shelf)\b/i,
+    cue: /\b(?:left|remain\w*|still|rest|stock|here|at home|with (?:me|us)|in (?:the|my|our) \w+|balance|amount|quantity|status|level|enough|empty|finished|used up|in (?:the )?(?:house|stock|cupboard|store|shelf)|on (?:the|my|our) (?:shelf|bench)|how (?:much|many|full|far)|how(?:'s| is| are|s)\b.{0,40}\b(?:doing|looking|holding up|going|getting on)|have (?:we|i)|do (?:we|i) have|got|any)\b/i,
+    never:
+      /\b(?:price|cost|pay|worth|substitute|instead|replace|melt\w*|need|should|take|per|recipe|workshop|class|people|loss|drops?)\b/i,
+    of: {
+      lot: lotPage,
+      batch: batchPage,
+      ingredient: ({ name }) => ({ topic: 'stock', request: { action: 'list', ingredient: name } }),
+      recipe: (subject) =>
+        ofBatch(batchPage)(subject) ?? { topic: 'batch', request: { action: 'list', recipe: subject.name } },
+    },
+  },
+  {
+    cue: /\b(?:tins?|jars?|pots?|sticks?|tubes?|how many|holds?|get|got|have|has|receive[d]?|bought|take|took|list)\b/i,
+    of: { place: ({ name }) => ({ topic: 'trace', request: { to: name } }) },
+  },
+  {
+    cue: /\b(?:pass(?:es|ing)? (?:its|their|the) (?:dates?|best)|(?:won't|will not|doesn't|not) (?:make it|last|keep|see)|laps\w+|spoil\w*|use up|used up|goes first|go first|first to|over (?:its |their |the )?(?:best|date)|go(?:es|ing)? stale|becom\w+ (?:too )?old|run(?:s|ning)? out\b|must be used|has to be used|have to be used|need(?:s)? (?:to be )?us(?:ed|ing)|go(?:es|ing)? (?:off|bad|out of date)|expir\w+|best[- ]before|use[- ]by|dates?|due|last day)\b/i,
+    sure: /\brun(?:s|ning)? out\b|(?<!\bin stock )\bover (?:its |their |the )?date\b|\b(?:won't|will not) (?:make|last|keep|see)|\bpass(?:es|ing)? (?:its|their)\b/i,
+    never: /\b(?:poured?|made|bought|out of stock|remind\w*|price|cost|workshop)\b/i,
+    of: { none: dueIn },
+  },
+  {
+    cue: /\b(?:show|tell|about|details?|page|record|look up|look at|everything|how (?:is|was|did)|what (?:is|was|about))\b/i,
+    of: { lot: ifPointed(lotPage), batch: ifPointed(batchPage) },
+  },
+];
