@@ -196,7 +196,8 @@ const toldInstead = (
   topics: readonly Topic[],
 ): Chosen | undefined => {
   const action = whole?.claim.kind === 'request' ? String(whole.claim.request.action) : '';
-  const isKnown = (isRequest(whole) && whole.topic.name === 'recipe') || /^(?:bought|infused)$/.test(action);
+  const isKnown =
+    (isRequest(whole) && /^(?:recipe|batch)$/.test(whole.topic.name)) || /^(?:bought|infused)$/.test(action);
   const bought = isKnown ? undefined : boughtOf(reading, topics);
   if (bought) return bought;
   const isWritten =
