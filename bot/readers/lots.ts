@@ -89,7 +89,8 @@ const isPlainWord = (reading: Reading, at: number, next: number): boolean => {
 
 const isWritten = (list: readonly Token[], at: number, next: number): boolean => {
   const last = list[next - 1];
-  if (!last || last.kind === 'sign' || list.slice(at, next).some(isCrossed)) return false;
+  if (!last || last.kind === 'sign' || list[at]?.kind === 'sign' || list.slice(at, next).some(isCrossed))
+    return false;
   // "LJ2" is another lot than LJ.
   if (list[next]?.glued && /^(?:word|number)$/.test(list[next]?.kind ?? '')) return false;
   // "K 12 g": the twelve belongs to the gram.

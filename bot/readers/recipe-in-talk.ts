@@ -1,4 +1,5 @@
 import type { Reading } from '../reading.ts';
+import { readAgain } from '../understand.ts';
 import { amountsIn, linesAmong } from './list-lines.ts';
 
 /** Asked for, and not told: "please keep", "can you note down", "save it", "recipe to remember". */
@@ -10,7 +11,7 @@ const ofRecipe =
 const elsewhere = /\b(?:bought|poured|lots?|tins? of|prices?|costs?|samples?|back|check|scale|label)\b/i;
 
 const named =
-  /\b(?:called|calling(?: it)?|named|names? it|name(?:\s*[:=]|\s+is|\s+will be)|call (?:it|this|(?:our|my|the|this) (?:new )?(?:recipe|balm|salve|one|mix))|(?:save|store|keep|record|enter|file) (?:it|this|that)(?: one)? (?:as|under)|(?:under|by|with) the name(?: of)?|under|as(?! (?:the|our|its) name\b))\s+["“']?([^:,\n("“”.;!?]{2,60}?)["”']?\s*(?=[:,\n(.;!?=]|\s[-–—]\s|\bwith\b|\bis\b|\bwhich\b|\b(?:in|at|for|from|to|into) (?:the|our|my|all|us|me)\b|\b(?:please|it|has|i|we|made|using|goes|thanks?)\b|$)/i;
+  /\b(?:called|calling(?: it)?|named|names? it|name(?:\s*[:=]|\s+is|\s+will be)|call (?:it|this|(?:our|my|the|this) (?:new )?(?:recipe|balm|salve|one|mix))|(?:save|store|keep|record|enter|file) (?:it|this|that)(?: one)? (?:as|under)|(?:under|by|with) the name(?: of)?|under|as(?! (?:the|our|its) name\b| (?:well|a|an|follows|usual|before|always|it|we)\b))\s+["“']?([^:,\n("“”.;!?]{2,60}?)["”']?\s*(?=[:,\n(.;!?=]|\s[-–—]\s|\bwith\b|\bis\b|\bwhich\b|\b(?:in|at|for|from|to|into) (?:the|our|my|all|us|me)\b|\b(?:please|it|has|i|we|made|using|goes|thanks?)\b|$)/i;
 /** 'Market morning': a name in quotes, wherever it stands. */
 const quoted = /(?:^|[\s(:])["“'‘](\p{L}[^"“”'‘’\n:]{1,50})["”'’](?=[\s,.;:!?)]|$)/u;
 
@@ -18,7 +19,7 @@ const quoted = /(?:^|[\s(:])["“'‘](\p{L}[^"“”'‘’\n:]{1,50})["”'’
 const lead =
   /^(?:(?:from now on|from today|as of now|(?:in|into|to|for) the (?:recipe )?book|is|define|log|set up|let's call|and|so|please|pls|can|could|would|will|you|hi|hello|now|just|save|keep|store|note|write|jot|remember|add|put|record|enter|file|down|in|into|the|book|this|that|it|one|a|an|my|our|new|recipe|version|of|to|for (?:me|us)|here is|here's|it's|it is)\b\s*)+/i;
 const trail =
-  /(?:\s*\b(?:(?:in|into|to|for|among) (?:the|our|my) (?:recipes?|recipe book|book|collection|notebook|list)|goes like this|will be|now|equals|using|it's|it has|it is|for (?:me|us)|please|pls|is|are|has|with|made of|made from|of|again|anew|this time|from now on|once more|from today|a new version|as follows|goes|consists of|contains)\b)+\s*$/i;
+  /(?:\s*\b(?:(?:in|into|to|for|among) (?:the|our|my) (?:recipes?|recipe book|book|collection|notebook|list)|should be|belongs|goes like this|will be|now|equals|using|it's|it has|it is|for (?:me|us)|please|pls|is|are|has|with|made of|made from|of|again|anew|this time|from now on|once more|from today|a new version|as follows|goes|consists of|contains)\b)+\s*$/i;
 
 const mostWords = 6;
 
@@ -62,11 +63,27 @@ const nameIn = (before: string, after: string): string | undefined => {
   return said ?? nameBefore(before);
 };
 
+/** "Beeswax 35, cocoa butter 25, jojoba 40": numbers beside every name that come to a hundred are percent. */
+const withPercent = ({ text, items }: Reading): string | undefined => {
+  const told = items.filter(({ letter }) => /^[ing%]$/.test(letter));
+  const names = told.filter(({ letter }) => letter === 'i');
+  const shares = told.filter(({ letter }) => letter === 'n' || letter === '%');
+  const alternate = told.every(({ letter }, at) => (letter === 'i') !== (told[at - 1]?.letter === 'i'));
+  const sum = shares.reduce((all, { value = 0 }) => all + value, 0);
+  if (names.length < 2 || shares.length !== names.length || !alternate || sum !== 100) return undefined;
+  const bare = shares.filter(({ letter }) => letter === 'n').toReversed();
+  return bare.length === 0
+    ? undefined
+    : bare.reduce((said, { to }) => `${said.slice(0, to)}%${said.slice(to)}`, text);
+};
+
 /**
  * "Please keep this recipe for us: Garden salve, 20 g beeswax and 80 g olive oil", "… - please save": a recipe that is to be
  * written down, as a plain message would say it. Undefined where no name is plain.
  */
-export const savedInTalk = ({ text, items }: Reading): string | undefined => {
+export const savedInTalk = (reading: Reading): string | undefined => {
+  const percent = withPercent(reading);
+  const { text, items } = percent === undefined ? reading : readAgain(percent, reading);
   if (!asksToKeep.test(text) || !ofRecipe.test(text) || elsewhere.test(text)) return undefined;
   const lines = linesAmong(text, amountsIn(items));
   if (lines.length < 2) return undefined;

@@ -7,7 +7,7 @@ import type { BenchText } from './bench-text.ts';
 import type { Item } from './item.ts';
 import { gramsRead, isAmount } from './stock-amount.ts';
 import { isPartOf } from './stock-taken.ts';
-import { countCue, dayIn, reasonIn, relative } from './stock-told.ts';
+import { countCue, dayIn, isWhatIs, reasonIn, relative } from './stock-told.ts';
 
 const emptyCue =
   /\b(?:is empty|used up|all gone|is gone|finished|is out(?! of)|run out|ran out|none left|empty now|emptied|no more|nothing (?:is )?left|all used|used it all|run dry)\b|_\W{0,2}(?:is )?(?:now )?empty\b|\bempty\W+(?:of )?_/i;
@@ -20,10 +20,6 @@ const whatItWeighs = (lot: string): Trouble => ({
   text: `How much is there now? Say it like "${lot} is really 230 g".`,
 });
 
-/** What the scale says now, where other amounts are told besides: "two bottles, 205 and 200 g, so it is really 405 g". */
-const saysNow =
-  /\b(?:(?:is|are|was|were) (?:really|now|only|down to)|(?:weighs?|weighed)(?: in)?(?: at| as)?|holds|there(?:'s| is| are)|left|left with|says?|reads?|shows?|comes? to|down to)\s*(?:(?:only|just|now|exactly|at|in)\s*)*$/i;
-
 const otherThing = ({ letter, from }: Item, text: string): boolean =>
   /[RctM%]/.test(letter) &&
   !(
@@ -35,7 +31,7 @@ const otherThing = ({ letter, from }: Item, text: string): boolean =>
 const weighedIn = ({ rest: { items, text } }: BenchReading): Item | undefined => {
   const amounts = items.filter(isAmount);
   if (amounts.length === 1 && !items.some(({ letter }) => letter === 'n')) return amounts[0];
-  const sure = amounts.filter(({ from }) => saysNow.test(text.slice(Math.max(0, from - 40), from)));
+  const sure = amounts.filter((amount) => isWhatIs(amount, text));
   return sure.length === 1 ? sure[0] : undefined;
 };
 
@@ -60,7 +56,7 @@ export const claimCounted = (reading: Reading, { bench, note }: BenchText): Clai
   const isElse = items.some((item) => otherThing(item, text)) || weighsElse.test(text);
   const amount = isElse || !countCue.test(text) ? undefined : weighedIn(bench);
   if (!amount || amounts.some((each) => isPartOf(each, bench))) return undefined;
-  if (relative.test(amounts.length > 1 ? text.slice(amount.to) : text))
+  if (relative.test(text.slice(Math.max(0, amount.from - 24), amount.to + 24)))
     return refuse(whatItWeighs(lot.code), 3.2);
   return countedAs(reading, lot.code, amount, more);
 };

@@ -18,7 +18,7 @@ interface Part {
 }
 
 const cue =
-  /\b(?:strained|infused|made|filtered|pressed|drained|sieved|squeezed|decanted|bottled|through (?:the|a|my|our) (?:sieve|filter|cloth|muslin|cheesecloth|strainer))\b/i;
+  /\b(?:strained|infused(?! (?:[a-z]+ )?oil\b)|made|filtered|pressed|drained|sieved|squeezed|decanted|bottled|through (?:the|a|my|our) (?:sieve|filter|cloth|muslin|cheesecloth|strainer))\b/i;
 /** Said of an infused oil that is named, these tell that it was strained too. */
 const doneCue =
   /\b(?:ready|finished|done|gave|yield(?:ed|s)?|got|came out|turned into|became|used|went in(?:to)?|harvested)\b/i;

@@ -59,7 +59,8 @@ export const claimEmptyEach = (bench: BenchReading): Claim | undefined => {
 export const claimOpenedEach = (bench: BenchReading): Claim | undefined => {
   const lots = severalLots(bench);
   if (!lots || !openCue.test(bench.rest.text)) return undefined;
-  if (bench.rest.items.some(({ letter }) => /[gvRn%]/.test(letter))) return undefined;
+  const others = bench.rest.items.filter(({ letter }) => /[gvRn%]/.test(letter));
+  if (others.some(({ value }) => value !== lots.length)) return undefined;
   const days = bench.days.filter(({ role }) => role === 'on');
   if (days.length > 1 && days.length !== lots.length) return undefined;
   const each = lots.map(({ code }, at) => ({

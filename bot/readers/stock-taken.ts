@@ -10,11 +10,11 @@ import type { BenchText } from './bench-text.ts';
 import { clausesAt } from './clauses.ts';
 import type { Item } from './item.ts';
 import { gramsRead, isAmount, nameRead } from './stock-amount.ts';
-import { dayIn, reasonIn } from './stock-told.ts';
+import { dayIn, isWhatIs, reasonIn } from './stock-told.ts';
 import { howMuchTaken, whichStock } from './stock-words.ts';
 
 const wasteCue =
-  /\b(?:threw|thrown(?! in\b)|throw|(?:dripped|dribbled|seeped|oozed) (?:away|out|off|down)|evaporated|toss(?:ed)?|chuck|dump|discard|(?<!\b(?:no|zero|without|any|%|percent) )(?:loss(?:es)?)(?! (?:of )?\d+ ?%)|out it (?:goes|went)|lose|lost|missing|bin(?= (?:\d|the |all |_))|(?:wrote|write|written) off|(?:knocked|tipped|fell|kicked) (?:it |them |_+ )?over|leaked|ruined|spoilt|spoiled|fell (?:on|off|down|out|in)|(?:on|over|across|under) the (?:floor|carpet|ground|lino|rug|worktop|hob|table|tiles|stairs)|got wet|(?<=\d ?(?:k?g|kilos?|grams?|ml|l|oz)(?: of _+| _+)? )(?:is|are|was|were|went|has|have) gone|binned|wasted|waste|discarded|spilled|spilt|chucked|dumped|dispos(?:e|ed|ing)|scrap(?:ped)?|ditch(?:ed)?|tipped|got rid of|(?:mouse|mice|rats?|ants|dog|cat|moths) (?:has |have |had )?(?:ate|eaten|got at|nibbled)|(?:gone|went|turned) (?:mouldy|rancid|off|bad)(?!.{0,60}\b(?:left|remain|still))|(?:in|into|to|on) the (?:bin|rubbish|trash|garbage|compost|compost heap|skip)|down the (?:drain|sink)|poured\b(?:(?!\bweigh).){0,60}\b(?:away|out))\b/i;
+  /\b(?:threw|thrown(?! in\b)|throw|(?:dripped|dribbled|seeped|oozed) (?:away|out|off|down)|evaporated|toss(?:ed)?|chuck|dump|discard|loss(?:es)? (?:through|by|of|on|from|due)|out it (?:goes|went)|lose|lost|missing|bin(?= (?:\d|the |all |_))|(?:wrote|write|written) off|(?:knocked|tipped|fell|kicked) (?:it |them |_+ )?over|leaked|ruined|spoilt|spoiled|fell (?:on|off|down|out|in)|(?:on|over|across|under) the (?:floor|carpet|ground|lino|rug|worktop|hob|table|tiles|stairs)|got wet|(?<=\d ?(?:k?g|kilos?|grams?|ml|l|oz)(?: of _+| _+)? )(?:is|are|was|were|went|has|have) gone|binned|wasted|waste|discarded|spilled|spilt|chucked|dumped|dispos(?:e|ed|ing)|scrap(?:ped)?|ditch(?:ed)?|tipped|got rid of|(?:mouse|mice|rats?|ants|dog|cat|moths) (?:has |have |had )?(?:ate|eaten|got at|nibbled)|(?:gone|went|turned) (?:mouldy|rancid|off|bad)(?!.{0,60}\b(?:left|remain|still))|(?:in|into|to|on) the (?:bin|rubbish|trash|garbage|compost|compost heap|skip)|down the (?:drain|sink)|poured\b(?:(?!\bweigh).){0,60}\b(?:away|out))\b/i;
 const useCue =
   /\b(?:used|took(?! in\b| (?:the )?(?:lid|cap|top|seal|cork) off)|taken(?! in\b)|use up|gave away|went into|needed|borrowed|minus|melted(?= \d)|(?:take|took|knock|subtract|deduct|remove)\b(?! (?:the )?(?:lid|cap|top|seal|cork) off)(?=.{1,30}\b(?:off|from|out)\b)|made (?:some |a few |[a-z]+ )?(?:candles?|soaps?|polish|wraps?|firelighters)\b)\b|(?:^\W*|\b(?:i|we|i've|we've|just|also|and|then|have) )(?:gave|given|lent|sold|donated|swapped)(?! (?:me|us)\b)/i;
 /** A share of a lot is no amount, and not all of it. */
@@ -29,7 +29,7 @@ const emptied =
 
 /** "20 g of K12 for the candle lesson" */
 const takenFor =
-  /^\W*\d[\d.,]* ?(?:k?g|grams?|kilos?|ml|oz) (?:out )?(?:of )?_+ (?:for|into|in) (?:the|my|our|an?|\w+ing)\b/i;
+  /^\W*\d[\d.,]* ?(?:k?g|grams?|kilos?|ml|oz) (?:out )?(?:of )?_+ (?:(?:for|into|in) (?:the|my|our|an?|\w+ing)|for \p{L}{2,})\b/iu;
 const notQuite = /\b(?:nearly|almost|not|soon|half|about to|will be|from the (?:shop|market|list))\b/i;
 
 /** Of an ingredient; "K12 is empty" is a count. */
@@ -197,16 +197,32 @@ const withoutWhy = (bench: BenchReading): BenchReading => {
     : { ...bench, rest: readingWithout(bench.rest, [{ from: from + 1, to: bench.rest.text.length }]) };
 };
 
+/** "There was 30 g left, threw it away". */
+const allThrown =
+  /\b(?:threw|thrown?|bin(?:ned)?|chuck(?:ed)?|toss(?:ed)?|poured|tipped|dumped|used|gave)\b[^.;_]{0,12}\b(?:it|that|them|all|the lot)\b/i;
+
+/** "Used 20 g, 480 g left": what there is besides; undefined where that is all there is. */
+const withoutLeft = (bench: BenchReading): BenchReading | undefined => {
+  const amounts = bench.rest.items.filter(isAmount);
+  const left = amounts.filter(
+    (item) => isWhatIs(item, bench.rest.text) && !allThrown.test(bench.rest.text.slice(item.to)),
+  );
+  if (left.length === 0) return bench;
+  return left.length === amounts.length ? undefined : { ...bench, rest: readingWithout(bench.rest, left) };
+};
+
+const nothingTold = (how: string, bench: BenchReading): Claim | undefined =>
+  how === 'wasted' && bench.rest.items.some(isAmount) ? refuse(whichStock, 2.6) : undefined;
+
 /** "threw away 50 g of K12, rancid", "used 30 g beeswax for a test", "binned 50 g of K12 and 20 g of G7". */
 export const claimTaken = (reading: Reading, text: BenchText): Claim | undefined => {
   const { note } = text;
-  const bench = withoutWhy(text.bench);
-  const how = howTaken(bench);
+  const bench = withoutLeft(withoutWhy(text.bench));
+  const how = bench && howTaken(bench);
   if (!how) return undefined;
   const read = readTakes(reading, bench, how);
   const [first] = read;
-  if (!first)
-    return how === 'wasted' && bench.rest.items.some(isAmount) ? refuse(whichStock, 2.6) : undefined;
+  if (!first) return nothingTold(how, bench);
   const trouble = read.find((each) => each.trouble)?.trouble;
   if (trouble) return refuse(trouble, 3.3);
   if (!read.every(isTold)) return first.take.lot === undefined ? undefined : refuse(howMuchTaken, 3.1);

@@ -1,3 +1,4 @@
+import type { Place } from '../understand.ts';
 import type { BenchReading } from './bench-reading.ts';
 import { longestNote } from './bench-text.ts';
 
@@ -30,3 +31,13 @@ export const relative =
 /** That a lot was opened. */
 export const openCue =
   /_\W*(?:is |are |was |were |now |has been |have been )*open(?:ed)?\b|\b(?:opened|open(?:ed)? since|broke the seal|(?:took|taken|take) (?:the )?(?:lid|cap|top|seal|cork) off|brok(?:e|en) into|tapped|(?:broke|cracked|cut|tore|ripped|popped|broken|torn) (?:it )?open|unsealed|unscrewed|broached|started|began|begun|in use|on the go|is (?:now |already )?open)\b/i;
+
+/** What the scale says now, where other amounts are told besides: "two bottles, 205 and 200 g, so it is really 405 g". */
+const saysNow =
+  /\b(?:(?:is|are|was|were) (?:really|now|only|down to)|(?:weighs?|weighed)(?: in)?(?: at| as)?|holds|there(?:'s| is| are)|left|left with|says?|reads?|shows?|comes? to|down to)\s*(?:(?:only|just|now|exactly|at|in)\s*)*$/i;
+const isLeft =
+  /^ (?:of (?:it|them|_+) )?(?:(?:is|are|was|were|still) )*(?:left|remain(?:s|ing)?|still there)\b/i;
+
+/** "There's 410 g left in the tub": what there is, and not what went. */
+export const isWhatIs = ({ from, to }: Place, text: string): boolean =>
+  saysNow.test(text.slice(Math.max(0, from - 40), from)) || isLeft.test(text.slice(to, to + 30));

@@ -1,4 +1,5 @@
 import { type BenchReading, readBench } from '../readers/bench-reading.ts';
+import { asksOrPlans } from '../readers/bench-text.ts';
 import type { Item } from '../readers/item.ts';
 import { isAmount } from '../readers/stock-amount.ts';
 import { bareCode, goneElse, isElsewhere } from '../readers/stock-bought-cues.ts';
@@ -23,8 +24,11 @@ interface Columns {
 }
 
 const madeHere =
-  /\b(?:strain|press|infus|steep|decant|filter|squeez|macerat)\w*\b(?! (?:oil|virgin|olive|sunflower))|\bready to\b/i;
+  /\b(?:strain|(?<!\b(?:cold|own|home|freshly|hand)[- ])press|infus|steep|decant|filter|squeez|macerat)\w*\b(?! (?:oil|virgin|olive|sunflower))|\bready to\b/i;
 
+const ahead =
+  /\b(?:order\w*|want\w*|wish\w*|would|need\w*|should|will|shall|plan\w*|hop(?:e|ing)|may|might|maybe|perhaps|think|if|unless|undo|mistake|wrong)\b/i;
+const denies = /n['’]t\b|\b(?:not|no|none|never|nothing)\b/i;
 /** Somebody's own, or on its way. */
 const notOurs =
   /\b(?:not|isn't|aren't|wasn't|never) (?:ours|mine|for (?:us|me))\b|\bbelongs? to\b|\bon (?:its|the) way\b|\b(?:arriv|com)ing (?:on|next|in)\b/i;
@@ -33,7 +37,8 @@ const packBefore =
   /\b(?:\d{1,2}|two|three|four|five|six|eight|ten|twelve|a dozen)\s*(?:[x×*]|(?:bags?|packs?|packets?|bottles?|tubs?|jars?|blocks?|bars?|tins?|cans?|boxes|sacks?|pouches|lots)(?: of)?)\s*(?:of )?$/i;
 const packAfter =
   /^[ -]?(?:sized? )?(?:bags?|packs?|packets?|bottles?|tubs?|jars?|blocks?|bars?|tins?|cans?|box(?:es)?|sacks?|pouch(?:es)?|drums?|jugs?|canisters?)\b/i;
-const weighed = /\b(?:weigh\w*|scales?|really|actually|net|holds?|in fact|comes? to|came to)\b[^\d_]{0,24}$/i;
+const weighed =
+  /\b(?:weigh\w*|scales?|really|actually|net|holds?|in fact|comes? to|came to|which is|that is|that's|i\.e|making)\b[^\d_]{0,24}$/i;
 
 const amountSaid = ({ from, to }: Item, text: string): Said => {
   const pack = packBefore.exec(text.slice(Math.max(0, from - 24), from));
@@ -53,12 +58,21 @@ const weighedOf = (amounts: readonly Item[], text: string): readonly Item[] => {
 
 /** What a name means is what it is called; "oil" beside "olive oil" is none, and what is named twice in a row is one. */
 const namesIn = (rest: Reading): readonly Item[] => {
-  const all = rest.items.filter(({ letter }) => letter === 'i');
+  const all = infusedJoined(rest.items).filter(({ letter }) => letter === 'i');
   const plain = all.some(({ generic }) => !generic) ? all.filter(({ generic }) => !generic) : all;
   return plain.filter(
     ({ ingredients }, at) => at === 0 || ingredients?.join() !== plain[at - 1]?.ingredients?.join(),
   );
 };
+
+/** "Calendula infused olive oil" is one thing. */
+const infusedJoined = (items: readonly Item[]): readonly Item[] =>
+  items.flatMap((item, at) => {
+    const [by, herb] = [items[at - 1], items[at - 2]];
+    if (item.letter === 'i' && by?.letter === 'H' && herb?.letter === 'i')
+      return [{ ...item, from: herb.from, word: `${herb.word} oil` }];
+    return items[at + 1]?.letter === 'H' && items[at + 2]?.letter === 'i' ? [] : [item];
+  });
 
 const bareCodes = ({ rest, days }: BenchReading): readonly Said[] => {
   const all = new RegExp(bareCode.source, 'gu');
@@ -130,7 +144,7 @@ const plainOf = (bench: BenchReading, columns: Columns): string | undefined => {
     const own = inOrder ? best[at] : best.find((day) => ownerOf(day, starts) === at);
     const price = paid.find((each) => ownerOf(each, starts) === at);
     return [
-      `${columns.amounts[at]?.text} ${rest.text.slice(name.from, name.to)} lot ${columns.codes[at]?.text}`,
+      `${columns.amounts[at]?.text} ${name.word} lot ${columns.codes[at]?.text}`,
       ...(own ? [`best before ${own.future}`] : []),
       ...(price ? [`${price.text}${eachOf.exec(rest.text.slice(price.to))?.[0] ?? ''}`] : []),
     ].join(', ');
@@ -138,9 +152,22 @@ const plainOf = (bench: BenchReading, columns: Columns): string | undefined => {
   return `bought ${on ? `on ${on} ` : ''}${lines.join('\n')}`;
 };
 
+/** "The shea didn't come with the rest, …": a clause without an amount, a code or a date may say anything but what is still to come. */
+const withoutAsides = ({ rest, lots, days }: BenchReading): string => {
+  const stops = [...rest.text.matchAll(/[,.;!](?=\s)|\b(?:so|but)\b/gi)].map(({ index }) => index);
+  const things = [...lots, ...days, ...rest.items.filter(isAmount)];
+  const clauses = [...stops, rest.text.length].map((to, at) => ({ from: stops[at - 1] ?? 0, to }));
+  const kept = clauses.filter((clause) => {
+    const said = rest.text.slice(clause.from, clause.to);
+    const isBare = !things.some(({ from, to }) => from < clause.to && to > clause.from);
+    return !isBare || ahead.test(said) || (asksOrPlans(said) && !denies.test(said));
+  });
+  return kept.map(({ from, to }) => rest.text.slice(from, to)).join('');
+};
+
 const isTold = (bench: BenchReading): boolean => {
   const { rest, lots, days, today, trouble } = bench;
-  const { text } = rest;
+  const text = withoutAsides(bench);
   return (
     !trouble &&
     lots.every(({ kind, cued }) => kind === 'new' && cued) &&
@@ -150,8 +177,23 @@ const isTold = (bench: BenchReading): boolean => {
     !madeHere.test(text) &&
     !goneElse.test(text) &&
     !isElsewhere(text, false) &&
-    !notOurs.test(text)
+    !notOurs.test(rest.text)
   );
+};
+
+const marker = /(?<=^|[\s:;,.])\(?(\d{1,2})[.)]\s+(?=[\p{L}\d])/gu;
+
+/** "1. … 2. … 3. …": numbers that only count what is listed. */
+const withoutMarkers = (reading: Reading): Reading => {
+  const found = [...reading.text.matchAll(marker)].filter(([, number], at) => Number(number) === at + 1);
+  if (found.length < 2) return reading;
+  let place = 0;
+  const text = reading.text.replace(marker, (all, number) => {
+    if (Number(number) !== place + 1) return all;
+    place += 1;
+    return place === 1 ? '' : '; ';
+  });
+  return readAgain(text, reading);
 };
 
 /**
@@ -161,7 +203,7 @@ const isTold = (bench: BenchReading): boolean => {
 export const purchasesIn: (reading: Reading) => readonly Told[] = oncePerReading(
   (message): readonly Told[] => {
     if (!/\d/.test(message.text)) return [];
-    const reading = withoutClock(message);
+    const reading = withoutMarkers(withoutClock(message));
     const bench = readBench(reading);
     const columns = isTold(bench) ? columnsIn(bench) : undefined;
     const plain = columns && plainOf(bench, columns);
