@@ -21,8 +21,10 @@ const holders = (batch: Batch): readonly Holder[] =>
 
 const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
 
+const bareName = (to: string): string => placeKey(to).replace(/^(?:my|our|an?|his|her|their) /, '');
+
 const isNamed = ({ to }: Holder, text: string): boolean =>
-  new RegExp(`(?<![\\p{L}\\d])${escaped(placeKey(to))}(?![\\p{L}\\d])`, 'iu').test(text);
+  new RegExp(`(?<![\\p{L}\\d])${escaped(bareName(to))}(?![\\p{L}\\d])`, 'iu').test(text);
 
 const isSame = (one: string, other: string): boolean => placeKey(one) === placeKey(other);
 
@@ -43,7 +45,7 @@ const fromHolder = (part: Told, reading: Reading): Told => {
   const [found, second] = all.filter((each) => isNamed(each, reading.text));
   const meant =
     (second ? undefined : found) ?? (part.to === undefined ? pointedAt(reading, part, all) : undefined);
-  return meant ? { ...part, to: meant.to } : part;
+  return meant && meant.count >= (part.count ?? 1) ? { ...part, to: meant.to } : part;
 };
 
 const wrong =
@@ -75,8 +77,17 @@ export const withHolders = (parts: readonly Told[], reading: Reading): readonly 
 const notSoMany =
   /,?\s*\b(?:and )?not (?:the )?(\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)\b(?: tins?| jars?| pots?| tubes?| sticks?)?/gi;
 
+const saidThen =
+  /\b(?:i|we) (?:said|wrote|noted|put|told you|counted) (\d{1,3}|\w+)(?: tins?| jars?| pots?| tubes?| sticks?)? (?:for|to|at) ([^,.;:!?\d_]{2,40}?),? (?:but|and) (?:it|that|they|she|he) (?:was|were|is|got|had|took)(?: really| actually| only)? (\d{1,3}|\w+)(?: tins?| jars?| pots?| tubes?| sticks?)?(?= (?:of|from)\b|\W*$)/iu;
+/** "I said ten for Beryl but it was eleven of 26-KIVO" */
+const saidAnew = (message: Reading): Reading =>
+  saidThen.test(message.text)
+    ? readAgain(message.text.replace(saidThen, 'mistake: gave $2 $3'), message)
+    : message;
+
 /** "Got it wrong: 4 went to the cubs out of 26-KIVO, not 5": the difference goes, or comes back. */
-export const claimWentAnew = (message: Reading): Claim | undefined => {
+export const claimWentAnew = (said: Reading): Claim | undefined => {
+  const message = saidAnew(said);
   const { text } = message;
   if (!(wrong.test(text) || message.denies === true) || asksOrPlans(text.replace(notSoMany, '')))
     return undefined;

@@ -4,7 +4,7 @@ import { toEach } from './batch-gone-each.ts';
 import { lotsIn } from './lots.ts';
 
 const soldThere =
-  /\b(?:they|he|she|the [\p{L}'’-]+(?: [\p{L}'’-]+)?) (?:have |has |had |only )?sold (?:\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|some|most|half|a few)(?: of (?:them|those|these|_+))?(?: tins?| jars?| pots?| tubes?| sticks?)?(?: (?:and|but)\b|[,;.])\s*(?=.{0,80}\b(?:back|returned)\b)/iu;
+  /\b(?:they|he|she|the [\p{L}'’-]+(?: [\p{L}'’-]+)?) (?:have |has |had |only )?sold (?:only |just )?(?:\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|some|most|half|a few)(?: of (?:them|those|these|_+))?(?: tins?| jars?| pots?| tubes?| sticks?)?(?:,? (?:and|but)\b|[,;.])\s*(?=.{0,80}\b(?:back|returned)\b)/iu;
 /** "They sold 3 and gave 2 back": what they sold was out of the house before. */
 const theySold = (text: string): string => text.replace(soldThere, 'they ');
 

@@ -218,5 +218,5 @@ export const claimGone = (message: Reading, found: BenchReading): Claim | undefi
   const { text } = bench.rest;
   const how = howIn(text, isTaking(text));
   const up = how === 'given' || how === 'back' ? undefined : claimUsedUp(bench, meant);
-  return up ?? (how !== undefined || goesTo(bench) ? claimParts(reading, bench, meant) : undefined);
+  return up ?? (how !== undefined || goesTo(bench) ? claimParts(message, bench, meant) : undefined);
 };
