@@ -40,6 +40,9 @@ const bareCount = /^[^\p{L}_]*_+[\s:,-]*[\w-]+ (?:tins?|jars?|pots?|sticks?|tube
 const here =
   /\b(?:left|remaining|remain|on the shelf|in stock|in the (?:cupboard|box|house|drawer))\b(?!.*\b(?:poured|miscounted|recounted)\b)/i;
 
+/** "26-KIVO was 16". */
+const wasSoMany = /^[^_]{0,20}_+\W{0,2}(?:was|were|had|made) (?:only |really |actually )?[\w-]{1,12}\W*$/i;
+
 const isToldAnew = (reading: Reading, { rest, lots, days }: BenchReading): boolean =>
   lots.some(({ kind }) => kind === 'batch') &&
   !here.test(rest.text) &&
@@ -48,7 +51,9 @@ const isToldAnew = (reading: Reading, { rest, lots, days }: BenchReading): boole
     rest.text,
   )
     ? days.length > 0 && !rest.items.some(({ letter }) => /[nciR]/.test(letter))
-    : (rest.items.some(({ letter }) => letter === 'c') || /\bcount\b/i.test(rest.text)) &&
+    : (rest.items.some(({ letter }) => letter === 'c') ||
+        /\bcount\b/i.test(rest.text) ||
+        wasSoMany.test(rest.text)) &&
       rest.items.some(({ letter }) => letter === 'n') &&
       (countedAnew.test(rest.text) || howIn(rest.text, isTaking(rest.text)) === undefined)) &&
   !asksOrPlans(reading.text.replace(notThat, ' ').split(/[,;]/)[0] ?? '');
@@ -62,7 +67,7 @@ const isFigureTold = (reading: Reading, bench: BenchReading): boolean => {
   return (
     items.length > 0 &&
     others.every((item) => isAnew(item) || /^[uFAI]$/.test(item.letter) || pourWords.has(item.word)) &&
-    !others.some(({ letter }) => /[ngvcR]/.test(letter))
+    !others.some(({ letter }) => /[ngvR]/.test(letter))
   );
 };
 
@@ -90,7 +95,7 @@ const isSizeTold = (reading: Reading, bench: BenchReading): boolean =>
 
 /** "… not 30", "not on 3 May": what it was not. */
 const notThat =
-  /,?\s*\b(?:and )?(?:not|instead of|rather than)\s+(?:on\s+)?(?:the\s+)?(?:\d|_)[^,;.!?]{0,20}/gi;
+  /\b(?:it|that|there) (?:wasn'?t|weren'?t|was not|were not) (?:\d{1,3}|\w+)(?: tins?| jars?| pots?| tubes?| sticks?)?(?: (?:that )?(?:i|we) (?:poured|made|filled))?,?|,?\s*\b(?:and )?(?:not|instead of|rather than)\s+(?:on\s+)?(?:the\s+)?(?:\d|_)[^,;.!?]{0,20}/gi;
 
 /** Why, in the maker's own words: what stands after the code, with the figures in it. */
 const reasonOf = (reading: Reading, from: number): string => {

@@ -4,9 +4,17 @@ import { toEach } from './batch-gone-each.ts';
 import { lotsIn } from './lots.ts';
 
 const soldThere =
-  /\b(?:they|he|she|the [\p{L}'’-]+(?: [\p{L}'’-]+)?) (?:have |has |had |only )?sold (?:only |just )?(?:\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|some|most|half|a few)(?: of (?:them|those|these|_+))?(?: tins?| jars?| pots?| tubes?| sticks?)?(?:,? (?:and|but)\b|[,;.])\s*(?=.{0,80}\b(?:back|returned)\b)/iu;
+  /\b(they|he|she|the [\p{L}'’-]+(?: [\p{L}'’-]+){0,3}?) (?:have |has |had |only )?sold (?:only |just )?(?:\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|some|most|half|a few)(?: of (?:them|those|these|(\d{2}-\p{L}{3,6})))?(?: tins?| jars?| pots?| tubes?| sticks?)?(?:,? (?:and|but)\b|[,;.])\s*(?=.{0,80}\b(?:back|returned)\b)/iu;
 /** "They sold 3 and gave 2 back": what they sold was out of the house before. */
-const theySold = (text: string): string => text.replace(soldThere, 'they ');
+const theySold = (text: string): string =>
+  text.replace(soldThere, (_all, who: string, code?: string) =>
+    code === undefined ? 'they ' : `${code}: ${who} `,
+  );
+
+const onePerson =
+  /\bone (?=(?:[\p{L}-]+ )?(?:buyer|customer|lady|man|woman|person|client|visitor|shopper|friend|neighbour|nurse|patient|mum|mother|member|student|pupil|boy|girl|child)\b)/giu;
+/** "One customer sent a stick back": a customer. */
+const onePersonIs = (text: string): string => text.replace(onePerson, 'a ');
 
 const righted =
   /\b(?:to|at|for|from) [^,;.]{2,40}?,?\s+(?:no,? wait|wait|no|sorry|i meant?|rather)\b(?:[,\s]+(?:no|sorry|wait|i meant?)\b){0,3},?\s+(?=(?:to|at|for|from) \p{L})/iu;
@@ -21,8 +29,13 @@ const cameBack = /\b(?:back|returned|returns|home)\b/i;
 /** "2 tins weren't sold and came back": not sold is no plan here. */
 const restWent =
   /,?\s*(?:and |but )?(?:all )?(?:the )?(?:rest|others?|remainder) (?:of (?:them|it) )?(?:(?:was|were|is|are|has|have|all) )*(?:went|gone|sold|sold out)(?! to\b)\b/i;
+const soldFewer =
+  /^\W*((?:the |my |our )?[\p{L}'’ -]{2,40}?) (?:did not|didn't|could not|couldn't) (?:sell|shift) \w+(?: of (?:them|those|these))?, (?:so|and) (?=[^.;]*\b(?:\d|one|two|three|four|five|six|seven|eight|nine|ten)\b[^.;]*\bback\b)([^.;!]*)/iu;
 const notSold = (text: string): string =>
-  (cameBack.test(text) ? text.replace(unsold, 'unsold').replace(restWent, '') : text).replace(notForSale, '');
+  (cameBack.test(text)
+    ? text.replace(soldFewer, '$2 from $1').replace(unsold, 'unsold').replace(restWent, '')
+    : text
+  ).replace(notForSale, '');
 
 const mustGo =
   /\b(?:must|have to|has to|had to|will have to|need to|needs to|ought to) (?:all |both |sadly )?(?:go|be (?:put|thrown|chucked))(?= (?:straight )?(?:(?:in|into|to|on) (?:the|our|my) (?:bin|rubbish|trash|garbage|compost|skip|tip)|out|away)\b)/i;
@@ -65,6 +78,14 @@ const withoutWho = (text: string): string => text.replace(whoever, '$1');
 
 const eachOf =
   /\b(\d{1,3}|an?|one|two|three|four|five|six|ten)((?: more)?(?: (?:tins?|jars?|pots?|tubes?|sticks?))?)(?:,? each)? (?:of|from) (?:each of |both )?(?=_+(?:, _+)*,? and _+)/i;
+const askedAndGot =
+  /(?:\b(?:has|have|had) )?\basked (?:me |us )?for,? and (?:has |have |had |then )?(?:received|got|had|was given|were given|been given|taken|took),?/gi;
+const askedAndHas =
+  /\b(?:asked (?:me |us )?for|wanted) ((?:\d{1,3}|an?|one|two|three|four|five|six|ten)\b[^,.;!?]{1,40}?),? (?:and|so) (?:(?:now )?(?:has|have|got|took) (?:it|them|those)|(?:i|we) (?:gave|sent|handed|passed|let) (?:it|them|her|him|those)\b[^,.;!?]{0,20})/gi;
+/** "Matron asked for, and received, 2": she has them. */
+const asked = (text: string): string =>
+  text.replace(askedAndGot, 'received').replace(askedAndHas, 'received $1');
+
 /** "One tin each of A and B": one of each of them. */
 const ofEachCode = (message: Reading): string => {
   const codes = lotsIn(message);
@@ -104,7 +125,7 @@ export const gonePlainly = (message: Reading): Reading => {
   const byCode =
     [dealt, ofEachCode, tookSome].map((plainer) => plainer(each)).find((said) => said !== each.text) ??
     each.text;
-  const plain = [notSold, theySold, rightedAlong, binnedNow, onOuting, withoutWho].reduce(
+  const plain = [notSold, theySold, rightedAlong, binnedNow, onOuting, withoutWho, asked, onePersonIs].reduce(
     (text, plainer) => plainer(text),
     byCode,
   );

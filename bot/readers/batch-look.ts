@@ -36,6 +36,9 @@ const looksWrong =
 const allWell =
   /\b(?:all (?:is )?(?:fine|well|good|ok|okay) with|(?:everything|all) (?:is |was )?in order|(?:nothing|no faults?|no problems?) (?:is )?(?:wrong )?(?:with|in|on)) _|\b(?:checked|inspected|examined|looked at|quality (?:look|check))\b[^.;]{0,30}\b(?:no (?:changes?|problems?|faults?|issues?)|nothing (?:wrong|odd|unusual)|unchanged|all (?:fine|good|well))\b/i;
 
+/** "26-KIVO has kept its shape through the hot week, all fine". */
+const endsWell = /[,;.:-]\s*(?:it is |it's |they are )?all (?:is )?(?:fine|well|good|ok|okay|in order)\W*$/i;
+
 /** "Quality, 26-KIVO, day 7: colour even, glide good". */
 const headed =
   /^\W*(?:(?:one|two|first|second|\d+|day|week|month)[\s-]+)*(?:quality|inspection|check(?:up)?|look)\b[^:]{0,60}:.{0,80}\b(?:good|fine|ok|okay|even|smooth|firm|normal|perfect|nice|clean)\b/i;
@@ -67,7 +70,7 @@ const verdictIn = (rest: Reading): boolean | undefined => {
   if (bare !== undefined) return bare;
   const alone = aloneIn(rest);
   if (alone !== undefined) return alone;
-  if (allWell.test(rest.text)) return true;
+  if (allWell.test(rest.text) || endsWell.test(rest.text)) return true;
   if (headed.test(rest.text)) return !badWords.test(rest.text.replace(deniedBad, ' '));
   if (looksWrong.test(rest.text)) return false;
   const cue = looksCue.exec(rest.text);
