@@ -35,9 +35,22 @@ const isAbout = ({ rest }: BenchReading): boolean =>
   !rest.items.some(({ letter }) => /[ngv%t]/.test(letter)) &&
   !asksOrPlans(rest.text);
 
+/** "Please note that 26-KIVO took longer to set": nothing that went, and no look. */
+const isNoteThat = ({ rest }: BenchReading): boolean =>
+  /^\W*(?:(?:please|pls|also|and|can you|could you)\W+)*(?:note|write down|record|add|remember|put down)(?: down)? that (?:batch )?_+ \p{L}/iu.test(
+    rest.text,
+  ) &&
+  !rest.items.some(({ letter }) => /[ngv%t]/.test(letter)) &&
+  !/\b(?:looks?|smells?|feels?|is|are|has|have|was|were|sold|gone|finished|used|binned|lost|kept|thrown)\b/i.test(
+    rest.text,
+  );
+
 const tellsNote = (reading: Reading, { bench, note }: BenchText): boolean =>
   !takesBack.test(reading.text) &&
-  (noteCue.test(bench.rest.text) || isAbout(bench) || (note !== undefined && isBare(bench)));
+  (noteCue.test(bench.rest.text) ||
+    isAbout(bench) ||
+    isNoteThat(bench) ||
+    (note !== undefined && isBare(bench)));
 
 /** "note on 26-KIVO: set a little grainy", "picture of 26-KIVO: https://…" */
 const claimNote = (reading: Reading, text: BenchText): Claim | undefined => {

@@ -40,6 +40,9 @@ const bareCount = /^[^\p{L}_]*_+[\s:,-]*[\w-]+ (?:tins?|jars?|pots?|sticks?|tube
 const here =
   /\b(?:left|remaining|remain|on the shelf|in stock|in the (?:cupboard|box|house|drawer))\b(?!.*\b(?:poured|miscounted|recounted)\b)/i;
 
+/** "26-KIVO was 16". */
+const wasSoMany = /^[^_]{0,20}_+\W{0,2}(?:was|were|had|made) (?:only |really |actually )?[\w-]{1,12}\W*$/i;
+
 const isToldAnew = (reading: Reading, { rest, lots, days }: BenchReading): boolean =>
   lots.some(({ kind }) => kind === 'batch') &&
   !here.test(rest.text) &&
@@ -48,7 +51,9 @@ const isToldAnew = (reading: Reading, { rest, lots, days }: BenchReading): boole
     rest.text,
   )
     ? days.length > 0 && !rest.items.some(({ letter }) => /[nciR]/.test(letter))
-    : (rest.items.some(({ letter }) => letter === 'c') || /\bcount\b/i.test(rest.text)) &&
+    : (rest.items.some(({ letter }) => letter === 'c') ||
+        /\bcount\b/i.test(rest.text) ||
+        wasSoMany.test(rest.text)) &&
       rest.items.some(({ letter }) => letter === 'n') &&
       (countedAnew.test(rest.text) || howIn(rest.text, isTaking(rest.text)) === undefined)) &&
   !asksOrPlans(reading.text.replace(notThat, ' ').split(/[,;]/)[0] ?? '');
@@ -62,7 +67,7 @@ const isFigureTold = (reading: Reading, bench: BenchReading): boolean => {
   return (
     items.length > 0 &&
     others.every((item) => isAnew(item) || /^[uFAI]$/.test(item.letter) || pourWords.has(item.word)) &&
-    !others.some(({ letter }) => /[ngvcR]/.test(letter))
+    !others.some(({ letter }) => /[ngvR]/.test(letter))
   );
 };
 
@@ -90,7 +95,7 @@ const isSizeTold = (reading: Reading, bench: BenchReading): boolean =>
 
 /** "… not 30", "not on 3 May": what it was not. */
 const notThat =
-  /,?\s*\b(?:and )?(?:not|instead of|rather than)\s+(?:on\s+)?(?:the\s+)?(?:\d|_)[^,;.!?]{0,20}/gi;
+  /\b(?:it|that|there) (?:wasn'?t|weren'?t|was not|were not) (?:\d{1,3}|\w+)(?: tins?| jars?| pots?| tubes?| sticks?)?(?: (?:that )?(?:i|we) (?:poured|made|filled))?,?|,?\s*\b(?:and )?(?:not|instead of|rather than)\s+(?:on\s+)?(?:the\s+)?(?:\d|_)[^,;.!?]{0,20}/gi;
 
 /** Why, in the maker's own words: what stands after the code, with the figures in it. */
 const reasonOf = (reading: Reading, from: number): string => {
@@ -120,6 +125,23 @@ const isPerTin = (reading: Reading, bench: BenchReading, lot: string): boolean =
   );
 };
 
+/** "Pots of 26-KIVO was 22": a number by itself, after what it was. */
+const loneCount = ({ rest }: BenchReading): number | undefined => {
+  const [number, second] = rest.items.filter(({ letter }) => letter === 'n');
+  const before = rest.text.slice(Math.max(0, (number?.from ?? 0) - 30), number?.from ?? 0);
+  const isSaid = /\b(?:was|were|is|are|be|been|only|actually|really|made|counted|to|no,)\s+$/i.test(before);
+  const isWhole = Number.isInteger(number?.value) && !rest.items.some(({ letter }) => /[gv]/.test(letter));
+  return number && !second && isSaid && isWhole ? number.value : undefined;
+};
+
+/** "26-KIVO was 1 October": its day alone. */
+const isDayTold = ({ lots, days, rest }: BenchReading): boolean =>
+  lots.length === 1 &&
+  lots[0]?.kind === 'batch' &&
+  days.length === 1 &&
+  days[0]?.role === 'on' &&
+  /^\W*_+\W{0,2}(?:was|is|should be)(?: from| of| on)?[\s_.]*$/i.test(rest.text);
+
 const changesIn = (reading: Reading, bench: BenchReading, lot: string): Changes => {
   const held = isPerTin(reading, bench, lot) ? sizeAnew(bench, reading.settings.region) : undefined;
   const { figures, items } = held ? { figures: {}, items: [] } : takePourFigures(bench.rest);
@@ -128,7 +150,7 @@ const changesIn = (reading: Reading, bench: BenchReading, lot: string): Changes 
   const lots = bench.lots.filter(({ code }) => lotKey(code) !== lotKey(lot)).map(({ code }) => code);
   return defined({
     ...figures,
-    count: count?.value,
+    count: count?.value ?? loneCount(bench),
     size: held ?? (size && sizeOf(size, reading.settings.region)),
     container: container === undefined ? undefined : containerWord(container),
     on: bench.days.find(({ role }) => role === 'on')?.past,
@@ -160,13 +182,15 @@ const withoutNot = (reading: Reading): ReturnType<typeof readBenchText> => {
   return readBenchText(places.length === 0 ? reading : readingWithout(reading, places));
 };
 
-/** "Two tins of 26-KIVO spilled while pouring, so it was 22 tins". */
+const notFilled = /\b(?:empty|short|not full|half full|underfilled|counted twice|missing)\b/i;
+/** "Two tins of 26-KIVO spilled while pouring, so it was 22 tins"; "one was empty, so there are only 25". */
 const inTheEnd = (reading: Reading): Reading | undefined => {
   const { lots, rest } = readBench(reading);
   const [code, second] = lots;
-  if (code?.kind !== 'batch' || second || !/\bso (?:it|that|there) (?:was|were|is)\b/i.test(rest.text))
+  if (code?.kind !== 'batch' || second || !/\bso (?:it|that|there) (?:was|were|is|are)\b/i.test(rest.text))
     return undefined;
-  const total = howIn(rest.text, false) === 'wasted' ? soManyIn(rest.text) : undefined;
+  const isLess = howIn(rest.text, false) === 'wasted' || notFilled.test(rest.text);
+  const total = isLess ? soManyIn(rest.text) : undefined;
   return total === undefined ? undefined : readAgain(`correct ${code.code}: ${total}`, reading);
 };
 
@@ -178,7 +202,8 @@ const putsRight = (reading: Reading, bench: BenchReading): boolean =>
   isToldAnew(reading, bench) ||
   isSizeTold(reading, bench) ||
   isFigureTold(reading, bench) ||
-  isDateTold(reading, bench);
+  isDateTold(reading, bench) ||
+  isDayTold(bench);
 
 /** "correct 26-KIVO: it was 22 tins, two spilled" */
 export const claimCorrect = (said: Reading): Claim | undefined => {

@@ -55,7 +55,11 @@ const weightKey = (before: string, after: string): Key | undefined => {
 const bareKey = (before: string, { value = 0 }: Item, had: PourFiguresSaid): Key | undefined => {
   if (value < 40 || value > 120) return undefined;
   if (/\bbath\b[^,;.\d]{0,24}$/i.test(before)) return 'bathC';
-  return /\bpour(?:ed)? at\W*(?:about )?$/i.test(before) && had.pourC === undefined ? 'pourC' : undefined;
+  return /\b(?:pour(?:ed)? at|pour(?:ing)?(?: temp(?:erature)?)?(?: was| of| at)?|thermometer (?:said|showed|read|at)|poured (?:when|as) it (?:was|reached))\W*(?:about )?$/i.test(
+    before,
+  ) && had.pourC === undefined
+    ? 'pourC'
+    : undefined;
 };
 
 const keyOf = ({ text }: Reading, item: Item, had: PourFiguresSaid): Key | undefined => {

@@ -7,6 +7,7 @@ import { type Part, partsOf } from './batch-gone-clauses.ts';
 import type { How } from './batch-gone-verbs.ts';
 import { readBench } from './bench-reading.ts';
 import { asksOrPlans } from './bench-text.ts';
+import { smallNumbers } from './number.ts';
 
 type Told = Part & { readonly how: How; readonly lot: string };
 
@@ -20,8 +21,10 @@ const holders = (batch: Batch): readonly Holder[] =>
 
 const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
 
+const bareName = (to: string): string => placeKey(to).replace(/^(?:my|our|an?|his|her|their) /, '');
+
 const isNamed = ({ to }: Holder, text: string): boolean =>
-  new RegExp(`(?<![\\p{L}\\d])${escaped(placeKey(to))}(?![\\p{L}\\d])`, 'iu').test(text);
+  new RegExp(`(?<![\\p{L}\\d])${escaped(bareName(to))}(?![\\p{L}\\d])`, 'iu').test(text);
 
 const isSame = (one: string, other: string): boolean => placeKey(one) === placeKey(other);
 
@@ -42,18 +45,25 @@ const fromHolder = (part: Told, reading: Reading): Told => {
   const [found, second] = all.filter((each) => isNamed(each, reading.text));
   const meant =
     (second ? undefined : found) ?? (part.to === undefined ? pointedAt(reading, part, all) : undefined);
-  return meant ? { ...part, to: meant.to } : part;
+  return meant && meant.count >= (part.count ?? 1) ? { ...part, to: meant.to } : part;
 };
 
 const wrong =
   /\b(?:wrong|mistakes?|miscounted|correction|erratum|recounted|should (?:be|have been)|in fact|in truth|i see now)\b/i;
 
+/** How many were told to have gone to a place: the one time that is denied now, else all that went there. */
+const toldBefore = (batch: Batch, to: string, old: number | undefined): number | undefined => {
+  const went = batch.gone.filter((each) => each.to !== undefined && isSame(each.to, to));
+  if (went.length === 0) return undefined;
+  return went.some(({ count }) => count === old) ? old : went.reduce((sum, { count }) => sum + count, 0);
+};
+
 /** What was told before of the place, put right: the difference goes, or comes back. */
-const asDifference = (part: Told, reading: Reading): Told => {
-  const batch = reading.bench.batches.get(lotKey(part.lot));
+const asDifference = (part: Told, { bench }: Reading, old: number | undefined): Told => {
+  const batch = bench.batches.get(lotKey(part.lot));
   const isOut = part.how === 'given' || part.how === 'sold';
   if (!batch || !isOut || part.count === undefined || part.to === undefined) return part;
-  const had = holders(batch).find(({ to }) => isSame(to, part.to ?? ''))?.count;
+  const had = toldBefore(batch, part.to, old);
   if (had === undefined || had === part.count) return part;
   return part.count < had
     ? { ...part, how: 'back', count: had - part.count }
@@ -65,10 +75,19 @@ export const withHolders = (parts: readonly Told[], reading: Reading): readonly 
   parts.map((part) => fromHolder(part, reading));
 
 const notSoMany =
-  /,?\s*\b(?:and )?not (?:the )?(?:\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)\b(?: tins?| jars?| pots?| tubes?| sticks?)?/gi;
+  /,?\s*\b(?:and )?not (?:the )?(\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)\b(?: tins?| jars?| pots?| tubes?| sticks?)?/gi;
+
+const saidThen =
+  /\b(?:i|we) (?:said|wrote|noted|put|told you|counted) (\d{1,3}|\w+)(?: tins?| jars?| pots?| tubes?| sticks?)? (?:for|to|at) ([^,.;:!?\d_]{2,40}?),? (?:but|and) (?:it|that|they|she|he) (?:was|were|is|got|had|took)(?: really| actually| only)? (\d{1,3}|\w+)(?: tins?| jars?| pots?| tubes?| sticks?)?(?= (?:of|from)\b|\W*$)/iu;
+/** "I said ten for Beryl but it was eleven of 26-KIVO" */
+const saidAnew = (message: Reading): Reading =>
+  saidThen.test(message.text)
+    ? readAgain(message.text.replace(saidThen, 'mistake: gave $2 $3'), message)
+    : message;
 
 /** "Got it wrong: 4 went to the cubs out of 26-KIVO, not 5": the difference goes, or comes back. */
-export const claimWentAnew = (message: Reading): Claim | undefined => {
+export const claimWentAnew = (said: Reading): Claim | undefined => {
+  const message = saidAnew(said);
   const { text } = message;
   if (!(wrong.test(text) || message.denies === true) || asksOrPlans(text.replace(notSoMany, '')))
     return undefined;
@@ -77,7 +96,8 @@ export const claimWentAnew = (message: Reading): Claim | undefined => {
   const [code, second] = bench.lots;
   if (code?.kind !== 'batch' || second) return undefined;
   const [part, other] = partsOf(bench, code.code);
-  const anew = part && !other ? asDifference(part, reading) : undefined;
+  const word = new RegExp(notSoMany, 'i').exec(text)?.[1]?.toLowerCase() ?? '';
+  const anew = part && !other ? asDifference(part, reading, smallNumbers[word] ?? Number(word)) : undefined;
   if (!anew || anew === part) return undefined;
   const { how, lot, count, to } = anew;
   const took = `I took ${part?.count} as what went to ${to} in all.`;

@@ -41,6 +41,9 @@ const allSaid =
 const oneSaid =
   /\b(?<!\b(?:another|the|this|that|last|latest|each|every|no|which|wee|little|young|small|old|other|any|some|for) )(?:one|an? (?:tin|jar|pot|tube|stick|sample)|another one)\b(?! of (?:the|our|my|us|them)\b(?! (?:_+ )?(?:tins|jars|pots|sticks|tubes)| _))/gi;
 
+const ordinalSaid =
+  /\bthe (?:first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|other|odd|single) (?:tin|jar|pot|tube|stick)\b/gi;
+
 const eachSaid = /\b(?:each|every|apiece|everyone|everybody|all of (?:us|them|the))\b/i;
 const totalAfter =
   /^\s*(?:(?:tins?|jars?|pots?|tubes?|sticks?)\s+)?(?:in all|altogether|all told|in total|all together)\b/i;
@@ -83,7 +86,7 @@ const marksIn = ({ rest }: BenchReading): readonly Mark[] => {
   );
   const total = totalOf(said, rest.text);
   if (total) return [total];
-  const ones = [...rest.text.matchAll(oneSaid)]
+  const ones = [...rest.text.matchAll(oneSaid), ...rest.text.matchAll(ordinalSaid)]
     .filter(({ index }) => !said.some((item) => item.from <= index && item.to > index))
     .filter(({ index }) => !isHeading(rest.text.slice(index)))
     .map(({ index }) => ({ from: index, count: 1 }));

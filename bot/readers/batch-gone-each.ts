@@ -48,6 +48,7 @@ const toPeople: readonly RegExp[] = [
   `\\b(?<verb>gave|given|sent|handed|sold)(?: out| home)? ${crowd} ${eachOne}${holder}${of}${home}${of}`,
   `^\\W*(?:(?:today|yesterday|and|also|then|so)\\W+)*${crowd}(?: (?:each|all|have|has|just|also|then|were|was))* (?<verb>got|took|taken|had|received|bought|went home with|given|handed|kept)(?: home)? ${eachOne}${holder}${of}${home}${of}`,
   `\\b(?<verb>gave|given|sent|handed|sold)(?: out)? _+ to ${crowd}(?: [\\p{L}'-]+){0,4},? ${eachOne}${holder} (?:each|apiece)`,
+  `\\b(?:everyone|everybody|each|all)\\b[^_\\d]{0,30}?\\b(?<many>\\d{1,2}|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve) (?<who>of (?:us|them)),? (?:each |all )?(?<verb>took|got|had|received) (?:home )?${eachOne}${holder}${of}${home}`,
   `\\b${eachOne}${holder}${of} (?:each )?(?:to|for|went to)(?= each of| .{3,40}\\beach\\b) ${crowd}(?: each)?`,
 ].map((pattern) => new RegExp(pattern, 'iu'));
 
@@ -64,9 +65,12 @@ const forPeople = (plain: string): { readonly said: string; readonly told: strin
     const { many = '', who, each = '' } = match?.groups ?? {};
     if (!match || who === undefined) continue;
     const one = counted(each);
-    const isEach = one === 1 || /\b(?:each|apiece)\b/i.test(plain);
+    const isEach = one === 1 || /\b(?:each|apiece|everyone|everybody)\b/i.test(plain);
     const verb = /^(?:sold|bought)$/i.test(match.groups?.verb ?? '') ? 'sold' : 'gave';
-    return { said: match[0], told: `${verb} ${isEach ? counted(many) * one : one} CODE to the ${who}` };
+    return {
+      said: match[0],
+      told: `${verb} ${isEach ? counted(many) * one : one} CODE to the ${who.replace(/^of .*/i, 'group')}`,
+    };
   }
   return undefined;
 };

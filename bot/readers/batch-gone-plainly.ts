@@ -4,9 +4,17 @@ import { toEach } from './batch-gone-each.ts';
 import { lotsIn } from './lots.ts';
 
 const soldThere =
-  /\b(?:they|he|she|the [\p{L}'’-]+(?: [\p{L}'’-]+)?) (?:have |has |had |only )?sold (?:\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|some|most|half|a few)(?: of (?:them|those|these|_+))?(?: tins?| jars?| pots?| tubes?| sticks?)?(?: (?:and|but)\b|[,;.])\s*(?=.{0,80}\b(?:back|returned)\b)/iu;
+  /\b(they|he|she|the [\p{L}'’-]+(?: [\p{L}'’-]+){0,3}?) (?:have |has |had |only )?sold (?:only |just )?(?:\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|some|most|half|a few)(?: of (?:them|those|these|(\d{2}-\p{L}{3,6})))?(?: tins?| jars?| pots?| tubes?| sticks?)?(?:,? (?:and|but)\b|[,;.])\s*(?=.{0,80}\b(?:back|returned)\b)/iu;
 /** "They sold 3 and gave 2 back": what they sold was out of the house before. */
-const theySold = (text: string): string => text.replace(soldThere, 'they ');
+const theySold = (text: string): string =>
+  text.replace(soldThere, (_all, who: string, code?: string) =>
+    code === undefined ? 'they ' : `${code}: ${who} `,
+  );
+
+const onePerson =
+  /\bone (?=(?:[\p{L}-]+ )?(?:buyer|customer|lady|man|woman|person|client|visitor|shopper|friend|neighbour|nurse|patient|mum|mother|member|student|pupil|boy|girl|child)\b)/giu;
+/** "One customer sent a stick back": a customer. */
+const onePersonIs = (text: string): string => text.replace(onePerson, 'a ');
 
 const righted =
   /\b(?:to|at|for|from) [^,;.]{2,40}?,?\s+(?:no,? wait|wait|no|sorry|i meant?|rather)\b(?:[,\s]+(?:no|sorry|wait|i meant?)\b){0,3},?\s+(?=(?:to|at|for|from) \p{L})/iu;
@@ -19,8 +27,15 @@ const unsold =
   /\b(?:(?:weren't|wasn't|were not|was not|had not been|hadn't been) sold|(?:didn't|did not|wouldn't|would not|couldn't|could not) (?:sell|shift)(?: (?:them|it|those|these|any more))?)\b/gi;
 const cameBack = /\b(?:back|returned|returns|home)\b/i;
 /** "2 tins weren't sold and came back": not sold is no plan here. */
+const restWent =
+  /,?\s*(?:and |but )?(?:all )?(?:the )?(?:rest|others?|remainder) (?:of (?:them|it) )?(?:(?:was|were|is|are|has|have|all) )*(?:went|gone|sold|sold out)(?! to\b)\b/i;
+const soldFewer =
+  /^\W*((?:the |my |our )?[\p{L}'’ -]{2,40}?) (?:did not|didn't|could not|couldn't) (?:sell|shift) \w+(?: of (?:them|those|these))?, (?:so|and) (?=[^.;]*\b(?:\d|one|two|three|four|five|six|seven|eight|nine|ten)\b[^.;]*\bback\b)([^.;!]*)/iu;
 const notSold = (text: string): string =>
-  (cameBack.test(text) ? text.replace(unsold, 'unsold') : text).replace(notForSale, '');
+  (cameBack.test(text)
+    ? text.replace(soldFewer, '$2 from $1').replace(unsold, 'unsold').replace(restWent, '')
+    : text
+  ).replace(notForSale, '');
 
 const mustGo =
   /\b(?:must|have to|has to|had to|will have to|need to|needs to|ought to) (?:all |both |sadly )?(?:go|be (?:put|thrown|chucked))(?= (?:straight )?(?:(?:in|into|to|on) (?:the|our|my) (?:bin|rubbish|trash|garbage|compost|skip|tip)|out|away)\b)/i;
@@ -31,6 +46,19 @@ const outing =
   /^\W*(?:(?:hi|hello|evening|morning|afternoon|so|ok|well|right|just|pipkin)\W+)*(?:(?:i|we)(?:'m|'re|'ve| am| are| was| were| have| went)?\s+)?(?:(?:just|now|all|finally|safely|only)\s+)*(?:(?:got |came |come )?(?:back|home|in) from|been (?:to|at|out at)|(?:was|were|out|over|stood|spent (?:the|all) (?:day|morning|afternoon|evening)|(?:a |what a )?(?:good|great|busy|long|cold|wet|slow|lovely|quiet|fine) (?:day|morning|afternoon|evening)) at|went to)\s+((?:the|our|a|my|this|today's|yesterday's) [^,.;:!?\d_]{2,40}|\p{Lu}[^,.;:!?\d_]{2,40}?)(?:\s*[,.;:!]\s*|\s+and\s+)(?=.{0,60}\b(?:sold|gave|given|flogged|handed|left|shifted|swapped|people bought)\b)/iu;
 const days = /\s+(?:today|yesterday|this (?:morning|afternoon|evening)|last night|on \w+day|now)\s*$/i;
 const ownPlace = /\b(?:to|at) (?=(?:the|our|a|my|mrs?|ms)\b|\p{Lu}\p{Ll})/u;
+const tookAndSold =
+  /\b(?:took|brought|carried|had) (?:\S+ ){1,2}(?:tins? |jars? |pots? |tubes? |sticks? )?(?:of |from )?(_+) (?:along |down |over |up )?(?:to|with (?:me|us) to|at) ((?:the|our|a|my) [^,.;:!?\d_]{2,40}?|\p{Lu}[^,.;:!?\d_]{2,40}?)(?:,? (?:and|but)|[,;.]) (?:(?:i|we) )?(?:only |just )?(sold|gave away|got rid of) (\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)(?: of (?:them|those|these))?\b/iu;
+/** "Took 10 to the sale and sold 9 of them": nine went, and the tenth came home again. */
+const tookSome = (message: Reading): string => {
+  const [code, second] = lotsIn(message);
+  const match = code && !second ? tookAndSold.exec(blanked(message.text, [code])) : null;
+  if (!match || !code) return message.text;
+  const [all, , place = '', verb = '', count = ''] = match;
+  const how = /^sold$/i.test(verb) ? 'sold' : 'gave';
+  const told = `${how} ${count} of ${code.code} ${how === 'sold' ? 'at' : 'to'} ${place.trim()}`;
+  return message.text.slice(0, match.index) + told + message.text.slice(match.index + all.length);
+};
+
 /** "Back from the market, I sold 11 tins of it there": where it was is said before. */
 const onOuting = (text: string): string => {
   const match = outing.exec(text);
@@ -50,6 +78,14 @@ const withoutWho = (text: string): string => text.replace(whoever, '$1');
 
 const eachOf =
   /\b(\d{1,3}|an?|one|two|three|four|five|six|ten)((?: more)?(?: (?:tins?|jars?|pots?|tubes?|sticks?))?)(?:,? each)? (?:of|from) (?:each of |both )?(?=_+(?:, _+)*,? and _+)/i;
+const askedAndGot =
+  /(?:\b(?:has|have|had) )?\basked (?:me |us )?for,? and (?:has |have |had |then )?(?:received|got|had|was given|were given|been given|taken|took),?/gi;
+const askedAndHas =
+  /\b(?:asked (?:me |us )?for|wanted) ((?:\d{1,3}|an?|one|two|three|four|five|six|ten)\b[^,.;!?]{1,40}?),? (?:and|so) (?:(?:now )?(?:has|have|got|took) (?:it|them|those)|(?:i|we) (?:gave|sent|handed|passed|let) (?:it|them|her|him|those)\b[^,.;!?]{0,20})/gi;
+/** "Matron asked for, and received, 2": she has them. */
+const asked = (text: string): string =>
+  text.replace(askedAndGot, 'received').replace(askedAndHas, 'received $1');
+
 /** "One tin each of A and B": one of each of them. */
 const ofEachCode = (message: Reading): string => {
   const codes = lotsIn(message);
@@ -86,9 +122,12 @@ const dealt = (message: Reading): string => {
 /** What was told of containers that went or came back, in a way that the readers of them know. */
 export const gonePlainly = (message: Reading): Reading => {
   const each = toEach(message) ?? message;
-  const plain = [notSold, theySold, rightedAlong, binnedNow, onOuting, withoutWho].reduce(
+  const byCode =
+    [dealt, ofEachCode, tookSome].map((plainer) => plainer(each)).find((said) => said !== each.text) ??
+    each.text;
+  const plain = [notSold, theySold, rightedAlong, binnedNow, onOuting, withoutWho, asked, onePersonIs].reduce(
     (text, plainer) => plainer(text),
-    dealt(each) === each.text ? ofEachCode(each) : dealt(each),
+    byCode,
   );
   return plain === each.text ? each : readAgain(plain, each);
 };

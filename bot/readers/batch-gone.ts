@@ -84,7 +84,7 @@ const unsure = new RegExp(
 
 /** "They sold 3", "the shop has sold 3 of 27-KUFE". */
 const soldBy =
-  /^\W*(?:_+\W+)?(they|he|she|(?:the|our|my) [\p{L}'’-]+(?: [\p{L}'’-]+)?|(?!(?:i|we|just|also|then|and|so|today|yesterday)\b)[\p{L}'’-]+) (?:have |has |had |just |only |already |now )*sold\b/iu;
+  /^\W*(?:_+\W+)?(they|he|she|(?:the|our|my) [\p{L}'’-]+(?: [\p{L}'’-]+)?|(?!(?:i|we|just|also|then|and|so|today|yesterday)\b)[\p{L}'’-]+) (?:have |has |had |just |only |already |now )*sold\b(?! out\b)/iu;
 
 const outAlready = (place: string, lot: string): Trouble => ({
   code: 'missing',
@@ -218,5 +218,5 @@ export const claimGone = (message: Reading, found: BenchReading): Claim | undefi
   const { text } = bench.rest;
   const how = howIn(text, isTaking(text));
   const up = how === 'given' || how === 'back' ? undefined : claimUsedUp(bench, meant);
-  return up ?? (how !== undefined || goesTo(bench) ? claimParts(reading, bench, meant) : undefined);
+  return up ?? (how !== undefined || goesTo(bench) ? claimParts(message, bench, meant) : undefined);
 };

@@ -8,7 +8,7 @@ import type { Item } from './item.ts';
 const looksCue =
   /\b(?:still\s+)?(?:looks?|smells?|feels?|seems?|is|are|was|looked at|looked|checked|inspected|examined|tested|turned|became|(?:has|have) (?:gone|turned|become|got|set|kept|stayed|developed)|got(?= (?:a bit |a little |very |quite |all |too )*[a-z]+y\b| soft| hard)|set(?= (?:very |really |quite |a bit )*(?:nicely|well|fine|smooth|soft|hard|firm|perfect))|still(?= (?:smooth|firm|fresh|lovely|nice|good|perfect|fine))|has|have|went|shows?|look at|smell|colou?r|texture|surface|odour|scent|finish)\b\W*/i;
 const fineWords =
-  /^\W*(?:(?:still|all|very|quite|really|perfectly|absolutely|set|kept|stayed|and (?:smell|colou?r|texture|look|scent)|looks?|smells?|feels?|of it|the same|it|today|it's) )*(?:fine|good|ok|okay|great|perfect|well|lovely|nice|nicely|smooth|firm|alright|right|sound|unchanged|fresh|in order|everything (?:is |was )?(?:fine|ok|okay|good|in order|well)|as it should|no (?:changes?|problems?|cracks?|grain|graininess|mou?ld|bloom|sweat(?:ing)?|faults?|issues?|complaints?)|nothing (?:wrong|odd|unusual))\b/i;
+  /^\W*(?:(?:still|all|very|quite|really|perfectly|absolutely|set|kept|stayed|and (?:smell|colou?r|texture|look|scent)|looks?|smells?|feels?|is|are|of it|of|the same|it|today|it's) )*(?:fine|good|ok|okay|great|perfect|well|lovely|nice|nicely|smooth|firm|alright|right|sound|unchanged|fresh|in order|everything (?:is |was )?(?:fine|ok|okay|good|in order|well)|as it should|no (?:changes?|problems?|cracks?|grain|graininess|mou?ld|bloom|sweat(?:ing)?|faults?|issues?|complaints?)|nothing (?:wrong|odd|unusual))\b/i;
 const badWords =
   /\b(?:rancid|mou?ldy?|mou?ld|grainy|gritty|off|bad|too soft|too hard|(?:very|really|so) hard|sunk|dipped|soft|sticky|sweaty|sweating|cracked|separated|wrong|discolou?red|dull|odd|strange|weird|funny|burnt|sour|stale|musty|oily|greasy|runny|brittle|crumbly|uneven|sunken|bubbles?|bubbly|streaky|streaks|cloudy|specks?|spots?|spotty|tacky|draggy|rough|faded|pitted|holes?|craters?|cracks?|white bloom|bloom|wet|leaking|lumpy|dents?|not (?:fine|good|ok|okay|right))\b/i;
 /** "No cracks", "nothing wrong": bad words that are denied. */
@@ -36,6 +36,9 @@ const looksWrong =
 const allWell =
   /\b(?:all (?:is )?(?:fine|well|good|ok|okay) with|(?:everything|all) (?:is |was )?in order|(?:nothing|no faults?|no problems?) (?:is )?(?:wrong )?(?:with|in|on)) _|\b(?:checked|inspected|examined|looked at|quality (?:look|check))\b[^.;]{0,30}\b(?:no (?:changes?|problems?|faults?|issues?)|nothing (?:wrong|odd|unusual)|unchanged|all (?:fine|good|well))\b/i;
 
+/** "26-KIVO has kept its shape through the hot week, all fine". */
+const endsWell = /[,;.:-]\s*(?:it is |it's |they are )?all (?:is )?(?:fine|well|good|ok|okay|in order)\W*$/i;
+
 /** "Quality, 26-KIVO, day 7: colour even, glide good". */
 const headed =
   /^\W*(?:(?:one|two|first|second|\d+|day|week|month)[\s-]+)*(?:quality|inspection|check(?:up)?|look)\b[^:]{0,60}:.{0,80}\b(?:good|fine|ok|okay|even|smooth|firm|normal|perfect|nice|clean)\b/i;
@@ -43,7 +46,8 @@ const headed =
 /** No comma after it: "great" after a sale is read as "27-KUFE, great", and says nothing of the balm. */
 const codeFirst =
   /^[^\p{L}_]*_+(?:\s*[:!-]\s*|\s+)(?:(?:still|a bit|a little|very|too|slightly|quite|all|looks?|is) )*/iu;
-const bareGood = /^(?:fine|good|ok|okay|great|perfect|lovely|alright)\W*$/i;
+const bareGood =
+  /^(?:fine|good|ok|okay|great|perfect|lovely|alright)(?: (?:after|at|on|today|now|an?|one|two|three|\d+|days?|weeks?|months?|later|still|so far|to me|as new))*\W*$/i;
 /** "27-KUFE rancid", "27-KUFE ok": a code, and what was seen. */
 const aloneIn = ({ text }: Reading): boolean | undefined => {
   const match = codeFirst.exec(text);
@@ -66,7 +70,7 @@ const verdictIn = (rest: Reading): boolean | undefined => {
   if (bare !== undefined) return bare;
   const alone = aloneIn(rest);
   if (alone !== undefined) return alone;
-  if (allWell.test(rest.text)) return true;
+  if (allWell.test(rest.text) || endsWell.test(rest.text)) return true;
   if (headed.test(rest.text)) return !badWords.test(rest.text.replace(deniedBad, ' '));
   if (looksWrong.test(rest.text)) return false;
   const cue = looksCue.exec(rest.text);
@@ -74,6 +78,7 @@ const verdictIn = (rest: Reading): boolean | undefined => {
   const after = rest.text
     .slice(cue.index + cue[0].length)
     .replace(/_+/g, ' ')
+    .replace(/\s+/g, ' ')
     .replace(/^\W+/, '');
   const denied = after.match(deniedBad) !== null;
   if (badWords.test(after.replace(deniedBad, ' '))) return false;

@@ -63,7 +63,7 @@ const spoken: DayShape['read'] = ([said = ''], place) => {
 
 /** "At the Saturday market" says which market, and not which day. */
 const namesEvent = ({ before, after }: DayPlace): boolean =>
-  /\b(?:the|our|a|my|every|each)\s*$/i.test(before) &&
+  /\b(?:the|our|a|my|at|every|each)\s*$/i.test(before) &&
   /^(?:'s)? (?:market|fair|fete|class|club|group|stall|lesson|worksh|session|school|team|sale|crowd|course|bazaar)/i.test(
     after,
   );

@@ -8,12 +8,17 @@ const peopleAfter =
   /^ (?:(?:of (?:us|them)|little|young|new|eager|other) )*(?:pupils?|students?|children|kids|people|persons?|participants?|guests?|learners?|makers?|women|men|ladies|girls|boys|friends|members?|helpers?|volunteers?|beginners?|scouts?|guides|brownies|colleagues|teenagers|adults|of us)\b/i;
 
 /** "12 people", whatever they do. */
-export const isOfPeople = ({ letter, to }: Item, text: string): boolean =>
+const isOfPeople = ({ letter, to }: Item, text: string): boolean =>
   letter === letters.number && peopleAfter.test(text.slice(to, to + 40));
+const forEach = /\b(?:each|apiece|per)\b/i;
 
 /** "My eight pupils poured": how many did it. */
 export const countsPeople = (item: Item, text: string): boolean =>
-  isOfPeople(item, text) && !/\b(?:each|apiece|per)\b/i.test(text);
+  isOfPeople(item, text) && !forEach.test(text);
+
+/** "Ten of us, two tins apiece": so many for each of so many people. */
+export const isPerPerson = (item: Item, text: string): boolean =>
+  isOfPeople(item, text) && forEach.test(text);
 
 /** "Group 7 poured", "groups 4 and 5": which of several groups it was, and no count of anything. */
 export const isGroupNumber = ({ letter, from, to }: Item, text: string): boolean =>

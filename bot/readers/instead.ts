@@ -43,8 +43,15 @@ export const putRight = (reading: Reading): BenchReading | undefined => {
 export const dayIn = ({ days }: BenchReading): string | undefined =>
   days.find(({ role }) => role === 'on')?.past;
 
-export const numbersIn = ({ rest }: BenchReading): readonly Item[] =>
-  rest.items.filter(({ letter }) => letter === 'n');
+/** "Only one was squashed": a number, where nothing else is counted. */
+const oneAlone = /\b(?:only|just|was|were|really|actually) (one)\b/i;
+const oneIn = ({ text }: BenchReading['rest']): readonly Pick<Item, 'value'>[] =>
+  oneAlone.test(text) ? [{ value: 1 }] : [];
+
+export const numbersIn = ({ rest }: BenchReading): readonly Pick<Item, 'value'>[] => {
+  const numbers = rest.items.filter(({ letter }) => letter === 'n');
+  return numbers.length > 0 ? numbers : oneIn(rest);
+};
 
 const onlyCode =
   /^\W*(?:(?:no|sorry|oops|wait|nope|ah|oh|i (?:meant?)|meant?|it (?:was|is|should be)|of|lot|batch|make (?:it|that)|actually|rather|the)\b\W*)*_+(?:\W*(?:please|i (?:meant?)|of course|sorry|not _+))*\W*$/i;

@@ -25,7 +25,7 @@ const barely =
 const oclock = '(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\\d{1,2})';
 /** "At half past four", "between 2 and 4 pm", "5pm": when, and nothing more. */
 const clock = new RegExp(
-  `\\b(?:(?:at|around|about|since|till|until|from) )?(?:half past|quarter (?:past|to)) ${oclock}\\b|\\b(?:between|from) ${oclock}(?::\\d\\d)? ?(?:am|pm)? (?:and|to|till|until) ${oclock}(?::\\d\\d)? ?(?:am|pm|o'clock)\\b|\\b(?:(?:at|around|about|since|till|until|from) )?\\d{1,2}(?:[:.]\\d\\d)? ?(?:am|pm|o'clock)\\b`,
+  `\\b(?:(?:at|by|around|about|since|till|until|from) )?${oclock} o'?clock\\b|\\b(?:(?:at|around|about|since|till|until|from) )?(?:half past|quarter (?:past|to)) ${oclock}\\b|\\b(?:between|from) ${oclock}(?::\\d\\d)? ?(?:am|pm)? (?:and|to|till|until) ${oclock}(?::\\d\\d)? ?(?:am|pm|o'clock)\\b|\\b(?:(?:at|around|about|since|till|until|from) )?\\d{1,2}(?:[:.]\\d\\d)? ?(?:am|pm|o'clock)\\b`,
   'gi',
 );
 /** "Room 19": how warm it was is noted nowhere. */

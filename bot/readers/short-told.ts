@@ -31,6 +31,8 @@ const mostTokens = 16;
 
 const them =
   /^\W*(?:(?:and|but|so|sadly|ok|oh|then)\W+)*(?:that one|this one|it|they|these|those(?: (?:ones|tins|jars|pots|sticks|tubes))?|both(?: of (?:them|those))?|all of (?:them|those)|the (?:returned|same) (?:ones?|tins?|jars?|pots?|sticks?|tubes?))\b/i;
+const thrownOut =
+  /^\W*(?:(?:and|so|ok|oh|then|i|we|have|had to|'ve|just)\W+)*(?:chucked|binned|bin|threw|thrown|tossed|scrapped|discarded|got rid of)\b(?: (?:out|away))? (?:that|this|it|them|those|these)\b/i;
 const onlyPointed: Readonly<Partial<Record<How, string>>> = {
   wasted: 'threw away',
   kept: 'kept back',
@@ -42,7 +44,8 @@ const thoseOf = ({ text, last, items }: Reading, code: string): string | undefin
   const parts = last?.request.parts as readonly { to?: string; count?: number }[] | undefined;
   const [part, second] = parts ?? [];
   const counts = items.some(({ letter, word }) => letter === 'n' && word !== 'one');
-  if (!last?.done || !part?.count || second || counts || !them.test(text)) return undefined;
+  if (!last?.done || !part?.count || second || counts || !(them.test(text) || thrownOut.test(text)))
+    return undefined;
   const how = howIn(text, false);
   const { action } = last.request;
   if (action === 'back' && how !== undefined && how in onlyPointed)

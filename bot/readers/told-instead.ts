@@ -84,7 +84,7 @@ const isCount = (count: number | undefined): boolean =>
 
 /** "No, I sold 6": the verb that was told before says nothing new, another one does. */
 const verbSaid =
-  /\b(?:(?:i|we|he|she|they)(?:'ve| have)? )?(?:only |really |actually |just )?(?:gave|given|(?:they were |a |as )?(?:gifts?|presents?)|sold|kept|used|binned|threw|thrown|broke|lost)(?: (?:it|them|away|out))*\b/i;
+  /\b(?:(?:i|we|he|she|they)(?:'ve| have)? )?(?:only |really |actually |just )?(?:gave|given|(?:they were |a |as )?(?:gifts?|presents?)|sold|kept|used|binned|threw|thrown|broke|lost|(?:(?:was|were|got|are|is|had) )?(?:broken|squashed|cracked|dented|damaged|ruined|melted|leaking|leaked|spoiled|spoilt|crushed|smashed|bad))(?: (?:it|them|away|out))*\b/i;
 
 const goneAnew = (
   bench: BenchReading,

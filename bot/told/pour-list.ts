@@ -1,7 +1,7 @@
 import { takePourFigures } from '../readers/batch-figures.ts';
 import { type BenchReading, readBench } from '../readers/bench-reading.ts';
 import { asksOrPlans } from '../readers/bench-text.ts';
-import { isGroupNumber, isOfPeople } from '../readers/group-number.ts';
+import { countsPeople, isGroupNumber, isPerPerson } from '../readers/group-number.ts';
 import type { Item } from '../readers/item.ts';
 import { letters } from '../readers/lexicon.ts';
 import type { Reading } from '../reading.ts';
@@ -49,7 +49,7 @@ const kindOf = (item: Item, at: number, { items, text }: Reading): keyof Pour | 
   const isNone =
     isListMark(item, text) ||
     countsPours(item, text) ||
-    isOfPeople(item, text) ||
+    countsPeople(item, text) ||
     isGroupNumber(item, text) ||
     isEach(item, items[at - 1]) ||
     item.fraction;
@@ -61,7 +61,7 @@ const isOther = ({ letter, upTo }: Item): boolean => /^[i%dtrp]$/.test(letter) |
 
 /** Each thing begins a new pour where the one before has such a thing already. */
 const poursIn = (rest: Reading): readonly Pour[] | undefined => {
-  if (rest.items.some(isOther)) return undefined;
+  if (rest.items.some((item) => isOther(item) || isPerPerson(item, rest.text))) return undefined;
   const found: Partial<Record<keyof Pour, Item>>[] = [];
   for (const [at, item] of rest.items.entries()) {
     const kind = kindOf(item, at, rest);

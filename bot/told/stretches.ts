@@ -48,9 +48,9 @@ export const moneyIn = (text: string): readonly Slot[] =>
 
 /** "From 18:00 to 19:00", "at 3 pm": no amounts of anything. */
 const clock =
-  /\b(?:at )?\d{4} ?(?:hours|hrs)\b|\b(?:(?:at|from|since|by|around|about|till|until|to) )?\d{1,2}(?:[:h]\d\d(?: ?(?:am|pm|h|hrs))?| ?(?:am|pm|o'clock))(?![\d.,%]| ?(?:k?g|ml|l|oz|euros?|eur|c|f|°)\b)/gi;
+  /\b(?:at )?\d{4} ?(?:hours|hrs)\b|\b(?:(?:at|by|around|about|since|till|until|from) )?(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve) o'?clock\b|\b(?:(?:at|from|since|by|around|about|till|until|to) )?\d{1,2}(?:[:h]\d\d(?: ?(?:am|pm|h|hrs))?| ?(?:am|pm|o'clock))(?![\d.,%]| ?(?:k?g|ml|l|oz|euros?|eur|c|f|°)\b)/gi;
 
 export const withoutClock = (reading: Reading): Reading =>
-  /\d(?:[:h]\d\d| ?(?:am|pm|o'clock|hours|hrs)\b)/i.test(reading.text)
+  /\d(?:[:h]\d\d| ?(?:am|pm|hours|hrs)\b)|o'?clock\b/i.test(reading.text)
     ? readAgain(reading.text.replace(clock, ''), reading)
     : reading;

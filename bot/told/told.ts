@@ -206,6 +206,10 @@ const isAhead = (around: string, slots: readonly Slot[]): boolean =>
   /(?:\b(?:are|am)|'re|'m) (?:pouring|making|filling)\b/i.test(around) &&
   slots.some(({ kind }) => kind === 'date');
 
+/** "Did 12 more sticks" asks nothing. */
+const withoutDid = (around: string, [first]: readonly Slot[]): string =>
+  first?.kind === 'count' && first.from < 20 ? around.replace(/\bdid(?= _)/i, 'made') : around;
+
 /** "10 more jars" counts jars, and says that there were some before. */
 const withMore = (around: string, text: string): string =>
   [...text.matchAll(/\b(?:more|another|further|extra|additional)\b/gi)].reduce(
@@ -220,7 +224,12 @@ export const toldIn = (reading: Reading): readonly Told[] => {
   if (!things || things.slots.length === 0) return [];
   const { text } = things.text.bench.rest;
   const around = withMore(blanked(text, things.slots), text);
-  if (!tellsPlainly(around) || isUncounted(around, things.slots) || isAhead(around, things.slots)) return [];
+  if (
+    !tellsPlainly(withoutDid(around, things.slots)) ||
+    isUncounted(around, things.slots) ||
+    isAhead(around, things.slots)
+  )
+    return [];
   const found = new Map<string, Found>();
   for (const slots of looksAt(things.slots)) {
     for (const form of formsFor({ around, things, slots })) {

@@ -7,7 +7,7 @@ export const batch = `
 ! sold given bought took back binned dropped broke kept opened gift present sell weighs ordered wanted away spilled spilt reordered sent gone went to_the threw
 
 = poured {count} of {g} of {R}[ with lots {lots}][ on {date}]
-? poured managed filled cast potted_up ladled decanted bottled jarred tinned
+? poured made did done managed filled cast potted_up ladled decanted bottled jarred tinned
 &
 ! sold given bought took back binned dropped broke kept opened gift present ordered wanted away spilled spilt sent gone went_to threw cost costs price
 
@@ -17,7 +17,7 @@ export const batch = `
 ! make making meet meeting us workshop class course people scale what how cost costs price label labels need needs enough order ordered sold gave given bought took back binned kept opened
 
 = poured {count} of {g} of {R}[ with lots {lots}] on {date}
-? more another further extra additional also
+? more another further extra additional also and then afterwards later
 ! scale what how cost costs price label labels need needs enough order ordered sold gave given bought took back binned kept opened make
 
 = poured {count} of {g} of {R}[ with lots {lots}][ on {date}]
