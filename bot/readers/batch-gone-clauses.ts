@@ -51,7 +51,10 @@ const totalBefore = /\b(?:that'?s|that is|that makes|makes|so)\s*$/i;
 
 const eachOfThem =
   /\beach of (?:the |our |my )?[\w-]+ .{0,40}\b(?:an?|one|a single) (?:tin|jar|pot|stick|tube|of)\b|\beach of (?:the |our |my )?[\w-]+ .{0,30}\b(?:got|took|had|received) one\b/i;
-const followedByTins = (text: string, { to }: Item): boolean =>
+/** "Each child took one home, so 24 sticks …". */
+const oneEach =
+  /\b(?:each|every) (?!of\b)\p{L}+(?: \p{L}+)? (?:took|got|had|has|received) (?:one|an? \p{L}+)\b/iu;
+const followedByTins = (text: string, { to }: Pick<Item, 'to'>): boolean =>
   /^\s*(?:more |new |full |little )?(?:tins?|jars?|pots?|sticks?|tubes?)\b/i.test(text.slice(to, to + 16));
 
 /** "Each leader got one, that's 4", "every pupil took a tin, 16 in all". */
@@ -62,6 +65,7 @@ const totalOf = (said: readonly Item[], text: string): Mark | undefined => {
   const item = eachSaid.test(text)
     ? said.find(
         ({ from, to }) =>
+          (oneEach.test(text.slice(0, from)) && followedByTins(text, { to })) ||
           totalAfter.test(text.slice(to, to + 30)) ||
           totalBefore.test(text.slice(Math.max(0, from - 14), from)),
       )

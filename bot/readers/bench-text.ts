@@ -12,6 +12,10 @@ export interface BenchText {
 
 const link = /\bhttps?:\/\/[^\s<>"]{4,480}/gi;
 const noteTail = /(?:^|(?<!\b(?:delivery|dispatch|goods|shipping))[\s,;.])(?:notes?|remarks?|nb)\s*[:=]\s*/i;
+/** "24 pots of it, 30 g in each; ran out of lanolin towards the end": told of a pour, and no amount of anything. */
+const ranOut =
+  /[;.,]\s*(?:(?:and|but|then) )?(?:(?:we|i|it) )?(?=(?:just )?(?:ran|running|was|were) (?:out|short|low) of\b[^\d;]{3,60}$)/i;
+const ofPour = /\b(?:tins|jars|pots|tubes|sticks)\b/i;
 /** The word before a link that has been taken out. */
 const pictureWord = /[\s,;]*\b(?:pictures?|photos?|pics?|images?)\W*$/i;
 /** Longest note, in characters; the rest is cut off by the schema's own limit. */
@@ -28,7 +32,7 @@ const read = (reading: Reading): BenchText => {
     pictures.push(url);
     places.push({ from: match.index, to: match.index + url.length });
   }
-  const found = noteTail.exec(reading.text);
+  const found = noteTail.exec(reading.text) ?? (ofPour.test(reading.text) ? ranOut.exec(reading.text) : null);
   // "Note: 26-KIVO set a little soft": its code comes first, and is no part of the note.
   const first = found?.index === 0 ? lotsIn(reading)[0] : undefined;
   const tail = found && first && first.from - found[0].length < 4 ? null : found;

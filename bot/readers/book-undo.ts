@@ -24,6 +24,8 @@ const plainUndo = new RegExp(
     `^(?:oops|whoops|sorry|no)?[ ,]*(?:scrap|scratch|strike|cancel|ignore|disregard) ${that}$`,
     `^(?:delete|remove|drop|reverse|unrecord|unwrite|erase|forget) (?:(?:that|the|my|our) (?:very )?last (?:one|change|entry|step|thing|edit|message|bit|record|note)|what i (?:just )?(?:did|said|wrote|told you)|that (?:entry|record|change))$`,
     `^undo (?:(?:that|the|my|our) )?(?:last |latest )?(?:thing|bit|step|message|entry|change|record)(?: (?:i|we) (?:just )?(?:did|said|wrote|told you|entered|made|recorded))?$`,
+    `^(?:oops|oh no|oh dear|whoops|sorry|no)?[ ,.!]*(?:please )?(?:cross|strike|rub|wipe|take|scratch) (?:out|off) (?:(?:that|the|my) (?:very )?last (?:line|entry|one|note|record)|the last)$`,
+    `^(?:cross|strike|rub|wipe|take|scratch|leave) (?:(?:that|the|my) (?:very )?(?:last |latest )?(?:line|entry|one|note|record)|the last) (?:out|off|away|back)(?: again)?$`,
     '^(?:that(?: one)?|this|it|the last one|that last one|(?:my|that|the) last (?:message|entry|one|change)(?: of mine)?) (?:was|is) (?:wrong|a mistake|nonsense|rubbish|not right|an error|a typo|not true|incorrect)$',
     '^(?:that|it) (?:never|did not|didn.t) happen(?:ed)?$',
     "^(?:oops|whoops|argh|sorry|no)[ ,!.-]*(?:wrong|wrong (?:one|button|recipe|batch|lot|thing)|my mistake|mistake|(?:that|it) was (?:wrong|a mistake|an accident|not right)|(?:i )?(?:did not|didn't|didnt) mean (?:that|it|to))$",

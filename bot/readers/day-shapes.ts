@@ -107,6 +107,10 @@ const units = '(days?|weeks?|months?|years?|fortnights?)';
 const notInNumber = '(?<![\\d.,/:-])';
 const noMore = '(?![\\d])(?![.,/:]\\d)';
 
+/** What an entry in a diary goes on with after its day. */
+const entryVerb =
+  '(?:poured|made|filled|sold|gave|bought|got|kept|threw|binned|opened|used|lost|took|sent|returned|strained|weighed|came|one|two|three|four|five|six)\\b';
+
 /** The ways dates are written, most telling first. What one of them took is gone for the next. */
 export const dayShapes: readonly DayShape[] = [
   {
@@ -165,8 +169,17 @@ export const dayShapes: readonly DayShape[] = [
   },
   { pattern: new RegExp(`\\b(last|this past|next|this|on) (${weekdays})\\b`, 'gi'), read: weekday },
   { pattern: new RegExp(`\\b()(${wholeWeekdays})\\b`, 'gi'), read: weekday },
-  // "Tue: sold 4": a diary's way.
-  { pattern: /(?<=^|[.;\n]\s{0,3})()(mon|tues?|wed|thu(?:rs?)?|fri|sat|sun)(?=\s?[:-])/gi, read: weekday },
+  // "3/2: poured", "3.2. sold 4": as in a diary.
+  {
+    pattern: new RegExp(
+      `(?<=^|\\n\\s{0,3})(\\d{1,2})([./])(\\d{1,2})(?:\\.(?=\\s)|(?=\\s?[:,-]|\\s+(?:${entryVerb})))`,
+      'gi',
+    ),
+    read: ([, first, sign, second], { today, region }) =>
+      region === 'us' && sign === '/'
+        ? yearless(Number(first), Number(second), today)
+        : yearless(Number(second), Number(first), today),
+  },
   {
     pattern: /\bon the (\d{1,2})(?:st|nd|rd|th)\b(?! of)/gi,
     read: ([, day], { today }) => dayOfMonth(Number(day), today),

@@ -31,7 +31,7 @@ const monthNames =
 /** Calendar stretches by their words, most telling first. */
 const named: readonly (readonly [RegExp, string])[] = [
   [
-    /(?<!\b(?:runs?|running|go|goes|going|gets?|getting|be|turns?|before it is|when it is) )\b(?:out of date|(?:past|over|beyond|passed|older than) (?:its|their|the|best)?\s*(?:best[- ]before|use[- ]by|sell[- ]by|date|best)(?: dates?)?|over ?due|(?:already |has |have |is |are )?expired|(?:is|are) too old|(?:already|has|have) run out of date|did (?:something|anything) go (?:off|out of date)|(?:can|may) (?:we |i )?no longer (?:use|sell)|should have been (?:used|sold|finished)(?: up)?|already over|over already|gone off|(?:gone|went) stale|no longer good|not (?:good|usable|fine|ok|okay) any ?more|no good any ?more)\b(?! (?:by|before|on(?! (?:the shel|our shel|hand|here))|in(?! (?:stock|the (?:cupboard|store|house|pantry|shed|larder)|here|our))|this|next))/i,
+    /(?<!\b(?:runs?|running|go|goes|going|gets?|getting|be|turns?|before it is|when it is) )\b(?:out of date|(?:past|over|beyond|passed|older than) (?:its|their|the|best)?\s*(?:best[- ]before|use[- ]by|sell[- ]by|date|best)(?: dates?)?|over ?due|(?:already |has |have |is |are )?expired|(?:is|are) too old|(?:already|has|have) run out of date|did (?:something|anything) go (?:off|out of date)|(?:can|may) (?:we |i )?no longer (?:use|sell)|should have been (?:used|sold|finished)(?: up)?|already over|over already|gone off|(?:gone|went) stale|no longer good|not (?:good|usable|fine|ok|okay) any ?more|no good any ?more)\b(?! (?:by(?! now\b)|before|on(?! (?:the shel|our shel|hand|here))|in(?! (?:stock|the (?:cupboard|store|house|pantry|shed|larder)|here|our))|this|next))/i,
     'overdue',
   ],
   [

@@ -172,6 +172,7 @@ const withDigits = (text: string): string =>
 /** The clause in the forms that its figures are looked for in. */
 const inPlainForms = (said: string): string =>
   withDigits(said)
+    .replace(/\s-{1,2}\s|\s*(?:\/\/|\|)\s*/g, ', ')
     .replace(/\b(?:daily|morning) (?:message|note|notice)s?\b/i, 'reminder')
     .replace(/\bput\b(.{0,20}\breminders?) off (?:to|until|till)\b/i, 'set$1 to')
     .replace(/\b(?:postpone|delay|put off|put back)\b(.{0,20}\breminders?) (?:to|until|till)\b/i, 'set$1 to')

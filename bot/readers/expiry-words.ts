@@ -38,7 +38,7 @@ export const remindWords = set(`
   once per should which show how often currently currently set whatever anything something soon
   old new hour clock is are use using around about better would rather instead prefer if possible could maybe like actually think that's thats sorry no not too early late later earlier for time this that and so us bit than works work suits suit best everybody team please thanks let's let lets us know half past quarter back every's kindly ok okay hi hello pipkin hey them keep keeping always from going forward onwards hereafter warning warn
   be come comes arrive arrives enough heads heads-up anything things thing expire expires expired ready good fine before it's wants want wanted does start starting again restart resume resumed
-  nvm nevermind grateful glad happy pleased appreciate obliged enough should two three both members others everybody quarter morning arrange arranged provide schedule required advance around about summer winter also how's both those up any one ones usual alert alerts nudge
+  run runs running nvm nevermind grateful glad happy pleased appreciate obliged enough should two three both members others everybody quarter morning arrange arranged provide schedule required advance around about summer winter also how's both those up any one ones usual alert alerts nudge
 `);
 
 /** Words around an answer to something due. */

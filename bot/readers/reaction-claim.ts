@@ -12,7 +12,7 @@ const asks =
   /^\W*(?:so |and |please )?(?:any|who|whom|whose|show|list|name|tell (?:me|us)|give (?:me|us)|can|could|does|do|is|are|will|would|may|might|what|why|how|which|should)\b|^\W*(?:has|have|had|did|was|were) (?:any|some|we|you|there|it|the|_|people|customers?)|\?\s*$/i;
 const someone = /\b(?:after|from|using|used|since|reacted|customer|buyer|neighbou?r|balm|salve|tin)\b/i;
 const listed =
-  /\breactions?\b.{0,20}\b(?:for|of|to|with|on|about)\b|\b(?:list|show|any|all|which|see|open)\b.{0,12}\breactions?\b|^\W*reactions?\W*$|\bhow many\b.{0,20}\breactions?\b|\b(?:has|have|did|does|do|is|are|was|were|had)\b.{0,30}\b(?:any(?:one|body|thing)?|some(?:one|body)|people|customers?|we|there)\b.{0,30}\b(?:react(?:ed|ion|ions)?|report(?:ed)?|complain(?:ed|ts?)?)\b|\babout (?:the |our |all )?reactions\b|\breactions? (?:log|book|list|record|so far|noted|reported)\b|\b(?:any|which|what|all|how many|list|show|the)\b.{0,20}\bcomplaints?\b|\bcomplaints? (?:about|on|for|against|so far|list)\b/i;
+  /\bincidents?\b.{0,20}\b(?:for|of|to|with|on|about)\b|\breactions?\b.{0,20}\b(?:for|of|to|with|on|about)\b|\b(?:list|show|any|all|which|see|open)\b.{0,12}\breactions?\b|^\W*reactions?\W*$|\bhow many\b.{0,20}\breactions?\b|\b(?:has|have|did|does|do|is|are|was|were|had)\b.{0,30}\b(?:any(?:one|body|thing)?|some(?:one|body)|people|customers?|we|there)\b.{0,30}\b(?:react(?:ed|ion|ions)?|report(?:ed)?|complain(?:ed|ts?)?)\b|\babout (?:the |our |all )?reactions\b|\breactions? (?:log|book|list|record|so far|noted|reported)\b|\b(?:any|which|what|all|how many|list|show|the)\b.{0,20}\bcomplaints?\b|\bcomplaints? (?:about|on|for|against|so far|list)\b/i;
 const record = /\b(?:R\d{1,6})\b/i;
 
 const contactSaid = /[;,.]?\s*\bcontact(?:\s+(?:is|details|them|her|him))?\s*[:=]?\s+([^;\n]{3,200})/i;
@@ -42,6 +42,10 @@ const opening =
   /^[\s,:;.-]*(?:(?:please|hi|hello|pipkin|log|note|record|write down|we have|there (?:is|was)|i (?:want|need|would like) to|to|an?|the|new)\b[\s,:;-]*){0,6}(?:report(?:ed)?|reactions?)?\b[\s,:;-]*/i;
 const loose = /(?:[\s,;:.-]|\b(?:after|from|to|with|using|of|on|the|batch|lot|tin|a|an|for)\b)+$/i;
 
+/** "Please make a note of it": said of a reaction, it is no note of the batch. */
+const toBeNoted =
+  /[\s,;.]*\b(?:and |so )?(?:please |kindly )?(?:(?:make|take|jot|put) (?:down )?a note of (?:it|that|this)|(?:write|put|note|jot) (?:it|that|this) down|record (?:it|that|this)|note (?:it|that|this))\b(?: please)?/i;
+
 /** What happened in the maker's words, without codes, dates, contact and the words that only ask to write it down. */
 const toldIn = (text: string): Told => {
   const contact = (contactSaid.exec(text) ?? address.exec(text))?.[1]?.trim();
@@ -54,6 +58,7 @@ const toldIn = (text: string): Told => {
   const said = bare
     .replace(useSaid, ' ')
     .replace(noSerious, ' ')
+    .replace(toBeNoted, ' ')
     .replace(opening, '')
     .replace(/\s+/g, ' ')
     .trim()
@@ -187,13 +192,18 @@ const asksList = ({ rest, lots }: BenchReading): boolean =>
   !signs.test(rest.text) &&
   (lots.length === 0 || asks.test(rest.text) || !hadOne.test(rest.text));
 
+const signWeight = ({ lots, rest }: BenchReading, cued: boolean): number => {
+  if (lots.length === 0 && !cued) return 2.6;
+  return toBeNoted.test(rest.text) ? 3.55 : 3.45;
+};
+
 /** Where the message is about a reaction but the batch alone would make it another topic's. */
 const about = (reading: Reading, bench: BenchReading, cued: boolean): Claim | undefined => {
   if (asksList(bench)) return listClaim(reading, bench);
   if (isAsked(reading, bench)) return othersToo(reading, bench);
   if (isReport(bench)) return noted(reading, bench, 3.6);
   // What was used on skin, or a telephone number, is no count of tins.
-  if (hasSigns(reading, bench)) return noted(reading, bench, bench.lots.length > 0 || cued ? 3.45 : 2.6);
+  if (hasSigns(reading, bench)) return noted(reading, bench, signWeight(bench, cued));
   if (cued && bench.lots.length > 0) return noted(reading, bench, 3);
   return signs.test(reading.text) && ownBody.test(reading.text) ? refuse(nothingSaid, 1.2) : undefined;
 };

@@ -1,7 +1,7 @@
 import { wordsOf } from './word-list.ts';
 
 export const reactionCues = wordsOf(
-  'react reacts report reported reaction reactions reacted reacting complaint complaints complained',
+  'incident incidents react reacts report reported reaction reactions reacted reacting complaint complaints complained',
 );
 export const signWords =
   wordsOf(`rash rashes itch itchy itches itching itched hives blister blisters blistered swelling swelled swollen welts burning

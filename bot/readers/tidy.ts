@@ -1,3 +1,4 @@
+import { entriesInSentences } from './entries.ts';
 import { smallNumbers } from './number.ts';
 import { withoutOpening } from './opening.ts';
 import { withDaysInFigures } from './ordinal-days.ts';
@@ -65,7 +66,19 @@ const typed: Readonly<Record<string, string>> = {
   b4: 'before',
 };
 const typedWords = new RegExp(`(?<!\\b(?:lot|batch|no) )\\b(?:${Object.keys(typed).join('|')})\\b(?!-)`, 'g');
-const spoken = (text: string): string => text.replace(typedWords, (word) => typed[word] ?? word);
+/** "Rec'd", "ret'd", "del'd": as they stand in a notebook. */
+const clipped: Readonly<Record<string, string>> = {
+  rec: 'received',
+  recv: 'received',
+  ret: 'returned',
+  del: 'delivered',
+  op: 'opened',
+};
+const clippedWords = /\b(rec|recv|ret|del|op)'d\b/gi;
+const spoken = (text: string): string =>
+  text
+    .replace(typedWords, (word) => typed[word] ?? word)
+    .replace(clippedWords, (_, word: string) => clipped[word.toLowerCase()] ?? word);
 
 /** "Plsss", "sooo": drawn out, and the same word. Lot codes have digits or capitals in them. */
 const drawnOut = /\b(?=[a-z]{4,20}\b)[a-z]*?([a-z])\1{2,}[a-z]*\b/g;
@@ -95,6 +108,7 @@ const folded = (text: string): string =>
     .replace(/[‐‑‒–—―−]/g, '-')
     .replace(/[•·▪◦●‣]/g, '*')
     .replace(/[→⇒➜➔]/g, ' > ')
+    .replace(/[←⇐]/g, ' < ')
     .replace(/\p{Extended_Pictographic}[\u{1F3FB}-\u{1F3FF}]?|\uFE0F|\u200D|[\u{1F1E6}-\u{1F1FF}]/gu, ' ')
     // Boxes to tick, dingbats and the like; the degree sign is of their kind but has a meaning here.
     .replace(/[^\P{So}°]/gu, ' ')
@@ -161,7 +175,7 @@ export const tidy = (text: string): string => {
         '',
       )
     : plainEnd;
-  const opened = withDaysInFigures(withoutOpening(meant));
+  const opened = withDaysInFigures(entriesInSentences(withoutOpening(meant)));
   const whole = opened.includes('.') ? opened.replace(bareDecimal, '0.') : opened;
   const spelt = shortened(
     spoken(inCommonWords(whole))

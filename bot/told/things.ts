@@ -64,7 +64,11 @@ const isOfName = (items: readonly Item[], at: number): boolean => {
 /** "18 x 15 ml", "12 of Winter balm", "6 of 26-KIVO" (codes are made into "_"): what is counted is not said. */
 const isBareCount = (items: readonly Item[], at: number, text: string): boolean => {
   const [item, next, third] = items.slice(at, at + 3);
-  if (next?.letter === letters.times && amount.test(third?.letter ?? '')) return true;
+  if (
+    next?.letter === letters.times &&
+    (third?.letter === letters.recipe || amount.test(third?.letter ?? ''))
+  )
+    return true;
   if (isOfName(items, at)) return true;
   return next?.letter === letters.of && third?.letter === letters.recipe
     ? true
@@ -100,12 +104,15 @@ const countAt = (items: readonly Item[], at: number, text: string): Run | undefi
   return isBareCount(items, at, text) ? bareCountAt(items, at, text) : undefined;
 };
 
-/** "A tin of 26-KIVO", "one little jar". */
+/** "A tin of 26-KIVO", "one little jar", "Leo's pot of 26-KIVO", "that cracked pot of 26-KIVO". */
 const oneBefore = /\b(?:an?|one|the last|another|a single|just one|only one)(?: [a-z]+)? $/i;
+const oneOfBefore = /\b(?:that|this|the|my|his|her|\p{Lu}\p{L}+'s)(?: [a-z]+)? $/u;
 
 const oneAt = (item: Item, text: string): Slot | undefined => {
   if (item.letter !== letters.container || /s$/.test(item.word)) return undefined;
-  const before = oneBefore.exec(text.slice(Math.max(0, item.from - 30), item.from));
+  const said = text.slice(Math.max(0, item.from - 30), item.from);
+  const isOf = /^ of (?:the )?_/.test(text.slice(item.to, item.to + 9));
+  const before = oneBefore.exec(said) ?? (isOf ? oneOfBefore.exec(said) : null);
   return before
     ? slotOf('count', `1 ${item.word}`, { from: item.from - before[0].length, to: item.to })
     : undefined;

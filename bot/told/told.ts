@@ -103,8 +103,10 @@ interface Looked {
   readonly slots: readonly Slot[];
 }
 
+/** On a day gone by, or under the day it is written in a diary. */
 const isEarlier = (slots: readonly Slot[], reading: Reading): boolean =>
-  slots.some(({ kind, text }) => kind === 'date' && text < todayOf(reading));
+  slots.some(({ kind, text, from }) => kind === 'date' && (text < todayOf(reading) || from < atOnce));
+const atOnce = 3;
 
 /** "And 15 tins of the other", right after a pour, or after a look at what was poured; or of a day gone by. */
 const goesOn = ({ after }: Use, reading: Reading, slots: readonly Slot[]): boolean => {
@@ -158,6 +160,10 @@ const mayTell = (reading: Reading): boolean => {
 
 type Found = Omit<Told, 'reading'>;
 
+/** "5 pots of it to the chemist": where no verb says so, "to" does. */
+const isSentTo = ({ cues }: Use, around: string, [whom]: readonly Slot[]): boolean =>
+  cues.length > 0 || whom === undefined || /^\s*(?:\w+ )?to\b/i.test(around.slice(whom.from, whom.from + 12));
+
 /** The plain form of one use, where it accounts for everything. */
 const foundAs = (
   { use, form, slots }: Shelved & { readonly slots: readonly Slot[] },
@@ -166,7 +172,7 @@ const foundAs = (
 ): Found | undefined => {
   const named = slots.filter(({ kind }) => kind === 'whom');
   const open = blanked(around, named);
-  if (!goesOn(use, reading, slots) || !isMeant(use, open)) return undefined;
+  if (!goesOn(use, reading, slots) || !isMeant(use, open) || !isSentTo(use, around, named)) return undefined;
   const held = [...slots, ...things.figuresAt, ...(named.length > 0 ? occasionsIn(open) : [])];
   const cover = coverOf(use, open, held, things.loose);
   if (cover.open.length > 0) return undefined;

@@ -38,8 +38,10 @@ const small =
 const doing = /^(?!(?:all|both) )\p{Ll}+ (?:my|the|our|your|his|her|their|its|it|them|us|a|an)\b/u;
 /** "Class 9b". */
 const numbered = /\b(?:class|year|group|room|table|team|form|grade) \d{1,2}[a-z]?\b/i;
+/** "M.", "J. K.": somebody all the same. */
+const initials = /^(?!I\b|A$)\p{Lu}\.?(?: ?\p{Lu}\.?)?$/u;
 const isName = (name: string): boolean =>
-  /\p{L}{2}/u.test(name) &&
+  (/\p{L}{2}/u.test(name) || initials.test(name)) &&
   !/[_\d]/.test(name.replace(numbered, '')) &&
   !nobody.test(name) &&
   !noPlace.test(name) &&

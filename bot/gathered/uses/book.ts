@@ -65,6 +65,10 @@ export const book = `
 ? opened threw_away threw_out threw thrown_away thrown_out binned weighed counted corrected entered used_up finished noted
 ! left where
 
+= how much of {lot} is left
+? in_the_house still_here on_the_shelf in_stock in_hand on_hand
+! where who whom expire* bought gave sold which what_is_in recall* reaction* record
+
 = trace {lot}
 ? where who whom trace* track* follow which went gone end_up ended_up go_into went_into used_in used_for whereabouts where'd usage
 ! left all_gone expire* bought poured_today gave_away history reaction* why
@@ -132,6 +136,11 @@ export const book = `
 ? who whom where which_people which_shops
 ? has have got get gets gone go went give gave given sold sell bought buy are is
 ! made poured changed made_from recipe left
+
+= reactions for {lot}
+? incident* reaction* complaint*
+? number count how_many any tally list
+! recall*
 
 = reactions for {R}
 ? reaction* rash* itch* complain* complaint* react reacted trouble swell* swollen bothered sore

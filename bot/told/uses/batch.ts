@@ -61,6 +61,10 @@ export const batch = `
 + now proud happy free has have had out home make makes made parcel post thank thanks thank-you prize raffle birthday as_a off over charity way found their
 ! poured back sold bought binned threw kept stays bin broken broke dropped_on left_over used in_stock on_the_shelf are_left is_left were_left left_of floor lost stolen mouldy rancid melted
 
+= gave {count} of {batch} to {whom}[ on {date}]
++ now have has
+! poured back sold bought binned threw kept stays bin broken broke dropped used in_stock on_the_shelf are_left is_left were_left left_of lost stolen mouldy rancid melted return* for_sale price cost per each belong* next go goes give self please pack
+
 = {batch} looks fine[ on {date}]
 ? looked checked inspected smelled smelt sniffed tested tried felt examined looks smells feels quality_look quality_check look check
 ? fine good perfect lovely great nice well ok okay faultless flawless as_it_should smooth right
