@@ -83,6 +83,11 @@ const polite =
 /** "No, that was the candle wax. Undo!": why it is taken back is talk, as long as no other figure is told. */
 /** "Undo the specimen", right after it. */
 const undoOf = /^undo (?:the|that|my|this) [\p{L}-]+(?: [\p{L}-]+)?$/iu;
+const isOfLast = (text: string, { last, items }: Reading): boolean =>
+  last?.topic === 'batch' &&
+  last.done === true &&
+  undoOf.test(text.replace(polite, '').trim()) &&
+  !items.some(({ letter }) => /[iR]/.test(letter));
 const withReason = (text: string, { items, last }: Reading): boolean => {
   if (items.some(({ letter }) => /[gvc%t]/.test(letter))) return false;
   const clauses = text.split(clauseEnd).filter((clause) => clause.trim() !== '');
@@ -155,7 +160,6 @@ export const claimUndo = (said: string, reading: Reading): Claim | undefined => 
   if (!/^(?:undo|revert|take back|cancel)\b/i.test(text)) return undefined;
   const kind = claimOfKind(text, reading);
   if (kind) return kind;
-  const isLast = undoOf.test(text.replace(polite, '').trim()) && reading.last?.done === true;
-  if (isLast) return claim({ action: 'undo' }, 3.3);
+  if (isOfLast(text, reading)) return claim({ action: 'undo' }, 3.3);
   return /^undo\b/i.test(text) ? refuse(undoWhat, 2.8) : undefined;
 };
