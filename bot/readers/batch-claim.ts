@@ -23,7 +23,7 @@ import { boardOf } from './target.ts';
 import { claimGoneInstead } from './told-instead.ts';
 
 const noteCue =
-  /\b(?:notes?|comments?|remarks?|jot(?: (?:it |this )?down)?|write(?: (?:it |this )?down)?)\s+(?:on|for|about|to|against|under)\b|\b(?:add|put|make)\b.{0,20}\bnote\b|\b(?:add|write|put)\b.{0,12}\b(?:to|on|for|under) _+\W*that\b|_\W.{3,120},\s*please note\W*$|^\W*(?:please |also )?(?:notes?|remark)\W+_+|_\W*(?:please\s+)?note\b(?!\s+(?:(?:that|it|this|down|please|thanks|thank you|for us|for me)\s*)*\W*$)|\b(?:picture|photo|pic|image)s?\s+(?:of|for|on)\b/i;
+  /\b(?:notes?|comments?|remarks?|jot(?: (?:it |this )?down)?|write(?: (?:it |this )?down)?)\s+(?:on|for|about|to(?! (?:us|me|everyone|everybody|them|him|her)\b)|against|under)\b|\b(?:add|put|make)\b.{0,20}\bnote\b|\b(?:add|write|put)\b.{0,12}\b(?:to|on|for|under) _+\W*that\b|_\W.{3,120},\s*please note\W*$|^\W*(?:please |also )?(?:notes?|remark)\W+_+|_\W*(?:please\s+)?note\b(?!\s+(?:(?:that|it|this|down|please|thanks|thank you|for us|for me)\s*)*\W*$)|\b(?:picture|photo|pic|image)s?\s+(?:of|for|on)\b/i;
 
 /** "note on 26-KIVO: set a little grainy", "picture of 26-KIVO: https://…" */
 const claimNote = (reading: Reading, text: BenchText): Claim | undefined => {
