@@ -152,8 +152,15 @@ const passedOver = (gist: { readonly passedOver: string }): string => `I passed 
 
 /** What would be written of a lot or a batch that this book does not have comes to nothing. */
 const isOfNothing = ({ topic, claim: said }: Chosen, { bench }: Reading): boolean => {
-  if (said.kind !== 'request' || !/^(?:batch|stock)$/.test(topic.name)) return false;
+  if (said.kind !== 'request' || !/^(?:batch|stock|reaction)$/.test(topic.name)) return false;
   const { action, lot } = said.request;
+  if (topic.name === 'reaction')
+    return (
+      action === 'note' &&
+      typeof lot === 'string' &&
+      bench.lots.has(lotKey(lot)) &&
+      !bench.batches.has(lotKey(lot))
+    );
   if (typeof lot !== 'string' || !/^(?:counted|dated|opened|taken|gone|back|note)$/.test(String(action)))
     return false;
   return !bench.lots.has(lotKey(lot)) && !bench.batches.has(lotKey(lot));
@@ -230,9 +237,10 @@ const askedAnyhow = (
 
 /** The same where another topic took it for its own. */
 const askedRather = (whole: Chosen, reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
-  const found = writes(whole) ? undefined : askedAnyhow(reading, topics);
-  if (!found || found.topic === whole.topic) return undefined;
-  const isSure = benchTopics.has(whole.topic.name) ? found.asked.sure : isPointed(found.asked, reading);
+  const found = writes(whole) && !isOfNothing(whole, reading) ? undefined : askedAnyhow(reading, topics);
+  if (!found || (found.topic === whole.topic && !found.asked.other)) return undefined;
+  const isOwn = benchTopics.has(whole.topic.name) && !isOfNothing(whole, reading);
+  const isSure = isOwn ? (found.asked.other ?? found.asked.sure) : isPointed(found.asked, reading);
   return isSure ? found : undefined;
 };
 

@@ -1,48 +1,58 @@
 import { letters } from '../readers/lexicon.ts';
 import { spokenLot } from '../readers/of-spoken-lot.ts';
 import type { Reading } from '../reading.ts';
-import { facets, type Wish } from './facets.ts';
+import { type Facet, facets, type Wish } from './facets.ts';
 import { reminderWish } from './reminder.ts';
-import { type Subject, subjectsOf } from './subject.ts';
+import { otherOf, type Subject, subjectsOf } from './subject.ts';
 
 /** A question of the bench book, read by what it is about and what it asks of that. */
 export interface Asked extends Wish {
   readonly subject: Subject;
   readonly sure: boolean;
+  /** Asked of the other of two, where the first was spoken of. */
+  readonly other?: true;
 }
 
 /** A longer message is a letter, in which much may be asked. */
 const mostCharacters = 400;
 
 const lead =
-  /^\W*(?:(?:and|n|so|but|ok|okay|right|now|then|also|well|please|pls|hi|hey|hello|morning|good morning|sorry|quick one|quick question|by the way|btw|just|pipkin)\b\W*)*/i;
+  /^\W*(?:(?:and|n|so|but|ok|okay|right|now|then|also|well|please|pls|hi|hey|hello|morning|good morning|sorry|quick one|quick question|by the way|btw|just|wait|hmm|kindly|oh|um|er|pipkin)\b\W*)*/i;
 const asking =
-  /^(?:who|whom|whose|who's|whos|what|what's|whats|which|where|where's|wheres|where'd|when|when's|why|how|how's|hows|is|are|was|were|do(?! not\b)|does|did|has|have|any|anything|until|till|to whom|to which|from wh\w+|in wh\w+|of wh\w+|by wh\w+|for wh\w+|on wh\w+|at wh\w+|with wh\w+|if|can you|could you|would you|will you|show|list|state|name (?:the|all|every|each|me)|tell|give me|say me|let me know|print|remind me|check|look up|i (?:need|want|would like|'d like|have) to (?:know|see|find|tell)|i'd like to (?:know|see)|i (?:wonder|was wondering|am wondering|forgot|forget|can't remember|cannot remember))\b/i;
+  /^(?:[^.?!]{0,60}\b(?:asks?|asking|asked|wants? to know|needs? to know|wonders?|wondering)\b (?:me |us )?(?:about |to know )?(?:what|which|who|whose|where|how|when|if|whether)|who|whom|whose|who's|whos|what|what's|whats|which|where|where's|wheres|where'd|when|when's|why|how|how's|hows|is|are|was|were|do(?! not\b)|does|did|has|have|any|anything|until|till|to whom|to which|from wh\w+|in wh\w+|of wh\w+|by wh\w+|for wh\w+|on wh\w+|at wh\w+|with wh\w+|if|(?:somebody|someone|an? \w+|the \w+) (?:wants|needs|asks for|asked for)|can you|could you|would you|will you|show|list|state|name (?:the|all|every|each|me)|tell|give me|say me|let me know|print|remind me|check|report (?:the|on)|identify|determine|display|find|look up|i (?:need|want|would like|'d like|have) to (?:know|see|find|tell)|i'd like to (?:know|see)|(?:the )?(?:balance|quantity|number|composition|date|items?|total|status|details?|extract|overview|use-by|best before|history|contents?) (?:of|to|from|for|on|in)|i (?:wonder|was wondering|am wondering|forgot|forget|can't remember|cannot remember))\b/i;
 /** Advice, plans and sums are for others. */
 const elsewhere =
-  /\b(?:(?:should|shall) (?:i|we)|would it|what if|if we|would have|instead of|replace|substitute|swap|recipe for|melt(?:s|ing)?|labels?|stickers?|scale|design|workshop|margin|profit|charge|price (?:for|per)|undo|export|correct)\b/i;
+  /\b(?:(?:should|shall) (?:i|we)|would it|what if|if we|would have|instead of|replace|substitute|swap|recipe for|melt(?:s|ing)?|labels?|stickers?|scale|design|workshop|where (?:can|could|do|should) (?:i|we)|margin|profit|charge|price (?:for|per)|undo|export|correct)\b/i;
 
-const asksIn = (text: string): string =>
-  text
-    .split(/(?<=[.!?;])\s+|\s-\s|:\s+/)
-    .filter((each) => asking.test(each.replace(lead, '')) || each.trim().endsWith('?'))
-    .join(' ');
+/** What asks in a message; a part that counts containers is the reason of a part that does not. */
+const asksIn = (text: string): string => {
+  const parts = text
+    .split(/(?<=[.!?;])\s+|\s-\s|:\s+|,\s+(?=(?:so|and|but)\b)/)
+    .filter((each) => asking.test(each.replace(lead, '')) || each.trim().endsWith('?'));
+  const plain = parts.filter((each) => !counts.test(each));
+  return (plain.length > 0 ? plain : parts).join(' ');
+};
+const counts = /\b\d+ (?:tins|jars|pots|sticks|tubes)\b/i;
 
 /** Amounts, and counts of containers, are of what is told or planned. */
-const isCounted = ({ items }: Reading): boolean =>
+const isCounted = ({ items, text }: Reading, question: string): boolean =>
   items.some(
-    ({ letter }, at) =>
-      /[gv%tdp]/.test(letter) || (letter === letters.number && items[at + 1]?.letter === letters.container),
+    ({ letter, from }, at) =>
+      /[gv%tdp]/.test(letter) ||
+      (letter === letters.number &&
+        items[at + 1]?.letter === letters.container &&
+        counts.test(question) &&
+        !/\bthe $/i.test(text.slice(0, from))),
   );
 
 /** "And the head teacher?", "n the wax?": the same is asked of another thing as was asked before. */
-const goesOn = /^\W*(?:and|n|or|what about|how about|what of|ok and|but)\b/i;
+const goesOn = /^\W*(?:and|n|or|what about|how about|what of|ok and|but|same|likewise|ditto)\b/i;
 const nameAlone = /^\W*(?:(?:the|our|my) )?[\p{L}\d-]+(?: [\p{L}\d-]+)?\?\W*$/iu;
 const mostTokensOn = 7;
 const sameAs: Readonly<Record<string, string>> = {
   stock: 'how much is left',
   batch: 'how many are left',
-  expiry: 'until when is it good',
+  expiry: 'until when is it good, what expires',
   trace: 'where are they',
 };
 const questionIn = (reading: Reading): string => {
@@ -50,19 +60,30 @@ const questionIn = (reading: Reading): string => {
   if (elsewhere.test(text)) return '';
   const question = asksIn(text);
   const same = sameAs[last?.topic ?? ''];
-  const isShort = tokens.length <= mostTokensOn && !items.some(({ letter }) => letter === letters.number);
+  const isPlain = last?.topic === 'expiry' || !items.some(({ letter }) => letter === letters.number);
+  const isShort = tokens.length <= mostTokensOn && isPlain;
   const isNext = same !== undefined && isShort && (goesOn.test(text) || nameAlone.test(text));
   return isNext && !facets.some(({ cue }) => cue.test(question)) ? same : question;
 };
 
+/** "What will expire", after one lot was spoken of, is of all of them. */
+const ofAll = /\b(?:what|which|anything|everything|whatever|list)\b(?!.*\b(?:it|its|that|this)\b)/i;
+
+/** A lot or batch that is only known from the message before stands against no other reading. */
+const isPlainly = ({ kind, pointed }: Subject): boolean => pointed === true || !/^(?:lot|batch)$/.test(kind);
+
+/** What a facet makes of a question, where its words are there. */
+const wishOf = ({ cue, never, of }: Facet, subject: Subject, question: string, reading: Reading) =>
+  cue.test(question) && !never?.test(question) ? of[subject.kind]?.(subject, reading) : undefined;
+
 const askedOf = (subject: Subject, question: string, reading: Reading): Asked | undefined => {
-  if (subject.kind !== 'none' && isCounted(reading)) return undefined;
-  const isOfTime = subject.kind === 'none' && spokenLot(reading) !== undefined;
-  for (const { cue, never, sure, of } of facets) {
-    const wish =
-      cue.test(question) && !never?.test(question) ? of[subject.kind]?.(subject, reading) : undefined;
-    if (wish && (!isOfTime || sure?.test(question)))
-      return { ...wish, subject, sure: sure?.test(question) ?? false };
+  const isOfNone = subject.kind === 'none';
+  if (!isOfNone && isCounted(reading, question)) return undefined;
+  const isOfTime = isOfNone && spokenLot(reading) !== undefined && !ofAll.test(question);
+  for (const facet of facets) {
+    const wish = wishOf(facet, subject, question, reading);
+    const isSure = facet.sure?.test(question) ?? false;
+    if (wish && (!isOfTime || isSure)) return { ...wish, subject, sure: isSure && isPlainly(subject) };
   }
   return undefined;
 };
@@ -78,6 +99,9 @@ export const askedOfBench = (reading: Reading): Asked | undefined => {
   if (bench.lots.size + bench.batches.size === 0 || text.length > mostCharacters) return undefined;
   const question = questionIn(reading);
   if (question === '') return undefined;
+  const other = otherOf(reading);
+  const next = other && askedOf(other, sameAs[reading.last?.topic ?? ''] ?? question, reading);
+  if (next) return { ...next, other: true };
   const found = subjectsOf(reading).map((subject) => askedOf(subject, question, reading));
   return found.find((each) => each !== undefined);
 };

@@ -1,4 +1,7 @@
+import { plusMonths } from '../../core/bench/days.ts';
 import { defined } from '../../core/defined.ts';
+import { readBench } from '../readers/bench-reading.ts';
+import { periodIn as daysGone } from '../readers/book-when.ts';
 import { periodIn } from '../readers/expiry-period.ts';
 import type { Reading } from '../reading.ts';
 import { readAgain } from '../understand.ts';
@@ -45,16 +48,40 @@ const ofBatch =
   (subject: Subject): Wish | undefined =>
     subject.batch === undefined ? undefined : wish({ ...subject, name: subject.batch });
 
+const yearOut =
+  /\b(?:before|until|by|till) (?:the |this )?year(?:'s end|-end| end| is (?:out|over|done)| ends)\b/i;
+const nextFew = /\bnext (\d{1,3})(?!\d| ?(?:days?|weeks?|months?|years?|fortnights?))/i;
+const oldest = /\b(?:oldest|soonest|first)\b/i;
+const dayAlone =
+  /\bthe (\d{1,2})(?:st|nd|rd|th)\b(?! (?:of )?(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec))/i;
+
+/** "By the 20th": the next one. */
+const withWholeDays = (text: string, today: string): string =>
+  text.replace(dayAlone, (said, day: string) => {
+    const inMonth = `${today.slice(0, 8)}${day.padStart(2, '0')}`;
+    return Number(day) > 28 ? said : inMonth < today ? plusMonths(inMonth, 1) : inMonth;
+  });
+
 /** "Won't make it to August". */
 const lasts = /\b(?:make it|last|keep|see us) (?:to|through|till|until|past|beyond|into)\b/i;
 
 /** What goes out of date in a stretch of time. */
 const dueIn = (_: Subject, reading: Reading): Wish | undefined => {
-  const text = reading.text.replace(lasts, 'by');
+  const text = withWholeDays(
+    reading.text.replace(lasts, 'by').replace(yearOut, 'this year').replace(nextFew, 'next $1 days'),
+    readBench(reading).today,
+  );
   const said = periodIn(text === reading.text ? reading : readAgain(text, reading));
-  if (!said || said.trouble) return undefined;
-  const { period, from, until } = said;
+  if (said?.trouble || (!said && !oldest.test(text))) return undefined;
+  const { period, from, until } = said ?? { period: 'soon' };
   return { topic: 'expiry', request: { action: 'due', ...defined({ period, from, until }) } };
+};
+
+/** What was written in a stretch of days. */
+const changesIn = (_: Subject, reading: Reading): Wish => {
+  const when = daysGone(reading);
+  const days = when && { from: when.from, to: when.to };
+  return { topic: 'book', request: { action: 'history', ...days } };
 };
 
 const people =
@@ -64,7 +91,7 @@ const goods =
   '(?:lots?|oils?|wax(?:es)?|butters?|supplies|ingredients?|materials?|bags?|bottles?|tubs?|stuff|purchases|deliver(?:y|ies)|herbs?)';
 
 const out =
-  /\btotal\b.{0,12}\bout\b|\b(?:left|out of|outside) (?:the|our|my) (?:house|school|shop|building|kitchen|hall|workshop)\b|\b(?:gone|handed|given) out\b/i;
+  /\bwho\b.{0,20}\b(?:had|has|got|took|have)\b.{0,20}\b(?:some|any|tins|jars|pots|sticks|tubes|from (?:me|us))\b|\btotal\b.{0,12}\bout\b|\b(?:left|out of|outside) (?:the|our|my) (?:house|school|shop|building|kitchen|hall|workshop)\b|\b(?:gone|handed|given) out\b/i;
 
 /** The surest words first: of two things asked at once the first that fits is answered. */
 export const facets: readonly Facet[] = [
@@ -73,16 +100,16 @@ export const facets: readonly Facet[] = [
     of: { batch: reactions, recipe: ofBatch(reactions) },
   },
   {
-    cue: /\brecall|\bcall\b.{0,24}\bback\b|\bwithdraw\w*|\bsheet\b|\b(?:have|need|ought|must|should)\b.{0,20}\b(?:ring|phone|warn|inform|tell|notify|contact)\b/i,
+    cue: /\brecall|\bcall\b.{0,24}\bback\b|\bwithdraw\w*|\bsheet\b|\b(?:have|need|ought|must|should|would)\b.{0,20}\b(?:call|ring|phone|warn|inform|tell|notify|contact)\b/i,
     of: { lot: sheet, batch: sheet, recipe: ofBatch(sheet) },
   },
   {
-    cue: /\b(?:why|how come|what makes|reason|decides?|responsible for|limits?|shortens?)\b/i,
+    cue: /\b(?:why|how come|what makes|reason|decides?|responsible for|sets? (?:the|its|their|that|this)|limits?|shortens?)\b/i,
     never: /\bwhy not\b/i,
     of: { batch: batchPage, recipe: ofBatch(batchPage), lot: lotPage },
   },
   {
-    cue: /\b(?:history|log|journal|story|changes?|changed|entries)\b|\bwho(?: has| was it that| was it who)? (?:last )?(?:wrote|written|entered|edited|touched|altered|recorded|noted|weighed|opened|counted|corrected)\b|\bwritten (?:down )?(?:about|of|on|for)\b|\bwhat(?:'s| has| was)? (?:all )?(?:happened|been done|done) (?:to|with)\b|\bby whom\b.{0,24}\b(?:entered|written|changed|opened|recorded)\b/i,
+    cue: /\b(?:history|log|journal|story|changes?|changed|entries)\b|\bwho(?: has| was it that| was it who)? (?:last )?(?:wrote|written|entered|edited|touched|altered|recorded|noted|weighed|opened|counted|corrected)\b|\bwho did\b.{0,16}\b(?:write|enter|record|note|change)\b|\bwritten (?:down )?(?:about|of|on|for)\b|\bwhat(?:'s| has| was)? (?:all )?(?:happened|been done|done) (?:to|with)\b|\bby whom\b.{0,24}\b(?:entered|written|changed|opened|recorded)\b/i,
     sure: /\bwho\b/i,
     of: {
       lot: history,
@@ -92,19 +119,21 @@ export const facets: readonly Facet[] = [
   },
   {
     cue: new RegExp(
-      `\\b(?:who|whose|when|what day|which day|what date|which date|how long ago|on what|by whom)\\b.{0,40}\\b${made}\\b|\\b${made}\\b.{0,30}\\b(?:when|by whom|what day|which day|how long ago|who by)\\b|\\bhow old\\b`,
+      `\\b(?:who|whose|when|the (?:day|date)|what day|which day|what date|which date|how long ago|on what|by whom)\\b.{0,40}\\b${made}\\b|\\b${made}\\b.{0,30}\\b(?:when|by whom|what day|which day|how long ago|who by)\\b|\\bhow old\\b|\\bmanufactur\\w*|\\bproduction date\\b|\\bdate of (?:making|pouring)\\b`,
       'i',
     ),
+    sure: /\b(?:day|date|when)\b/i,
     never: /\bmade (?:from|of|with|out of)\b/i,
     of: { batch: batchPage, recipe: ofBatch(batchPage) },
   },
+  { cue: /\b(?:samples?|retention|kept back)\b/i, of: { batch: batchPage, recipe: ofBatch(batchPage) } },
   {
     cue: /\b(?:open|opened|unopened|sealed|started|broken into|broached)\b/i,
     sure: /\bopened\b/i,
     of: { lot: lotPage },
   },
   {
-    cue: /\b(?:pay|paid|cost|costs|price|supplier|bought|buy|came from|come from|arrive[ds]?|delivered)\b/i,
+    cue: /\b(?:pay|paid|cost|costs|price|spend|spent|charged?|set (?:me|us) back|supplier|bought|buy|came from|come from|arrive[ds]?|delivered)\b/i,
     of: { lot: lotPage },
   },
   {
@@ -113,7 +142,7 @@ export const facets: readonly Facet[] = [
       'i',
     ),
     never:
-      /\b(?:supplied|supplies|brought|bought|delivered|sold us)\b|\bbest before\b|\bwhere\b.{0,20}\b(?:kept|stored|shelf|put it)\b|\bwho\b.{0,20}\b(?:should|could|can|will)\b/i,
+      /\b(?:where (?:can|could|do|should)|supplied|supplies|brought|bought|delivered|sold us)\b|\bbest before\b|\bwhere\b.{0,20}\b(?:kept|stored|shelf|put it)\b|\bwho\b.{0,20}\b(?:should|could|can|will)\b/i,
     sure: /\b(?:who|whom|who's|whos|where)\b/i,
     of: {
       lot: trace,
@@ -123,8 +152,8 @@ export const facets: readonly Facet[] = [
     },
   },
   {
-    cue: /\bhow many (?:days|weeks|months)\b|\b(?:until|till|up to|by) (?:when|what|which)\b|\b(?:when|how long|what date|which date|what day|what's the date|how soon|by when|what month)\b.{0,50}\b(?:good|expir\w+|goe?s?|go off|ends?|out|keeps?|lasts?|last|use|used|off|over|finish|bad|till|until|use[- ]by|best|sell|last|turn)\b|\b(?:best[- ]before|use[- ]by|sell[- ]by|shelf[- ]life|expiry|expir\w+|out of date|past (?:its|their)|still (?:good|ok|okay|fine|usable|safe|in date|alright)|good (?:until|till|for)|ok(?:ay)? to (?:use|sell|give)|go(?:es|ne|ing)? off|in date)\b/i,
-    sure: /\b(?:until|till|up to|by) (?:when|what date)\b|\bstill (?:good|ok|okay|fine|usable|safe)\b/i,
+    cue: /\b(?:its|their|which|what|the) dates?\b|\b(?:keep|last|hold|stay)s?\b.{0,16}\b(?:till|until|to|through|beyond|past)\b|\bhow many (?:days|weeks|months)\b|\b(?:until|till|up to|by) (?:when|what|which)\b|\b(?:when|how long|what date|which date|what day|what's the date|how soon|by when|what month)\b.{0,50}\b(?:good|expir\w+|goe?s?|go off|ends?|out|keeps?|lasts?|last|use|used|off|over|finish|bad|till|until|use[- ]by|best|sell|last|turn)\b|\b(?:best[- ]before|use[- ]by|sell[- ]by|shelf[- ]life|expiry|expir\w+|out of date|past (?:its|their|it)|(?:good|fit|fine|safe|okay|ok)\b.{0,24}\b(?:until|till|through)|still (?:good|ok|okay|fine|usable|safe|in date|alright)|good (?:until|till|for)|ok(?:ay)? to (?:use|sell|give)|go(?:es|ne|ing)? off|in date)\b/i,
+    sure: /\b(?:until|till|up to|by|to) (?:when|(?:what|which) (?:date|day|month))\b|^\W*(?:and )?(?:its|their) dates?\b|\b(?:keep|last|hold|stay)s?\b.{0,16}\b(?:till|until|through|beyond|past)\b|\b(?:good|fit|fine|safe|okay|ok)\b.{0,24}\b(?:until|till|through)\b|\bstill (?:good|ok|okay|fine|usable|safe)\b/i,
     of: {
       lot: dueOfCode,
       batch: dueOfCode,
@@ -134,14 +163,15 @@ export const facets: readonly Facet[] = [
   },
   {
     cue: new RegExp(
-      `\\b(?:which|what|whose|list|name|all|every|the)\\b.{0,24}\\b${goods}\\b.{0,40}\\b(?:in|into|used?|went|go|made|make|for|from|behind|contain\\w*)\\b|\\b(?:made (?:from|of|with|out of|up of)|consists?|composed|contain(?:s|ed)?|all the way back|went (?:into|in)|go(?:es)? into|put (?:into|in)|what(?:'s|s| is| was) (?:inside|in)|inside|draw|drew|drawn)\\b`,
+      `\\b(?:which|what|whose|list|name|all|every|the)\\b.{0,24}\\b${goods}\\b.{0,40}\\b(?:in|into|used?|went|go|made|make|for|from|behind|contain\\w*)\\b|\\b(?:lots? (?:of|for|behind|in)|made (?:from|of|with|out of|up of)|consists?|composed|contain(?:s|ed)?|all the way back|went (?:into|in)|go(?:es)? into|put (?:into|in)|what(?:'s|s| is| was) (?:inside|in)|inside|draw|drew|drawn)\\b`,
       'i',
     ),
     never: /\b(?:recipe|version|left|remain\w*)\b/i,
-    sure: /\b(?:which|what|the)\b.{0,24}\b(?:lots?|supplies|ingredients)\b.{0,24}\b(?:into|in|used?)\b/i,
+    sure: /\binside\b|\blots? (?:of|for|behind|in)\b|\b(?:which|what|the)\b.{0,24}\b(?:lots?|supplies|ingredients)\b.{0,24}\b(?:into|in|used?)\b/i,
     of: { batch: trace, recipe: ofBatch(trace) },
   },
   {
+    sure: /\b(?:which|what|how many) (?:batch(?:es)?|pours)\b/i,
     cue: /\b(?:batch(?:es)?|pours?|balms?|salves?|products?|anything|everything|used (?:in|for|up in)|uses?|used|went (?:into|in)|go(?:ne)? (?:into|in)|end(?:ed)? up|made (?:from|with|out of)|contain\w*|in (?:any|which|what)|for what|what for)\b/i,
     never: /\b(?:left|remain\w*|still)\b|\bhow much\b/i,
     of: { lot: trace },
@@ -159,8 +189,8 @@ export const facets: readonly Facet[] = [
     },
   },
   {
-    sure: /\bhow (?:much|many)\b.{0,40}\b(?:left|remain\w*|still|with (?:me|us)|on (?:the|my|our) shelf)\b/i,
-    cue: /\b(?:left|remain\w*|still|rest|stock|here|at home|with (?:me|us)|in (?:the|my|our) \w+|balance|amount|quantity|status|level|enough|empty|finished|used up|in (?:the )?(?:house|stock|cupboard|store|shelf)|on (?:the|my|our) (?:shelf|bench)|how (?:much|many|full|far)|how(?:'s| is| are|s)\b.{0,40}\b(?:doing|looking|holding up|going|getting on)|have (?:we|i)|do (?:we|i) have|got|any)\b/i,
+    sure: /\bhow many\b.{0,60}\b(?:should find|should be|i have|have i|we have|in (?:the|my|our) (?:drawer|cupboard|box|shed|house|bag|basket|larder))\b|\bhow (?:much|many)\b.{0,40}\b(?:left|remain\w*|still|with (?:me|us)|on (?:the|my|our) shelf)\b/i,
+    cue: /\b(?:left|remain\w*|still|rest|stock|here|at home|with (?:me|us)|should find|in (?:the|my|our) (?:own )?\w+|balance|amount|quantity|status|level|enough|empty|finished|used up|in (?:the )?(?:house|stock|cupboard|store|shelf)|on (?:the|my|our) (?:shelf|bench)|how (?:much|many|full|far)|how(?:'s| is| are|s)\b.{0,40}\b(?:doing|looking|holding up|going|getting on)|have (?:we|i)|do (?:we|i) have|got|any)\b/i,
     never:
       /\b(?:price|cost|pay|worth|substitute|instead|replace|melt\w*|need|should|take|per|recipe|workshop|class|people|loss|drops?)\b/i,
     of: {
@@ -176,10 +206,29 @@ export const facets: readonly Facet[] = [
     of: { place: ({ name }) => ({ topic: 'trace', request: { to: name } }) },
   },
   {
-    cue: /\b(?:pass(?:es|ing)? (?:its|their|the) (?:dates?|best)|(?:won't|will not|doesn't|not) (?:make it|last|keep|see)|laps\w+|spoil\w*|use up|used up|goes first|go first|first to|over (?:its |their |the )?(?:best|date)|go(?:es|ing)? stale|becom\w+ (?:too )?old|run(?:s|ning)? out\b|must be used|has to be used|have to be used|need(?:s)? (?:to be )?us(?:ed|ing)|go(?:es|ing)? (?:off|bad|out of date)|expir\w+|best[- ]before|use[- ]by|dates?|due|last day)\b/i,
-    sure: /\brun(?:s|ning)? out\b|(?<!\bin stock )\bover (?:its |their |the )?date\b|\b(?:won't|will not) (?:make|last|keep|see)|\bpass(?:es|ing)? (?:its|their)\b/i,
+    cue: /\b(?:pass(?:es|ing)? (?:its|their|the) (?:dates?|best)|(?:won't|will not|doesn't|not) (?:make it|last|keep|see)|laps\w+|spoil\w*|use up|used up|goes first|go first|first to|(?:be|is|are) (?:over|off|gone)\b.{0,12}\b(?:by|before|on)|over (?:its |their |the )?(?:best|date)|go(?:es|ing)? stale|date-?wise|oldest|must use|have to use|becom\w+ (?:too )?old|run(?:s|ning)? out\b|must be used|has to be used|have to be used|need(?:s)? (?:to be )?us(?:ed|ing)|go(?:es|ing)? (?:off|bad|out of date)|expir\w+|best[- ]before|use[- ]by|dates?|due|last day)\b/i,
+    sure: /\brun(?:s|ning)? out\b|(?<!\bin stock )\bover (?:its |their |the )?date\b|\b(?:must|have to) use\b|\boldest\b|\b(?:won't|will not) (?:make|last|keep|see)|\bpass(?:es|ing)? (?:its|their)\b/i,
     never: /\b(?:poured?|made|bought|out of stock|remind\w*|price|cost|workshop)\b/i,
     of: { none: dueIn },
+  },
+  {
+    cue: /\b(?:throw|chuck|bin|toss)\b.{0,16}\b(?:away|out|anything|something)\b/i,
+    sure: /\bthrow|\bchuck|\bbin|\btoss/i,
+    never: /\b(?:threw|thrown)\b/i,
+    of: { none: () => ({ topic: 'expiry', request: { action: 'due', period: 'overdue' } }) },
+  },
+  {
+    cue: /\b(?:stock|shelf|shelves|inventory|supplies)\b/i,
+    never: /\b(?:out of|life|tins?|jars?|pots?|batch(?:es)?)\b/i,
+    of: { none: () => ({ topic: 'stock', request: { action: 'list' } }) },
+  },
+  {
+    cue: /\b(?:re-?order\w*|running (?:low|short)|low on|(?:below|under) (?:its|their|the|our) marks?|short of|shopping list)\b/i,
+    of: { none: () => ({ topic: 'stock', request: { action: 'list', which: 'low' } }) },
+  },
+  {
+    cue: /\b(?:extract|entries|log|journal|history|written|entered|recorded|changes?|changed|happened)\b/i,
+    of: { none: changesIn },
   },
   {
     cue: /\b(?:show|tell|about|details?|page|record|look up|look at|everything|how (?:is|was|did)|what (?:is|was|about))\b/i,

@@ -31,6 +31,15 @@ const withoutWhere = (reading: Reading): Reading => {
   return said ? readingWithout(reading, [{ from: said.index, to: said.index + said[0].length }]) : reading;
 };
 
+const ofTins =
+  /\bwhen\b.{0,20}\b(?:made|make|poured?)\b|\bhow many\b|\b(?:tins|jars|pots|sticks|tubes)\b|\bin (?:our|my) own\b/i;
+
+const ofMade = /\b(?:made|make|poured?|tins|jars|pots|sticks|tubes)\b/i;
+
+/** "Which of the two did the tea room get". */
+const asksOfPlace =
+  /\b(?:which|what|how many|any|tins?|jars?|pots?|sticks?|tubes?)\b.{0,60}\b(?:get|got|take|took|taken|receive[d]?|buy|bought|hold|holds)\b/i;
+
 const kindOf = ({ bench }: Reading, code: string): 'lot' | 'batch' =>
   bench.batches.has(lotKey(code)) ? 'batch' : 'lot';
 
@@ -62,6 +71,41 @@ const named = (reading: Reading): Subject | undefined => {
   return id === undefined || second !== undefined ? undefined : { kind: 'ingredient', name: id, assumed: [] };
 };
 
+/** What is asked of an ingredient is asked of its lot where there is only one. */
+const onlyLotOf = ({ bench }: Reading, id: string): Subject | undefined => {
+  const [only, second] = [...bench.lots.values()].filter(({ ingredient }) => ingredient === id);
+  return only && !second
+    ? { kind: 'lot', name: only.lot, assumed: [`I took ${only.lot}, your only lot of it.`] }
+    : undefined;
+};
+
+const theOther =
+  /^\W*(?:(?:and|n|so|what about|how about|ok|now)\b\W*)*the other (?:one|batch|lot|pour|bottle|bag|tub)\W*$/i;
+
+/** "And the other one?": of two batches, or two lots of the same, the one that was not spoken of. */
+export const otherOf = (reading: Reading): Subject | undefined => {
+  const { bench } = reading;
+  const code = theOther.test(reading.text) ? spokenLot(reading) : undefined;
+  if (code === undefined) return undefined;
+  const of = bench.lots.get(lotKey(code))?.ingredient;
+  const all =
+    of === undefined
+      ? [...bench.batches.values()]
+      : [...bench.lots.values()].filter(({ ingredient }) => ingredient === of);
+  const [other, more] = all.filter(({ lot }) => lotKey(lot) !== lotKey(code));
+  return other && !more
+    ? { kind: kindOf(reading, other.lot), name: other.lot, pointed: true, assumed: [`I took ${other.lot}.`] }
+    : undefined;
+};
+
+/** "How many are back with me", in a book with one batch. */
+const onlyBatch = (reading: Reading): Subject | undefined => {
+  const [only] = reading.bench.batches.size === 1 ? reading.bench.batches.values() : [];
+  return only && ofTins.test(reading.text) && isOnlyAsking(withoutWhere(reading))
+    ? { kind: 'batch', name: only.lot, assumed: [`I took ${only.lot}, your only batch.`] }
+    : undefined;
+};
+
 const spoken = (reading: Reading): Subject | undefined => {
   const code = spokenLot(reading);
   if (code === undefined) return undefined;
@@ -77,14 +121,20 @@ export const subjectsOf = (reading: Reading): readonly Subject[] => {
   const said = lotsIn(reading);
   const all = (...found: readonly (Subject | undefined)[]) => found.flatMap((each) => each ?? []);
   if (said.length > 0) return all(coded(reading));
-  const hasNames = reading.items.some(({ letter }) => letter === 'i' || letter === 'R');
-  if (hasNames) return all(named(reading));
+  const names = reading.items.filter(({ letter }) => letter === 'i' || letter === 'R');
+  const name = names.length > 0 ? named(reading) : undefined;
+  // "Which oil is in it" names a kind of thing, and no thing.
+  if (name || names.some(({ generic }) => !generic))
+    return all(name, name?.kind === 'ingredient' ? onlyLotOf(reading, name.name) : undefined);
   const place = placeNamed(reading);
   if (place)
-    return isOnlyAsking(readingWithout(reading, [place]))
+    return asksOfPlace.test(reading.text) || isOnlyAsking(readingWithout(reading, [place]))
       ? [{ kind: 'place', name: place.name, assumed: [] }]
       : [];
   const before = spoken(reading);
   const nothing: Subject = { kind: 'none', name: '', assumed: [] };
-  return all(nothing, before);
+  const only = onlyBatch(reading);
+  return before?.kind === 'lot' && ofMade.test(reading.text)
+    ? all(nothing, only, before)
+    : all(nothing, before, only);
 };

@@ -24,7 +24,7 @@ import { boardOf } from './target.ts';
 import { claimGoneInstead } from './told-instead.ts';
 
 const noteCue =
-  /\b(?:notes?|comments?|remarks?|jot(?: (?:it |this )?down)?|write(?: (?:it |this )?down)?)\s+(?:on|for|about|to|against|under|with|beside)\b|\b(?:jot|write|note|put)(?: (?:it|this|that))? down (?:with|by|beside) _|^\W*(?:for|on|about|to|with|under) _+\W*(?:please )?(?:write|jot|note|put|add|remember)\b|\bremember (?:about|for|with|of) _|\b(?:add|put|make)\b.{0,20}\bnote\b|\b(?:add|write|put)\b.{0,12}\b(?:to|on|for|under) _+\W*that\b|_\W.{3,120},\s*please note\W*$|^\W*(?:please |also )?(?:notes?|remark)\W+_+|_\W*(?:please\s+)?note\b(?!\s+(?:(?:that|it|this|down|please|thanks|thank you|for us|for me)\s*)*\W*$)|\b(?:picture|photo|pic|image)s?\s+(?:of|for|on)\b/i;
+  /\b(?:notes?|comments?|remarks?|jot(?: (?:it |this )?down)?|write(?: (?:it |this )?down)?)\s+(?:on|for|about|to(?! (?:us|me|everyone|everybody|them|him|her)\b)|against|under|with|beside)\b|\b(?:jot|write|note|put)(?: (?:it|this|that))? down (?:with|by|beside) _|^\W*(?:for|on|about|to|with|under) _+\W*(?:please )?(?:write|jot|note|put|add|remember)\b|\bremember (?:about|for|with|of) _|\b(?:add|put|make)\b.{0,20}\bnote\b|\b(?:add|write|put)\b.{0,12}\b(?:to|on|for|under) _+\W*that\b|_\W.{3,120},\s*please note\W*$|^\W*(?:please |also )?(?:notes?|remark)\W+_+|_\W*(?:please\s+)?note\b(?!\s+(?:(?:that|it|this|down|please|thanks|thank you|for us|for me)\s*)*\W*$)|\b(?:picture|photo|pic|image)s?\s+(?:of|for|on)\b/i;
 
 const takesBack =
   /\b(?:strike|delete|remove|undo|cancel|erase|scrap|scratch|take back) (?:my |the |that |our )?(?:last |latest )?(?:note|remark)\b/i;

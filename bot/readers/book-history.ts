@@ -22,7 +22,7 @@ const asked = new RegExp(
     '^what (?:was|did (?:we|i)) (?:done|do|write|written|enter|entered|change|changed|record|recorded|note|noted)(?: down)? last$',
     '^what (?:was|is) (?:my|the|our) (?:very )?(?:last|latest) (?:entry|change|record|thing|one)(?: (?:i|we) (?:wrote|did|entered|said))?$',
     '^(?:everything|all|whatever)(?: that| which)? (?:was|were|has been|have been) (?:written|entered|recorded|changed|noted)(?: down)?$',
-    '^(?:has|have|did) (?:any|some)(?:one|body) (?:changed?|edit(?:ed)?|touch(?:ed)?|altered|alter)(?: the| our)*$',
+    '^(?:has|have|did) (?:any|some)(?:one|body) (?:changed?|edit(?:ed)?|touch(?:ed)?|altered|alter|written?|entered|noted?)(?: the| our| something| anything| things)*$',
     '^who was the (?:maker|pourer)(?: of)?(?: the| our| batch)*$',
     '^(?:which|what) (?:changes|entries|things) (?:were|have been|did we|have we|has anyone)(?: (?:made|make|written|write|entered|recorded|noted))?(?: down)?$',
     '^who(?: has)?(?: last)? (?:changed|did|done|wrote|written(?: down)?|recorded|entered|noted|logged)(?: things| everything| what| anything| something| this| that)?$',
@@ -60,7 +60,7 @@ const memberIn = (text: string): string | undefined => {
 const showing =
   /^(?:(?:show|list|see|give|tell|get|read|find|look up|display|print)(?: (?:me|us))*|(?:what|whats|what's) (?:are|is|were) )\s*/i;
 const noMember =
-  /^(?:were|was|are|is|been|have|has|had|ever|the|our|my|your|a|an|all|any|some|i|we|you|they|he|she|it|us|me|that|this|which|who|what|how|batch|lot|recipe)\b|\b(?:should|shall|do|does|did|can|could|will|would|must|might|may|to|for|with|of|and|from|recipes?|batch(?:es)?|lots?|prices?|balms?|salves?|week|month|year|today|yesterday|be|been|is|are|was)\b/i;
+  /^(?:some(?:one|body)|any(?:one|body)|every(?:one|body)|nobody|were|was|are|is|been|have|has|had|ever|the|our|my|your|a|an|all|any|some|i|we|you|they|he|she|it|us|me|that|this|which|who|what|how|batch|lot|recipe)\b|\b(?:should|shall|do|does|did|can|could|will|would|must|might|may|to|for|with|of|and|from|recipes?|batch(?:es)?|lots?|prices?|balms?|salves?|week|month|year|today|yesterday|be|been|is|are|was)\b/i;
 interface Days {
   readonly from?: string;
   readonly to?: string;

@@ -184,8 +184,21 @@ const batchTable = (batches: readonly Batch[], today: string): Block => ({
   ]),
 });
 
+/** The figures of a list's only batch, as its own page has them. */
+const onlyOne = ([only, second]: readonly Batch[]): Answer['figures'] =>
+  only && !second
+    ? {
+        lot: only.lot,
+        made_on: only.madeOn,
+        best_before: only.bestBefore,
+        containers: only.count,
+        left: tinsLeft(only),
+      }
+    : {};
+
 const listFigures = (batches: readonly Batch[], count: number): Answer['figures'] => ({
   count,
+  ...onlyOne(batches),
   batches: batches.map((batch) => ({
     lot: batch.lot,
     recipe: batch.name,
