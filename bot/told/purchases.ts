@@ -33,7 +33,8 @@ const packBefore =
   /\b(?:\d{1,2}|two|three|four|five|six|eight|ten|twelve|a dozen)\s*(?:[x×*]|(?:bags?|packs?|packets?|bottles?|tubs?|jars?|blocks?|bars?|tins?|cans?|boxes|sacks?|pouches|lots)(?: of)?)\s*(?:of )?$/i;
 const packAfter =
   /^[ -]?(?:sized? )?(?:bags?|packs?|packets?|bottles?|tubs?|jars?|blocks?|bars?|tins?|cans?|box(?:es)?|sacks?|pouch(?:es)?|drums?|jugs?|canisters?)\b/i;
-const weighed = /\b(?:weigh\w*|scales?|really|actually|net|holds?|in fact|comes? to|came to)\b[^\d_]{0,24}$/i;
+const weighed =
+  /\b(?:weigh\w*|scales?|really|actually|net|holds?|in fact|comes? to|came to|that is|that's|which is)\b[^\d_]{0,24}$/i;
 
 const amountSaid = ({ from, to }: Item, text: string): Said => {
   const pack = packBefore.exec(text.slice(Math.max(0, from - 24), from));
