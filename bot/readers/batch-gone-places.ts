@@ -36,7 +36,7 @@ const receiver = new RegExp(
 );
 const toPlace =
   /(?:(?<=_ (?:are|is|stands?|sits?|lies?|lives?) (?:now |already |all )*(?:(?:over|up|down|out) )?)(?:at|with|(?:on|in)(?= (?:the|her|his|their|ward|room|unit|class|group)\b)) |\s[-=]*>|(?<=\b(?:bought|taken|collected|ordered|picked up|snapped up|fetched|claimed) )by |\b(?:to (?!(?:be|throw|bin|give|sell|send|keep|use|test|take|make|get|say|go|come|have|pour|open|melt|chuck|toss|hand|put|return|write|note|tell|try|show|display|see|look|check|demonstrate|let|finish|help|celebrate|thank|eat|burn|teach|decorate|clean|re-?pour|remelt|reuse|melt)\b)|at (?!\d|_|(?:number|no\.|noon|midday|midnight|lunch\w*|tea ?time|break ?time|breakfast|dinner|supper|night|once|cost|least|last|first)\b)|among(?:st)? |with (?!\d|_|(?:an?|one|two|three|four|five|six|some) (?:tins?|jars?|pots?|sticks?|tubes?|of)\b)|on (?=(?:the|our|a) (?:[\w'’-]+ ){0,2}(?:market|bazaar|fair|f[eê]te|stall|festival|show|sale)\b)|in(?:to)? (?=(?:the|our|a|my|her|his|their) (?:[\w'’-]+ ){0,2}(?:shop|store|cafe|café|salon|deli|library|office|school|tea ?room|hall|raffle|tombola|auction|lottery|hamper|basket|stocking|window|church|surgery|staff ?room|gift ?box|parcel)\b)|on (?=(?:the|our|a|my|her|his|their) (?:[\w'’-]+ ){0,2}(?:doorstep|porch|desk|gate|step)\b)))\s*/i;
-const fromPlace = /\b(?:from|(?<=\bback )off)\s+/i;
+const fromPlace = /\b(?:from|(?<=\bback )off|(?<=\b(?:returned|(?:brought|sent|given|handed) back) )by)\s+/i;
 const forPlace = /\bfor\s+(?=(?:the|our|my|a|(?:her|his|their)(?= \p{L}))\b|\p{Lu})/u;
 
 /** "My aunt came by on Sunday, she left with 2 tins": who it was is said before. */

@@ -14,7 +14,7 @@ const verbs: readonly (readonly [How, RegExp])[] = [
   ],
   [
     'kept',
-    /\b(?:(?:put|putting|set|setting)\b.{1,40}\b(?:aside|by|away)|keep|keeping|kept|retain|retained|retaining|reserve|reserved|reserving|hold(?:ing)? back|hold(?:ing)?\b.{1,40}\bback|held\b.{0,40}\bback|put aside|set aside|put by|(?:put|set)\b.{1,40}\baside|retention|(?:reference|control) sample|(?:sample|archive|retention) (?:box|drawer|shelf|cupboard|tin)\b|\b(?:as|is|thats|that's) (?:the|a|our|my) control\b|\bfor (?:the|our|my) (?:drawer|archives?|records|files?|retention \w+)\b|(?:is|are) (?:a |an |the |our )?(?:retention |reference |control |retained )*samples?\b|^\W*(?:_+\W*)?samples?\W*\d|\d\W*(?:_+\W*)?samples?\W*$|as (?:an? |the |our )?(?:retention |reference |control |retained )*samples?)\b/i,
+    /\b(?:(?:put|putting|set|setting)\b.{1,40}\b(?:aside|by|away)|keep|keeping|kept|retain|retained|retaining|reserve|reserved|reserving|hold(?:ing)? back|hold(?:ing)?\b.{1,40}\bback|held\b.{0,40}\bback|h[eo]ld(?:ing|s)? on to|put aside|set aside|put by|(?:put|set)\b.{1,40}\baside|retention|(?:reference|control) sample|(?:sample|archive|retention) (?:box|drawer|shelf|cupboard|tin)\b|\b(?:as|is|thats|that's) (?:the|a|our|my) control\b|\bfor (?:the|our|my) (?:drawer|archives?|records|files?|retention \w+)\b|(?:is|are) (?:a |an |the |our )?(?:retention |reference |control |retained )*samples?\b|^\W*(?:_+\W*)?samples?\W*\d|\d\W*(?:_+\W*)?samples?\W*$|as (?:an? |the |our )?(?:retention |reference |control |retained )*samples?)\b/i,
   ],
   [
     'wasted',

@@ -8,10 +8,15 @@ const heads: readonly (readonly [RegExp, Sentence])[] = [
   [/^(?:back|returned|returns?|ret)$/i, (said) => cameBack(said)],
   [/^(?:made|pour|poured|production|prod|filled)$/i, (said) => `poured ${said.join(', ')}`],
   [
-    /^(?:waste|wasted|bin|binned|loss|losses|lost|scrap|write-?off|written off|broken|spilt|spill)$/i,
+    /^(?:waste|wasted|bin|binned|withdrawn|loss|losses|lost|scrap|write-?off|written off|broken|spilt|spill)$/i,
     (said) => `threw away ${said.join(', ')}`,
   ],
-  [/^(?:quer(?:y|ies)|question|q|asked)$/i, (said) => said.join(', ')],
+  [/^(?:opened|open)$/i, (said) => `opened ${said.join(', ')}`],
+  [
+    /^(?:count|counted|weighed|weight|scale|stocktake)$/i,
+    (said) => said.join(' ').replace(/^(\S+ ?\S*) of (\S+)/, '$2 is really $1'),
+  ],
+  [/^(?:quer(?:y|ies)|question|q|asked)$/i, (said) => said.join(' ')],
   [/^(?:complaint|reaction)$/i, (said) => `reaction: ${said.join(', ')}`],
   [/^(?:kept|keep|samples?|retained|retention|reserve|put by)$/i, (said) => `kept ${said.join(', ')}`],
 ];
@@ -38,8 +43,9 @@ const cameBack = ([first = '', ...more]: readonly string[]): string =>
   );
 
 const day = '(?:[\\p{L}]{3,9}\\.?,? ?)?(?:\\d{1,2}(?:[./]\\d{1,2}\\.?|(?:st|nd|rd|th)? [\\p{L}]{3,9}\\.?))?';
+const figures = '\\d{4}-\\d\\d-\\d\\d|\\d{1,2}[./]\\d{1,2}(?:[./]\\d{2,4}|\\.)?';
 const headed = new RegExp(
-  `^(?<day>${day}\\s*(?:[:,-]|\\/\\/|\\|)\\s*)?(?<head>[\\p{L}'-]{2,10}(?: (?:off|by))?)\\s*(?<sign>\\/\\/|\\||:|-{1,2}>|=>|>|--|\\s-(?=\\s))\\s*(?<said>\\S.*)$`,
+  `^(?<day>${day}\\s*(?:[:,-]|\\/\\/|\\|)\\s*)?(?<head>[\\p{L}'-]{2,10}(?: (?:off|by))?)(?:,? (?<dated>${figures}))?\\s*(?<sign>\\/\\/|\\||:|-{1,2}>|=>|>|--|\\s-(?=\\s))\\s*(?<said>\\S.*)$`,
   'u',
 );
 const columns = /\s*(?:\/\/|\||;|\s\/\s|-{1,2}>|=>|\s>\s|\s--?\s)\s*/;
@@ -48,13 +54,28 @@ const columns = /\s*(?:\/\/|\||;|\s\/\s|-{1,2}>|=>|\s>\s|\s--?\s)\s*/;
 const hasThing =
   /\d ?(?:k?g|ml|l|oz|lb|x|of|tins?|jars?|pots?|tubes?|sticks?|pcs)\b|\b(?:one|two|three|four|five|six|an?) (?:tin|jar|pot|tube|stick)|\b\p{Lu}[\p{Lu}-]*\d|\d-\p{Lu}/u;
 
+const onlyDate =
+  /^\d{1,2}(?:[./]\d{1,2}\.?|(?:st|nd|rd|th)? (?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)\p{L}*)$/iu;
+const onlyCode = /^(?:\d{2}-?[A-Z]{4,6}|\p{Lu}{1,6}-?\d{1,6})$/iu;
+const onlyCount = /^\d{1,4}(?: ?(?:x|tins?|jars?|pots?|tubes?|sticks?|pcs|k?g|ml))?$/i;
+/** A column with a code and one with how many of it, in either order, are one thing. */
+const countedCode = (fields: readonly string[]): readonly string[] => {
+  const code = fields.find((field) => onlyCode.test(field));
+  const count = fields.find((field) => onlyCount.test(field));
+  if (code === undefined || count === undefined) return fields;
+  return [`${count} of ${code}`, ...fields.filter((field) => field !== code && field !== count)];
+};
+
 const asSentence = (line: string): string => {
-  const { day: on = '', head = '', said = '' } = headed.exec(line)?.groups ?? {};
+  const { day: on = '', head = '', dated, said = '' } = headed.exec(line)?.groups ?? {};
   const make = heads.find(([pattern]) => pattern.test(head))?.[1];
   if (!make || !hasThing.test(said) || (/\?/.test(said) && !/^q/i.test(head))) return line;
-  const fields = said.split(columns).flatMap((field) => field.split(/,\s+(?=\D*$)|\s+\((?=[^()\d]+\)\s*$)/));
-  const bare = fields.map((field) => field.replace(/[\s.,)]+$/, '').trim()).filter((field) => field !== '');
-  return `${on.replace(/\s*(?:\/\/|\||[:,-])\s*$/, ': ')}${make(bare)}`;
+  const all = said.split(columns).flatMap((field) => field.split(/,\s+(?=\D*$)|\s+\((?=[^()\d]+\)\s*$)/));
+  const bare = all.map((field) => field.replace(/[\s,)]+$|\.$/g, '').trim()).filter((field) => field !== '');
+  const dates = bare.filter((field) => onlyDate.test(field));
+  const day = on.replace(/\s*(?:\/\/|\||[:,-])\s*$/, '') || (dated ?? dates[0] ?? '');
+  const fields = countedCode(bare.filter((field) => !dates.includes(field)));
+  return `${day}${day === '' ? '' : ': '}${make(fields)}`;
 };
 
 const house = '\\d{2}-?[A-Za-z]{4,6}';
@@ -130,14 +151,16 @@ const partOfDay =
   /\b(mon|tue|wed|thu|fri|sat|sun)(?:s|r|rs|day|sday|nesday|rsday|urday)?,?\.? (?:eve|evg|evening|morn|morning|aft|afternoon|noon|night|a\.?m\b|p\.?m\b)\.?(?=\s*[:,.-]|\s|$)/gi;
 /** "Log 005.", "Camp book p. 4:", "Entry 12:": where it stands says nothing. */
 const label =
-  /^\s*(?:(?:the|my|our) )?(?:[\p{L}']{2,12} ){0,2}(?:log|diary|book|notebook|journal|ledger|page|entry|logbook|p\.)(?:,? (?:p\.?|page|no\.?|nr\.?|entry|#) ?)? ?\d{0,4}(?:\s*[:.)]| -)\s+(?=\S)/iu;
+  /^\s*(?:(?:the|my|our) )?(?:[\p{L}']{2,12} ){0,2}(?:log|diary|book|notebook|journal|ledger|page|entry|logbook|p\.)(?:,? (?:p\.?|page|no\.?|nr\.?|entry|#) ?)? ?(?:\d{0,4}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)(?:\s*[:.)]| -|,(?= recipe\b))\s+(?=\S)/iu;
 /** "…, 07:30 h": when on the day. */
 const clockAtEnd = /,?\s(?:at )?\d{1,2}[:.]\d\d ?(?:h|hrs|hours|am|pm|o'clock)?\.?\s*$/i;
 const tellsOf =
   /\b(?:production|poured|filled|made|sold|gave|kept|threw|opened|returned|issued?)\b[^\n]{0,200}\d[:.]\d\d/i;
 const isRemind = /\b(?:remind|daily|every|set)\b|\?/i;
+const sameDay =
+  /^\s*(?:dear (?:book|diary|notebook|journal)\s*[:,]|(?:on the )?(?:same|next) day\s*[:,])\s+(?=\S)/i;
 const withoutLabel = (line: string): string => {
-  const bare = line.replace(label, '');
+  const bare = line.replace(label, '').replace(sameDay, '');
   return tellsOf.test(bare) && !isRemind.test(bare) ? bare.replace(clockAtEnd, '') : bare;
 };
 const mayHaveDay = /\b(?:mon|tue|wed|thu|fri|sat|sun)/i;

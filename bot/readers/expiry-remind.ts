@@ -173,6 +173,7 @@ const withDigits = (text: string): string =>
 const inPlainForms = (said: string): string =>
   withDigits(said)
     .replace(/\s-{1,2}\s|\s*(?:\/\/|\|)\s*/g, ', ')
+    .replace(/, (?=(?:week|fortnight|month) (?:before|ahead|in advance))/i, ', 1 ')
     .replace(/\b(?:daily|morning) (?:message|note|notice)s?\b/i, 'reminder')
     .replace(/\bput\b(.{0,20}\breminders?) off (?:to|until|till)\b/i, 'set$1 to')
     .replace(/\b(?:postpone|delay|put off|put back)\b(.{0,20}\breminders?) (?:to|until|till)\b/i, 'set$1 to')

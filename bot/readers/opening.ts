@@ -13,22 +13,32 @@ const asksToKeep =
 /** "I'd like it in the book as lot M27". */
 const likedInBook =
   /\b(?:i|we)(?:'d| would) like (?:it|that|this|them|these) (?:put |written |entered |noted )?(?:down )?in(?:to)? (?:the|our) (?:book|stock|records?)\b/gi;
-/** "Recipe Stall stick: 30 % beeswax, …": written down, it is to be kept. */
+/** "Recipe Stall stick: 30 % beeswax, …", "Recipe // Hive balm // …", "our recipe Hive balm is …": written down, it is to be kept. */
 const recipeHeaded =
-  /^\s*(?:new |our |my )?recipe (?=[A-Z][^:\d\n]{2,40}:\s*(?:\d|\p{L}+(?: \p{L}+){0,3},? \d))/u;
+  /^\s*(?:(?:new|our|my|the) )?recipe(?: to (?:go|put|keep|write) (?:in|down)(?: here)?| for (?:the|this) (?:book|notebook))?\s*(?:[:,=]|\/\/|\|)?\s*(?:(?:name|named|called|title|is called)[:,]?\s+)?"?(?<name>\p{Lu}[\p{L}'-]*(?: [\p{L}'-]+){0,5}?)"?\s*(?:[.:,=]|\/\/|\||\bis\b|\s-(?=\s))\s*(?<lines>[^\n?]*\d ?(?:%|percent\b|parts?\b|g\b)[^\n?]*)$/iu;
+const withRecipeSaved = (text: string): string => {
+  const { name, lines } = recipeHeaded.exec(text)?.groups ?? {};
+  if (
+    name === undefined ||
+    lines === undefined ||
+    (lines.match(/\d ?(?:%|percent|parts?\b|g\b)/gi) ?? []).length < 2
+  )
+    return text;
+  return `save recipe ${name}: ${lines.replace(/\s*(?:\/\/|\||\s\/\s)\s*/g, ', ').replace(/[,.]?\s*(?:please )?(?:write|put|keep|note|save) (?:it|this)(?: in| down)?(?: please)?\W*$/i, '')}`;
+};
+
 /** "Save recipe Boiler Room. Beeswax 35 %. Olive oil 65 %.": a list in sentences. */
 const savedInSentences =
   /^\s*((?:please )?(?:save|store|keep) (?:the |a |this |new )*recipe [^.:\n\d]{2,40})\. (?=[a-z][^\n:]{0,200}\d ?(?:%|g\b|percent|parts?\b|oz\b))/i;
 
 /** A message without what opens it and asks nothing. */
 export const withoutOpening = (text: string): string => {
-  const plain = text
+  const plain = withRecipeSaved(text)
     .replace(inMinutes, '')
     .replace(beforehand, '')
     .replace(toBeSafe, '')
     .replace(asksToKeep, '')
-    .replace(likedInBook, 'in the book')
-    .replace(recipeHeaded, 'save recipe ');
+    .replace(likedInBook, 'in the book');
   const saved = savedInSentences.exec(plain);
   return saved
     ? `${saved[1]}: ${plain

@@ -64,6 +64,7 @@ const typed: Readonly<Record<string, string>> = {
   '2moro': 'tomorrow',
   tmrw: 'tomorrow',
   b4: 'before',
+  bk: 'back',
 };
 const typedWords = new RegExp(`(?<!\\b(?:lot|batch|no) )\\b(?:${Object.keys(typed).join('|')})\\b(?!-)`, 'g');
 /** "Rec'd", "ret'd", "del'd": as they stand in a notebook. */
@@ -175,7 +176,7 @@ export const tidy = (text: string): string => {
         '',
       )
     : plainEnd;
-  const opened = withDaysInFigures(entriesInSentences(withoutOpening(meant)));
+  const opened = withDaysInFigures(withoutOpening(entriesInSentences(meant)));
   const whole = opened.includes('.') ? opened.replace(bareDecimal, '0.') : opened;
   const spelt = shortened(
     spoken(inCommonWords(whole))

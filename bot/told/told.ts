@@ -162,7 +162,9 @@ type Found = Omit<Told, 'reading'>;
 
 /** "5 pots of it to the chemist": where no verb says so, "to" does. */
 const isSentTo = ({ cues }: Use, around: string, [whom]: readonly Slot[]): boolean =>
-  cues.length > 0 || whom === undefined || /^\s*(?:\w+ )?to\b/i.test(around.slice(whom.from, whom.from + 12));
+  cues.length > 0 ||
+  whom === undefined ||
+  /^\s*(?:\w+ )?(?:in)?to\b/i.test(around.slice(whom.from, whom.from + 12));
 
 /** The plain form of one use, where it accounts for everything. */
 const foundAs = (

@@ -32,7 +32,7 @@ const came = /\s+(?:came|called|popped|dropped|stopped|walked|visited|looked)\b.
 const mostWords = 6;
 
 const small =
-  /^(?:at|to|for|by|with|in|on|from|of|over|into|off|back|was|were|is|are|has|have|had|been|be|and|but|so|then|also|too|just|now|again|which|that|who)\b/i;
+  /^(?:as|at|to|for|by|with|in|on|from|of|over|into|off|back|was|were|is|are|has|have|had|been|be|and|but|so|then|also|too|just|now|again|which|that|who)\b/i;
 
 /** "To water my plants". */
 const doing = /^(?!(?:all|both) )\p{Ll}+ (?:my|the|our|your|his|her|their|its|it|them|us|a|an)\b/u;

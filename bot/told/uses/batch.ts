@@ -42,7 +42,7 @@ export const batch = `
 ! sold bought poured shop stay_fresh gave given sent handed took binned broke
 
 = threw away {count} of {batch}[ on {date}]
-? bin binned threw thrown dropped broke broken smashed spoiled spoilt ruined wasted waste rubbish melted cracked leaked squashed crushed lost stolen vanished mouldy rancid burst dented unsaleable unsellable destroyed shattered chucked tossed skip compost discarded writ* written_off eaten ate chewed fell floor damaged trash
+? bin binned threw thrown dropped broke broken smashed spoiled spoilt ruined wasted waste rubbish melted cracked leaked squashed crushed lost stolen vanished mouldy rancid burnt scorched burst dented unsaleable unsellable destroyed shattered chucked tossed skip compost discarded writ* written_off eaten ate chewed fell floor damaged trash
 + away went gone got ended lid lids car sun heat dashboard mould off bits pieces dog cat child toddler hot radiator had ended_up landed stone tiles flood frost
 ! poured back sold gave given bought found fixed repaired kept lids_replaced
 
