@@ -14,7 +14,11 @@ const heads: readonly (readonly [RegExp, Sentence])[] = [
   [/^(?:opened|open)$/i, (said) => `opened ${said.join(', ')}`],
   [
     /^(?:count|counted|weighed|weight|scale|stocktake)$/i,
-    (said) => said.join(' ').replace(/^(\S+ ?\S*) of (\S+)/, '$2 is really $1'),
+    (said) => {
+      const line = said.join(' ');
+      const plain = line.replace(/^(\S+ ?\S*) of (\S+)/, '$2 is really $1');
+      return plain === line ? `stocktake: ${said.join(', ')}` : plain;
+    },
   ],
   [/^(?:quer(?:y|ies)|question|q|asked)$/i, (said) => said.join(' ')],
   [/^(?:complaint|reaction)$/i, (said) => `reaction: ${said.join(', ')}`],
@@ -141,7 +145,7 @@ const wholeDays: Readonly<Record<string, string>> = {
 const verb =
   '(?:poured|made|filled|sold|gave|bought|got|kept|threw|binned|opened|used|lost|took|sent|returned|strained|weighed|came|one|two|three|four|five|six)\\b';
 const shortDay = new RegExp(
-  `\\b(tue|wed|thur)s\\b\\.?|(?<=^|[.;\\n]\\s{0,3})(mon|tue|wed|thu|thur|fri|sat|sun)\\b\\.?(?=\\s?[:,-]|\\s+(?:\\d|an? (?:tin|jar|pot|tube|stick)\\b|${verb}))`,
+  `\\b(tue|wed|thur)s\\b\\.?|(?<=^|[.;\\n]\\s{0,3})(mon|tue|wed|thu|thur|fri|sat|sun)\\b\\.?(?=\\s?[:,-]|\\s+(?:\\d|an? (?:tin|jar|pot|tube|stick)\\b|(?<!\\bsun )${verb}))`,
   'gi',
 );
 /** "Monday 3 Feb": the date says it. */
