@@ -4,6 +4,7 @@ import { partTalk } from './readers/asides.ts';
 import { withCoinsJoined, withPoundsOfMoney } from './readers/coins.ts';
 import { cueWords } from './readers/cues.ts';
 import { withExclusions } from './readers/exclusions.ts';
+import { withHouseOils } from './readers/house-oil.ts';
 import { nameReader } from './readers/ingredient-names.ts';
 import { readItems } from './readers/items.ts';
 import { keysIn } from './readers/name-keys.ts';
@@ -33,7 +34,8 @@ const readPlain = (typed: string, around: Around): Reading => {
   const plain = recipes.veils.veiled(typed);
   const list = tokens(plain);
   const { keys, places } = keysIn(list);
-  const all = withExclusions(readItems(list, nameReader({ list, keys, places, recipes })));
+  const plainItems = withExclusions(readItems(list, nameReader({ list, keys, places, recipes })));
+  const all = bench.lots.size === 0 ? plainItems : withHouseOils(plainItems, bench, []);
   const { items, aside } = partTalk(all, cueWords, plain, recipes.hasWord);
   return {
     text: plain,

@@ -22,7 +22,7 @@ const unsure = /\b(?:maybe|perhaps|might|possibly|probably)\b|\bsorry (?:for|abo
 const statesOwn = ({ lots: [code] }: BenchReading, { text }: Reading): boolean =>
   code !== undefined &&
   /^\W*(?:(?:and|the|lot|batch)\W+)*$/i.test(text.slice(0, code.from)) &&
-  /^\W*(?:is|are|weighs?|has|have|holds?|contains?|reads?|shows?) (?:really|actually|only|now|in fact|still)\b[^\d]{0,20}\d/i.test(
+  /^\W*(?:is|are|was|were|weighs?|weighed|has|have|had|holds?|held|contains?|reads?|shows?) (?:really|actually|only|now|in fact|still)\b[^\d]{0,20}\d/i.test(
     text.slice(code.to),
   );
 

@@ -11,7 +11,7 @@ const ofRecipe =
 const elsewhere = /\b(?:bought|poured|lots?|tins? of|prices?|costs?|samples?|back|check|scale|label)\b/i;
 
 const named =
-  /\b(?:called|calling(?: it)?|named|names? it|name(?:\s*[:=]|\s+is|\s+will be)|call (?:it|this|(?:our|my|the|this) (?:new )?(?:recipe|balm|salve|one|mix))|(?:save|store|keep|record|enter|file) (?:it|this|that)(?: one)? (?:as|under)|(?:under|by|with) the name(?: of)?|under|as(?! (?:the|our|its) name\b| (?:well|a|an|follows|usual|before|always|it|we)\b))\s+["“']?([^:,\n("“”.;!?]{2,60}?)["”']?\s*(?=[:,\n(.;!?=]|\s[-–—]\s|\bwith\b|\bis\b|\bwhich\b|\b(?:in|at|for|from|to|into) (?:the|our|my|all|us|me)\b|\b(?:please|it|has|i|we|made|using|goes|thanks?)\b|$)/i;
+  /\b(?:called|(?:has|have|having|with|gets?) the name|calling(?: it)?|named|names? it|name(?:\s*[:=]|\s+is|\s+will be)|call (?:it|this|(?:our|my|the|this) (?:new )?(?:recipe|balm|salve|one|mix))|(?:save|store|keep|record|enter|file) (?:it|this|that)(?: one)? (?:as|under)|(?:under|by|with) the name(?: of)?|under|as(?! (?:the|our|its) name\b| (?:well|a|an|follows|usual|before|always|it|we)\b))\s+["“']?([^:,\n("“”.;!?]{2,60}?)["”']?\s*(?=[:,\n(.;!?=]|\s[-–—]\s|\bwith\b|\bis\b|\bwhich\b|\b(?:in|at|for|from|to|into) (?:the|our|my|all|us|me)\b|\b(?:please|it|has|i|we|made|using|goes|thanks?)\b|$)/i;
 /** 'Market morning': a name in quotes, wherever it stands. */
 const quoted = /(?:^|[\s(:])["“'‘](\p{L}[^"“”'‘’\n:]{1,50})["”'’](?=[\s,.;:!?)]|$)/u;
 

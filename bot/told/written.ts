@@ -5,6 +5,7 @@ import { pointedNames } from '../readers/pointed-name.ts';
 import type { Reading } from '../reading.ts';
 import { toldInGroups } from './in-groups.ts';
 import { toldInTurn } from './in-turn.ts';
+import { pourAlone } from './pour-alone.ts';
 import { purchasesIn } from './purchases.ts';
 import { type Part, severalIn } from './several.ts';
 import { type Told, toldIn } from './told.ts';
@@ -76,5 +77,16 @@ export const writtenAsBought = (message: Reading, read: Read): Chosen | undefine
 export const writtenAsTold = (message: Reading, read: Read): Chosen | undefined => {
   const { reading } = pointedNames(message);
   const one = written(toldIn(reading), read);
-  return one ? echoed(one.chosen, [one.told]) : allWritten(severalIn(reading), read);
+  if (one) return echoed(one.chosen, [one.told]);
+  return allWritten(severalIn(reading), read) ?? pouredAlone(reading, read);
+};
+
+/** A pour that is whole in itself, without the talk around it. */
+const pouredAlone = (reading: Reading, read: Read): Chosen | undefined => {
+  const alone = pourAlone(reading);
+  const chosen = alone && read(alone.reading);
+  if (chosen?.topic.name !== 'batch') return undefined;
+  const over = alone.besides.map((words) => `I passed over "${echo(words)}".`);
+  const made = withAssumed(chosen, over);
+  return made && { ...made, told: true };
 };
