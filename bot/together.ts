@@ -19,6 +19,20 @@ const unlike = (warnings: readonly Warning[]): readonly Warning[] =>
 const blocksOf = ({ title, blocks }: Answer, at: number): readonly Block[] =>
   at === 0 ? blocks : [{ kind: 'text', text: title }, ...blocks];
 
+interface LotFigures {
+  readonly lot: unknown;
+}
+
+const lotsOf = ({ figures: { lots } }: Answer): readonly LotFigures[] | undefined =>
+  Array.isArray(lots) ? (lots as LotFigures[]) : undefined;
+
+/** All lots of the shelf that were told of, each as it stands in the end. */
+const allLots = (answers: readonly Answer[]): { readonly lots?: readonly LotFigures[] } => {
+  const each = answers.map(lotsOf);
+  if (each.includes(undefined)) return {};
+  return { lots: [...new Map(each.flatMap((lots = []) => lots).map((one) => [one.lot, one])).values()] };
+};
+
 /** Several answers as one. What they say of one and the same batch is told as it is in the end. */
 const asOne = (answers: readonly Answer[]): Answer => {
   const [first, ...more] = answers as [Answer, ...Answer[]];
@@ -26,7 +40,7 @@ const asOne = (answers: readonly Answer[]): Answer => {
   const same = more.every(({ figures }) => figures.lot !== undefined && figures.lot === first.figures.lot);
   const figures = same
     ? Object.assign({}, ...answers.map((answer) => answer.figures))
-    : { ...first.figures, also: more.map((answer) => answer.figures) };
+    : { ...first.figures, ...allLots(answers), also: more.map((answer) => answer.figures) };
   return {
     ...first,
     blocks: answers.flatMap(blocksOf),

@@ -10,7 +10,7 @@ const verbs: readonly (readonly [How, RegExp])[] = [
   ],
   [
     'back',
-    /^\W*back\s*:|\b(?:returned(?! (?:ones|tins|jars|pots|tubes|sticks)\b)|returns|(?:came|come|got|took|taken|brought|bringing|gave|give|given|handed|sent|posted|mailed|shipped|sending|passed|are|is|were|was|has|have)\b.{0,60}\bback(?! (?:in|as(?! (?:she|he|it|they|we|i)\b)|for)\b)|back from|(?:come|came|are|is) (?:back )?home from|(?:took|brought|carried|got)\b.{0,40}\bhome (?:again )?from|unsold\b.{0,30}\bfrom (?:the|our)|(?:was|were) (?:sent|brought|taken|handed) back)\b|\d+ (?:(?:tins?|jars?|pots?|sticks?|tubes?)\b|of _|_).{0,30}\bback\W*$/i,
+    /^\W*back\s*:|\b(?:returned(?! (?:ones|tins|jars|pots|tubes|sticks)\b)|returns|(?:came|come|got|took|taken|brought|bringing|gave|give|given|handed|sent|posted|mailed|shipped|sending|passed|are|is|were|was|has|have)\b.{0,60}\bback(?! (?:in|as(?! (?:she|he|it|they|we|i)\b)|for)\b)|back from|(?:picked|collected|fetched|took|taken|got)\b.{0,40}\b(?:up |down )?(?:again from|from\b.{0,30}\bagain)|(?:come|came|are|is) (?:back )?home from|(?:took|brought|carried|got)\b.{0,40}\bhome (?:again )?from|unsold\b.{0,30}\bfrom (?:the|our)|(?:was|were) (?:sent|brought|taken|handed) back)\b|\d+ (?:(?:tins?|jars?|pots?|sticks?|tubes?)\b|of _|_).{0,30}\bback\W*$/i,
   ],
   [
     'kept',

@@ -4,11 +4,12 @@ import { amountsIn, linesAmong } from './list-lines.ts';
 
 /** Asked for, and not told: "please keep", "can you note down", "save it", "recipe to remember". */
 const asksToKeep =
-  /\bnew recipe\b|\b(?:in|into|to|for) (?:the|our|my) (?:recipe )?(?:book|recipes|collection|notebook)\b|\brecipe (?:that )?(?:i'm|i am|we|we're|i) call(?:ing|ed)?\b|\blet(?:'s|s| us) call\b|(?:^|[.!,;:–(-]\s*|\b(?:please|pls|you|(?:can|could|may|shall|let) (?:we|i|us|me)|now|and|hi|hello|hey|to|then|just)\s+)(?:save|define|log|set up|keep|store|note(?: down)?|write(?: (?:it|this|that))? down|jot(?: (?:it|this|that))? down|remember|add|put|record|enter|file)\b/i;
+  /\bnew recipe\b|\b(?:this|it|that)(?: one| recipe)? (?:kept|saved|noted|stored|recorded)\b|\b(?:in|into|to|for) (?:the|our|my) (?:recipe )?(?:book|recipes|collection|notebook)\b|\brecipe (?:that )?(?:i'm|i am|we|we're|i) call(?:ing|ed)?\b|\blet(?:'s|s| us) call\b|(?:^|[.!,;:–(-]\s*|\b(?:please|pls|you|(?:can|could|may|shall|let) (?:we|i|us|me)|now|and|hi|hello|hey|to|then|just)\s+)(?:save|define|log|set up|keep|store|note(?: down)?|write(?: (?:it|this|that))? down|jot(?: (?:it|this|that))? down|remember|add|put|record|enter|file)\b/i;
 /** Of a recipe, or of something named like one. */
 const ofRecipe =
   /%|\bper ?cent\b|\bformulas?\b|\bmix(?:ture)?\b|\bparts\b|\b(?:cream|rub|ointment|polish|paste|bar)\b|\brecipes?\b|\bbalms?\b|\bsalves?\b|\bsticks?\b|\bbook\b|\bsave\b|\bstore\b/i;
-const elsewhere = /\b(?:bought|poured|lots?|tins? of|prices?|costs?|samples?|back|check|scale|label)\b/i;
+const elsewhere =
+  /\b(?:bought|poured|lots?|tins? of|prices?|costs?|samples?|(?:came|sent|brought|gave|took|put|give) (?:\w+ ){0,3}back|back from|check|scale|label)\b/i;
 
 const named =
   /\b(?:called|(?:has|have|having|with|gets?) the name|calling(?: it)?|named|names? it|name(?:\s*[:=]|\s+is|\s+will be)|call (?:it|this|(?:our|my|the|this) (?:new )?(?:recipe|balm|salve|one|mix))|(?:save|store|keep|record|enter|file) (?:it|this|that)(?: one)? (?:as|under)|(?:under|by|with) the name(?: of)?|under|as(?! (?:the|our|its) name\b| (?:well|a|an|follows|usual|before|always|it|we)\b))\s+["“']?([^:,\n("“”.;!?]{2,60}?)["”']?\s*(?=[:,\n(.;!?=]|\s[-–—]\s|\bwith\b|\bis\b|\bwhich\b|\b(?:in|at|for|from|to|into) (?:the|our|my|all|us|me)\b|\b(?:please|it|has|i|we|made|using|goes|thanks?)\b|$)/i;
@@ -17,7 +18,7 @@ const quoted = /(?:^|[\s(:])["“'‘](\p{L}[^"“”'‘’\n:]{1,50})["”'’
 
 /** Words around a name that are none of it. */
 const lead =
-  /^(?:(?:from now on|from today|as of now|(?:in|into|to|for) the (?:recipe )?book|is|define|log|set up|let's call|and|so|please|pls|can|could|would|will|you|hi|hello|now|just|save|keep|store|note|write|jot|remember|add|put|record|enter|file|down|in|into|the|book|this|that|it|one|a|an|my|our|new|recipe|version|of|to|for (?:me|us)|here is|here's|it's|it is)\b\s*)+/i;
+  /^(?:(?:from now on|from today|as of now|(?:in|into|to|for) the (?:recipe )?book|is|define|log|set up|let's call|and|so|please|pls|can|could|would|will|you|hi|hello|now|just|save|keep|store|note|write|jot|remember|add|put|record|enter|file|down|in|into|the|book|this|that|it(?!['’])|one|a|an|my|our|new|recipe|version|of|to|for (?:me|us)|here is|here's|it's|it is)\b\s*)+/i;
 const trail =
   /(?:\s*\b(?:(?:in|into|to|for|among) (?:the|our|my) (?:recipes?|recipe book|book|collection|notebook|list)|should be|belongs|goes like this|will be|now|equals|using|it's|it has|it is|for (?:me|us)|please|pls|is|are|has|with|made of|made from|of|again|anew|this time|from now on|once more|from today|a new version|as follows|goes|consists of|contains)\b)+\s*$/i;
 

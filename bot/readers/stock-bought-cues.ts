@@ -40,7 +40,7 @@ const notOurs =
 
 /** "The group next door has 500 g beeswax", "my aunt keeps 2 kg": somebody else's; what the cupboard has is ours. */
 const theyHave =
-  /\b(?:he|she|they|(?:the|my|our|his|her|a) (?!(?:old |big |little )?(?:stock|shelf|cupboard|cellar|store|box|drawer|fridge|larder|pantry|shed|kitchen|delivery|parcel|post|bag|bottle|jar|tub|tin|can|sack|label|lot)\b)\w+(?: \w+){0,2}) (?:still |also )?(?:has|have|had|owns?|keeps?) (?=\d|_|an?\b|half\b)/i;
+  /\b(?:he|she|they|(?:the|my|our|his|her|a) (?!(?:old |big |little )?(?:stock|shelf|cupboard|cellar|store|box|drawer|first|second|third|fourth|other|next|last|one|package|packet|crate|carton|fridge|larder|pantry|shed|kitchen|delivery|parcel|post|bag|bottle|jar|tub|tin|can|sack|label|lot)\b)\w+(?: \w+){0,2}) (?:still |also )?(?:has|have|had|owns?|keeps?) (?=\d|_|an?\b|half\b)/i;
 
 /** What is asked, planned, ordered, or somebody else's. */
 export const isElsewhere = (text: string, told: boolean): boolean =>

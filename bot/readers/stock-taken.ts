@@ -14,9 +14,9 @@ import { dayIn, isWhatIs, reasonIn } from './stock-told.ts';
 import { howMuchTaken, whichStock } from './stock-words.ts';
 
 const wasteCue =
-  /\b(?:threw|thrown(?! in\b)|throw|(?:dripped|dribbled|seeped|oozed) (?:away|out|off|down)|evaporated|toss(?:ed)?|chuck|dump|discard|loss(?:es)? (?:through|by|of|on|from|due)|out it (?:goes|went)|lose|lost|missing|bin(?= (?:\d|the |all |_))|(?:wrote|write|written) off|(?:knocked|tipped|fell|kicked) (?:it |them |_+ )?over|leaked|ruined|spoilt|spoiled|fell (?:on|off|down|out|in)|(?:on|over|across|under) the (?:floor|carpet|ground|lino|rug|worktop|hob|table|tiles|stairs)|got wet|(?<=\d ?(?:k?g|kilos?|grams?|ml|l|oz)(?: of _+| _+)? )(?:is|are|was|were|went|has|have) gone|binned|wasted|waste|discarded|spilled|spilt|chucked|dumped|dispos(?:e|ed|ing)|scrap(?:ped)?|ditch(?:ed)?|tipped|got rid of|(?:mouse|mice|rats?|ants|dog|cat|moths) (?:has |have |had )?(?:ate|eaten|got at|nibbled)|(?:gone|went|turned) (?:mouldy|rancid|off|bad)(?!.{0,60}\b(?:left|remain|still))|(?:in|into|to|on) the (?:bin|rubbish|trash|garbage|compost|compost heap|skip)|down the (?:drain|sink)|poured\b(?:(?!\bweigh).){0,60}\b(?:away|out))\b/i;
+  /\b(?:threw|thrown(?! in\b)|throw|(?:dripped|dribbled|seeped|oozed) (?:away|out|off|down)|evaporated|toss(?:ed)?|chuck|dump|discard|spillages?|breakages?|wastage|loss(?:es)? (?:through|by|of|on|from|due)|out it (?:goes|went)|lose|lost|missing|bin(?= (?:\d|the |all |_))|(?:wrote|write|written) off|(?:knocked|tipped|fell|kicked) (?:it |them |_+ )?over|leaked|ruined|spoilt|spoiled|fell (?:on|off|down|out|in)|(?:on|over|across|under) the (?:floor|carpet|ground|lino|rug|worktop|hob|table|tiles|stairs)|got wet|(?<=\d ?(?:k?g|kilos?|grams?|ml|l|oz)(?: of _+| _+)? )(?:is|are|was|were|went|has|have) gone|binned|wasted|waste|discarded|spilled|spilt|chucked|dumped|dispos(?:e|ed|ing)|scrap(?:ped)?|ditch(?:ed)?|tipped|got rid of|(?:mouse|mice|rats?|ants|dog|cat|moths) (?:has |have |had )?(?:ate|eaten|got at|nibbled)|(?:gone|went|turned) (?:mouldy|rancid|off|bad)(?!.{0,60}\b(?:left|remain|still))|(?:in|into|to|on) the (?:bin|rubbish|trash|garbage|compost|compost heap|skip)|down the (?:drain|sink)|poured\b(?:(?!\bweigh).){0,60}\b(?:away|out))\b/i;
 const useCue =
-  /\b(?:used|took(?! in\b| (?:the )?(?:lid|cap|top|seal|cork) off)|taken(?! in\b)|use up|gave away|went into|needed|borrowed|minus|melted(?= \d)|(?:take|took|knock|subtract|deduct|remove)\b(?! (?:the )?(?:lid|cap|top|seal|cork) off)(?=.{1,30}\b(?:off|from|out)\b)|made (?:some |a few |[a-z]+ )?(?:candles?|soaps?|polish|wraps?|firelighters)\b)\b|(?:^\W*|\b(?:i|we|i've|we've|just|also|and|then|have) )(?:gave|given|lent|sold|donated|swapped)(?! (?:me|us)\b)/i;
+  /\b(?:used|took(?! in\b| (?:the )?(?:lid|cap|top|seal|cork) off)|taken(?! in\b)|use up|gave away|(?:internal|own|private|other) use|went into|needed|borrowed|minus|melted(?= \d)|(?:take|took|knock|subtract|deduct|remove)\b(?! (?:the )?(?:lid|cap|top|seal|cork) off)(?=.{1,30}\b(?:off|from|out)\b)|made (?:some |a few |[a-z]+ )?(?:candles?|soaps?|polish|wraps?|firelighters)\b)\b|(?:^\W*|\b(?:i|we|i've|we've|just|also|and|then|have) )(?:gave|given|lent|sold|donated|swapped)(?! (?:me|us)\b)/i;
 /** A share of a lot is no amount, and not all of it. */
 const shareOf =
   /\b(?:half|third|quarter|part|some|most|bit|little|lots|much|few) (?:of|the)\b|\b(?:partly|half-?way)\b/i;
@@ -58,17 +58,28 @@ const isOfOther = ({ rest: { items, text } }: BenchReading): boolean =>
 const ofLot =
   /^ ?(?:worth )?(?:out )?(?:of|from|off|out of) (?:(?:the|my|our|lot|it|that|this)\b ?)*(?:_|[,;.]|(?:is|was|went|has|have|are|were|got|for|into|all)\b)/i;
 const isThere =
-  /\b(?:left|remain\w*|still|there(?:'s| is| are| were| was)|there should|have|has|holds?|hold|contains?|weigh\w*|really|count\w*|scales?|on the shelf|in stock|bought|got|received|arrived|came|only|now|down to|restock\w*)\b/i;
+  /\b(?:bought|received|arrived|came|count\w*|restock\w*|scales?|stocktake|(?:i|we)(?:'ve)? got)\b/i;
+const thereBefore =
+  /\b(?:have|has|had|there(?:'s| is| are| were| was)|only|still|holds?|contains?|weigh\w*|really|is|are|down to)\s+(?:(?:only|still|just|now|about|exactly|got)\s+)*$/i;
+const thereAfter = /\b(?:left|remain\w*|on the shelf|in stock|in total)\b/i;
+const saysThere = ({ from, to }: Item, text: string): boolean =>
+  isThere.test(text) ||
+  thereBefore.test(text.slice(Math.max(0, from - 40), from)) ||
+  thereAfter.test(text.slice(to));
 
 /** "Half of K12, 195 g". */
 const shareBefore =
   /\b(?:half|third|quarter|some|part|most|bit|lump|piece|chunk) (?:of|from|off) (?:the )?_+[\s,(]*(?:about )?$/i;
 
-export const isPartOf = ({ from, to }: Item, { rest: { text }, lots }: BenchReading): boolean =>
-  (ofLot.test(text.slice(to, to + 40)) || shareBefore.test(text.slice(Math.max(0, from - 40), from))) &&
-  (lots.some((lot) => lot.kind === 'lot' && lot.from >= to && lot.from - to < 24) ||
-    lots.some((lot) => lot.to < to)) &&
-  !isThere.test(text);
+export const isPartOf = (item: Item, { rest: { text }, lots }: BenchReading): boolean => {
+  const { from, to } = item;
+  return (
+    (ofLot.test(text.slice(to, to + 40)) || shareBefore.test(text.slice(Math.max(0, from - 40), from))) &&
+    (lots.some((lot) => lot.kind === 'lot' && lot.from >= to && lot.from - to < 24) ||
+      lots.some((lot) => lot.to < to)) &&
+    !saysThere(item, text)
+  );
+};
 
 const clauseEnd = /[,.;:](?=\s)|\b(?:so|because|and|but|since)\b|$/gi;
 

@@ -24,7 +24,7 @@ export const reasonIn = (text: string): string | undefined => {
 
 /** How much of a lot there is. */
 export const countCue =
-  /\b(?:is|are|was|were|now|down to|has|have(?! to\b)|had(?! to\b)|holds|should be|should have been|only|actually|really|left|adjust|set|count(?:ed)?|counts?|weigh(?:ed|s)?|correct(?:ion)?|inventory|stocktake|stock-take|says?|said|reads?|shows?|scales?|checked|weighing|in the (?:tub|jar|bag|bottle|bucket|can|canister))\b|[:=]/i;
+  /\b(?:is|are|was|were|now|down to|has|have(?! to\b)|had(?! to\b)|holds|should be|should have been|only|actually|really|left|adjust|set|count(?:ed)?|counts?|weigh(?:ed|s)?|correct(?:ion)?|inventory|stocktake|stock-take|says?|said|reads?|shows?|scales?|checked|weighing|in the (?:tub|jar|bag|bottle|bucket|can|canister)|stands at)\b|_\W{0,2}[:=]|\b(?:count|stock|weight|balance|status)\W{0,2}[:=]/i;
 /** "20 g less than the book says" is no count. */
 export const relative =
   /\b(?:less|(?<!once )more|fewer|short|over|under|too (?:much|little|many)|missing|difference|extra|loss(?:es)?|off)\b/i;
@@ -34,7 +34,7 @@ export const openCue =
 
 /** What the scale says now, where other amounts are told besides: "two bottles, 205 and 200 g, so it is really 405 g". */
 const saysNow =
-  /\b(?:(?:is|are|was|were) (?:really|now|only|down to)|(?:weighs?|weighed)(?: in)?(?: at| as)?|holds|there(?:'s| is| are)|left|left with|says?|reads?|shows?|comes? to|down to)\s*(?:(?:only|just|now|exactly|at|in)\s*)*$/i;
+  /\b(?:(?:is|are|was|were) (?:really|now|only|down to)|(?:weighs?|weighed)(?: in)?(?: at| as)?|holds|there(?:'s| is| are)|left|left with|says?|reads?|shows?|comes? to|stands at|down to)\s*(?:(?:only|just|now|exactly|at|in)\s*)*$/i;
 const isLeft =
   /^ (?:of (?:it|them|_+) )?(?:(?:is|are|was|were|still) )*(?:left|remain(?:s|ing)?|still there)\b/i;
 

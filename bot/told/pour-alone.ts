@@ -1,4 +1,5 @@
 import { readBench } from '../readers/bench-reading.ts';
+import { isPerPerson } from '../readers/group-number.ts';
 import { letters } from '../readers/lexicon.ts';
 import { oncePerReading, type Reading } from '../reading.ts';
 import { type Place, readAgain } from '../understand.ts';
@@ -14,6 +15,8 @@ const tonight = /\btonight\W*$/i;
 /** What was done besides is told by itself. */
 const doesMore =
   /\b(?:sold|gave|given|kept|keep|binned|threw|thrown|broke|broken|lost|returned|back|opened|bought|used|went|took|spilled|spilt|weighed|bath|degrees|lots?)\b/i;
+
+const forEach = /\b(?:each|apiece|per)\b/i;
 
 const clausesIn = (text: string): readonly Place[] => {
   const stops = [...text.matchAll(bounds)].map(({ index, 0: sign }) => index + sign.length);
@@ -49,6 +52,9 @@ export const pourAlone: (
       ![...bench.lots, ...bench.days].some((said) => isIn(said, clause)) &&
       !bench.rest.items.some((item) => isIn(item, clause) && /^[Rgvt%dpr]$/.test(item.letter));
     const said = text.slice(main.from, main.to).replace(/[\s,.:;!-]+$/, '');
+    // "12 people …, 2 tins each" counts something else than "2 tins".
+    if (forEach.test(said) && bench.rest.items.some((item) => isPerPerson(item, bench.rest.text)))
+      return undefined;
     if (!others.every(isTalk) || !tellsPlainly(said.replace(tonight, ''))) return undefined;
     return {
       reading: readAgain(said, reading),

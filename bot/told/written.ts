@@ -85,7 +85,7 @@ export const writtenAsTold = (message: Reading, read: Read): Chosen | undefined 
 const pouredAlone = (reading: Reading, read: Read): Chosen | undefined => {
   const alone = pourAlone(reading);
   const chosen = alone && read(alone.reading);
-  if (chosen?.topic.name !== 'batch') return undefined;
+  if (!alone || chosen?.topic.name !== 'batch') return undefined;
   const over = alone.besides.map((words) => `I passed over "${echo(words)}".`);
   const made = withAssumed(chosen, over);
   return made && { ...made, told: true };
