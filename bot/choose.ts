@@ -1,6 +1,6 @@
-import { lotKey } from '../core/bench/codes.ts';
 import { defined } from '../core/defined.ts';
-import { type Asked, askedOfBench } from './asked/asked.ts';
+import { askedAnyhow, askedRather } from './choose-asked.ts';
+import { toldInstead, writer } from './choose-told.ts';
 import { chooseWhole } from './choose-whole.ts';
 import { type Chosen, withAssumed } from './chosen.ts';
 import { gathered } from './gathered/gather.ts';
@@ -9,21 +9,16 @@ import { echo } from './readers/ask-back.ts';
 import { isOfOthers } from './readers/beside.ts';
 import { isCalledOff } from './readers/called-off.ts';
 import { type Gist, gistsOf, sentencesAlone } from './readers/gist.ts';
-import { lotsIn } from './readers/lots.ts';
 import { askedOfSpoken } from './readers/of-spoken-lot.ts';
 import { pointedNames } from './readers/pointed-name.ts';
 import { spokenOf } from './readers/spoken-of.ts';
 import type { Veils } from './readers/veiled-names.ts';
-import { claim, type Reading } from './reading.ts';
-import { isOpen, isPuzzle, isRequest, surest, writes } from './surest.ts';
-import { inPast } from './told/present.ts';
-import { writtenAsBought, writtenAsTold, writtenInTurn } from './told/written.ts';
+import type { Reading } from './reading.ts';
+import { isOpen, isPuzzle, isRequest, sureAlone, surest, writes } from './surest.ts';
+import { writtenInTurn } from './told/written.ts';
 import type { Topic } from './topic.ts';
 import { readAgain } from './understand.ts';
 import { unveiled } from './unveiled.ts';
-
-/** How sure a topic has to be of one sentence of several. */
-const sureAlone = 2.6;
 
 /** "When do we pour" after a workshop is about that, whatever it would mean by itself. */
 const goingOn = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
@@ -149,100 +144,6 @@ const askedOfBook = (whole: Chosen, reading: Reading, topics: readonly Topic[]):
 };
 
 const passedOver = (gist: { readonly passedOver: string }): string => `I passed over "${gist.passedOver}".`;
-
-/** What would be written of a lot or a batch that this book does not have comes to nothing. */
-const isOfNothing = ({ topic, claim: said }: Chosen, { bench }: Reading): boolean => {
-  if (said.kind !== 'request' || !/^(?:batch|stock|reaction)$/.test(topic.name)) return false;
-  const { action, lot } = said.request;
-  if (topic.name === 'reaction')
-    return (
-      action === 'note' &&
-      typeof lot === 'string' &&
-      bench.lots.has(lotKey(lot)) &&
-      !bench.batches.has(lotKey(lot))
-    );
-  if (typeof lot !== 'string' || !/^(?:counted|dated|opened|taken|gone|back|note)$/.test(String(action)))
-    return false;
-  return !bench.lots.has(lotKey(lot)) && !bench.batches.has(lotKey(lot));
-};
-
-/** What a topic would write down of a plain form. */
-const writer = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
-  const chosen = surest(reading, topics);
-  return isRequest(chosen) && writes(chosen) ? chosen : undefined;
-};
-
-const boughtOf = (reading: Reading, topics: readonly Topic[]): Chosen | undefined =>
-  writtenAsBought(reading, (plain) => writer(plain, topics));
-
-/** What is told plainly: one thing, or several of one kind. */
-const toldOf = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
-  const read = (plain: Reading): Chosen | undefined => writer(plain, topics);
-  return writtenAsTold(reading, read) ?? writtenInTurn(reading, read, 1);
-};
-
-/** "I open S3 now": told by somebody who has one tense for everything. */
-const toldInPresent = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
-  const past = inPast(reading);
-  const told = past && (writer(past, topics) ?? boughtOf(past, topics) ?? toldOf(past, topics));
-  return past && withAssumed(told, [`I read that as "${echo(past.text)}".`]);
-};
-
-/** "Opened K12 and threw away 20 g of G7": what is read without one of the codes in it was not read as a whole. */
-const isPartOnly = ({ claim: said }: Chosen, reading: Reading): boolean => {
-  const codes = lotsIn(reading);
-  if (codes.length < 2 || said.kind !== 'request') return false;
-  const request = JSON.stringify(said.request).toLowerCase();
-  return codes.some(({ code }) => !request.includes(code.toLowerCase()));
-};
-
-/** What is told, where no topic reads it as something to be written down as a whole. */
-const toldInstead = (
-  whole: Chosen | undefined,
-  reading: Reading,
-  topics: readonly Topic[],
-): Chosen | undefined => {
-  const action = whole?.claim.kind === 'request' ? String(whole.claim.request.action) : '';
-  const isKnown =
-    (isRequest(whole) && /^(?:recipe|batch)$/.test(whole.topic.name)) || /^(?:bought|infused)$/.test(action);
-  const bought = isKnown ? undefined : boughtOf(reading, topics);
-  if (bought) return bought;
-  const isWritten =
-    isRequest(whole) && writes(whole) && !isOfNothing(whole, reading) && !isPartOnly(whole, reading);
-  if (isWritten) return undefined;
-  return toldOf(reading, topics) ?? (isPuzzle(whole) ? toldInPresent(reading, topics) : undefined);
-};
-
-const benchTopics: ReadonlySet<string> = new Set(['batch', 'stock', 'trace', 'expiry', 'reaction', 'book']);
-
-/** "How much beeswax have I still got": what stands on the shelf is meant, whatever else the words could be. */
-const ofShelf =
-  /\bhow much\b.{0,40}\b(?:still|left|have (?:we|i)(?: still)? got|do (?:we|i) (?:still )?have|remain\w*)\b/i;
-const isPointed = ({ subject }: Asked, { items, text, last }: Reading): boolean =>
-  (subject.pointed === true &&
-    (last === undefined || subject.assumed.length === 0 || benchTopics.has(last.topic))) ||
-  (subject.kind === 'ingredient' && ofShelf.test(text) && !items.some(({ letter }) => /[ncR]/.test(letter)));
-
-/** A question of the bench book in words that no topic knows. */
-const askedAnyhow = (
-  message: Reading,
-  topics: readonly Topic[],
-): (Chosen & { readonly asked: Asked }) | undefined => {
-  const asked = askedOfBench(message) ?? askedOfBench(pointedNames(message).reading);
-  const topic = topics.find(({ name }) => name === asked?.topic);
-  return asked && topic
-    ? { topic, asked, claim: claim(asked.request, sureAlone, asked.subject.assumed) }
-    : undefined;
-};
-
-/** The same where another topic took it for its own. */
-const askedRather = (whole: Chosen, reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
-  const found = writes(whole) && !isOfNothing(whole, reading) ? undefined : askedAnyhow(reading, topics);
-  if (!found || (found.topic === whole.topic && !found.asked.other)) return undefined;
-  const isOwn = benchTopics.has(whole.topic.name) && !isOfNothing(whole, reading);
-  const isSure = isOwn ? (found.asked.other ?? found.asked.sure) : isPointed(found.asked, reading);
-  return isSure ? found : undefined;
-};
 
 /** What part of a message, or another look at it, comes to. */
 const byLooks = (

@@ -41,5 +41,8 @@ export const isOpen = (chosen: Chosen | undefined): boolean =>
 /** As sure as a topic can be: its own words, and all accounted for. */
 export const mostCertain = 3;
 
+/** How sure a topic has to be of one sentence of several. */
+export const sureAlone = 2.6;
+
 export const writes = (chosen: Chosen): boolean =>
   chosen.claim.kind === 'request' && chosen.topic.wouldWrite(chosen.claim.request);
