@@ -104,6 +104,12 @@ export const facets: readonly Facet[] = [
     of: { lot: sheet, batch: sheet, recipe: ofBatch(sheet) },
   },
   {
+    cue: /\b(?:worry|worried|worries|concerned|affected|in danger|suspect)\b.{0,20}\b(?:about|by|over)?|\b(?:still )?out (?:there|in the (?:world|open))\b|\bwhat (?:has |have )?(?:happened|became|become) (?:to|of) (?:the |our |all )*(?:tins|jars|pots|sticks|tubes)\b/i,
+    never: /\bbest before\b|\bdates?\b|\breactions?\b/i,
+    sure: /\b(?:worry|worried|affected|concerned)\b|\bout there\b|\b(?:tins|jars|pots|sticks|tubes)\b/i,
+    of: { lot: trace, batch: trace, recipe: ofBatch(trace) },
+  },
+  {
     cue: /\b(?:why|how come|what makes|reason|decides?|responsible for|sets? (?:the|its|their|that|this)|limits?|shortens?)\b/i,
     never: /\bwhy not\b/i,
     of: { batch: batchPage, recipe: ofBatch(batchPage), lot: lotPage },

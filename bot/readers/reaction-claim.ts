@@ -44,7 +44,7 @@ const loose = /(?:[\s,;:.-]|\b(?:after|from|to|with|using|of|on|the|batch|lot|ti
 
 /** "Please make a note of it": said of a reaction, it is no note of the batch. */
 const toBeNoted =
-  /[\s,;.]*\b(?:and |so )?(?:please |kindly )?(?:(?:make|take|jot|put) (?:down )?a note of (?:it|that|this)|(?:write|put|note|jot) (?:it|that|this) down|record (?:it|that|this)|note (?:it|that|this))\b(?: please)?/i;
+  /[\s,;.]*\b(?:and |so )?(?:(?:can|could|would|will) (?:you|we) )?(?:please |kindly )?(?:(?:make|take|jot|put) (?:down )?a note of (?:it|that|this)|(?:write|put|note|jot) (?:it|that|this) down|record (?:it|that|this)|note (?:it|that|this)(?: down)?)\b(?: as an? (?:adverse )?reaction)?(?: please)?\??/i;
 
 /** What happened in the maker's words, without codes, dates, contact and the words that only ask to write it down. */
 const toldIn = (text: string): Told => {
@@ -122,7 +122,7 @@ const hotSplash = /\b(?:hot|melted|boiling) (?:oil|wax|balm|butter|fat|steam|wat
 const hasSigns = (reading: Reading, bench: BenchReading): boolean =>
   signs.test(reading.text.replace(noSigns, ' ')) &&
   !hotSplash.test(reading.text) &&
-  !asks.test(reading.text) &&
+  !asks.test(reading.text.replace(toBeNoted, ' ')) &&
   (bench.lots.length > 0 || someone.test(reading.text));
 
 /** The record a message names: "R3", where it is no lot of the group. */
@@ -181,13 +181,13 @@ const isReport = (bench: BenchReading): boolean =>
 
 /** A question, whether it begins with the code of a batch or not. */
 const isAsked = (reading: Reading, { rest }: BenchReading): boolean =>
-  asks.test(reading.text) || asks.test(rest.text);
+  asks.test(reading.text.replace(toBeNoted, ' ')) || asks.test(rest.text.replace(toBeNoted, ' '));
 
 /** "Somebody had an allergic reaction to 26-KIVO". */
 const hadOne = /\b(?:had|has|got|gets|suffered|developed|having)\b.{0,30}\breactions?\b/i;
 const isEntry = /^\W*(?:adverse )?reaction (?:record|report|entry|note)\s*[:.,-]/i;
 const asksList = ({ rest, lots }: BenchReading): boolean =>
-  listed.test(rest.text) &&
+  listed.test(rest.text.replace(toBeNoted, ' ')) &&
   !isEntry.test(rest.text) &&
   !signs.test(rest.text) &&
   (lots.length === 0 || asks.test(rest.text) || !hadOne.test(rest.text));

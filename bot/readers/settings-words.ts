@@ -119,7 +119,8 @@ export const readRole = (text: string): Found => {
     ?.replace(/^role\s+/i, '')
     .replace(/\s+(?:members?|role)$/i, '')
     .trim();
-  if (!role) return none;
+  // "I have to write to everyone who got it, who was that?" is no role.
+  if (!role || /[?,]|\bwho\b/i.test(role)) return none;
   const all =
     /^(?:(?:free|open|allowed|okay?|possible) (?:for|to) )?(?:everyone|everybody|anyone|all|all members|all of us)$/i.test(
       role,

@@ -36,6 +36,13 @@ const otherWords: readonly (readonly [RegExp, string])[] = [
     '$1',
   ],
   [/\bused 4(?=\W*$)/gi, 'used for'],
+  [/\bwhat (?:does|did|will) (?:that|this|it) leave (?:us |me )?(?=(?:of|in|from)\b)/gi, 'what is left '],
+  [/\bwhat does (\S{2,20}) stand at\b/gi, 'how much is left of $1'],
+  // "Picked 2 tins of it up from the chemist again".
+  [
+    /\b(?:picked|collected|fetched) ((?:\d{1,3}|one|two|three|four|five|six) (?:tins?|jars?|pots?|tubes?|sticks?)(?: of \S{2,20})?) (?:up )?from ([^,.;\d]{2,40}) again\b/gi,
+    'got $1 back from $2',
+  ],
   [/\bscented with (?=\w)/gi, 'with '],
   [/\b(?:odou?rless|smells? of nothing|no aroma|non-?scented)\b/gi, 'unscented'],
 ];
