@@ -53,7 +53,7 @@ const eachOfThem =
   /\beach of (?:the |our |my )?[\w-]+ .{0,40}\b(?:an?|one|a single) (?:tin|jar|pot|stick|tube|of)\b|\beach of (?:the |our |my )?[\w-]+ .{0,30}\b(?:got|took|had|received) one\b/i;
 /** "Each child took one home, so 24 sticks …". */
 const oneEach =
-  /\b(?:each|every) (?!of\b)\p{L}+(?: \p{L}+)? (?:took|got|had|has|received) (?:one|an? \p{L}+)\b/iu;
+  /\b(?:(?:each|every) (?!of\b)\p{L}+(?: \p{L}+)?|each of the (?:\d{1,3} )?\p{L}+) (?:took|got|had|has|received) (?:one|two|three|an? \p{L}+)\b/iu;
 const followedByTins = (text: string, { to }: Pick<Item, 'to'>): boolean =>
   /^\s*(?:more |new |full |little )?(?:tins?|jars?|pots?|sticks?|tubes?)\b/i.test(text.slice(to, to + 16));
 

@@ -2,7 +2,7 @@ import type { Item } from './item.ts';
 import { letters } from './lexicon.ts';
 
 const groupBefore =
-  /\b(?:groups?|class|classes|teams?|tables?|years?|grades?|rooms?|forms?|bench|session|course|wards?|units?)\s+(?:no\.? ?|number )?(?:\w{1,6}(?:,|\s*&|\s+and)\s*)*$/i;
+  /\b(?:at|from|in|to|of) (?:house )?(?:number|no\.?|nr\.?) $|\b(?:groups?|class|classes|teams?|tables?|years?|grades?|rooms?|forms?|bench|session|course|wards?|units?)\s+(?:no\.? ?|number )?(?:\w{1,6}(?:,|\s*&|\s+and)\s*)*$/i;
 
 const peopleAfter =
   /^ (?:(?:of (?:us|them)|little|young|new|eager|other) )*(?:pupils?|students?|children|kids|people|persons?|participants?|guests?|learners?|makers?|women|men|ladies|girls|boys|friends|members?|helpers?|volunteers?|beginners?|scouts?|guides|brownies|colleagues|teenagers|adults|of us)\b/i;

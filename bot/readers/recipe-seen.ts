@@ -7,9 +7,10 @@ import type { Reading } from '../reading.ts';
  */
 export const versionsSeen = ({ last, recipes }: Reading, name: string): number | undefined => {
   const { action, name: before, seen } = last?.topic === 'recipe' ? last.request : {};
-  const same = typeof before === 'string' && nameKey(before) === nameKey(name);
+  const recipe = recipes.exact(name);
+  const same = typeof before === 'string' && nameKey(before) === nameKey(recipe?.name ?? name);
   if (same && typeof seen === 'number' && action === 'show') return seen;
   // Their own save made one more.
   if (same && typeof seen === 'number' && action === 'save') return seen + 1;
-  return recipes.exact(name)?.versions.length;
+  return recipe?.versions.length;
 };

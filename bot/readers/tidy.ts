@@ -36,8 +36,24 @@ const otherWords: readonly (readonly [RegExp, string])[] = [
     '$1',
   ],
   [/\bused 4(?=\W*$)/gi, 'used for'],
+  [/\bb['’]wax\b/gi, 'beeswax'],
+  [/\bb\/b\b/gi, 'best before'],
+  // "Note for yesterday: …", "yesterday's page: …".
+  [
+    /\b(?:late |missing )?(?:note|entry) for (yesterday|today|(?:mon|tues|wednes|thurs|fri|satur|sun)day)\s*:\s*/gi,
+    '$1: ',
+  ],
+  [/^\s*(yesterday|today)'s (?:page|entry|entries|list|notes?)\s*:\s*/gi, '$1: '],
+  [
+    /\b(?:i |we )?(?:have )?miscounted(?: the (?:pour|batch|tins|jars|pots|sticks|tubes))?\s*[:,-]\s*(\S{2,20}) (?:came to|was|were|is|are) (?=\d)/gi,
+    '$1 was really ',
+  ],
   [/\bwhat (?:does|did|will) (?:that|this|it) leave (?:us |me )?(?=(?:of|in|from)\b)/gi, 'what is left '],
   [/\bwhat does (\S{2,20}) stand at\b/gi, 'how much is left of $1'],
+  [
+    /\b(?:anything|something|what|what's|whats|which)(?: (?:is|are|has|have|dropped|fallen|gone|now)){0,3} (?:below|under|beneath) (?:its|their|the|our|a) (?:marks?|minimum|re-?order level|limit|levels?)\b/gi,
+    'what is running low',
+  ],
   // "Picked 2 tins of it up from the chemist again".
   [
     /\b(?:picked|collected|fetched) ((?:\d{1,3}|one|two|three|four|five|six) (?:tins?|jars?|pots?|tubes?|sticks?)(?: of \S{2,20})?) (?:up )?from ([^,.;\d]{2,40}) again\b/gi,
@@ -63,6 +79,7 @@ const typed: Readonly<Record<string, string>> = {
   hw: 'how',
   hows: "how's",
   yday: 'yesterday',
+  yest: 'yesterday',
   ystrday: 'yesterday',
   '2day': 'today',
   '2nite': 'tonight',

@@ -38,8 +38,8 @@ export const stock = `
 ! nearly almost soon half bought opened
 
 = {lot} is really {g}[ on {date}]
-? weigh* scale scales left remain* there_is there_are contains holds only really count counted still down_to stocktake in_it shows says reads has_in
-+ rest remainder now on_it tells gives gave me bottom is
+? weigh* scale scales left remain* there_is there_are contains holds only really count counted still down_to stocktake inventory in_it shows says reads has_in
++ rest remainder now on_it tells gives gave me bottom is found half year yearly monthly
 ! used bought threw binned spilled less more fewer short missing poured lost opened arrived took
 
 = {lot} is best before {best}
