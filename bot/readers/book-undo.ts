@@ -80,7 +80,6 @@ const takesBack =
 const polite =
   /^(?:(?:please|pls|can you|could you|would you|will you|i|we|want to|need to|have to|let's|just|ok|oh|no|sorry|then|now|quickly)\s+)+|\s+(?:please|pls|for me|for us|thanks|thank you|again|now|then|would you|quickly)$/gi;
 
-/** "No, that was the candle wax. Undo!": why it is taken back is talk, as long as no other figure is told. */
 /** "Undo the specimen", right after it. */
 const undoOf = /^undo (?:the|that|my|this) [\p{L}-]+(?: [\p{L}-]+)?$/iu;
 const isOfLast = (text: string, { last, items }: Reading): boolean =>
@@ -88,6 +87,7 @@ const isOfLast = (text: string, { last, items }: Reading): boolean =>
   last.done === true &&
   undoOf.test(text.replace(polite, '').trim()) &&
   !items.some(({ letter }) => /[iR]/.test(letter));
+/** "No, that was the candle wax. Undo!": why it is taken back is talk, as long as no other figure is told. */
 const withReason = (text: string, { items, last }: Reading): boolean => {
   if (items.some(({ letter }) => /[gvc%t]/.test(letter))) return false;
   const clauses = text.split(clauseEnd).filter((clause) => clause.trim() !== '');
