@@ -87,7 +87,7 @@ const readSpan = (text: string, bare: string): PeriodSaid | undefined => {
 };
 
 const monthOrYear = new RegExp(
-  `\\b(by (?:the )?end of |before (?:the )?end of |until (?:the )?end of |till (?:the )?end of |by |before |until )?(?:in |during |the )*(?:(${monthNames})\\b,?\\s*)?(20\\d{2})?\\b`,
+  `\\b((?:by|before|until|till|to|up to) (?:the )?(?:very )?end of |by |before |until )?(?:in |during |the )*(?:(${monthNames})\\b,?\\s*)?(20\\d{2})?\\b`,
   'gi',
 );
 
@@ -153,6 +153,8 @@ const oneDay = (day: DaySaid, before: string): Omit<PeriodSaid, 'rest'> => {
   const { future, whole } = day;
   const cue = untilCue.exec(before)?.[1]?.toLowerCase();
   const from = whole === undefined ? future : startOf(day);
+  // "Before the end of March" is all of March.
+  if (cue === 'before' && whole !== undefined && /\bend of\b/i.test(day.said)) return { until: future };
   if (cue === 'before') return { until: plusDays(from, -1) };
   if (cue !== undefined || /^(?:in|within|by|until|till|up to)\b/i.test(day.said)) return { until: future };
   return { from, until: future };

@@ -9,7 +9,7 @@ const toBeSafe =
   /^\s*(?:just )?(?:to be (?:on the safe side|safe|sure|certain)|for (?:safety's sake|the (?:file|folder|binder|record|records))|while (?:i|we)(?:'m| am|'re| are) (?:at it|here))\s*[,:]?\s+(?=(?:i|we|please|could|can|may|show|give|print|what|which|where|who|how|the|make)\b)/i;
 /** "Could we keep 2 of it aside as samples please": asked for, and done by writing it down. */
 const asksToKeep =
-  /^\s*(?:please )?(?:can|could|may|might) (?:we|i|you) (?:please )?(?=(?:keep|put|set|hold)\b[^?\n]{1,60}\b(?:aside|back|by)\b[^?\n]{0,30}\b(?:samples?|please)\b)/i;
+  /^\s*(?:please )?(?:can|could|may|might) (?:we|i|you) (?:please )?((?:keep|put|set|hold)\b[^?\n]{1,60}\b(?:aside|back|by)\b[^?\n]{0,40}\b(?:samples?|please)\b[^?\n]{0,40})\??/i;
 /** "I'd like it in the book as lot M27". */
 const likedInBook =
   /\b(?:i|we)(?:'d| would) like (?:it|that|this|them|these) (?:put |written |entered |noted )?(?:down )?in(?:to)? (?:the|our) (?:book|stock|records?)\b/gi;
@@ -37,7 +37,7 @@ export const withoutOpening = (text: string): string => {
     .replace(inMinutes, '')
     .replace(beforehand, '')
     .replace(toBeSafe, '')
-    .replace(asksToKeep, '')
+    .replace(asksToKeep, '$1')
     .replace(likedInBook, 'in the book');
   const saved = savedInSentences.exec(plain);
   return saved

@@ -6,6 +6,7 @@ import { asksOrPlans, type BenchText, longestNote, readBenchText } from './bench
 import { withoutDenied } from './denied.ts';
 import { isGroupNumber } from './group-number.ts';
 import type { Item } from './item.ts';
+import { claimChangedBy } from './stock-changed-by.ts';
 import { claimCounted } from './stock-counted.ts';
 import { claimCountedEach, claimEmptyEach, claimOpenedEach } from './stock-lots.ts';
 import { claimTaken } from './stock-taken.ts';
@@ -107,6 +108,7 @@ export const claimLot = (reading: Reading, text: BenchText): Claim | undefined =
   if (noted) return noted;
   if (asksOrPlans(text.bench.rest.text)) return undefined;
   const found =
+    claimChangedBy(reading, text) ??
     claimTaken(reading, text) ??
     claimCounted(reading, text) ??
     claimCountedEach(reading, text.bench) ??

@@ -1,5 +1,6 @@
 import type { BookEvent, BookState, SavedRecipe } from '../../core/book.ts';
 import { weighedIfWatched } from '../../core/check/shares.ts';
+import { ingredientById } from '../../core/ingredients.ts';
 import { exactName, nameKey } from '../../core/names.ts';
 import { resolveRecipe } from '../../core/resolve.ts';
 import { fail, ok, type Result } from '../../core/result.ts';
@@ -39,10 +40,16 @@ const isTelling = (name: string): boolean => {
 /** "Body butter" is what makers call what they make, before it is a butter to melt. */
 const ofTheBody = /^(?:body|hand|foot|lip|face|heel) (?:butter|oil|wax|balm)$/i;
 
+/** "Jojoba bar", "Shea bar": what is poured as a bar. A bar of wax is bought. */
+const isBarOf = (name: string, ids: readonly string[]): boolean =>
+  /\bbars?$/i.test(name) && ids.every((id) => ingredientById(id)?.kind !== 'wax');
+
 /** A name that is a word of the reader's own, or an ingredient's, could never be told from it again. */
 export const nameTrouble = (name: string): Trouble | undefined => {
-  const ingredient = exactName(nameKey(name)) !== undefined && !ofTheBody.test(name);
-  if ((isTelling(name) || ofTheBody.test(name)) && !ingredient) return undefined;
+  const ids = exactName(nameKey(name));
+  const own = ofTheBody.test(name) || (ids !== undefined && isBarOf(name, ids));
+  const ingredient = ids !== undefined && !own;
+  if ((isTelling(name) || own) && !ingredient) return undefined;
   return {
     code: 'not-allowed',
     text: `"${name}" would be mistaken for ${ingredient ? 'an ingredient' : 'part of a request'}. Give the recipe a name of its own, for example "Winter balm".`,
