@@ -93,7 +93,7 @@ const lead =
 
 /** "Can you change that to 12?", "please make it 5". */
 const changed =
-  /^\W*(?:(?:please|pls|ok|oh|sorry|and)\W+)*(?:(?:can|could|would|will) you (?:please )?)?(?:change|correct|alter|set|turn|make) (?:it|that|this|the (?:number|amount|count|lot|date|place|price|day|last one)|lot|date)(?: (?:to|into))? (?=\S)/i;
+  /^\W*(?:(?:please|pls|ok|oh|sorry|and)\W+)*(?:(?:can|could|would|will) you (?:please )?)?(?:change|correct|alter|set|turn|make) (?:it|that|this|the (?:number|amount|count|lot|date|place|price|day|last one)|(?:lot|date)(?= (?:to|into)\b))(?: (?:to|into))? (?=\S)/i;
 
 /** "X11, not X1": a lot that was just bought. */
 const bareCode = /^\p{Lu}{1,4}[-/]?\d{1,6}\W*$/u;

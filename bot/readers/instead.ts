@@ -18,19 +18,23 @@ export type Request = Readonly<Record<string, unknown>>;
 /** Who is not sure puts nothing right. */
 const unsure = /\b(?:maybe|perhaps|might|possibly|probably)\b|\bsorry (?:for|about) the\b/i;
 
-/** "WX-3 is really 880 g": told of a lot as it stands, and no other amount of what was told before. */
+/** "WX-3 is really 880 g", "K13: 400 g, counted again": told of a lot as it stands, and no other amount of what was told before. */
 const statesOwn = ({ lots: [code] }: BenchReading, { text }: Reading): boolean =>
   code !== undefined &&
   /^\W*(?:(?:and|the|lot|batch)\W+)*$/i.test(text.slice(0, code.from)) &&
-  /^\W*(?:is|are|was|were|weighs?|weighed|has|have|had|holds?|held|contains?|reads?|shows?) (?:really|actually|only|now|in fact|still)\b[^\d]{0,20}\d/i.test(
+  /^\W*[:=]\s*\d|^\W*(?:is|are|was|were|weighs?|weighed|has|have|had|holds?|held|contains?|reads?|shows?) (?:really|actually|only|now|in fact|still)\b[^\d]{0,20}\d/i.test(
     text.slice(code.to),
   );
+
+/** "Please correct lot Q2 to 1.4 kg" names what it puts right. */
+const correctsNamed = /^\W*(?:(?:please|pls|kindly|and|now|also|then|can you|could you)\W+)*correct\b/i;
 
 /** The message, where it puts right what was told before and tells of nothing else. */
 export const putRight = (reading: Reading): BenchReading | undefined => {
   if (
     reading.tokens.length > mostTokens ||
-    /\?|^\W*correct\b/i.test(reading.text) ||
+    reading.text.includes('?') ||
+    correctsNamed.test(reading.text) ||
     unsure.test(reading.text) ||
     !putsRight.test(reading.text)
   )

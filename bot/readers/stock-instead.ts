@@ -39,10 +39,6 @@ const amountAnew = (
   return (grams ?? on) === undefined ? undefined : defined({ grams, on });
 };
 
-/** "K13: 400 g, counted again" is a count of its own; only who takes back what was said puts another lot with its amount in its place. */
-const takesBack =
-  /^\W*(?:no|nope|nah|sorry|oops|whoops|wait|pardon|actually|correction|hang on|hold on|rather|my mistake|i mean|i meant|make (?:it|that)|(?:it|that) (?:was|is|should))\b|\b(?:meant|sorry|not _|wrong lot|should (?:be|have been))\b/i;
-
 /** The other lot it was of, known to the book, with its amount or without. */
 const otherLot = (
   reading: Reading,
@@ -56,7 +52,6 @@ const otherLot = (
   const known = reading.bench.lots.get(lotKey(code.code))?.ingredient ?? '';
   const told = [...numbersIn(bench), ...bench.rest.items.filter(isAmount)].length;
   const grams = amountIn(bench, known, reading);
-  if (told > 0 && !takesBack.test(reading.text)) return undefined;
   return told > 0 && grams === undefined ? undefined : { lot: code.code, ...defined({ grams }) };
 };
 
@@ -206,17 +201,12 @@ const afterCount = (reading: Reading, last: Request): Claim | undefined => {
   return anew?.grams === undefined ? undefined : claim({ ...last, grams: anew.grams }, insteadWeight);
 };
 
-/** "Please correct lot Q2 to 1.4 kg", after another lot was counted: what was told of that one stands. */
-const correctsOther = (reading: Reading, was: unknown): boolean =>
-  /^\W*(?:(?:please|pls|kindly|and|now|also|then|can you|could you)\W+)*correct\b/i.test(reading.text) &&
-  readBench(reading).lots.some(({ code }) => lotKey(code) !== lotKey(String(was)));
-
 /** What is put right of a lot that was bought, used, weighed, opened or marked, right after it was told. */
 export const claimStockInstead = (reading: Reading): Claim | undefined => {
   const { last } = reading;
   if (last?.topic !== 'stock') return undefined;
   const meant = codeAnew(reading, last);
-  if (meant || !last.done || correctsOther(reading, last.request.lot)) return meant;
+  if (meant || !last.done) return meant;
   const { request } = last;
   const { reading: said } = withoutDenied(reading);
   if (request.action === 'taken') return afterTaken(said, request);
