@@ -1,4 +1,5 @@
 import { entriesInSentences } from './entries.ts';
+import { withoutFrame } from './framed.ts';
 import { smallNumbers } from './number.ts';
 import { withoutOpening } from './opening.ts';
 import { withDaysInFigures } from './ordinal-days.ts';
@@ -200,7 +201,7 @@ export const tidy = (text: string): string => {
         '',
       )
     : plainEnd;
-  const opened = withDaysInFigures(withoutOpening(entriesInSentences(meant)));
+  const opened = withDaysInFigures(withoutOpening(withoutFrame(entriesInSentences(meant))));
   const whole = opened.includes('.') ? opened.replace(bareDecimal, '0.') : opened;
   const spelt = shortened(
     spoken(inCommonWords(whole))
