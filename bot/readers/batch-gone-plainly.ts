@@ -46,6 +46,13 @@ const outing =
   /^\W*(?:(?:hi|hello|evening|morning|afternoon|so|ok|well|right|just|pipkin)\W+)*(?:(?:i|we)(?:'m|'re|'ve| am| are| was| were| have| went)?\s+)?(?:(?:just|now|all|finally|safely|only)\s+)*(?:(?:got |came |come )?(?:back|home|in) from|been (?:to|at|out at)|(?:was|were|out|over|stood|spent (?:the|all) (?:day|morning|afternoon|evening)|(?:a |what a )?(?:good|great|busy|long|cold|wet|slow|lovely|quiet|fine) (?:day|morning|afternoon|evening)) at|went to)\s+((?:the|our|a|my|this|today's|yesterday's) [^,.;:!?\d_]{2,40}|\p{Lu}[^,.;:!?\d_]{2,40}?)(?:\s*[,.;:!]\s*|\s+and\s+)(?=.{0,60}\b(?:sold|gave|given|flogged|handed|left|shifted|swapped|people bought)\b)/iu;
 const days = /\s+(?:today|yesterday|this (?:morning|afternoon|evening)|last night|on \w+day|now)\s*$/i;
 const ownPlace = /\b(?:to|at) (?=(?:the|our|a|my|mrs?|ms)\b|\p{Lu}\p{Ll})/u;
+const ownTaker =
+  /\b(?:gave|given|sent|handed) (?:\p{Lu}\p{Ll}|(?:the|our|my|mrs?|ms) (?!(?:other|rest|remaining)\b))/u;
+const backFrom =
+  /^\s*(?:i am|i'm|we are|we're)(?: just| now| finally)? back from [^.!?\d_]{2,40}[.!]\s+(?=\S)/i;
+/** "I am back from the hall. Two tins were broken": nothing comes back. */
+const withoutComingHome = (text: string): string => text.replace(backFrom, '');
+
 const tookAndSold =
   /\b(?:took|brought|carried|had) (?:\S+ ){1,2}(?:tins? |jars? |pots? |tubes? |sticks? )?(?:of |from )?(_+) (?:along |down |over |up )?(?:to|with (?:me|us) to|at) ((?:the|our|a|my) [^,.;:!?\d_]{2,40}?|\p{Lu}[^,.;:!?\d_]{2,40}?)(?:,? (?:and|but)|[,;.]) (?:(?:i|we) )?(?:only |just )?(sold|gave away|got rid of) (\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)(?: of (?:them|those|these))?\b/iu;
 /** "Took 10 to the sale and sold 9 of them": nine went, and the tenth came home again. */
@@ -66,7 +73,7 @@ const onOuting = (text: string): string => {
   const said = text.slice(match[0].length).replace(/\s*\b(?:over |up |down )?there\b/i, '');
   const day = days.exec(match[1] ?? '')?.[0] ?? '';
   const place = (match[1] ?? '').replace(days, '').trim();
-  if (ownPlace.test(said)) return `${said}${day}`;
+  if (ownPlace.test(said) || ownTaker.test(said)) return `${said}${day}`;
   const end = /^[^,.;!]*/.exec(said)?.[0] ?? said;
   return `${end.trimEnd()} at ${place}${day}${said.slice(end.length)}`;
 };
@@ -125,9 +132,16 @@ export const gonePlainly = (message: Reading): Reading => {
   const byCode =
     [dealt, ofEachCode, tookSome].map((plainer) => plainer(each)).find((said) => said !== each.text) ??
     each.text;
-  const plain = [notSold, theySold, rightedAlong, binnedNow, onOuting, withoutWho, asked, onePersonIs].reduce(
-    (text, plainer) => plainer(text),
-    byCode,
-  );
+  const plain = [
+    notSold,
+    theySold,
+    rightedAlong,
+    binnedNow,
+    onOuting,
+    withoutComingHome,
+    withoutWho,
+    asked,
+    onePersonIs,
+  ].reduce((text, plainer) => plainer(text), byCode);
   return plain === each.text ? each : readAgain(plain, each);
 };

@@ -1,9 +1,38 @@
-/** "Thank you for keeping count.": said after everything, and nothing is kept. */
-const thanks =
-  /[.!?;]\s+(?:(?:many|lots of|with) )?(?:thanks|thank you|cheers|much obliged)\b[^.!?\n\d]{0,60}[.!]*\s*$/i;
-/** "Well done! Please show us …". */
-const praise =
-  /^\s*(?:well done|great|lovely|perfect|brilliant|wonderful|marvellous|excellent|splendid|super|good (?:job|work)|nice (?:job|work)|(?:thanks|thank you)\b[^.!?\n\d]{0,60})(?:,? (?:pipkin|everyone|all|team))?\s*[!.]+\s+(?=\S)/i;
+/** Sentences that are only talk, wherever they stand: nothing in them is counted, given, dated or asked. */
+const talk: readonly string[] = [
+  '(?:(?:many|lots of|with) )?(?:thanks|thank you|cheers|much obliged)\\b[^.!?\\n\\d]{0,60}',
+  '(?:well done|great|lovely|perfect|brilliant|wonderful|marvellous|excellent|splendid|super|(?:good|nice) (?:job|work))(?:,? (?:pipkin|everyone|all|team))?',
+  'sorry (?:to (?:bother|trouble|disturb) you|for (?:the|this) (?:late|long|delayed) (?:entry|message|note))(?: again| so late)?',
+  'it (?:has |had )?(?:rained|snowed|poured with rain)\\b[^.!?\\n\\d]{0,30}|it (?:was|is) (?:raining|snowing|a (?:lovely|cold|hot|wet|rainy|sunny|busy|long) (?:day|morning|afternoon|evening))\\b[^.!?\\n\\d]{0,30}',
+  'we (?:all )?had an? (?:\\p{L}+ )?(?:session|day|meeting|time|morning|afternoon|evening|class|workshop)\\b[^.!?\\n\\d]{0,30}',
+  'the (?:group|circle|class) met\\b[^.!?\\n\\d]{0,30}',
+  "(?:(?:and )?(?:another|one more|next|last)(?: one| thing| entry| item)|that(?:'s| is| was| will be) (?:all|it|everything)(?: (?:for (?:today|now|tonight|this (?:week|morning|evening))|from (?:me|us)|so far|then|folks))*)",
+  'see you\\b[^.!?\\n\\d]{0,30}|until (?:then|tomorrow|next time)|more (?:tomorrow|later|soon|next (?:time|week))|(?:bye|goodbye|good ?night|take care)(?: (?:for now|all|everyone|then))?',
+  'have an? \\p{L}+ (?:day|evening|weekend|week|time|night|morning|afternoon)\\b[^.!?\\n\\d]{0,20}|(?:i )?hope (?:you|all)\\b[^.!?\\n\\d]{0,40}',
+  "(?:i|we)(?:'ll| will) (?:write|tell|report|say|be in touch|let you know|send)\\b[^.!?\\n\\d]{0,40}",
+];
+const anyTalk = `(?:${talk.join('|')})`;
+const talkFirst = new RegExp(`^\\s*${anyTalk}\\s*[!.:]+\\s+(?=\\S)`, 'iu');
+const talkLast = new RegExp(`[.!?;]\\s+${anyTalk}[!.\\s]*$`, 'iu');
+
+/** "Hi all,", "morning everyone!": a greeting to everybody gives nothing to all. */
+const greeting =
+  /^\s*(?:hi|hello|hey|good ?morning|morning|good ?evening|evening|good ?afternoon|afternoon) (?:(?:to )?(?:you )?all|everyone|everybody|folks|team|both|friends)\s*[,.!:-]+\s+(?=\S)/i;
+
+/** "One more for the book:", "quick update:", "news from the kitchen:": what stands over an entry. */
+const headWords =
+  "(?:and|also|just|here|is|are|a|an|the|our|my|one|another|next|last|first|final|quick|short|small|little|new|good|bad|sad|great|more|thing|things|item|entry|entries|update|news|message|for|from|to|of|in|on|write|put|note|add|enter|down|book|record|records|today|today's|tonight's|kitchen|hall|bench|group|circle|me|us|you)";
+const head = new RegExp(`^\\s*(?<words>${headWords}(?:,? ${headWords}){0,7})\\s*:\\s+(?=\\S)`, 'i');
+const isHead = /\b(?:one|thing|things|item|entry|entries|update|news|message)\b/i;
+const withoutHead = (text: string): string => {
+  const [all, words] = head.exec(text) ?? [];
+  return all !== undefined && words !== undefined && isHead.test(words) ? text.slice(all.length) : text;
+};
+
+/** "Please note that …", "I would like to report that …": telling it is enough. */
+const toTell =
+  /^\s*(?:please |kindly )?(?:(?:can|could|would|will) you (?:please |kindly |just )?|(?:i|we)(?:'d| would)? (?:like|want|wish|need|have) to (?:also )?|(?:i|we) (?:can|may|must|should) (?:also )?|let me )?(?:note(?: down)?|tell you|say|report|mention|record|write down|add|let you know|inform you|be noted) that (?=\S)/i;
+
 const it = '(?: (?:it|that|this|them|these|everything|all of (?:it|that|this)))';
 const book =
   '(?: (?:in|into|to|for|on) (?:the|our|my) (?:bench book|book|records?|notebook|notes|file|books))';
@@ -13,13 +42,27 @@ const toBeWritten = new RegExp(
   'i',
 );
 
+/** "Could you note that I poured 12 tins?" asks nothing. */
+const withoutToTell = (text: string): string => {
+  const said = toTell.exec(text)?.[0];
+  if (said === undefined) return text;
+  const told = text.slice(said.length);
+  return /^\s*(?:can|could|would|will)\b/i.test(said) ? told.replace(/\s*\?\s*$/, '') : told;
+};
+
 /** What comes after so few characters is the message itself. */
 const leastBefore = 10;
-const without = (text: string, end: RegExp): string => {
+const withoutEnd = (text: string, end: RegExp): string => {
   const match = end.exec(text);
   return match && match.index >= leastBefore ? `${text.slice(0, match.index)}.` : text;
 };
 
+/** So many sentences of talk at either end. */
+const rounds = 3;
+
 /** A message without the frame of courtesies around what it tells or asks. */
-export const withoutFrame = (text: string): string =>
-  without(without(text, thanks).replace(praise, ''), toBeWritten);
+export const withoutFrame = (text: string, left = rounds): string => {
+  const start = [greeting, talkFirst].reduce((rest, frame) => rest.replace(frame, ''), text);
+  const bare = withoutEnd(withoutEnd(withoutHead(start), talkLast), toBeWritten);
+  return bare === text || left === 0 ? withoutToTell(bare) : withoutFrame(bare, left - 1);
+};
