@@ -82,13 +82,19 @@ const forWhom = (text: string): string | undefined => {
   return name === undefined || noPlace.test(name) || noName.test(name) ? undefined : name;
 };
 
+/** "Gave Anna 3 tins in the hall": who got them stands right behind the verb, and nobody after "to". */
+const ownReceiver =
+  /\b(?:gave|given|sent|handed|lent|mailed|posted|brought) (?:\p{Lu}\p{Ll}|(?:the|my|our|his|her) (?!(?:other|last|first|next|remaining|rest|usual|old|new)\b))(?!.*\bto (?:the|my|our|\p{Lu}))/u;
+
 /** "The tea room took 6", "gave the library 3 tins", "6 to the fair", "2 came back from the shop". */
 export const placeIn = (text: string, how: How): string | undefined => {
   if (how === 'back')
     return nameAfter(text, fromPlace)?.name ?? named(text, returner) ?? named(text, bareReturner);
+  if (how === 'kept' || how === 'wasted') return undefined;
+  const given = ownReceiver.test(text) ? named(text, receiver) : undefined;
+  if (given !== undefined) return given;
   const after = nameAfter(fromVerb(text), toPlace)?.name;
   if (after !== undefined && !pronoun.test(after)) return after;
-  if (how === 'kept' || how === 'wasted') return undefined;
   return (
     named(text, taker) ?? named(text, receiver) ?? forWhom(text) ?? named(text, bareTaker) ?? againTo(text)
   );

@@ -42,11 +42,16 @@ const toBeWritten = new RegExp(
   'i',
 );
 
+/** "Please note that 26-KIVO took long to set": of a batch or lot, and no figure in it, is a note. */
+const remark =
+  /^(?:(?:the )?(?:lot|batch) )?\S*\d\S*\s(?!.*\b(?:\d+|one|two|three|four|five|six|seven|eight|nine|ten|twelve|all|half)\b)/i;
+
 /** "Could you note that I poured 12 tins?" asks nothing. */
 const withoutToTell = (text: string): string => {
   const said = toTell.exec(text)?.[0];
   if (said === undefined) return text;
   const told = text.slice(said.length);
+  if (/\bnote\b/i.test(said) && remark.test(told)) return text;
   return /^\s*(?:can|could|would|will)\b/i.test(said) ? told.replace(/\s*\?\s*$/, '') : told;
 };
 

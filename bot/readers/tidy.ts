@@ -4,6 +4,7 @@ import { smallNumbers } from './number.ts';
 import { withoutOpening } from './opening.ts';
 import { withDaysInFigures } from './ordinal-days.ts';
 import { withRatiosInFigures } from './ratio-in-words.ts';
+import { withoutSideClauses } from './side-clauses.ts';
 /** Longest message that is read, in characters: a pasted recipe of sixty lines fits with room to spare. */
 export const maxMessageLength = 4000;
 
@@ -201,7 +202,9 @@ export const tidy = (text: string): string => {
         '',
       )
     : plainEnd;
-  const opened = withDaysInFigures(withoutOpening(withoutFrame(entriesInSentences(meant))));
+  const opened = withDaysInFigures(
+    withoutOpening(withoutSideClauses(withoutFrame(entriesInSentences(meant)))),
+  );
   const whole = opened.includes('.') ? opened.replace(bareDecimal, '0.') : opened;
   const spelt = shortened(
     spoken(inCommonWords(whole))
