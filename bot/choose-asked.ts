@@ -21,7 +21,8 @@ export const askedAnyhow = (
   message: Reading,
   topics: readonly Topic[],
 ): (Chosen & { readonly asked: Asked }) | undefined => {
-  const asked = askedOfBench(message) ?? askedOfBench(pointedNames(message).reading);
+  const named = pointedNames(message).reading;
+  const asked = askedOfBench(message) ?? (named === message ? undefined : askedOfBench(named));
   const topic = topics.find(({ name }) => name === asked?.topic);
   return asked && topic
     ? { topic, asked, claim: claim(asked.request, sureAlone, asked.subject.assumed) }
@@ -36,7 +37,7 @@ export const askedRather = (
 ): Chosen | undefined => {
   const found = writes(whole) && !isOfNothing(whole, reading) ? undefined : askedAnyhow(reading, topics);
   if (!found || (found.topic === whole.topic && !found.asked.other)) return undefined;
-  const isOwn = benchTopics.has(whole.topic.name) && !isOfNothing(whole, reading);
+  const isOwn = benchTopics.has(whole.topic.name) && !whole.alike && !isOfNothing(whole, reading);
   const isSure = isOwn ? (found.asked.other ?? found.asked.sure) : isPointed(found.asked, reading);
   return isSure ? found : undefined;
 };

@@ -2,7 +2,6 @@ import { letters } from '../readers/lexicon.ts';
 import { spokenLot } from '../readers/of-spoken-lot.ts';
 import type { Reading } from '../reading.ts';
 import { type Facet, facets, type Wish } from './facets.ts';
-import { reminderWish } from './reminder.ts';
 import { otherOf, type Subject, subjectsOf } from './subject.ts';
 
 /** A question of the bench book, read by what it is about and what it asks of that. */
@@ -94,8 +93,6 @@ const askedOf = (subject: Subject, question: string, reading: Reading): Asked | 
  */
 export const askedOfBench = (reading: Reading): Asked | undefined => {
   const { text, bench } = reading;
-  const reminder = reminderWish(reading);
-  if (reminder) return { ...reminder, subject: { kind: 'none', name: '', assumed: [] }, sure: true };
   if (bench.lots.size + bench.batches.size === 0 || text.length > mostCharacters) return undefined;
   const question = questionIn(reading);
   if (question === '') return undefined;
