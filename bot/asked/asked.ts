@@ -1,7 +1,8 @@
 import { letters } from '../readers/lexicon.ts';
 import { spokenLot } from '../readers/of-spoken-lot.ts';
 import type { Reading } from '../reading.ts';
-import { type Facet, facets, type Wish } from './facets.ts';
+import type { Facet, Wish } from './facet.ts';
+import { facets } from './facets.ts';
 import { otherOf, type Subject, subjectsOf } from './subject.ts';
 
 /** A question of the bench book, read by what it is about and what it asks of that. */

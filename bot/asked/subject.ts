@@ -64,7 +64,7 @@ const named = (reading: Reading): Subject | undefined => {
     if (more !== undefined) return undefined;
     return { kind: 'recipe', name: recipe, assumed, ...(lot === undefined ? {} : { batch: lot }) };
   }
-  const things = reading.items.filter(({ letter }) => letter === 'i');
+  const things = reading.items.filter(({ letter }) => letter === 'i' || letter === 'h');
   const ids = [...new Set(things.flatMap(({ ingredients }) => ingredients ?? []))];
   const held = ids.filter((id) => [...reading.bench.lots.values()].some((lot) => lot.ingredient === id));
   const [id, second] = held;
@@ -121,7 +121,7 @@ export const subjectsOf = (reading: Reading): readonly Subject[] => {
   const said = lotsIn(reading);
   const all = (...found: readonly (Subject | undefined)[]) => found.flatMap((each) => each ?? []);
   if (said.length > 0) return all(coded(reading));
-  const names = reading.items.filter(({ letter }) => letter === 'i' || letter === 'R');
+  const names = reading.items.filter(({ letter }) => /[ihR]/.test(letter));
   const name = names.length > 0 ? named(reading) : undefined;
   // "Which oil is in it" names a kind of thing, and no thing.
   if (name || names.some(({ generic }) => !generic))

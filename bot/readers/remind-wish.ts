@@ -141,12 +141,15 @@ const isOfThings = (reading: Reading): boolean =>
     ({ code }) => reading.bench.lots.has(lotKey(code)) || reading.bench.batches.has(lotKey(code)),
   );
 
+const isQuestion = (said: string): boolean =>
+  (asks.test(said) || said.trim().endsWith('?')) && !wishes.test(said);
+
 const wishIn = (reading: Reading): Wish | undefined => {
   const { text, bench } = reading;
   const sentences = text.split(/(?<=[.!?])\s+(?=\p{Lu})/u);
   const about = sentences.find((each) => named.test(each) || told.test(each)) ?? text;
-  const isAsked = (asks.test(about) || about.trim().endsWith('?')) && !wishes.test(about);
-  if (isAsked) return named.test(about) || /\bahead\b/i.test(about) ? { action: 'show' } : undefined;
+  if (isQuestion(about))
+    return named.test(about) || /\bahead\b/i.test(about) ? { action: 'show' } : undefined;
   const set = shifting(reading) ?? setting(text);
   if (stops.test(about) && !set?.hour && !set?.leadDays) return { action: 'stop' };
   if (set) return set;
