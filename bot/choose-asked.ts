@@ -11,9 +11,10 @@ const benchTopics: ReadonlySet<string> = new Set(['batch', 'stock', 'trace', 'ex
 /** "How much beeswax have I still got": what stands on the shelf is meant, whatever else the words could be. */
 const ofShelf =
   /\bin (?:the |our |my )?(?:house|stock|store|cupboard|shed|larder)\b|\bon (?:the|our|my) shel(?:f|ves)\b|\bhow much\b.{0,40}\b(?:still|left|have (?:we|i)(?: still)? got|do (?:we|i) (?:still )?have|remain\w*)\b/i;
-const isPointed = ({ subject }: Asked, { items, text, last }: Reading): boolean =>
+const isPointed = ({ subject, sure }: Asked, { items, text, last }: Reading): boolean =>
   (subject.pointed === true &&
     (last === undefined || subject.assumed.length === 0 || benchTopics.has(last.topic))) ||
+  (sure && (subject.kind === 'none' || /\bwho(?:m|se)?\b/i.test(text))) ||
   (subject.kind === 'ingredient' && ofShelf.test(text) && !items.some(({ letter }) => /[ncR]/.test(letter)));
 
 /** A question of the bench book in words that no topic knows. */

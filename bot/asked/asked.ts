@@ -18,8 +18,37 @@ const mostCharacters = 400;
 
 const lead =
   /^\W*(?:(?:and|n|so|but|ok|okay|right|now|then|also|well|please|pls|hi|hey|hello|morning|good morning|sorry|quick one|quick question|by the way|btw|just|wait|hmm|kindly|oh|um|er|pipkin)\b\W*)*/i;
-const asking =
-  /^(?:[^.?!]{0,60}\b(?:asks?|asking|asked|wants? to know|needs? to know|wonders?|wondering)\b (?:me |us )?(?:about |to know )?(?:what|which|who|whose|where|how|when|if|whether)|who|whom|whose|who's|whos|what|what's|whats|which|where|where's|wheres|where'd|when|when's|why|how|how's|hows|is|are|was|were|do(?! not\b)|does|did|has|have|any|anything|until|till|to whom|to which|from wh\w+|in wh\w+|of wh\w+|by wh\w+|for wh\w+|on wh\w+|at wh\w+|with wh\w+|if|(?:somebody|someone|an? \w+|the \w+) (?:wants|needs|asks for|asked for)|can you|could you|would you|will you|show|list|state|name (?:the|all|every|each|me)|tell|give me|say me|let me know|print|remind me|check|report (?:the|on)|identify|determine|display|find|look up|i (?:need|want|would like|'d like|have) to (?:know|see|find|tell)|i'd like to (?:know|see)|(?:the )?(?:balance|quantity|number|composition|date|items?|total|status|details?|extract|overview|use-by|best before|history|contents?) (?:of|to|from|for|on|in)|i (?:wonder|was wondering|am wondering|forgot|forget|can't remember|cannot remember))\b/i;
+const listOf = (words: string): string => words.trim().split(/\s+/).join('|');
+const whWords =
+  "who whom whose who's whos what what's whats which where where's wheres where'd when when's why how how's hows";
+const verbs = 'is are was were did does has have any anything until till if';
+const orders =
+  'show list state tell give print check identify determine display find prepare make trace read';
+/** What is looked up, where nothing but that is said: "composition of 26-KUFE". */
+const lookedUp = `balance quantity number composition dates? items? total status details? extract overview use-by contents? ingredients
+  materials recipients receivers buyers holders entries whereabouts stock level age page reactions history expiry makeup origin everything all`;
+const asker = '(?:somebody|someone|an? \\w+|the \\w+)';
+const wonders = '(?:asks?|asking|asked|wants? to know|needs? to know|wonders?|wondering)';
+/** How a question begins. */
+const asking = new RegExp(
+  `^(?:${[
+    `[^.?!]{0,60}\\b${wonders}\\b (?:me |us )?(?:about |to know )?(?:(?:on|in|from|for|by|until|to) )?(?:${listOf('what which who whose where how when if whether')})`,
+    listOf(whWords),
+    listOf(verbs),
+    'do(?! not\\b)',
+    'to whom|to which',
+    `(?:${listOf('from into in of by for on at with')}) wh\\w+`,
+    `${asker} (?:wants|needs|asks for|asked for)`,
+    '(?:can|could|would|will) you|may i',
+    listOf(orders),
+    'name (?:the|all|every|each|me)|say me|let (?:me|us) (?:know|see|have)|remind me|report (?:the|on)|look up|call back',
+    "i (?:need|want|would like|should like|'d like|have) to (?:know|see|find|tell)|i'd like to (?:know|see)|i need|we need",
+    "i (?:wonder|was wondering|am wondering|forgot|forget|can't remember|cannot remember)",
+    `(?:the )?(?:(?:forward|backward|full|complete|whole|current|remaining) )?(?:${listOf(lookedUp)})`,
+    '(?:the )?best before (?:of|to|from|for|on|in)',
+  ].join('|')})\\b`,
+  'i',
+);
 /** Advice, plans and sums are for others. */
 const elsewhere =
   /\b(?:(?:should|shall) (?:i|we)|would it|what if|if we|would have|instead of|replace|substitute|swap|recipe for|melt(?:s|ing)?|labels?|stickers?|scale|design|workshop|where (?:can|could|do|should) (?:i|we)|margin|profit|charge|price (?:for|per)|undo|export|correct)\b/i;

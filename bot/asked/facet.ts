@@ -31,6 +31,11 @@ export const due = (about: Readonly<Record<string, unknown>>): Wish => ({
   request: { action: 'due', period: 'all', ...about },
 });
 export const dueOfCode = ({ name }: Subject): Wish => due({ lots: [name] });
+export const lotsList = ({ names = [] }: Subject): Wish => ({
+  topic: 'stock',
+  request: { action: 'list', codes: names },
+});
+export const dueOfCodes = ({ names = [] }: Subject): Wish => due({ lots: names });
 export const history = ({ name }: Subject): Wish => ({
   topic: 'book',
   request: { action: 'history', about: { lot: name } },

@@ -1,22 +1,32 @@
+import { lotKey } from '../../core/bench/codes.ts';
+import type { Reading } from '../reading.ts';
 import {
   batchPage,
   due,
   dueOfCode,
+  dueOfCodes,
   type Facet,
   history,
   ifPointed,
   lotPage,
+  lotsList,
   ofBatch,
   reactions,
   sheet,
   trace,
+  type Wish,
 } from './facet.ts';
+import type { Subject } from './subject.ts';
 
 const people =
   "(?:who|whom|who's|whos|who've|where|where's|wheres|where'd|whereabouts|which (?:people|shops?|customers?|places?|friends?|families))";
 const made = '(?:pour(?:ed|ing)?|made|make|fill(?:ed)?|cast|mix(?:ed)?|cook(?:ed)?|brewed|produced)';
 const goods =
   '(?:lots?|oils?|wax(?:es)?|butters?|supplies|ingredients?|materials?|bags?|bottles?|tubs?|stuff|purchases|deliver(?:y|ies)|herbs?)';
+
+/** What an oil of one's own was made from, where that alone is asked. */
+const ifMade = (subject: Subject, reading: Reading): Wish | undefined =>
+  reading.bench.lots.get(lotKey(subject.name))?.draws ? trace(subject) : undefined;
 
 /** When it ends, and how many there are: a batch's own page tells both. */
 const twoOfBatch = new RegExp(
@@ -54,6 +64,7 @@ export const facetsOfThings: readonly Facet[] = [
   },
   {
     cue: /\brecall|\bcall\b.{0,24}\bback\b|\bwithdraw\w*|\bsheet\b|\b(?:have|need|ought|must|should|would)\b.{0,20}\b(?:call|ring|phone|warn|inform|tell|notify|contact)\b/i,
+    sure: /\brecall|\bcall\b.{0,24}\bback\b|\bwithdraw/i,
     of: { lot: sheet, batch: sheet, recipe: ofBatch(sheet) },
   },
   {
@@ -97,7 +108,7 @@ export const facetsOfThings: readonly Facet[] = [
   },
   {
     cue: new RegExp(
-      `\\b${people}\\b|\\b(?:any|some)(?:one|body)\\b.{0,20}\\b(?:had|has|have|got|get|taken?|took|received?|bought)\\b|\\bin (?:whose|what|which) hands\\b`,
+      `\\b${people}\\b|\\b(?:recipients|receivers|buyers|holders|takers)\\b|\\b(?:any|some)(?:one|body)\\b.{0,20}\\b(?:had|has|have|got|get|taken?|took|received?|bought)\\b|\\bin (?:whose|what|which) hands\\b`,
       'i',
     ),
     never:
@@ -115,6 +126,7 @@ export const facetsOfThings: readonly Facet[] = [
     sure: /\b(?:until|till|up to|by|to) (?:when|(?:what|which) (?:date|day|month))\b|^\W*(?:and )?(?:its|their) dates?\b|\b(?:keep|last|hold|stay)s?\b.{0,16}\b(?:till|until|through|beyond|past)\b|\b(?:good|fit|fine|safe|okay|ok)\b.{0,24}\b(?:until|till|through)\b|\bstill (?:good|ok|okay|fine|usable|safe)\b/i,
     of: {
       lot: dueOfCode,
+      lots: dueOfCodes,
       batch: dueOfCode,
       ingredient: ({ name }) => due({ ingredient: name }),
       recipe: ({ name, batch }) => (batch === undefined ? undefined : due({ recipe: name })),
@@ -122,16 +134,16 @@ export const facetsOfThings: readonly Facet[] = [
   },
   {
     cue: new RegExp(
-      `\\b(?:which|what|whose|list|name|all|every|the)\\b.{0,24}\\b${goods}\\b.{0,40}\\b(?:in|into|used?|went|go|made|make|for|from|behind|contain\\w*)\\b|\\b(?:lots? (?:of|for|behind|in)|made (?:from|of|with|out of|up of)|consists?|composed|contain(?:s|ed)?|all the way back|went (?:into|in)|go(?:es)? into|put (?:into|in)|what(?:'s|s| is| was) (?:inside|in)|inside|draw|drew|drawn)\\b`,
+      `\\b(?:which|what|whose|list|name|all|every|the)\\b.{0,24}\\b${goods}\\b.{0,40}\\b(?:in|into|used?|went|go|made|make|for|from|behind|contain\\w*)\\b|\\b(?:lots? (?:of|for|behind|in)|made (?:from|of|with|out of|up of)|consists?|composed|composition|ingredients (?:of|in)|contents? of|makeup|backward|contain(?:s|ed)?|all the way back|in contact with|touched|comes? from|went (?:into|in)|go(?:es)? into|put (?:into|in)|what(?:'s|s| is| was) (?:inside|in)|inside|draw|drew|drawn)\\b`,
       'i',
     ),
-    never: /\b(?:recipe|version|left|remain\w*)\b/i,
+    never: /\b(?:recipe|version|left|remain\w*|how much)\b/i,
     sure: /\binside\b|\blots? (?:of|for|behind|in)\b|\b(?:which|what|the)\b.{0,24}\b(?:lots?|supplies|ingredients)\b.{0,24}\b(?:into|in|used?)\b/i,
-    of: { batch: trace, recipe: ofBatch(trace) },
+    of: { batch: trace, recipe: ofBatch(trace), lot: ifMade },
   },
   {
     sure: /\b(?:which|what|how many) (?:batch(?:es)?|pours)\b/i,
-    cue: /\b(?:batch(?:es)?|pours?|balms?|salves?|products?|anything|everything|used (?:in|for|up in)|uses?|used|went (?:into|in)|go(?:ne)? (?:into|in)|end(?:ed)? up|made (?:from|with|out of)|contain\w*|in (?:any|which|what)|for what|what for)\b/i,
+    cue: /\b(?:batch(?:es)?|pours?|balms?|salves?|products?|anything|everything|into (?:what|which)|used (?:in|for|up in)|uses?|used|went (?:into|in)|go(?:ne)? (?:into|in)|end(?:ed)? up|made (?:from|with|out of)|contain\w*|in (?:any|which|what)|for what|what for)\b/i,
     never: /\b(?:left|remain\w*|still)\b|\bhow much\b/i,
     of: { lot: trace },
   },
@@ -153,6 +165,7 @@ export const facetsOfThings: readonly Facet[] = [
       /\b(?:price|cost|pay|worth|substitute|instead|replace|melt\w*|need|should|take|per|recipe|workshop|class|people|loss|drops?)\b/i,
     of: {
       lot: lotPage,
+      lots: lotsList,
       batch: batchPage,
       ingredient: ({ name }) => ({ topic: 'stock', request: { action: 'list', ingredient: name } }),
       recipe: (subject) =>

@@ -139,17 +139,21 @@ const recordIn = ({ text, bench }: Reading): string | undefined => {
   return id !== undefined && bench.reactions.has(id) ? id : undefined;
 };
 
+/** "She is well again, you may close the report." */
+const namesReport = /\bclose (?:the|that|this) (?:report|reaction|record|case)\b/i;
+const onlyOpen = ({ reactions }: Reading['bench'], lot?: unknown): string | undefined => {
+  const open = [...reactions.values()].filter(
+    (each) => !each.closed && (lot === undefined || each.lot === lot),
+  );
+  return open.length === 1 ? open[0]?.id : undefined;
+};
+
 /** The reaction noted, shown or followed just before in this channel. */
-const spokenOf = ({ last, bench }: Reading): string | undefined => {
-  if (last?.topic !== 'reaction') return undefined;
+const spokenOf = ({ last, bench, text }: Reading): string | undefined => {
+  if (last?.topic !== 'reaction') return namesReport.test(text) ? onlyOpen(bench) : undefined;
   const { id, action, signs: told, lot } = last.request;
   if (typeof id === 'string') return id;
-  if (action === 'list') {
-    const [only, second] = [...bench.reactions.values()].filter(
-      (each) => !each.closed && (lot === undefined || each.lot === lot),
-    );
-    return second ? undefined : only?.id;
-  }
+  if (action === 'list') return onlyOpen(bench, lot);
   if (action !== 'note') return undefined;
   const same = [...bench.reactions.values()].filter((each) => each.signs === told);
   return same.toSorted((a, b) => Number(b.id.slice(1)) - Number(a.id.slice(1)))[0]?.id;

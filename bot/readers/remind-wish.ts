@@ -25,6 +25,7 @@ const told = new RegExp(
   [
     `\\b${tell} (?:to )?${us}\\b.{0,80}\\b${daily}\\b`,
     `\\b${daily}\\b.{0,80}\\b(?:${tell} (?:to )?${us}|you remember ${us})\\b`,
+    `\\b(?:want|like|wish|love|prefer) to (?:hear|know|be told|learn|get|have)\\b.{0,80}\\b${daily}\\b`,
     `\\b(?:lower|raise|shorten|lengthen|change|set|put) the lead\\b`,
     `\\bhow many (?:days|weeks) (?:ahead|before|in advance)\\b.{0,20}\\b${tell} ${us}\\b`,
     `\\b(?:no more|stop|enough)\\b.{0,14}\\bmessages?\\b`,
@@ -82,6 +83,18 @@ const zoneBetween = (text: string): ZoneSaid | undefined => {
   return undefined;
 };
 
+/** "8am berlin pls", "7 am New York": a place right after the hour. */
+const afterTime = /(?<=\d(?:[.:]\d\d)? ?(?:am|pm|h|o'clock)? )(\p{L}{3,20}) ?(\p{L}{3,20})?/giu;
+const zoneAfterTime = (text: string): ZoneSaid | undefined => {
+  for (const { 0: both, 1: first = '', index } of text.matchAll(afterTime)) {
+    for (const said of [both, first]) {
+      const zone = zoneIn(`in ${said}`);
+      if (zone && !zone.trouble) return { ...zone, from: index, to: index + said.length };
+    }
+  }
+  return undefined;
+};
+
 const noPlace = /\bin (?!advance|time|the\b|an?\b|good|future|case|there|front|our|my|what|order|\d)\p{L}/iu;
 
 type Wish = Readonly<Record<string, unknown>>;
@@ -90,11 +103,12 @@ type Wish = Readonly<Record<string, unknown>>;
 const valuesIn = (said: string): Wish | undefined => {
   // "To us" names no country, and "Brussels time" does.
   const text = before(inPlainForms(withoutComplaint(said)))
+    .replace(/\bb4\b/gi, 'before')
     .replace(/\b(?:to|for|with|at) us\b/gi, '')
     .replace(/\bin the (?:coming|next|following) (?=\d|an?\b|one|two|three|four|six)/gi, '')
     .replace(/\b(\p{Lu}\p{L}+(?: \p{Lu}\p{L}+)?)(?:'s)? time\b/u, 'in $1');
   const lead = readLead(text);
-  const zone = zoneIn(lead.rest) ?? zoneBetween(lead.rest);
+  const zone = zoneIn(lead.rest) ?? zoneBetween(lead.rest) ?? zoneAfterTime(lead.rest);
   const time = timeIn(zone ? `${lead.rest.slice(0, zone.from)} , ${lead.rest.slice(zone.to)}` : lead.rest);
   if (lead.trouble ?? zone?.trouble ?? time?.trouble) return undefined;
   if (!zone && noPlace.test(lead.rest)) return undefined;
