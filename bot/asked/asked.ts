@@ -9,6 +9,8 @@ import { otherOf, type Subject, subjectsOf } from './subject.ts';
 export interface Asked extends Wish {
   readonly subject: Subject;
   readonly sure: boolean;
+  /** Asked in words that may ask for something else. */
+  readonly faint: boolean;
   /** Asked of the other of two, where the first was spoken of. */
   readonly other?: true;
 }
@@ -25,7 +27,7 @@ const verbs = 'is are was were did does has have any anything until till if';
 const orders =
   'show list state tell give print check identify determine display find prepare make trace read';
 /** What is looked up, where nothing but that is said: "composition of 26-KUFE". */
-const lookedUp = `balance quantity number composition dates? items? total status details? extract overview use-by contents? ingredients
+const lookedUp = `balance quantity number composition dates? items? total status details? extract overview summary record data info use-by contents? ingredients
   materials recipients receivers buyers holders entries whereabouts stock level age page reactions history expiry makeup origin everything all`;
 const asker = '(?:somebody|someone|an? \\w+|the \\w+)';
 const wonders = '(?:asks?|asking|asked|wants? to know|needs? to know|wonders?|wondering)';
@@ -53,11 +55,20 @@ const asking = new RegExp(
 const elsewhere =
   /\b(?:(?:should|shall) (?:i|we)|would it|what if|if we|would have|instead of|replace|substitute|swap|recipe for|melt(?:s|ing)?|labels?|stickers?|scale|design|workshop|where (?:can|could|do|should) (?:i|we)|margin|profit|charge|price (?:for|per)|undo|export|correct)\b/i;
 
+const coded = '(?:\\d\\d-[a-z]{4,6}|[a-z]{1,6}-?\\d{1,6})';
+/** "LN4 and KB2: dates please". */
+const codesAhead = new RegExp(
+  `^${coded}(?:(?:,| and| &|,? or) ${coded}){0,9}\\s*(?::| -|,)\\s+(?!(?:is|are|was|were|has|have|all|everything)\\b)`,
+  'i',
+);
+
 /** What asks in a message; a part that counts containers is the reason of a part that does not. */
 const asksIn = (text: string): string => {
   const parts = text
-    .split(/(?<=[.!?;])\s+|\s-\s|:\s+|,\s+(?=(?:so|and|but)\b)/)
-    .filter((each) => asking.test(each.replace(lead, '')) || each.trim().endsWith('?'));
+    .split(/(?<=[.!?;])\s+|(?<!\d)\s-\s|(?<!\d):\s+|,\s+(?=(?:so|and|but)\b)/)
+    .filter(
+      (each) => asking.test(each.replace(lead, '').replace(codesAhead, '')) || each.trim().endsWith('?'),
+    );
   const plain = parts.filter((each) => !counts.test(each));
   return (plain.length > 0 ? plain : parts).join(' ');
 };
@@ -84,10 +95,14 @@ const sameAs: Readonly<Record<string, string>> = {
   expiry: 'until when is it good, what expires',
   trace: 'where are they',
 };
+const politely =
+  /\b(?:would|could|can|will) you\b[^,.?!]{0,24}?(?=\b(?:tell|show|say|list|give|find|look|check|name)\b)/gi;
 const questionIn = (reading: Reading): string => {
   const { text, tokens, items, last } = reading;
   if (elsewhere.test(text)) return '';
-  const question = asksIn(text);
+  const question = asksIn(text)
+    .replace(politely, ' ')
+    .replace(/\bgive (?:me|us)\b/gi, 'show me');
   const same = sameAs[last?.topic ?? ''];
   const isPlain = last?.topic === 'expiry' || !items.some(({ letter }) => letter === letters.number);
   const isShort = tokens.length <= mostTokensOn && isPlain;
@@ -112,7 +127,8 @@ const askedOf = (subject: Subject, question: string, reading: Reading): Asked | 
   for (const facet of facets) {
     const wish = wishOf(facet, subject, question, reading);
     const isSure = facet.sure?.test(question) ?? false;
-    if (wish && (!isOfTime || isSure)) return { ...wish, subject, sure: isSure && isPlainly(subject) };
+    if (wish && (!isOfTime || isSure))
+      return { ...wish, subject, sure: isSure && isPlainly(subject), faint: facet.faint === true };
   }
   return undefined;
 };

@@ -11,6 +11,8 @@ export interface Wish {
 export interface Facet {
   readonly cue: RegExp;
   readonly never?: RegExp;
+  /** Words that many things are asked with. */
+  readonly faint?: true;
   /** Sure enough to stand against another topic of the bench. */
   readonly sure?: RegExp;
   readonly of: Partial<Record<Subject['kind'], (subject: Subject, reading: Reading) => Wish | undefined>>;
@@ -34,6 +36,10 @@ export const dueOfCode = ({ name }: Subject): Wish => due({ lots: [name] });
 export const lotsList = ({ names = [] }: Subject): Wish => ({
   topic: 'stock',
   request: { action: 'list', codes: names },
+});
+export const batchesList = ({ names = [] }: Subject): Wish => ({
+  topic: 'batch',
+  request: { action: 'list', lots: names },
 });
 export const dueOfCodes = ({ names = [] }: Subject): Wish => due({ lots: names });
 export const history = ({ name }: Subject): Wish => ({

@@ -1,6 +1,7 @@
 import { lotKey } from '../../core/bench/codes.ts';
 import type { Reading } from '../reading.ts';
 import {
+  batchesList,
   batchPage,
   due,
   dueOfCode,
@@ -48,7 +49,7 @@ export const facetsOfThings: readonly Facet[] = [
     of: { batch: batchPage, recipe: ofBatch(batchPage) },
   },
   {
-    cue: /\bback (?:to|at|as|on|up to) (?:what|where|how|its|their|the old|normal)\b|\b(?:as|what|how) (?:it|they) (?:was|were|had been) before\b|\b(?:right|correct|in order) again\b/i,
+    cue: /\b(?:is|are)\b.{0,30}\bback (?:to|at|as|on|up to) (?:what|where|how|its|their|the old|normal)\b|\b(?:as|what|how) (?:it|they) (?:was|were|had been) before\b|\b(?:right|correct|in order) again\b/i,
     sure: /\b(?:back|again|before)\b/i,
     of: { lot: lotPage, batch: batchPage },
   },
@@ -63,8 +64,8 @@ export const facetsOfThings: readonly Facet[] = [
     of: { batch: reactions, recipe: ofBatch(reactions) },
   },
   {
-    cue: /\brecall|\bcall\b.{0,24}\bback\b|\bwithdraw\w*|\bsheet\b|\b(?:have|need|ought|must|should|would)\b.{0,20}\b(?:call|ring|phone|warn|inform|tell|notify|contact)\b/i,
-    sure: /\brecall|\bcall\b.{0,24}\bback\b|\bwithdraw/i,
+    cue: /\brecall|\bcall(?:s|ed|ing)?\b.{0,24}\bback\b|\bwithdraw\w*|\bsheet\b|\b(?:have|need|ought|must|should|would)\b.{0,20}\b(?:call|ring|phone|warn|inform|tell|notify|contact)\b/i,
+    sure: /\brecall|\bcall(?:s|ed|ing)?\b.{0,24}\bback\b|\bwithdraw/i,
     of: { lot: sheet, batch: sheet, recipe: ofBatch(sheet) },
   },
   {
@@ -122,11 +123,12 @@ export const facetsOfThings: readonly Facet[] = [
     },
   },
   {
-    cue: /\b(?:its|their|which|what|the) dates?\b|\b(?:keep|last|hold|stay)s?\b.{0,16}\b(?:till|until|to|through|beyond|past)\b|\bhow many (?:days|weeks|months)\b|\b(?:until|till|up to|by) (?:when|what|which)\b|\b(?:when|how long|what date|which date|what day|what's the date|how soon|by when|what month)\b.{0,50}\b(?:good|expir\w+|goe?s?|go off|ends?|out|keeps?|lasts?|last|use|used|off|over|finish|bad|till|until|use[- ]by|best|sell|last|turn)\b|\b(?:best[- ]before|use[- ]by|sell[- ]by|shelf[- ]life|expiry|expir\w+|out of date|past (?:its|their|it)|(?:good|fit|fine|safe|okay|ok)\b.{0,24}\b(?:until|till|through)|still (?:good|ok|okay|fine|usable|safe|in date|alright)|good (?:until|till|for)|ok(?:ay)? to (?:use|sell|give)|go(?:es|ne|ing)? off|in date)\b/i,
+    cue: /\b(?:its|their|which|what|the) dates?\b|(?:^|: )dates?\b|\b(?:keep|last|hold|stay)s?\b.{0,16}\b(?:till|until|to|through|beyond|past)\b|\bhow many (?:days|weeks|months)\b|\b(?:until|till|up to|by) (?:when|what|which)\b|\b(?:when|how long|what date|which date|what day|what's the date|how soon|by when|what month)\b.{0,50}\b(?:good|expir\w+|goe?s?|go off|ends?|out|keeps?|lasts?|last|use|used|off|over|finish|bad|till|until|use[- ]by|best|sell|last|turn)\b|\b(?:best[- ]before|use[- ]by|sell[- ]by|shelf[- ]life|expiry|expir\w+|out of date|past (?:its|their|it)|(?:good|fit|fine|safe|okay|ok)\b.{0,24}\b(?:until|till|through)|still (?:good|ok|okay|fine|usable|safe|in date|alright)|good (?:until|till|for)|ok(?:ay)? to (?:use|sell|give)|go(?:es|ne|ing)? off|(?:with)?in date)\b/i,
     sure: /\b(?:until|till|up to|by|to) (?:when|(?:what|which) (?:date|day|month))\b|^\W*(?:and )?(?:its|their) dates?\b|\b(?:keep|last|hold|stay)s?\b.{0,16}\b(?:till|until|through|beyond|past)\b|\b(?:good|fit|fine|safe|okay|ok)\b.{0,24}\b(?:until|till|through)\b|\bstill (?:good|ok|okay|fine|usable|safe)\b/i,
     of: {
       lot: dueOfCode,
       lots: dueOfCodes,
+      batches: dueOfCodes,
       batch: dueOfCode,
       ingredient: ({ name }) => due({ ingredient: name }),
       recipe: ({ name, batch }) => (batch === undefined ? undefined : due({ recipe: name })),
@@ -160,13 +162,14 @@ export const facetsOfThings: readonly Facet[] = [
   },
   {
     sure: /\bhow many\b.{0,60}\b(?:should find|should be|i have|have i|we have|in (?:the|my|our) (?:drawer|cupboard|box|shed|house|bag|basket|larder))\b|\bhow (?:much|many)\b.{0,40}\b(?:left|remain\w*|still|with (?:me|us)|on (?:the|my|our) shelf)\b/i,
-    cue: /\b(?:left|remain\w*|still|rest|stock|here|at home|with (?:me|us)|should find|in (?:the|my|our) (?:own )?\w+|balance|amount|quantity|status|level|enough|empty|finished|used up|in (?:the )?(?:house|stock|cupboard|store|shelf)|on (?:the|my|our) (?:shelf|bench)|how (?:much|many|full|far)|how(?:'s| is| are|s)\b.{0,40}\b(?:doing|looking|holding up|going|getting on)|have (?:we|i)|do (?:we|i) have|got|any)\b/i,
+    cue: /\b(?:left|remain\w*|still|rest|stock|here|at home|with (?:me|us)|should find|in (?:the|my|our) (?:own )?\w+|balance|total|reserves?|supply|summary|amount|quantity|status|level|enough|empty|finished|used up|in (?:the )?(?:house|stock|cupboard|store|shelf)|on (?:the|my|our) (?:shelf|bench)|how (?:much|many|full|far)|how(?:'s| is| are|s)\b.{0,40}\b(?:doing|looking|holding up|going|getting on)|have (?:we|i)|do (?:we|i) have|got|any)\b/i,
     never:
       /\b(?:price|cost|pay|worth|substitute|instead|replace|melt\w*|need|should|take|per|recipe|workshop|class|people|loss|drops?)\b/i,
     of: {
       lot: lotPage,
       lots: lotsList,
       batch: batchPage,
+      batches: batchesList,
       ingredient: ({ name }) => ({ topic: 'stock', request: { action: 'list', ingredient: name } }),
       recipe: (subject) =>
         ofBatch(batchPage)(subject) ?? { topic: 'batch', request: { action: 'list', recipe: subject.name } },
@@ -177,7 +180,12 @@ export const facetsOfThings: readonly Facet[] = [
     of: { place: ({ name }) => ({ topic: 'trace', request: { to: name } }) },
   },
   {
-    cue: /\b(?:show|tell|about|details?|page|record|look up|look at|everything|how (?:is|was|did)|what (?:is|was|about))\b/i,
+    cue: /\b(?:show|details?|page|summary|look up|look at)\b/i,
+    of: { lot: ifPointed(lotPage), batch: ifPointed(batchPage) },
+  },
+  {
+    cue: /\b(?:tell|about|record|everything|how (?:is|was|did)|what (?:is|was|about))\b/i,
+    faint: true,
     of: { lot: ifPointed(lotPage), batch: ifPointed(batchPage) },
   },
 ];

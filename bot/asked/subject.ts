@@ -9,10 +9,10 @@ import { readingWithout } from '../understand.ts';
 
 /** What a question of the bench book is about. */
 export interface Subject {
-  readonly kind: 'lot' | 'lots' | 'batch' | 'ingredient' | 'recipe' | 'place' | 'none';
+  readonly kind: 'lot' | 'lots' | 'batch' | 'batches' | 'ingredient' | 'recipe' | 'place' | 'none';
   /** A code, an ingredient's id, a recipe's name or a place. */
   readonly name: string;
-  /** Where several lots are asked about at once: their codes. */
+  /** Where several lots or batches are asked about at once: their codes. */
   readonly names?: readonly string[];
   /** The one batch of a recipe. */
   readonly batch?: string;
@@ -47,13 +47,14 @@ const kindOf = ({ bench }: Reading, code: string): 'lot' | 'batch' =>
 
 const mostLots = 10;
 
-/** "Status of OV1, OV2 and HW3": lots of the shelf, and no batch among them. */
-const severalLots = (reading: Reading): Subject | undefined => {
+/** "Status of OV1, OV2 and HW3": lots of the shelf alone, or batches alone. */
+const several = (reading: Reading): Subject | undefined => {
   const names = [...new Set(lotsIn(reading).map(({ code }) => code))];
-  const isHeld = names.every((code) => reading.bench.lots.has(lotKey(code)));
-  return names.length > 1 && names.length <= mostLots && isHeld
-    ? { kind: 'lots', name: '', names, pointed: true, assumed: [] }
-    : undefined;
+  if (names.length < 2 || names.length > mostLots) return undefined;
+  const { lots, batches } = reading.bench;
+  const same = { name: '', names, pointed: true, assumed: [] } as const;
+  if (names.every((code) => lots.has(lotKey(code)))) return { kind: 'lots', ...same };
+  return names.every((code) => batches.has(lotKey(code))) ? { kind: 'batches', ...same } : undefined;
 };
 
 /** The one lot or batch that a message names by its code; a batch before the lots that are asked about with it. */
@@ -150,7 +151,7 @@ const ofUnnamed = (reading: Reading): readonly Subject[] => {
 
 /** What a question is about: a code first, then a name, then a place that tins went to, then what was spoken of before. */
 export const subjectsOf = (reading: Reading): readonly Subject[] => {
-  if (lotsIn(reading).length > 0) return all(severalLots(reading) ?? coded(reading));
+  if (lotsIn(reading).length > 0) return all(several(reading) ?? coded(reading));
   const names = reading.items.filter(({ letter }) => /[ihR]/.test(letter));
   const name = names.length > 0 ? named(reading) : undefined;
   // "Which oil is in it" names a kind of thing, and no thing.

@@ -4,6 +4,7 @@ import { type Claim, claim, type Reading } from '../reading.ts';
 import { timeIn } from './clock-time.ts';
 import { inPlainForms, readLead } from './expiry-remind.ts';
 import { shiftIn, withoutComplaint } from './expiry-remind-again.ts';
+import { isAround, remindWords } from './expiry-words.ts';
 import { lotsIn } from './lots.ts';
 import { type ZoneSaid, zoneIn } from './zones.ts';
 
@@ -26,6 +27,7 @@ const told = new RegExp(
     `\\b${tell} (?:to )?${us}\\b.{0,80}\\b${daily}\\b`,
     `\\b${daily}\\b.{0,80}\\b(?:${tell} (?:to )?${us}|you remember ${us})\\b`,
     `\\b(?:want|like|wish|love|prefer) to (?:hear|know|be told|learn|get|have)\\b.{0,80}\\b${daily}\\b`,
+    `\\b(?:want|like|wish|love|need|have|get|send|expect)\\b.{0,24}\\b${news}\\b.{0,40}\\b${daily}\\b`,
     `\\b(?:lower|raise|shorten|lengthen|change|set|put) the lead\\b`,
     `\\bhow many (?:days|weeks) (?:ahead|before|in advance)\\b.{0,20}\\b${tell} ${us}\\b`,
     `\\b(?:no more|stop|enough)\\b.{0,14}\\bmessages?\\b`,
@@ -42,7 +44,7 @@ const itsName = `(?:${named.source}|\\bmessages?\\b)`;
 const stops = new RegExp(
   [
     `\\b(?:${stopWords}|no (?:more|longer|further)|no|enough|without)\\b.{0,24}${itsName}`,
-    `${itsName}.{0,40}\\b(?:off|stop(?:ped)?|cease|no (?:longer|more)|not (?:needed|wanted|necessary|required))\\b`,
+    `${itsName}.{0,40}\\b(?:off|on hold|on pause|stop(?:ped)?|cease|no (?:longer|more)|not (?:needed|wanted|necessary|required))\\b`,
     `\\b(?:turn|switch|put) off\\b`,
     `\\b(?:don't|do not|dont|doesn't|does not|no longer|not) (?:want|need|wish|require|be|to be|send|bother)\\b`,
     `\\b(?:nobody|no one|no-one) (?:needs|wants|reads)\\b`,
@@ -54,8 +56,7 @@ const resumes =
 const asks =
   /^\W*(?:(?:and|so|please|ok|pipkin|now|but)\b\W*)*(?:what|when|which|how|where|who|is|are|do|does|did|has|have|had|show|tell me|list|remind me (?:what|when))\b/i;
 /** "Could the daily message be sent at noon?" */
-const wishes =
-  /^\W*(?:(?:and|so|please|ok|pipkin|now|actually|hello|hi|but)\b\W*)*(?:can|could|would|will|may)\b|\bplease\b/i;
+const wishes = /\b(?:can|could|would|will|may) (?:you|we|i|the|it|that|someone)\b|\bplease\b/i;
 /** What is only thought about, told by others or gone by, or of another day than every day. */
 const elsewhere =
   /\bif (?!possible|that|you (?:can|could|would))|\b(?:whether|should (?:i|we)|might|maybe|perhaps|said|says|told|weekly|monthly|hourly|twice|weekdays?|weekends?|(?:mon|tues|wednes|thurs|fri|satur|sun)days?|undo|pour(?:ed)?|bought|reminded (?:us|me)|(?:has |have )?(?:came|arrived|reached)|reminders? (?:comes|arrives|goes (?:out|off)))\b/i;
@@ -95,6 +96,13 @@ const zoneAfterTime = (text: string): ZoneSaid | undefined => {
   return undefined;
 };
 
+/** "Remind Lisbon us at 9": a city that stands nowhere in particular. */
+const isLost = (text: string): boolean =>
+  (text.match(/\b\p{Lu}\p{L}{3,19}\b/gu) ?? []).some((word) => {
+    const zone = isAround(remindWords, word.toLowerCase()) ? undefined : zoneIn(`in ${word}`);
+    return zone !== undefined && !zone.trouble;
+  });
+
 const noPlace = /\bin (?!advance|time|the\b|an?\b|good|future|case|there|front|our|my|what|order|\d)\p{L}/iu;
 
 type Wish = Readonly<Record<string, unknown>>;
@@ -111,11 +119,17 @@ const valuesIn = (said: string): Wish | undefined => {
   const zone = zoneIn(lead.rest) ?? zoneBetween(lead.rest) ?? zoneAfterTime(lead.rest);
   const time = timeIn(zone ? `${lead.rest.slice(0, zone.from)} , ${lead.rest.slice(zone.to)}` : lead.rest);
   if (lead.trouble ?? zone?.trouble ?? time?.trouble) return undefined;
-  if (!zone && noPlace.test(lead.rest)) return undefined;
+  if (!zone && (noPlace.test(lead.rest) || (time && isLost(lead.rest)))) return undefined;
   return defined({ hour: time?.hour, minute: time?.minute, zone: zone?.zone, leadDays: lead.leadDays });
 };
 
-const setting = (text: string): Wish | undefined => {
+/** "Thirty days is rather long, ten will do": of days too. */
+const bareDays =
+  /(?<![\d:.])\b(\d{1,3}|one|two|three|four|five|six|seven|ten|fourteen|twenty|thirty)(?= (?:will do|(?:is|are|would be) (?:enough|plenty|fine|better)|suffices?)\b)/i;
+const ofDays = (text: string): string => (/\bdays\b/i.test(text) ? text.replace(bareDays, '$1 days') : text);
+
+const setting = (said: string): Wish | undefined => {
+  const text = ofDays(said);
   const values = valuesIn(text);
   return values && Object.keys(values).length > 0 ? { action: 'set', ...values } : undefined;
 };
@@ -156,7 +170,7 @@ const isOfThings = (reading: Reading): boolean =>
   );
 
 const isQuestion = (said: string): boolean =>
-  (asks.test(said) || said.trim().endsWith('?')) && !wishes.test(said);
+  asks.test(said) ? !/\bplease\b/i.test(said) : said.trim().endsWith('?') && !wishes.test(said);
 
 const wishIn = (reading: Reading): Wish | undefined => {
   const { text, bench } = reading;
