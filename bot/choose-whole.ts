@@ -43,6 +43,8 @@ const byLikeness = (reading: Reading, topics: readonly Topic[], leastAlike: numb
   return agree && (isTold || !writes(chosen)) ? withAssumed(chosen, [like.assumed]) : undefined;
 };
 
+const alike = (chosen: Chosen | undefined): Chosen | undefined => chosen && { ...chosen, alike: true };
+
 /** A recipe in the midst of talk that is to be looked at. */
 const handedOver = (reading: Reading, topics: readonly Topic[]): Chosen | undefined => {
   const plain = lookInTalk(reading);
@@ -88,10 +90,10 @@ export const chooseWhole = (reading: Reading, topics: readonly Topic[]): Chosen 
   const look = handedOver(named.reading, topics);
   if (look) return look;
   const like = byLikeness(named.reading, topics, alikeBeforeTrouble);
-  if (like) return withAssumed(like, named.assumed);
+  if (like) return alike(withAssumed(like, named.assumed));
   if (!isPuzzle(first) || !isPuzzle(second)) return first ?? second;
   const third = withoutTalk(named.reading, topics);
   if (isRequest(third)) return withAssumed(third, named.assumed);
-  const last = byLikeness(named.reading, topics, alikeAnyway);
-  return last ? withAssumed(last, named.assumed) : (first ?? second ?? third);
+  const last = withAssumed(byLikeness(named.reading, topics, alikeAnyway), named.assumed);
+  return alike(last) ?? first ?? second ?? third;
 };

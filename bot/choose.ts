@@ -1,5 +1,5 @@
 import { defined } from '../core/defined.ts';
-import { askedAnyhow, askedRather } from './choose-asked.ts';
+import { askedAnyhow, askedRather, isPointed } from './choose-asked.ts';
 import { toldInstead, writer } from './choose-told.ts';
 import { chooseWhole } from './choose-whole.ts';
 import { type Chosen, withAssumed } from './chosen.ts';
@@ -172,7 +172,8 @@ const chosenOf = (reading: Reading, topics: readonly Topic[]): Chosen | undefine
   if (isRequest(whole))
     return askedRather(whole, reading, topics) ?? askedOfBook(whole, reading, topics) ?? whole;
   const asked = askedAnyhow(reading, topics);
-  return asked?.asked.subject.pointed ? asked : (byLooks(reading, whole, topics) ?? asked ?? whole);
+  const isAsked = asked && (asked.asked.subject.pointed || isPointed(asked.asked, reading));
+  return isAsked ? asked : (byLooks(reading, whole, topics) ?? asked ?? whole);
 };
 
 /** What a message means, with the names of recipes as they were saved. */

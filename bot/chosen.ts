@@ -7,6 +7,8 @@ export interface Chosen {
   readonly claim: Claim;
   /** True where it will be written though nobody said it in words that are known: it is offered to be undone. */
   readonly told?: true;
+  /** True where the message is only somewhat like a saying that means it. */
+  readonly alike?: true;
   /** Further requests that the same message makes, to be answered with this one or not at all. */
   readonly also?: readonly Chosen[];
   /** The code that the pour among them has to get, since the others go by it. */

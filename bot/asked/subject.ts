@@ -9,9 +9,11 @@ import { readingWithout } from '../understand.ts';
 
 /** What a question of the bench book is about. */
 export interface Subject {
-  readonly kind: 'lot' | 'batch' | 'ingredient' | 'recipe' | 'place' | 'none';
+  readonly kind: 'lot' | 'lots' | 'batch' | 'batches' | 'ingredient' | 'recipe' | 'place' | 'none';
   /** A code, an ingredient's id, a recipe's name or a place. */
   readonly name: string;
+  /** Where several lots or batches are asked about at once: their codes. */
+  readonly names?: readonly string[];
   /** The one batch of a recipe. */
   readonly batch?: string;
   /** True where its own code stands for it, or a word such as "it". */
@@ -20,7 +22,7 @@ export interface Subject {
 }
 
 const spokenWords =
-  /\b(?:it|its|it's|them|they|their|those|these|this|that|there|the (?:rest|others?|other (?:ones?|tins|jars|pots|sticks)|batch|lot|pour|tins|jars|pots|sticks|tubes)|ones?|he|she)\b/i;
+  /\b(?:it|its|it's|them|they|their|those|these|this|that|there|the (?:rest|others?|other (?:ones?|tins|jars|pots|sticks)|batch|lot|pour|(?:\d+ )?tins|jars|pots|sticks|tubes)|ones?|he|she)\b/i;
 /** A question that leaves out what it is about is short. */
 const mostTokens = 10;
 
@@ -43,6 +45,18 @@ const asksOfPlace =
 const kindOf = ({ bench }: Reading, code: string): 'lot' | 'batch' =>
   bench.batches.has(lotKey(code)) ? 'batch' : 'lot';
 
+const mostLots = 10;
+
+/** "Status of OV1, OV2 and HW3": lots of the shelf alone, or batches alone. */
+const several = (reading: Reading): Subject | undefined => {
+  const names = [...new Set(lotsIn(reading).map(({ code }) => code))];
+  if (names.length < 2 || names.length > mostLots) return undefined;
+  const { lots, batches } = reading.bench;
+  const same = { name: '', names, pointed: true, assumed: [] } as const;
+  if (names.every((code) => lots.has(lotKey(code)))) return { kind: 'lots', ...same };
+  return names.every((code) => batches.has(lotKey(code))) ? { kind: 'batches', ...same } : undefined;
+};
+
 /** The one lot or batch that a message names by its code; a batch before the lots that are asked about with it. */
 const coded = (reading: Reading): Subject | undefined => {
   const said = lotsIn(reading);
@@ -64,7 +78,7 @@ const named = (reading: Reading): Subject | undefined => {
     if (more !== undefined) return undefined;
     return { kind: 'recipe', name: recipe, assumed, ...(lot === undefined ? {} : { batch: lot }) };
   }
-  const things = reading.items.filter(({ letter }) => letter === 'i');
+  const things = reading.items.filter(({ letter }) => letter === 'i' || letter === 'h');
   const ids = [...new Set(things.flatMap(({ ingredients }) => ingredients ?? []))];
   const held = ids.filter((id) => [...reading.bench.lots.values()].some((lot) => lot.ingredient === id));
   const [id, second] = held;
@@ -116,25 +130,32 @@ const spoken = (reading: Reading): Subject | undefined => {
   return { kind: kindOf(reading, code), name: code, assumed, ...(pointed ? { pointed } : {}) };
 };
 
-/** What a question is about: a code first, then a name, then a place that tins went to, then what was spoken of before. */
-export const subjectsOf = (reading: Reading): readonly Subject[] => {
-  const said = lotsIn(reading);
-  const all = (...found: readonly (Subject | undefined)[]) => found.flatMap((each) => each ?? []);
-  if (said.length > 0) return all(coded(reading));
-  const names = reading.items.filter(({ letter }) => letter === 'i' || letter === 'R');
-  const name = names.length > 0 ? named(reading) : undefined;
-  // "Which oil is in it" names a kind of thing, and no thing.
-  if (name || names.some(({ generic }) => !generic))
-    return all(name, name?.kind === 'ingredient' ? onlyLotOf(reading, name.name) : undefined);
+const all = (...found: readonly (Subject | undefined)[]) => found.flatMap((each) => each ?? []);
+
+const ofPlace = (reading: Reading): readonly Subject[] | undefined => {
   const place = placeNamed(reading);
-  if (place)
-    return asksOfPlace.test(reading.text) || isOnlyAsking(readingWithout(reading, [place]))
-      ? [{ kind: 'place', name: place.name, assumed: [] }]
-      : [];
+  if (!place) return undefined;
+  return asksOfPlace.test(reading.text) || isOnlyAsking(readingWithout(reading, [place]))
+    ? [{ kind: 'place', name: place.name, assumed: [] }]
+    : [];
+};
+
+const ofUnnamed = (reading: Reading): readonly Subject[] => {
   const before = spoken(reading);
   const nothing: Subject = { kind: 'none', name: '', assumed: [] };
   const only = onlyBatch(reading);
   return before?.kind === 'lot' && ofMade.test(reading.text)
     ? all(nothing, only, before)
     : all(nothing, before, only);
+};
+
+/** What a question is about: a code first, then a name, then a place that tins went to, then what was spoken of before. */
+export const subjectsOf = (reading: Reading): readonly Subject[] => {
+  if (lotsIn(reading).length > 0) return all(several(reading) ?? coded(reading));
+  const names = reading.items.filter(({ letter }) => /[ihR]/.test(letter));
+  const name = names.length > 0 ? named(reading) : undefined;
+  // "Which oil is in it" names a kind of thing, and no thing.
+  if (name || names.some(({ generic }) => !generic))
+    return all(name, name?.kind === 'ingredient' ? onlyLotOf(reading, name.name) : undefined);
+  return ofPlace(reading) ?? ofUnnamed(reading);
 };

@@ -102,10 +102,14 @@ const unreal = new RegExp(
 const leadWords =
   /^\W*(?:(?:so|and|ok|okay|but|hey|hi|hello|now|then|well|pipkin|please|oh|um|er|right|also|you know what|guess what|you know|quick question|tell (?:me|us)|show (?:me|us)|remind me|(?:i|we)(?:'d| would)? (?:like|want|need) to (?:record|note|log|enter|report|write down|put down|add|tell you|say|mention)(?: that)?)\b\W*){1,6}/i;
 
+/** "Tell me everything that was made from it." */
+const asksToShow =
+  /^\W*(?:(?:please|kindly|so|and|ok|now|hello|hi)\b\W*)*(?:tell|show|give|list|read)\b (?:me |us |for )*(?:everything|all|about|an overview|the (?:whole|full|list|lots|details|history)|which|what|who|where|how)\b/i;
+
 /** A question, or a plan: nothing that was done. */
 export const asksOrPlans = (said: string): boolean => {
   const text = plainly(said).replace(leadWords, '');
-  return asks.test(text) || plans.test(text) || unreal.test(text);
+  return asksToShow.test(said) || asks.test(text) || plans.test(text) || unreal.test(text);
 };
 
 /** Words that are nobody's name. */

@@ -163,8 +163,15 @@ const tellsOf =
 const isRemind = /\b(?:remind|daily|every|set)\b|\?/i;
 const sameDay =
   /^\s*(?:dear (?:book|diary|notebook|journal)\s*[:,]|(?:on the )?(?:same|next) day\s*[:,])\s+(?=\S)/i;
+/** "3) Composition of 26-KUFE": its place in a list. */
+const listMarker =
+  /^\s*(?:\(?(?:\d{1,2}|[a-h])\)|\d{1,2}\.|[-*\u2022\u2013])\s+(?=\p{L})(?!(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec))/iu;
+const furtherMarker = /\s\(?\d{1,2}[.)]\s/;
+const withoutMarker = (text: string): string =>
+  text.includes('\n') || furtherMarker.test(text) ? text : text.replace(listMarker, '');
+
 const withoutLabel = (line: string): string => {
-  const bare = line.replace(label, '').replace(sameDay, '');
+  const bare = withoutMarker(line).replace(label, '').replace(sameDay, '');
   return tellsOf.test(bare) && !isRemind.test(bare) ? bare.replace(clockAtEnd, '') : bare;
 };
 const mayHaveDay = /\b(?:mon|tue|wed|thu|fri|sat|sun)/i;

@@ -14,6 +14,7 @@ import { claimRemind } from './expiry-remind.ts';
 import { claimRemindAgain, shiftIn, withoutComplaint } from './expiry-remind-again.ts';
 import { answerCues, dueWords, expiryCues, isAround, remindCues } from './expiry-words.ts';
 import { nextNamed, nextWeight } from './next-named.ts';
+import { remindWish } from './remind-wish.ts';
 
 /** Longer messages are recipes and stories. */
 const longest = 400;
@@ -198,7 +199,11 @@ const claimShift = ({ text, bench }: Reading): Claim | undefined =>
   /\bremind/i.test(text) ? shiftIn(text, bench.reminder) : undefined;
 
 const claimAtOnce = (reading: Reading): Claim | undefined =>
-  claimShift(reading) ?? claimOffAgain(reading) ?? claimRemindAgain(reading) ?? claimKeeps(reading);
+  claimShift(reading) ??
+  claimOffAgain(reading) ??
+  claimRemindAgain(reading) ??
+  remindWish(reading) ??
+  claimKeeps(reading);
 
 const cues = [
   ...remindCues,

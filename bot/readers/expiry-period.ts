@@ -184,12 +184,15 @@ const readDays = (reading: Reading): PeriodSaid | undefined => {
 const startOf = ({ future, whole }: DaySaid): string =>
   whole === 'year' ? `${future.slice(0, 4)}-01-01` : `${future.slice(0, 7)}-01`;
 
+/** "What will have expired by October" is not over yet. */
+const ahead = /\b(?:will|going to)\b|\w'll\b/i;
+
 /** What stretch of time a message asks about, if it says so. */
 export const periodIn = (reading: Reading): PeriodSaid | undefined => {
   const { today, rest } = readBench(reading);
   const [text, bare] = [textOf(reading), textOf(rest)];
   for (const [pattern, period] of named) {
-    const match = pattern.exec(text);
+    const match = period === 'overdue' && ahead.test(text) ? null : pattern.exec(text);
     if (match && (period !== 'soon' || !span.test(text))) return { period, rest: without(bare, match) };
   }
   return readSpan(text, bare) ?? readDays(reading) ?? readFeast(bare, today) ?? readMonth(bare, today);

@@ -170,7 +170,7 @@ const withDigits = (text: string): string =>
   );
 
 /** The clause in the forms that its figures are looked for in. */
-const inPlainForms = (said: string): string =>
+export const inPlainForms = (said: string): string =>
   withDigits(said)
     .replace(/\s-{1,2}\s|\s*(?:\/\/|\|)\s*/g, ', ')
     .replace(/, (?=(?:week|fortnight|month) (?:before|ahead|in advance))/i, ', 1 ')

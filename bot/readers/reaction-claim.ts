@@ -18,7 +18,8 @@ const record = /\b(?:R\d{1,6})\b/i;
 const contactSaid = /[;,.]?\s*\bcontact(?:\s+(?:is|details|them|her|him))?\s*[:=]?\s+([^;\n]{3,200})/i;
 const address =
   /\b(?:phone|tel|email|e-mail|mail|reach (?:her|him|them) (?:at|on))\s*[:.]?\s+([^;\n,]{5,100})/i;
-const useSaid = /\b((?:used|using|applied|put it on|put on|wore)\b[^;.\n]{0,200})/i;
+const useSaid =
+  /\b((?:(?:she|he|they|it|who|i|we|the (?:customer|product|balm|salve)|product|balm|salve) (?:has |have |had |was |only )*)?(?:used|using|applied|put it on|put on|wore)\b[^;.\n]{0,200})/i;
 const noSerious =
   /\b(?:not|nothing|never|isn't|wasn't|is no|no longer|hardly|less) (?:\w+ ){0,2}serious\b|\bserious\s*[:=]?\s*no\b/i;
 const isSerious = /\bserious(?:\s*[:=]?\s*yes)?\b/i;
@@ -40,6 +41,9 @@ interface Told {
 
 const opening =
   /^[\s,:;.-]*(?:(?:please|hi|hello|pipkin|log|note|record|write down|we have|there (?:is|was)|i (?:want|need|would like) to|to|an?|the|new)\b[\s,:;-]*){0,6}(?:report(?:ed)?|reactions?)?\b[\s,:;-]*/i;
+/** "Report a skin reaction:" says what comes, and what stands behind it is what happened. */
+const heading =
+  /^[\s,:;.-]*(?:(?:please|hi|hello|pipkin|can you|could you|i (?:want|need|would like) to|we (?:have|had|got)|there (?:is|was|has been))\b[\s,]*)*(?:(?:report|record|note|log|write down|put down|enter)\b[\s,]*)?(?:(?:an?|the|another|new|one more|skin|adverse|allergic|bad|mild|customer)\b\s*)*(?:reaction|incident|complaint)s?\b(?:\s*(?:to|from|with|after|of|for|on|about|report|record|note|entry))*\s*[:;,.-]+\s*(?=\S)/i;
 const loose = /(?:[\s,;:.-]|\b(?:after|from|to|with|using|of|on|the|batch|lot|tin|a|an|for)\b)+$/i;
 
 /** "Please make a note of it": said of a reaction, it is no note of the batch. */
@@ -50,17 +54,21 @@ const toBeNoted =
 const toldIn = (text: string): Told => {
   const contact = (contactSaid.exec(text) ?? address.exec(text))?.[1]?.trim();
   const bare = text
+    .replace(/[,;]?\s*\bserious\s*[:=]?\s*(?:no|yes)\b/gi, ' ')
     .replace(contactSaid, ' ')
     .replace(address, ' ')
     .replace(beforeCode, ' ')
     .replace(/_+/g, ' ');
-  const use = useSaid.exec(bare)?.[1]?.trim();
+  const use = useSaid.exec(bare)?.[1]?.replace(/[\s,;.]+(?:on|since|and)?[\s,;.]*$/i, '');
   const said = bare
     .replace(useSaid, ' ')
     .replace(noSerious, ' ')
     .replace(toBeNoted, ' ')
+    .replace(heading, '')
     .replace(opening, '')
     .replace(/\s+/g, ' ')
+    .replace(/ ?([,;])(?: ?[,;])+/g, '$1')
+    .replace(/ (?=[,;:.])/g, '')
     .trim()
     .slice(0, 500);
   return { signs: said.replace(loose, '').trim(), ...defined({ use, contact, serious: seriousIn(text) }) };
@@ -131,17 +139,21 @@ const recordIn = ({ text, bench }: Reading): string | undefined => {
   return id !== undefined && bench.reactions.has(id) ? id : undefined;
 };
 
+/** "She is well again, you may close the report." */
+const namesReport = /\bclose (?:the|that|this) (?:report|reaction|record|case)\b/i;
+const onlyOpen = ({ reactions }: Reading['bench'], lot?: unknown): string | undefined => {
+  const open = [...reactions.values()].filter(
+    (each) => !each.closed && (lot === undefined || each.lot === lot),
+  );
+  return open.length === 1 ? open[0]?.id : undefined;
+};
+
 /** The reaction noted, shown or followed just before in this channel. */
-const spokenOf = ({ last, bench }: Reading): string | undefined => {
-  if (last?.topic !== 'reaction') return undefined;
+const spokenOf = ({ last, bench, text }: Reading): string | undefined => {
+  if (last?.topic !== 'reaction') return namesReport.test(text) ? onlyOpen(bench) : undefined;
   const { id, action, signs: told, lot } = last.request;
   if (typeof id === 'string') return id;
-  if (action === 'list') {
-    const [only, second] = [...bench.reactions.values()].filter(
-      (each) => !each.closed && (lot === undefined || each.lot === lot),
-    );
-    return second ? undefined : only?.id;
-  }
+  if (action === 'list') return onlyOpen(bench, lot);
   if (action !== 'note') return undefined;
   const same = [...bench.reactions.values()].filter((each) => each.signs === told);
   return same.toSorted((a, b) => Number(b.id.slice(1)) - Number(a.id.slice(1)))[0]?.id;
@@ -184,7 +196,8 @@ const isAsked = (reading: Reading, { rest }: BenchReading): boolean =>
   asks.test(reading.text.replace(toBeNoted, ' ')) || asks.test(rest.text.replace(toBeNoted, ' '));
 
 /** "Somebody had an allergic reaction to 26-KIVO". */
-const hadOne = /\b(?:had|has|got|gets|suffered|developed|having)\b.{0,30}\breactions?\b/i;
+const hadOne =
+  /\b(?:had|has|got|gets|suffered|developed|having)\b.{0,30}\breactions?\b|^\W*(?:an? )?(?:allergic|skin|bad|strong|mild) reaction\b/i;
 const isEntry = /^\W*(?:adverse )?reaction (?:record|report|entry|note)\s*[:.,-]/i;
 const asksList = ({ rest, lots }: BenchReading): boolean =>
   listed.test(rest.text.replace(toBeNoted, ' ')) &&
@@ -204,7 +217,7 @@ const about = (reading: Reading, bench: BenchReading, cued: boolean): Claim | un
   if (isReport(bench)) return noted(reading, bench, 3.6);
   // What was used on skin, or a telephone number, is no count of tins.
   if (hasSigns(reading, bench)) return noted(reading, bench, signWeight(bench, cued));
-  if (cued && bench.lots.length > 0) return noted(reading, bench, 3);
+  if (cued && bench.lots.length > 0) return noted(reading, bench, hadOne.test(bench.rest.text) ? 3.3 : 3);
   return signs.test(reading.text) && ownBody.test(reading.text) ? refuse(nothingSaid, 1.2) : undefined;
 };
 

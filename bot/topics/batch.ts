@@ -52,7 +52,7 @@ const request = z.strictObject({
   totalG: grams('What was weighed out').optional(),
   lossPercent: z.number().min(0).max(50, 'A loss of more than half is more waste than balm.').optional(),
   stepG: z.union([z.literal(1), z.literal(0.1), z.literal(0.01), z.literal(0.001)]).optional(),
-  /** Lots that went into it, named by the maker. */
+  /** Lots that went into it, named by the maker; for a list the batches that are looked at. */
   lots: z.array(code).max(60, 'At most 60 lots in one batch.').optional(),
   /** The day it was done, ISO; today where it is missing. */
   on: z.iso.date().optional(),

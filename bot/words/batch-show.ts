@@ -1,3 +1,4 @@
+import { lotKey } from '../../core/bench/codes.ts';
 import { plusDays } from '../../core/bench/days.ts';
 import { batchesWithTins } from '../../core/bench/due.ts';
 import { type Latest, latestBatches, latestOf } from '../../core/bench/latest.ts';
@@ -146,6 +147,10 @@ const madeThen = (wish: BatchWish, bench: Bench, today: string): Latest => {
 };
 
 const chosen = (wish: BatchWish, bench: Bench, today: string): Latest => {
+  if (wish.lots !== undefined) {
+    const latest = wish.lots.flatMap((code) => bench.batches.get(lotKey(code)) ?? []);
+    return { latest, count: latest.length };
+  }
   if (wish.from !== undefined || wish.to !== undefined) return madeThen(wish, bench, today);
   if (wish.recipe !== undefined || wish.which === 'looks')
     return latestOf(bench, isWanted(wish, today), mostChoices);

@@ -111,7 +111,8 @@ type SetEvent = BenchEventOf<'reminder-set'>;
 
 /** What is to be set: what was said, else what stands, else the usual. */
 const wanted = (wish: ExpiryWish, tools: Tools): SetEvent | Trouble => {
-  const { reminder } = benchOf(tools.book.state);
+  const bench = benchOf(tools.book.state);
+  const reminder = bench.reminder ?? bench.stopped;
   const said = wish.hour === undefined ? undefined : { hour: wish.hour, minute: wish.minute ?? 0 };
   const { hour, minute } = said ?? reminder ?? usualTime;
   const zone = wish.zone ?? reminder?.zone ?? tools.settings.zone;
@@ -121,27 +122,28 @@ const wanted = (wish: ExpiryWish, tools: Tools): SetEvent | Trouble => {
   return { kind: 'reminder-set', ...time, leadDays, channel: tools.channel, from: firstDay(tools.at, time) };
 };
 
-const assumedIn = (wish: ExpiryWish, before: Bench, event: SetEvent): Block[] => [
-  ...(wish.hour === undefined && !before.reminder
-    ? [
-        {
-          kind: 'assumed',
-          text: `At ${clockText(event)}; say another hour if you like, for example "remind us at 18:30".`,
-        } as const,
-      ]
-    : []),
-  ...(wish.zone === undefined && !before.reminder
-    ? [{ kind: 'assumed', text: `In ${zoneText(event.zone)}, the zone this group has set.` } as const]
-    : []),
-  ...(wish.leadDays === undefined && !before.reminder
-    ? [
-        {
-          kind: 'assumed',
-          text: '30, 7 and 0 days ahead, as is common; for others say "remind us 60, 14 and 0 days ahead".',
-        } as const,
-      ]
-    : []),
-];
+const assumed = (text: string): Block => ({ kind: 'assumed', text });
+
+/** What was taken for granted where less was said than a reminder needs, and none stands. */
+const assumedIn = ({ hour, zone, leadDays }: ExpiryWish, { reminder, stopped }: Bench, event: SetEvent) => {
+  const isWhole = hour !== undefined && zone !== undefined && leadDays !== undefined;
+  if (reminder || isWhole) return [];
+  if (stopped)
+    return [
+      assumed(
+        `What you did not say is as it was before: ${timeText(event)}, ${listed(event.leadDays)} days ahead.`,
+      ),
+    ];
+  return [
+    ...(hour === undefined
+      ? [assumed(`At ${clockText(event)}; say another hour if you like, for example "remind us at 18:30".`)]
+      : []),
+    ...(zone === undefined ? [assumed(`In ${zoneText(event.zone)}, the zone this group has set.`)] : []),
+    ...(leadDays === undefined
+      ? [assumed('30, 7 and 0 days ahead, as is common; for others say "remind us 60, 14 and 0 days ahead".')]
+      : []),
+  ];
+};
 
 /** Sets or changes the daily reminder; it then comes where this was asked. The group's days begin by its zone, if none was set. */
 export const setReminder = async (wish: ExpiryWish, tools: Tools): Promise<Answer | Trouble> => {

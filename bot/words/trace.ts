@@ -90,7 +90,23 @@ const lotTable = (trace: Trace): Block[] => {
   ];
 };
 
-const ofLot = (trace: Trace, holders: readonly Holder[]): Block[] => {
+/** What an oil of one's own was made from. */
+const sourceText = ({ sources = [] }: Trace): Block[] =>
+  sources.length === 0
+    ? []
+    : [
+        {
+          kind: 'text',
+          text: `Made here from ${sources.map(({ lot, grams }) => `${lot.lot} (${lotName(lot)}, ${gramsText(grams)})`).join(' and ')}.`,
+        },
+      ];
+
+const ofLot = (trace: Trace, holders: readonly Holder[]): Block[] => [
+  ...sourceText(trace),
+  ...ofUses(trace, holders),
+];
+
+const ofUses = (trace: Trace, holders: readonly Holder[]): Block[] => {
   const { batches } = trace;
   if (batches.length === 0 && trace.lots.length === 0)
     return [{ kind: 'text', text: 'No batch has drawn from it yet.' }];
@@ -137,7 +153,7 @@ const figuresOf = (trace: Trace, holders: readonly Holder[]) => ({
     left: Math.max(0, left),
     out,
   })),
-  lots: trace.lots.map(({ lot, grams, from }) => ({
+  lots: [...trace.lots, ...(trace.sources ?? [])].map(({ lot, grams, from }) => ({
     lot: lot.lot,
     ingredient: lot.ingredient,
     grams,

@@ -138,7 +138,15 @@ const reminded: Effect<'reminder-set'> = (bench, { kind: _kind, ...set }) => {
   const { reminder: before } = bench;
   const from = before ? before.from : set.from;
   const { from: _from, ...rest } = set;
-  return { ...bench, reminder: { ...rest, ...defined({ from, begun: before?.begun }) } };
+  const { stopped: _stopped, ...others } = bench;
+  return { ...others, reminder: { ...rest, ...defined({ from, begun: before?.begun }) } };
+};
+
+/** What was set is kept, for when reminders are wanted again. */
+const silenced: Effect<'reminder-stopped'> = ({ reminder, ...rest }) => {
+  if (!reminder) return rest;
+  const { hour, minute, zone, leadDays } = reminder;
+  return { ...rest, stopped: { hour, minute, zone, leadDays } };
 };
 
 const withReminder = (
@@ -177,7 +185,7 @@ const effects: { [K in BenchEvent['kind']]: Effect<K> } = {
   'reaction-noted': noted,
   'reaction-followed': followed,
   'reminder-set': reminded,
-  'reminder-stopped': ({ reminder: _reminder, ...rest }) => rest,
+  'reminder-stopped': silenced,
   'reminder-begun': (bench, { day, nonce, at }) =>
     withReminder(bench, (reminder) => ({ ...reminder, begun: { day, nonce, at } })),
   'reminder-sent': (bench, { day, items }) => ({

@@ -11,6 +11,7 @@ export interface KeptBench {
   readonly answers: readonly unknown[];
   readonly made: number;
   readonly reminder?: unknown;
+  readonly stopped?: unknown;
   readonly told?: unknown;
 }
 
@@ -24,7 +25,7 @@ export const keptBench = (bench: Bench): KeptBench => ({
   low: [...bench.low],
   answers: [...bench.answers],
   made: bench.made,
-  ...defined({ reminder: bench.reminder, told: bench.told }),
+  ...defined({ reminder: bench.reminder, stopped: bench.stopped, told: bench.told }),
 });
 
 const isPair = (value: unknown): value is [string, unknown] =>
@@ -36,7 +37,7 @@ const isPair = (value: unknown): value is [string, unknown] =>
  */
 export const benchFromKept = (kept: unknown): Bench | undefined => {
   if (typeof kept !== 'object' || kept === null) return undefined;
-  const { made, reminder, told, ...maps } = kept as Record<string, unknown>;
+  const { made, reminder, stopped, told, ...maps } = kept as Record<string, unknown>;
   const lists = parts.map((part) => maps[part]);
   const fits = lists.every((list) => Array.isArray(list) && list.every(isPair));
   if (!fits || typeof made !== 'number') return undefined;
@@ -48,6 +49,6 @@ export const benchFromKept = (kept: unknown): Bench | undefined => {
     low,
     answers,
     made,
-    ...defined({ reminder, told }),
+    ...defined({ reminder, stopped, told }),
   } as unknown as Bench;
 };

@@ -83,6 +83,8 @@ export interface Bench {
   readonly answers: Immutable<string, DueAnswer>;
   readonly made: number;
   readonly reminder?: Reminder;
+  /** The hour, zone and lead days of a reminder that was stopped, for when it is switched on again. */
+  readonly stopped?: Pick<Reminder, 'hour' | 'minute' | 'zone' | 'leadDays'>;
   readonly told?: Told;
 }
 

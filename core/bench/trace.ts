@@ -35,6 +35,8 @@ export interface Trace {
   readonly root?: Lot;
   /** For a lot: lots made from it. For a batch: every lot it came from, one step back after the other. */
   readonly lots: readonly TracedLot[];
+  /** For an oil infused in the house: every lot it was made from, one step back after the other. */
+  readonly sources?: readonly TracedLot[];
   /** Batches that hold it, oldest first; for a batch that batch alone. */
   readonly batches: readonly TracedBatch[];
   readonly gone: readonly TracedGone[];
@@ -97,29 +99,37 @@ const madeFrom = (bench: Bench, keys: ReadonlySet<string>): readonly TracedLot[]
       return { lot, grams: gramsIn(from), from: codesIn(from) };
     });
 
+/** Every lot that some draws came from, through oils infused in the house. */
+const wayBack = (bench: Bench, draws: readonly Draw[]): readonly TracedLot[] => {
+  const lots: TracedLot[] = [];
+  const seen = new Set<string>();
+  const follow = (drawn: readonly Draw[]): void => {
+    for (const code of codesIn(drawn)) {
+      const lot = bench.lots.get(lotKey(code));
+      if (!lot || seen.has(lotKey(code))) continue;
+      seen.add(lotKey(code));
+      const grams = gramsIn(drawn.filter((draw) => lotKey(draw.lot) === lotKey(code)));
+      lots.push({ lot, grams, from: codesIn(lot.draws ?? []) });
+      follow(lot.draws ?? []);
+    }
+  };
+  follow(draws);
+  return lots;
+};
+
 const forward = (bench: Bench, lot: Lot): Trace => {
   const keys = reachedFrom(bench, lotKey(lot.lot));
   const batches = [...keys.batches]
     .flatMap((key) => bench.batches.get(key) ?? [])
     .map((batch) => traced(batch, drawnFrom(drawsOfBatch(batch), keys.lots)));
-  return { kind: 'lot', code: lot.lot, root: lot, lots: madeFrom(bench, keys.lots), ...totals(batches) };
+  const sources = lot.draws ? { sources: wayBack(bench, lot.draws) } : {};
+  const lots = madeFrom(bench, keys.lots);
+  return { kind: 'lot', code: lot.lot, root: lot, lots, ...sources, ...totals(batches) };
 };
 
 const backward = (bench: Bench, batch: Batch): Trace => {
-  const lots: TracedLot[] = [];
-  const seen = new Set<string>();
-  const follow = (draws: readonly Draw[]): void => {
-    for (const code of codesIn(draws)) {
-      const lot = bench.lots.get(lotKey(code));
-      if (!lot || seen.has(lotKey(code))) continue;
-      seen.add(lotKey(code));
-      const grams = gramsIn(draws.filter((draw) => lotKey(draw.lot) === lotKey(code)));
-      lots.push({ lot, grams, from: codesIn(lot.draws ?? []) });
-      follow(lot.draws ?? []);
-    }
-  };
-  follow(drawsOfBatch(batch));
-  return { kind: 'batch', code: batch.lot, lots, ...totals([traced(batch, drawsOfBatch(batch))]) };
+  const draws = drawsOfBatch(batch);
+  return { kind: 'batch', code: batch.lot, lots: wayBack(bench, draws), ...totals([traced(batch, draws)]) };
 };
 
 /**
