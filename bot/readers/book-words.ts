@@ -7,7 +7,7 @@ export const changeKinds = {
   pour: ['batch-poured'],
   infusion: ['oil-infused'],
   purchase: ['lot-bought'],
-  price: ['price-noted', 'price-removed'],
+  price: ['price-noted', 'price-removed', 'lot-priced'],
   recipe: ['recipe-saved', 'recipe-renamed', 'recipe-deleted'],
   setting: ['settings-changed'],
   gift: ['tins-gone', 'tins-back'],

@@ -20,6 +20,19 @@ const isNumberWord = (list: readonly Token[], at: number): boolean =>
     list[at + 1]?.glued === true
   );
 
+const packWords =
+  /^(?:label|lid|tin|tub|jar|bag|bottle|pack|packet|box|can|sack|sticker|tag|block|carton|it|them)$/;
+/** "Lot number on the tin is LA204": past where it stands. */
+const pastPack = (list: readonly Token[], at: number): number => {
+  if (!/^(?:on|of)$/.test(list[at]?.word ?? '')) return at;
+  const pack = /^(?:the|this|that|its|our|my)$/.test(list[at + 1]?.word ?? '') ? at + 2 : at + 1;
+  const says = list[pack + 1];
+  return packWords.test(list[pack]?.word ?? '') &&
+    /^(?:is|was|says|reads|:|=)$/.test(says?.word || says?.text || '')
+    ? pack + 2
+    : at;
+};
+
 /** The words that announce a code, from token `at` on; "which batches is K12 in" announces none. */
 export const lotCue = (list: readonly Token[], at: number): LotCue | undefined => {
   const word = list[at]?.word ?? '';
@@ -31,7 +44,7 @@ export const lotCue = (list: readonly Token[], at: number): LotCue | undefined =
     signs.has(list[next]?.text ?? '')
   )
     next += 1;
-  return { next, many: word.endsWith('s'), word };
+  return { next: pastPack(list, next), many: word.endsWith('s'), word };
 };
 
 const joins = /^[-/._#]$/;

@@ -9,6 +9,7 @@ import type { Item } from './item.ts';
 import { claimChangedBy } from './stock-changed-by.ts';
 import { claimCounted } from './stock-counted.ts';
 import { claimCountedEach, claimEmptyEach, claimOpenedEach } from './stock-lots.ts';
+import { claimPriced } from './stock-priced.ts';
 import { claimTaken } from './stock-taken.ts';
 import { dayIn, openCue } from './stock-told.ts';
 
@@ -108,6 +109,7 @@ export const claimLot = (reading: Reading, text: BenchText): Claim | undefined =
   if (noted) return noted;
   if (asksOrPlans(text.bench.rest.text)) return undefined;
   const found =
+    claimPriced(reading, text) ??
     claimChangedBy(reading, text) ??
     claimTaken(reading, text) ??
     claimCounted(reading, text) ??
