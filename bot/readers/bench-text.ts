@@ -64,8 +64,16 @@ const forEvent =
   /\bfor (?:the |our |my )?(?:(?:next|this|coming) )?(?:week|month|weekend|year|spring|summer|autumn|winter|christmas|easter|tomorrow|tonight|today|(?:mon|tues|wednes|thurs|fri|satur|sun)day)(?:'s? [\p{L}-]+|(?= (?:market|fair|f[eê]te|stall|class|sale|bazaar|show|group|workshop)\b))/giu;
 export const withoutEvents = (text: string): string => text.replace(forEvent, ' ');
 
+/** "Can M1 was opened", "when I weighed it again, the scale said 225 g": no question. */
+const canOrWhen =
+  /^\W*(?:can(?= _+ (?:was|is|has|had|weighs|holds|now|contains)\b)|when(?= (?:(?:i|we|he|she|they)|(?:the|my|our) \p{L}+) (?:\p{L}+ed|took|put|got|had|came|went|found|was|were)\b[^?]{3,90},[^?]*$))/iu;
+/** "…. Please correct the stock." */
+const correctStock =
+  /[.,;!]\s*(?:so |and )?(?:(?:please|can you|could you|would you|kindly)\s+)*(?:correct|update|adjust|change|fix|amend|put right|set right) (?:the |our |your |that |this |it\b ?|my )?(?:stock|book|books|entry|list|record|records|figure|amount|number|shelf|date|price)?(?: (?:for|of|in|on) (?:it|the book|the list|the stock|that))?(?: (?:accordingly|please|for me|to match|now))*[.!?\s]*$/i;
+export const withoutCorrect = (text: string): string => text.replace(correctStock, '.');
+
 const plainly = (whole: string): string => {
-  const text = withoutEvents(whole.replace(putDown, ''));
+  const text = withoutCorrect(withoutEvents(whole.replace(putDown, ''))).replace(canOrWhen, '');
   const match = politely.exec(text);
   return match ? text.slice(match[0].length).replace(/\?\s*$/, '') : text;
 };

@@ -1,6 +1,7 @@
 import { defined } from '../../core/defined.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { subjectIn } from './book-subject.ts';
+import { claimDeleteLot, undoesLast } from './book-undo-words.ts';
 import { kindOf, oneAtATime, undoWhat } from './book-words.ts';
 
 export const undoCues = [
@@ -119,13 +120,14 @@ const amongTalk = (text: string, reading: Reading): Claim | undefined => {
     .split(clauseEnd)
     .map((clause) => clause.replace(polite, '').trim());
   const asking = clauses.filter(
-    (clause) => redo.test(clause) || /^(?:undo|revert|take back|cancel)\b/i.test(clause),
+    (clause) =>
+      redo.test(clause) || undoesLast(clause) || /^(?:undo|revert|take back|cancel)\b/i.test(clause),
   );
   const [only, second] = asking;
   if (only === undefined || second !== undefined || text === only) return undefined;
   if (redo.test(only)) return claim({ action: 'redo' }, surelyTakenBack);
   if (clauses.some((clause) => clause !== only && namesMore(clause))) return undefined;
-  if (plainUndo.test(only)) return claim({ action: 'undo' }, surelyTakenBack);
+  if (plainUndo.test(only) || undoesLast(only)) return claim({ action: 'undo' }, surelyTakenBack);
   return claimOfKind(only, reading);
 };
 
@@ -139,7 +141,7 @@ const secondThought =
 /** What is taken back, or done again, without saying what it was. */
 const lastTakenBack = (text: string, reading: Reading): Claim | undefined => {
   const after = reading.last?.done === true;
-  if (plainUndo.test(text)) return claim({ action: 'undo' }, 3.3);
+  if (plainUndo.test(text) || undoesLast(text)) return claim({ action: 'undo' }, 3.3);
   if (redo.test(text) || (wasUndone(reading) && rightAfterAll.test(text)))
     return claim({ action: 'redo' }, 3.3);
   if ((after && afterDone.test(text)) || withReason(text, reading))
@@ -152,7 +154,8 @@ const wasUndone = ({ last }: Reading): boolean => last?.topic === 'book' && last
 /** "undo", "take that back", "undo the last price", "undo 12", "redo". */
 export const claimUndo = (said: string, reading: Reading): Claim | undefined => {
   const text = said.replace(secondThought, '$1').replace(lastOfKind, 'undo ');
-  const plain = lastTakenBack(text, reading) ?? amongTalk(text, reading);
+  const clauses = said.split(clauseEnd).map((clause) => clause.replace(polite, '').trim());
+  const plain = claimDeleteLot(clauses, reading) ?? lastTakenBack(text, reading) ?? amongTalk(text, reading);
   if (plain) return plain;
   if (several.test(text)) return refuse(oneAtATime, 2.8);
   const number = numbered.exec(text)?.groups?.number;

@@ -10,7 +10,7 @@ import type { BenchText } from './bench-text.ts';
 import { clausesAt } from './clauses.ts';
 import type { Item } from './item.ts';
 import { gramsRead, isAmount, nameRead } from './stock-amount.ts';
-import { dayIn, isWhatIs, reasonIn } from './stock-told.ts';
+import { dayIn, isVague, isWhatIs, reasonIn } from './stock-told.ts';
 import { howMuchTaken, whichStock } from './stock-words.ts';
 
 const wasteCue =
@@ -25,7 +25,7 @@ const allOf =
 
 /** "The sunflower oil is used up" says all of it, where that is one lot. */
 const emptied =
-  /\b(?:is|are|was|were|it's|now|all|has been)\b.{0,12}\b(?:used up|finished|empty|gone)\b|\bused up (?:all |the last of )?(?:the|our)\b|\b(?:ran|have run|'ve run|has run) out of\b/i;
+  /\b(?:is|are|was|were|it's|now|all|has been)\b.{0,12}\b(?:used up|finished|empty|gone)\b|\bused up (?:all |the last of )?(?:the|our)\b|\b(?:ran|have run|'ve run|has run) out of\b|\b(?:there(?:'s| is| are)|(?:we|i)(?:'ve| have)(?: got)?|that leaves(?: us)?) no more\b/i;
 
 /** "20 g of K12 for the candle lesson" */
 const takenFor =
@@ -219,7 +219,9 @@ const withoutLeft = (bench: BenchReading): BenchReading | undefined => {
     (item) => isWhatIs(item, bench.rest.text) && !allThrown.test(bench.rest.text.slice(item.to)),
   );
   if (left.length === 0) return bench;
-  return left.length === amounts.length ? undefined : { ...bench, rest: readingWithout(bench.rest, left) };
+  // "Half a cup ran out; it weighs 610 g now": what the scale says is surer.
+  const isSurer = amounts.every((item) => left.includes(item) || isVague(item, bench.rest.text));
+  return isSurer ? undefined : { ...bench, rest: readingWithout(bench.rest, left) };
 };
 
 const nothingTold = (how: string, bench: BenchReading): Claim | undefined =>

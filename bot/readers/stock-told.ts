@@ -1,6 +1,7 @@
 import type { Place } from '../understand.ts';
 import type { BenchReading } from './bench-reading.ts';
 import { longestNote } from './bench-text.ts';
+import type { Item } from './item.ts';
 
 /** The day something was done, ISO. */
 export const dayIn = ({ days }: Pick<BenchReading, 'days'>): string | undefined =>
@@ -34,10 +35,17 @@ export const openCue =
 
 /** What the scale says now, where other amounts are told besides: "two bottles, 205 and 200 g, so it is really 405 g". */
 const saysNow =
-  /\b(?:(?:is|are|was|were) (?:really|now|only|down to)|(?:weighs?|weighed)(?: in)?(?: at| as)?|holds|there(?:'s| is| are)|left|left with|says?|reads?|shows?|comes? to|stands at|down to)\s*(?:(?:only|just|now|exactly|at|in)\s*)*$/i;
+  /\b(?:(?:is|are|was|were) (?:really|now|only|down to)|(?:weighs?|weighed)(?: in)?(?: at| as)?|(?:now )?(?:has|contains)(?: now)?|holds|there(?:'s| is| are)|left|left with|says?|reads?|shows?|comes? to|stands at|down to)\s*(?:(?:only|just|now|exactly|at|in)\s*)*$/i;
 const isLeft =
   /^ (?:of (?:it|them|_+) )?(?:(?:is|are|was|were|still) )*(?:left|remain(?:s|ing)?|still there)\b/i;
 
 /** "There's 410 g left in the tub": what there is, and not what went. */
 export const isWhatIs = ({ from, to }: Place, text: string): boolean =>
   saysNow.test(text.slice(Math.max(0, from - 40), from)) || isLeft.test(text.slice(to, to + 30));
+
+/** "About a cupful", "half a cup": no amount that anybody weighed. */
+export const isVague = ({ letter, from }: Item, text: string): boolean =>
+  letter !== 'g' ||
+  /\b(?:about|around|roughly|some|maybe|perhaps|approximately|nearly|almost) $/i.test(
+    text.slice(Math.max(0, from - 16), from),
+  );

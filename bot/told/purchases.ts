@@ -20,7 +20,7 @@ const ahead =
 const denies = /n['’]t\b|\b(?:not|no|none|never|nothing)\b/i;
 /** Somebody's own, or on its way. */
 const notOurs =
-  /\b(?:not|isn't|aren't|wasn't|never) (?:ours|mine|for (?:us|me))\b|\bbelongs? to\b|\bon (?:its|the) way\b|\b(?:arriv|com)ing (?:on|next|in)\b/i;
+  /\b(?:not|isn't|aren't|wasn't|never) (?:ours|mine|for (?:us|me))\b|\bbelongs? to\b|\bon (?:its|the) way\b|\b(?:arriv|com)ing (?:on|next|in)\b|\binstead of\b/i;
 
 /** The last of the places that begins before a thing is whose it is. */
 const ownerOf = ({ from }: Place, starts: readonly number[]): number =>
@@ -52,7 +52,7 @@ const plainOf = (bench: BenchReading, columns: Columns): string | undefined => {
       ...(price ? [`${price.text}${eachOf.exec(rest.text.slice(price.to))?.[0] ?? ''}`] : []),
     ].join(', ');
   });
-  return `bought ${on ? `on ${on} ` : ''}${lines.join('\n')}`;
+  return `bought ${on ? `on ${on}: ` : ''}${lines.join('\n')}`;
 };
 
 /** "It may be used until June", "book it in under lot K12": nothing ahead, and nothing below a mark. */
