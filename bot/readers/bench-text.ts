@@ -53,7 +53,7 @@ export const readBenchText: (reading: Reading) => BenchText = oncePerReading(rea
 
 /** "Can you write down that …": asked as a question, and told all the same. */
 const politely =
-  /^\W*(?:(?:hi|hello|hey|pipkin|please|ok|and|also)\b[\s,!]*)*(?:can|could|would|will|may) (?:you|we|i)\s+(?:(?:please|just|kindly|also)\s+)*(?:be (?:so|as) (?:kind|good) as to\s+|be kind enough to\s+|mind\s+)?(?:(?:take|knock|deduct|subtract|strike)(?=\b.{1,40}\b(?:off|was|were)\b)|note|noting|record|write(?: it)?(?: down)?|log|put(?: down| in)?|add|enter|mark|book|register|take down|make a note)\b(?: that| of)?/i;
+  /^\W*(?:(?:hi|hello|hey|pipkin|please|ok|and|also)\b[\s,!]*)*(?:can|could|would|will|may|might) (?:you|we|i)\s+(?:(?:please|just|kindly|also)\s+)*(?:(?:ask|trouble|beg|request) you to\s+)?(?:(?:please|just|kindly|also)\s+)*(?:be (?:so|as) (?:kind|good) as to\s+|be kind enough to\s+|mind\s+)?(?:(?:take|knock|deduct|subtract|strike)(?=\b.{1,40}\b(?:off|was|were)\b)|note|noting|record|write(?: it)?(?: down)?|log|put(?: down| in)?|add|enter|mark|book|register|take down|make a note)\b(?: that| of)?/i;
 
 /** "…, can you put that down?" */
 const putDown =

@@ -79,7 +79,7 @@ const clauseEnd = /\s*(?:[.,;:!?\n]+|\s-+\s|\b(?:so|and|but|because|cos)\b)\s*/i
 const takesBack =
   /\b(?:undo|unsave|revert|reverse|rollback|roll back|take|call|scrap|scratch|strike|cancel|ignore|disregard|delete|remove)\b/i;
 const polite =
-  /^(?:(?:please|pls|can you|could you|would you|will you|i|we|want to|need to|have to|let's|just|ok|oh|no|sorry|then|now|quickly)\s+)+|\s+(?:please|pls|for me|for us|thanks|thank you|again|now|then|would you|quickly)$/gi;
+  /^(?:(?:please|pls|can you|could you|would you|will you|kindly|i|we|want to|need to|have to|let's|just|ok|oh|no|sorry|then|now|quickly)\s+)+|\s+(?:please|pls|for me|for us|thanks|thank you|again|now|then|would you|quickly)$/gi;
 
 /** "Undo the specimen", right after it. */
 const undoOf = /^undo (?:the|that|my|this) [\p{L}-]+(?: [\p{L}-]+)?$/iu;
@@ -90,7 +90,13 @@ const isOfLast = (text: string, { last, items }: Reading): boolean =>
   !items.some(({ letter }) => /[iR]/.test(letter));
 /** "No, that was the candle wax. Undo!": why it is taken back is talk, as long as no other figure is told. */
 const withReason = (text: string, { items, last }: Reading): boolean => {
-  if (items.some(({ letter }) => /[gvc%t]/.test(letter))) return false;
+  if (
+    items.some(
+      ({ letter, misspelt, word }) =>
+        /[gv%t]/.test(letter) || (letter === 'c' && misspelt === undefined && word !== 'containers'),
+    )
+  )
+    return false;
   const clauses = text.split(clauseEnd).filter((clause) => clause.trim() !== '');
   const bare = clauses.map((clause) => clause.replace(polite, '').trim());
   const takes = (clause: string): boolean =>

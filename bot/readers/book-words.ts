@@ -34,7 +34,7 @@ const kindWords: Readonly<Record<ChangeKind, string>> = {
   gift: 'gifts? gift gave giving given sale sold',
   note: 'notes?',
   opening: 'openings? opened opening',
-  correction: 'corrections? count dating',
+  correction: 'corrections? counts? counting weighing weighed stocktake dating date',
   use: 'use using used waste wasting',
   reaction: 'reactions? report rash',
   reminder: 'reminders?',

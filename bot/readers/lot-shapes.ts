@@ -8,7 +8,23 @@ export interface LotCue {
 }
 
 const cueWords = new Set(['lot', 'lots', 'batch', 'batches', 'charge', 'code']);
-const numberWords = new Set(['no', 'nr', 'number', 'code', 'num', 'nos', 'codes', 'called', 'is']);
+const numberWords = new Set([
+  'no',
+  'nr',
+  'number',
+  'code',
+  'num',
+  'nos',
+  'codes',
+  'called',
+  'is',
+  'printed',
+  'stamped',
+  'reads',
+  'marked',
+  'as',
+  'says',
+]);
 const signs = new Set(['.', ':', '#', '=', '"', '-']);
 
 /** "Lot no 3", but the lot of "lot NO3" is called so. */
@@ -77,7 +93,7 @@ export const looksLikeCode = (text: string): boolean =>
 /** Letters and then digits, in one piece: what a supplier's code often looks like. */
 export const plainCode = /^(?:[a-z]{1,4}-?\d{1,6}|\p{Lu}{1,4}-?\d{1,6}\p{L}?)$/iu;
 const lotVerb =
-  /(?:\b(?:trace|recall|track|withdraw|opened|done with|finished with|where(?: is| did| has|'s| are)?|who (?:has|got)|used|about|call (?:it|this|them|the oil)|called|name it|named)|\b(?:threw|throw|thrown|binned|wasted|spilled|spilt|dumped|tossed|gave|sold|kept|lost|left|much)\b[^,;.\n]{0,40}\bof)\s+(?:the\s+)?$/i;
+  /(?:\b(?:trace|recall|track|withdraw|opened|done with|finished with|where(?: is| did| has|'s| are)?|who (?:has|got)|used|about|call (?:it|this|them|the oil)|called(?: it| them| this)?|name it|named(?: it)?|(?:marked|labelled|labeled|numbered|tagged|wrote|written|put)(?: it| them| as)?)|\b(?:threw|throw|thrown|binned|wasted|spilled|spilt|dumped|tossed|gave|sold|kept|lost|left|much)\b[^,;.\n]{0,40}\bof)\s+(?:the\s+)?$/i;
 const makes = /\b(?:pour\w*|save|scale|label\w*|costs?|recipe|bought|made|make)\b/i;
 
 /** A code that nothing but a verb announces: "trace ZZ9", "threw away 5 g of ZZ9". */

@@ -111,6 +111,7 @@ const lotAnew = (reading: Reading): { readonly lot: string } | undefined => {
 
 /** "Sorry, shea butter": another ingredient, and nothing else. */
 const ingredientAnew = (reading: Reading): Request | undefined => {
+  if (/\b(?:there(?:'s| is| are| was)|also|another|as well|second)\b/i.test(reading.text)) return undefined;
   const bench = putRight(reading);
   const [name, second] = bench?.rest.items.filter(({ letter }) => letter === 'i') ?? [];
   if (!bench || !name || second || bench.lots.length > 0 || bench.days.length > 0) return undefined;

@@ -29,7 +29,16 @@ const packAfter =
 const weighed =
   /\b(?:weigh\w*|scales?|really|actually|net|holds?|in fact|comes? to|came to|which is|that is|that's|i\.e|making)\b[^\d_]{0,24}$/i;
 
+/** "2 bottles of grapeseed oil (lot GS8, 500 g each)". */
+const eachAfter = /^ ?(?:each|apiece|per (?:bottle|bag|pack|tub|jar|tin|can|block))\b/i;
+const packsBefore =
+  /\b(\d{1,2}|two|three|four|five|six|eight|ten|twelve) (?:[a-z]+ )?(?:bags|packs|packets|bottles|tubs|jars|blocks|bars|tins|cans|boxes|sacks|pouches|bricks|canisters)\b[^\d;.]{0,60}$/i;
+
 const amountSaid = ({ from, to }: Item, text: string): Said => {
+  const many = eachAfter.test(text.slice(to))
+    ? packsBefore.exec(text.slice(Math.max(0, from - 80), from))
+    : null;
+  if (many) return { from, to, text: `${many[1]} x ${text.slice(from, to)}` };
   const pack = packBefore.exec(text.slice(Math.max(0, from - 24), from));
   const start = from - (pack?.[0].length ?? 0);
   return { from: start, to, text: text.slice(start, to) };

@@ -1,6 +1,7 @@
 import { ingredientById } from '../../core/ingredients.ts';
 import { type BenchReading, readBench } from '../readers/bench-reading.ts';
 import { asksOrPlans } from '../readers/bench-text.ts';
+import { nearHouseCode } from '../readers/lot-shapes.ts';
 import { isAmount } from '../readers/stock-amount.ts';
 import { bareCode, boughtCue, cameIn, goneElse, isElsewhere } from '../readers/stock-bought-cues.ts';
 import { oncePerReading, type Reading } from '../reading.ts';
@@ -55,9 +56,13 @@ const plainOf = (bench: BenchReading, columns: Columns): string | undefined => {
   return `bought ${on ? `on ${on}: ` : ''}${lines.join('\n')}`;
 };
 
+/** "He didn't need it": what others do without is no plan of ours. */
+const notNeeded =
+  /\b(?:(?:that|which) )?(?:he|she|they) (?:(?:did not|didn't|no longer|don't|doesn't|do not) )?(?:need|want|use)(?:ed|s)?(?: (?:it|them|any ?more|more))?\b/gi;
+
 /** "It may be used until June", "book it in under lot K12": nothing ahead, and nothing below a mark. */
 const mayKeep =
-  /\b(?:can|may|should|must|has to|have to|is to|are to|will) (?:still )?(?:be )?(?:used|use|kept|keep|last|stay good|eaten)(?: up)?(?= ?_)/gi;
+  /\b(?:can|may|should|must|has to|have to|is to|are to|will|it'll|they'll|that'll) (?:still |all |both )?(?:be )?(?:used|use|kept|keep|last|stay good|eaten|fine|good|ok|okay|all right)?(?: up)?(?= ?_)/gi;
 const bookedIn =
   /\b(?:under|as) (?=(?:the )?(?:lot |code |number )?_)|\bgave up(?= \d)|\b(?:please|can|could|would) (?:you )?(?:please )?(?:book|note|put|write|enter|add|record|log|store|save|take)\b/gi;
 
@@ -75,13 +80,16 @@ const withoutAsides = ({ rest, lots, days }: BenchReading): string => {
     .map(({ from, to }) => rest.text.slice(from, to))
     .join('')
     .replace(mayKeep, '')
+    .replace(notNeeded, '')
     .replace(bookedIn, '');
 };
 
+const noCode = /\b(?:no|without(?: an?| any)?|not have an?|hasn't (?:got )?an?) (?:lot|batch|code)\b/i;
 /** A new code with a date says enough; one of them alone only with a word that it came. */
 const saysEnough = ({ rest, lots, days, today }: BenchReading): boolean => {
   const isDated = days.some(({ role, past }) => role === 'best-before' || past > today);
   const came = boughtCue.test(rest.text) || cameIn.test(rest.text);
+  if (noCode.test(rest.text) && lots.length === 0) return true;
   return (isDated && (lots.length > 0 || bareCode.test(rest.text))) || (came && (isDated || lots.length > 0));
 };
 
@@ -98,7 +106,7 @@ const isTold = (bench: BenchReading): boolean => {
   const text = withoutAsides(bench);
   return (
     !trouble &&
-    lots.every(({ kind, cued }) => kind === 'new' && cued) &&
+    lots.every(({ kind, cued, code }) => kind === 'new' && (cued || !nearHouseCode.test(code))) &&
     saysEnough(bench) &&
     !isMadeHere(bench) &&
     !rest.items.some(({ letter, upTo }) => letter === 'R' || upTo !== undefined) &&
