@@ -85,10 +85,17 @@ const withoutAsides = ({ rest, lots, days }: BenchReading): string => {
 };
 
 const noCode = /\b(?:no|without(?: an?| any)?|not have an?|hasn't (?:got )?an?) (?:lot|batch|code)\b/i;
+/** A date that is told and cannot be read is not left out in silence. */
+const datedAnyhow =
+  /\b(?:keeps?|best|bbe?|bbd|until|till?|use[- ]by|expir\w*|exp|good (?:to|until|till)|use (?:it )?(?:by|before))\b/i;
+const noDate =
+  /\b(?:no|without(?: an?| any)?|not have an?|hasn't (?:got )?an?) (?:best[- ]before|expiry|use[- ]by)(?: date)?\b/gi;
+
 /** A new code with a date says enough; one of them alone only with a word that it came. */
 const saysEnough = ({ rest, lots, days, today }: BenchReading): boolean => {
   const isDated = days.some(({ role, past }) => role === 'best-before' || past > today);
   const came = boughtCue.test(rest.text) || cameIn.test(rest.text);
+  if (!isDated && datedAnyhow.test(rest.text.replace(noDate, ''))) return false;
   if (noCode.test(rest.text) && lots.length === 0) return true;
   return (isDated && (lots.length > 0 || bareCode.test(rest.text))) || (came && (isDated || lots.length > 0));
 };
