@@ -66,11 +66,15 @@ export const withoutEvents = (text: string): string => text.replace(forEvent, ' 
 
 /** "Can M1 was opened", "when I weighed it again, the scale said 225 g": no question. */
 const canOrWhen =
-  /^\W*(?:can(?= _+ (?:was|is|has|had|weighs|holds|now|contains)\b)|when(?= (?:(?:i|we|he|she|they)|(?:the|my|our) \p{L}+) (?:\p{L}+ed|took|put|got|had|came|went|found|was|were)\b[^?]{3,90},[^?]*$))/iu;
+  /^\W*(?:can(?= _+ (?:was|is|has|had|weighs|holds|now|contains)\b)|when(?= (?:(?:i|we|he|she|they)|(?:the|my|our) \p{L}+) (?:\p{L}+ed|took|put|got|had|came|went|found|was|were)\b[^?]{3,90}(?:,| (?:it|the scales?|there|that) (?:showed|said|read|weighed|was|were|came)\b)[^?]*$))/iu;
 /** "…. Please correct the stock." */
 const correctStock =
   /[.,;!]\s*(?:so |and )?(?:(?:please|can you|could you|would you|kindly)\s+)*(?:correct|update|adjust|change|fix|amend|put right|set right) (?:the |our |your |that |this |it\b ?|my )?(?:stock|book|books|entry|list|record|records|figure|amount|number|shelf|date|price)?(?: (?:for|of|in|on) (?:it|the book|the list|the stock|that))?(?: (?:accordingly|please|for me|to match|now))*[.!?\s]*$/i;
-export const withoutCorrect = (text: string): string => text.replace(correctStock, '.');
+/** "We want to call it lot MARI1": that is its name. */
+const wantToCall =
+  /\b(?:i|we)(?:'d| would)? (?:want|like|wish|prefer) to (?=(?:call|name|label|mark)\b)|\b(?:let's|let us|i'll|we'll|(?:i|we) (?:will|shall)|(?:shall|can|could) (?:we|i)) (?=(?:call|name|label|mark) (?:it|this|them|that)\b)/gi;
+export const withoutCorrect = (text: string): string =>
+  text.replace(correctStock, '.').replace(wantToCall, '');
 
 const plainly = (whole: string): string => {
   const text = withoutCorrect(withoutEvents(whole.replace(putDown, ''))).replace(canOrWhen, '');

@@ -20,6 +20,13 @@ const takesBackLast = new RegExp(
   'i',
 );
 
+const aboutIt = new RegExp(
+  `^${verb} (?:${what}|what was (?:said|written|noted)) (?:about|on|of|for|with) .{2,60}$`,
+  'i',
+);
+/** "Take back what I wrote about the trays", right after it. */
+export const undoesWhatWas = (clause: string): boolean => aboutIt.test(clause);
+
 export const undoesLast = (clause: string): boolean => takesBackLast.test(clause);
 
 const deletes =

@@ -1,7 +1,7 @@
 import { defined } from '../../core/defined.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { subjectIn } from './book-subject.ts';
-import { claimDeleteLot, undoesLast } from './book-undo-words.ts';
+import { claimDeleteLot, undoesLast, undoesWhatWas } from './book-undo-words.ts';
 import { kindOf, oneAtATime, undoWhat } from './book-words.ts';
 
 export const undoCues = [
@@ -150,7 +150,7 @@ const lastTakenBack = (text: string, reading: Reading): Claim | undefined => {
   if (plainUndo.test(text) || undoesLast(text)) return claim({ action: 'undo' }, 3.3);
   if (redo.test(text) || (wasUndone(reading) && rightAfterAll.test(text)))
     return claim({ action: 'redo' }, 3.3);
-  if ((after && afterDone.test(text)) || withReason(text, reading))
+  if ((after && (afterDone.test(text) || undoesWhatWas(text))) || withReason(text, reading))
     return claim({ action: 'undo' }, after ? surelyTakenBack : 3.3);
   return undefined;
 };

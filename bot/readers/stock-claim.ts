@@ -200,7 +200,22 @@ const concerns = (reading: Reading): boolean =>
   howAreWe.test(reading.text) ||
   ofOnlyLot(reading) !== undefined ||
   (reading.last?.topic === 'stock' && /^(?:opened|low)$/.test(String(reading.last.request.action))) ||
-  (reading.tokens.length <= shortTokens && reading.bench.lots.size > 0 && lotsIn(reading).length > 0);
+  (reading.tokens.length <= shortTokens &&
+    reading.bench.lots.size > 0 &&
+    (lotsIn(reading).length > 0 ||
+      anyWord(reading, [
+        'warned',
+        'alerted',
+        'informed',
+        'begun',
+        'began',
+        'price',
+        'cost',
+        'bill',
+        'was',
+        'par',
+        'level',
+      ])));
 
 const further =
   /^\W*(?:(?:and|also|what about|how about|same for|now|ok|then|the|our|any|how much|of|for|have we|do we have|left|is there|please)\b\W*)*$/i;

@@ -11,7 +11,7 @@ import { isPartOf } from './stock-taken.ts';
 import { countCue, dayIn, isVague, isWhatIs, reasonIn, relative } from './stock-told.ts';
 
 const emptyCue =
-  /\b(?:is empty|used up|all gone|is gone|finished|is out(?! of)|run out|ran out|none left|empty now|emptied|no more|nothing (?:is )?left|all used|used it all|run dry)\b|_\W{0,2}(?:is )?(?:now )?empty\b|\bempty\W+(?:of )?_/i;
+  /\bno longer (?:here|there|with us|on the shelf|in stock)\b|\b(?:set|put|bring|take) (?:it |_+ |this |that )?(?:down )?to (?:zero|nil|nothing)\b|\b(?:is empty|used up|all gone|is gone|finished|is out(?! of)|run out|ran out|none left|empty now|emptied|no more|nothing (?:is )?left|all used|used it all|run dry)\b|_\W{0,2}(?:is )?(?:now )?empty\b|\bempty\W+(?:of )?_/i;
 /** "My cat weighs 4 kg and sits on K12": somebody else's weight. */
 const weighsElse =
   /\b(?:my|our|his|her|their|an?) (?!(?:tub|jar|tin|can|canister|bottle|bucket|bag|block|box|jug|lot|rest|wax|oil|butter|herb|stock|scales?)s?\b)[a-z]{2,15} (?:weighs?|weighed)\b/i;
@@ -30,7 +30,9 @@ const otherThing = ({ letter, from }: Item, text: string): boolean =>
 
 /** "…, not 3 kg". */
 const isDenied = ({ from }: Item, text: string): boolean =>
-  /\b(?:not|instead of|rather than) (?:(?:the|only|just) )?$/i.test(text.slice(Math.max(0, from - 24), from));
+  /\b(?:not|instead of|rather than|wrote|written|noted|put down|typed|entered|told you|said) (?:(?:the|only|just|down|in|it was|it as) )?$/i.test(
+    text.slice(Math.max(0, from - 24), from),
+  );
 
 /** The one amount that is what a lot weighs. */
 const weighedIn = ({ rest: { items, text } }: BenchReading): Item | undefined => {
@@ -79,7 +81,10 @@ export const claimCounted = (reading: Reading, { bench, note }: BenchText): Clai
   const amount = isElse || !countCue.test(text) ? undefined : weighedIn(bench);
   if (
     !amount ||
-    amounts.some((each) => isPartOf(each, bench) && !(isVague(each, text) && isWhatIs(amount, text)))
+    amounts.some(
+      (each) =>
+        !isDenied(each, text) && isPartOf(each, bench) && !(isVague(each, text) && isWhatIs(amount, text)),
+    )
   )
     return undefined;
   if (relative.test(text.slice(Math.max(0, amount.from - 24), amount.to + 24)))

@@ -1,4 +1,5 @@
 import { lotKey } from '../../core/bench/codes.ts';
+import type { Lot } from '../../core/bench/state.ts';
 import { defined } from '../../core/defined.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { lotMeant } from './bench-reading.ts';
@@ -7,18 +8,30 @@ import { isAmount } from './stock-amount.ts';
 import { priceTold } from './stock-price.ts';
 
 const priceCue =
-  /\b(?:costs?|costed|paid|pay|prices?|priced|invoice|bill|receipt|charged|came to|comes to|spent|worth|was bought for|bought for|for it)\b|[€£$]|\b(?:euros?|eur|gbp|quid|usd|dollars?)\b/i;
+  /\b(?:costs?|costed|paid|pay|prices?|priced|invoice|bill|receipt|charged|came to|comes to|spent|worth|(?:was|were) (?=\d+[.,]\d\d\b(?! ?(?:k?g|ml|l|oz|lb)\b))|was bought for|bought for|for it)\b|[€£$]|\b(?:euros?|eur|gbp|quid|usd|dollars?)\b/i;
 /** "It was 12.40 and not 14.20": the one that is denied is none. */
 const denied =
   /,?\s*(?:and |but )?(?:not|instead of|rather than)\s+(?:[€£$]\s?)?\d+(?:[.,]\d\d?)?(?:\s?(?:€|£|\$|euros?|eur))?/i;
 
 const otherThing = /^[RMt%]$/;
 
+/** "The jojoba oil cost 24.50": of the only lot of it, where that has no price yet. */
+const unpricedLot = (reading: Reading, { rest, lots }: BenchText['bench']): Lot | undefined => {
+  const [name, second] = rest.items.filter(({ letter, generic }) => letter === 'i' && !generic);
+  const [id, other] = name?.ingredients ?? [];
+  if (lots.length > 0 || second || other !== undefined || rest.items.some(isAmount)) return undefined;
+  const [only, more] = [...reading.bench.lots.values()].filter(({ ingredient }) => ingredient === id);
+  const isPast = /\b(?:cost|paid|was|came to|charged|bill|invoice|receipt)\b/i.test(rest.text);
+  return only && !more && !only.price && isPast && !perUnit.test(rest.text) ? only : undefined;
+};
+const perUnit =
+  /\b(?:per|a|the|for (?:a|one|each)) (?:k?g|kilo|gram|litre|ml|ounce|oz|pound|lb|bottle|bag|tub|pack)\b|\/|\bcosts\b/i;
+
 /** "I paid 21.50 for CH-41", "price of AP4: 12.40": what a lot on the shelf cost, told later. */
 export const claimPriced = (reading: Reading, { bench }: BenchText): Claim | undefined => {
   const { rest } = bench;
   const said = lotMeant(bench);
-  const lot = said && reading.bench.lots.get(lotKey(said.code));
+  const lot = said ? reading.bench.lots.get(lotKey(said.code)) : unpricedLot(reading, bench);
   if (!lot || !priceCue.test(rest.text) || asksOrPlans(rest.text)) return undefined;
   if (rest.items.some((item) => otherThing.test(item.letter))) return undefined;
   const not = denied.exec(rest.text);

@@ -30,7 +30,8 @@ const weighed =
   /\b(?:weigh\w*|scales?|really|actually|net|holds?|in fact|comes? to|came to|which is|that is|that's|i\.e|making)\b[^\d_]{0,24}$/i;
 
 /** "2 bottles of grapeseed oil (lot GS8, 500 g each)". */
-const eachAfter = /^ ?(?:each|apiece|per (?:bottle|bag|pack|tub|jar|tin|can|block))\b/i;
+const eachAfter =
+  /^ ?(?:(?:in )?each|apiece|in every (?:one|bottle|bag)|per (?:bottle|bag|pack|tub|jar|tin|can|block))\b/i;
 const packsBefore =
   /\b(\d{1,2}|two|three|four|five|six|eight|ten|twelve) (?:[a-z]+ )?(?:bags|packs|packets|bottles|tubs|jars|blocks|bars|tins|cans|boxes|sacks|pouches|bricks|canisters)\b[^\d;.]{0,60}$/i;
 

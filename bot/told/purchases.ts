@@ -56,6 +56,10 @@ const plainOf = (bench: BenchReading, columns: Columns): string | undefined => {
   return `bought ${on ? `on ${on}: ` : ''}${lines.join('\n')}`;
 };
 
+/** "Can you add 300 g of mango butter? The lot is M4." */
+const politeAsk =
+  /(\b(?:can|could|would|will) you (?:(?:please|kindly|also) )*(?:add|book|put|note|enter|write|record|log|take|register)\b[^?]*)\?/gi;
+
 /** "He didn't need it": what others do without is no plan of ours. */
 const notNeeded =
   /\b(?:(?:that|which) )?(?:he|she|they) (?:(?:did not|didn't|no longer|don't|doesn't|do not) )?(?:need|want|use)(?:ed|s)?(?: (?:it|them|any ?more|more))?\b/gi;
@@ -79,6 +83,7 @@ const withoutAsides = ({ rest, lots, days }: BenchReading): string => {
   return kept
     .map(({ from, to }) => rest.text.slice(from, to))
     .join('')
+    .replace(politeAsk, '$1.')
     .replace(mayKeep, '')
     .replace(notNeeded, '')
     .replace(bookedIn, '');
@@ -95,7 +100,9 @@ const noDate =
 const saysEnough = ({ rest, lots, days, today }: BenchReading): boolean => {
   const isDated = days.some(({ role, past }) => role === 'best-before' || past > today);
   const came = boughtCue.test(rest.text) || cameIn.test(rest.text);
-  if (!isDated && datedAnyhow.test(rest.text.replace(noDate, ''))) return false;
+  const withoutNo = rest.text.replace(noDate, '');
+  if (!isDated && datedAnyhow.test(withoutNo)) return false;
+  if (withoutNo !== rest.text && lots.length > 0) return true;
   if (noCode.test(rest.text) && lots.length === 0) return true;
   return (isDated && (lots.length > 0 || bareCode.test(rest.text))) || (came && (isDated || lots.length > 0));
 };
