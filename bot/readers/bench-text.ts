@@ -53,7 +53,7 @@ export const readBenchText: (reading: Reading) => BenchText = oncePerReading(rea
 
 /** "Can you write down that …": asked as a question, and told all the same. */
 const politely =
-  /^\W*(?:(?:hi|hello|hey|pipkin|please|ok|and|also)\b[\s,!]*)*(?:can|could|would|will|may) (?:you|we|i)\s+(?:(?:please|just|kindly|also)\s+)*(?:be (?:so|as) (?:kind|good) as to\s+|be kind enough to\s+|mind\s+)?(?:(?:take|knock|deduct|subtract|strike)(?=\b.{1,40}\b(?:off|was|were)\b)|note|noting|record|write(?: it)?(?: down)?|log|put(?: down| in)?|add|enter|mark|book|register|take down|make a note)\b(?: that| of)?/i;
+  /^\W*(?:(?:hi|hello|hey|pipkin|please|ok|and|also)\b[\s,!]*)*(?:can|could|would|will|may|might) (?:you|we|i)\s+(?:(?:please|just|kindly|also)\s+)*(?:(?:ask|trouble|beg|request) you to\s+)?(?:(?:please|just|kindly|also)\s+)*(?:be (?:so|as) (?:kind|good) as to\s+|be kind enough to\s+|mind\s+)?(?:(?:take|knock|deduct|subtract|strike)(?=\b.{1,40}\b(?:off|was|were)\b)|note|noting|record|write(?: it)?(?: down)?|log|put(?: down| in)?|add|enter|mark|book|register|take down|make a note)\b(?: that| of)?/i;
 
 /** "…, can you put that down?" */
 const putDown =
@@ -64,8 +64,20 @@ const forEvent =
   /\bfor (?:the |our |my )?(?:(?:next|this|coming) )?(?:week|month|weekend|year|spring|summer|autumn|winter|christmas|easter|tomorrow|tonight|today|(?:mon|tues|wednes|thurs|fri|satur|sun)day)(?:'s? [\p{L}-]+|(?= (?:market|fair|f[eê]te|stall|class|sale|bazaar|show|group|workshop)\b))/giu;
 export const withoutEvents = (text: string): string => text.replace(forEvent, ' ');
 
+/** "Can M1 was opened", "when I weighed it again, the scale said 225 g": no question. */
+const canOrWhen =
+  /^\W*(?:can(?= _+ (?:was|is|has|had|weighs|holds|now|contains)\b)|when(?= (?:(?:i|we|he|she|they)|(?:the|my|our) \p{L}+) (?:\p{L}+ed|took|put|got|had|came|went|found|was|were)\b[^?]{3,90}(?:,| (?:it|the scales?|there|that) (?:showed|said|read|weighed|was|were|came)\b)[^?]*$))/iu;
+/** "…. Please correct the stock." */
+const correctStock =
+  /[.,;!]\s*(?:so |and )?(?:(?:please|can you|could you|would you|kindly)\s+)*(?:correct|update|adjust|change|fix|amend|put right|set right) (?:the |our |your |that |this |it\b ?|my )?(?:stock|book|books|entry|list|record|records|figure|amount|number|shelf|date|price)?(?: (?:for|of|in|on) (?:it|the book|the list|the stock|that))?(?: (?:accordingly|please|for me|to match|now))*[.!?\s]*$/i;
+/** "We want to call it lot MARI1": that is its name. */
+const wantToCall =
+  /\b(?:i|we)(?:'d| would)? (?:want|like|wish|prefer) to (?=(?:call|name|label|mark)\b)|\b(?:let's|let us|i'll|we'll|(?:i|we) (?:will|shall)|(?:shall|can|could) (?:we|i)) (?=(?:call|name|label|mark) (?:it|this|them|that)\b)/gi;
+export const withoutCorrect = (text: string): string =>
+  text.replace(correctStock, '.').replace(wantToCall, '');
+
 const plainly = (whole: string): string => {
-  const text = withoutEvents(whole.replace(putDown, ''));
+  const text = withoutCorrect(withoutEvents(whole.replace(putDown, ''))).replace(canOrWhen, '');
   const match = politely.exec(text);
   return match ? text.slice(match[0].length).replace(/\?\s*$/, '') : text;
 };

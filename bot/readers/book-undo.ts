@@ -1,6 +1,7 @@
 import { defined } from '../../core/defined.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { subjectIn } from './book-subject.ts';
+import { claimDeleteLot, undoesLast, undoesWhatWas } from './book-undo-words.ts';
 import { kindOf, oneAtATime, undoWhat } from './book-words.ts';
 
 export const undoCues = [
@@ -78,7 +79,7 @@ const clauseEnd = /\s*(?:[.,;:!?\n]+|\s-+\s|\b(?:so|and|but|because|cos)\b)\s*/i
 const takesBack =
   /\b(?:undo|unsave|revert|reverse|rollback|roll back|take|call|scrap|scratch|strike|cancel|ignore|disregard|delete|remove)\b/i;
 const polite =
-  /^(?:(?:please|pls|can you|could you|would you|will you|i|we|want to|need to|have to|let's|just|ok|oh|no|sorry|then|now|quickly)\s+)+|\s+(?:please|pls|for me|for us|thanks|thank you|again|now|then|would you|quickly)$/gi;
+  /^(?:(?:please|pls|can you|could you|would you|will you|kindly|i|we|want to|need to|have to|let's|just|ok|oh|no|sorry|then|now|quickly)\s+)+|\s+(?:please|pls|for me|for us|thanks|thank you|again|now|then|would you|quickly)$/gi;
 
 /** "Undo the specimen", right after it. */
 const undoOf = /^undo (?:the|that|my|this) [\p{L}-]+(?: [\p{L}-]+)?$/iu;
@@ -89,7 +90,13 @@ const isOfLast = (text: string, { last, items }: Reading): boolean =>
   !items.some(({ letter }) => /[iR]/.test(letter));
 /** "No, that was the candle wax. Undo!": why it is taken back is talk, as long as no other figure is told. */
 const withReason = (text: string, { items, last }: Reading): boolean => {
-  if (items.some(({ letter }) => /[gvc%t]/.test(letter))) return false;
+  if (
+    items.some(
+      ({ letter, misspelt, word }) =>
+        /[gv%t]/.test(letter) || (letter === 'c' && misspelt === undefined && word !== 'containers'),
+    )
+  )
+    return false;
   const clauses = text.split(clauseEnd).filter((clause) => clause.trim() !== '');
   const bare = clauses.map((clause) => clause.replace(polite, '').trim());
   const takes = (clause: string): boolean =>
@@ -119,13 +126,14 @@ const amongTalk = (text: string, reading: Reading): Claim | undefined => {
     .split(clauseEnd)
     .map((clause) => clause.replace(polite, '').trim());
   const asking = clauses.filter(
-    (clause) => redo.test(clause) || /^(?:undo|revert|take back|cancel)\b/i.test(clause),
+    (clause) =>
+      redo.test(clause) || undoesLast(clause) || /^(?:undo|revert|take back|cancel)\b/i.test(clause),
   );
   const [only, second] = asking;
   if (only === undefined || second !== undefined || text === only) return undefined;
   if (redo.test(only)) return claim({ action: 'redo' }, surelyTakenBack);
   if (clauses.some((clause) => clause !== only && namesMore(clause))) return undefined;
-  if (plainUndo.test(only)) return claim({ action: 'undo' }, surelyTakenBack);
+  if (plainUndo.test(only) || undoesLast(only)) return claim({ action: 'undo' }, surelyTakenBack);
   return claimOfKind(only, reading);
 };
 
@@ -139,10 +147,10 @@ const secondThought =
 /** What is taken back, or done again, without saying what it was. */
 const lastTakenBack = (text: string, reading: Reading): Claim | undefined => {
   const after = reading.last?.done === true;
-  if (plainUndo.test(text)) return claim({ action: 'undo' }, 3.3);
+  if (plainUndo.test(text) || undoesLast(text)) return claim({ action: 'undo' }, 3.3);
   if (redo.test(text) || (wasUndone(reading) && rightAfterAll.test(text)))
     return claim({ action: 'redo' }, 3.3);
-  if ((after && afterDone.test(text)) || withReason(text, reading))
+  if ((after && (afterDone.test(text) || undoesWhatWas(text))) || withReason(text, reading))
     return claim({ action: 'undo' }, after ? surelyTakenBack : 3.3);
   return undefined;
 };
@@ -152,7 +160,8 @@ const wasUndone = ({ last }: Reading): boolean => last?.topic === 'book' && last
 /** "undo", "take that back", "undo the last price", "undo 12", "redo". */
 export const claimUndo = (said: string, reading: Reading): Claim | undefined => {
   const text = said.replace(secondThought, '$1').replace(lastOfKind, 'undo ');
-  const plain = lastTakenBack(text, reading) ?? amongTalk(text, reading);
+  const clauses = said.split(clauseEnd).map((clause) => clause.replace(polite, '').trim());
+  const plain = claimDeleteLot(clauses, reading) ?? lastTakenBack(text, reading) ?? amongTalk(text, reading);
   if (plain) return plain;
   if (several.test(text)) return refuse(oneAtATime, 2.8);
   const number = numbered.exec(text)?.groups?.number;

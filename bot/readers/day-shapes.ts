@@ -185,6 +185,15 @@ export const dayShapes: readonly DayShape[] = [
     read: ([, day], { today }) => dayOfMonth(Number(day), today),
   },
   {
+    // "Opened 22/11", "since 3/2".
+    pattern:
+      /(?<=\b(?:on|since|opened|bought|received|arrived|delivered|collected|strained|weighed|counted) )(\d{1,2})\/(\d{1,2})(?![\d/])(?= *(?:[.,;:!)\n]|$))/gi,
+    read: ([, first, second], { today, region }) =>
+      region === 'us'
+        ? yearless(Number(first), Number(second), today)
+        : yearless(Number(second), Number(first), today),
+  },
+  {
     pattern: /\bon (\d{1,2})\.(\d{1,2})\.(?!\d)/g,
     read: ([, day, month], { today }) => yearless(Number(month), Number(day), today),
   },

@@ -27,7 +27,7 @@ export const todayOf = ({ at, settings }: Pick<Reading, 'at' | 'settings'>): str
 
 const longestCue = 60;
 const bestBeforeCue =
-  /(?:\bbest[- ]before(?:[- ]end)?|\bbest by|\bbbe?\b|\bb\.b\.(?:e\.)?|\bb\/b|\bbbd\b|\buse[- ]by|\b(?:be|is|are) used by|\buse(?:d)? before|\bfinish(?:ed)? by|\bsell[- ]by|\bexp(?:iry|ires?|iring|iration)?\b\.?|\b(?:good|keeps|ok) (?:until|till|to)|\buntil|\btill|\bends)(?: date)?(?:[ :=_-]|\b(?:is|was|on|in|the|end|of|to|now|should|be|really|actually|not)\b)*$/i;
+  /(?:\bbest[- ]before(?:[- ]end)?|\bbest by|\bbbe?\b|\bb\.b\.(?:e\.)?|\bb\/b|\bbbd\b|\buse[- ]by|\b(?:be|is|are) used by|\buse(?:d)? (?:it |them |this )?(?:up )?(?:before|by)|\bfinish(?:ed)? by|\bsell[- ]by|\bexp(?:iry|ires?|iring|iration)?\b\.?|\b(?:good|keeps?|ok|okay|fine|lasts?) (?:until|till|to|through|thru|for use until)|\buntil|\btill|\btil|\bends|\bend(?: date)?|\bkeeps|\blasts|\buse (?:it )?up by|\beat by)(?: date)?(?:[ :=_-]|\b(?:is|was|on|in|the|end|of|to|now|should|be|really|actually|not)\b)*$/i;
 const dayCue = /\b(?:on|dated|since)(?: the)?\s*$/i;
 
 const cueBefore = (before: string): { readonly role: DaySaid['role']; readonly length: number } => {
@@ -92,7 +92,7 @@ const searched = (reading: Reading): DaysRead => {
   return { days: search.days.sort((a, b) => a.from - b.from), ...defined({ trouble: search.trouble }) };
 };
 
-const bestBeforeWord = /\b(?:best|bbe?|bbd|b\.b|b\/b|use|sell|exp|good|keeps|until|till|ends)/i;
+const bestBeforeWord = /\b(?:best|bbe?|bbd|b\.b|b\/b|use|sell|exp|good|keeps?|until|till?|ends?|lasts|fine)/i;
 
 /**
  * The dates of a message, in their order, in the group's zone and from the message's own instant. Lot codes and amounts

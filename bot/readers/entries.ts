@@ -106,7 +106,7 @@ const withArrow = (line: string): string => {
 };
 
 const signed =
-  /^([A-Z\d]{1,6}-?[A-Z\d]{1,8})\s?[:,]?\s*([+-])\s?(\d{1,4}(?:[.,]\d{1,2})?)( ?(?:kg|g)\b)?(?: (?:tins?|jars?|pots?|tubes?|sticks?)\b)?,?(?:\s+(\p{L}[^\d\n?]{2,60}))?$/u;
+  /^([A-Z\d]{1,6}-?[A-Z\d]{1,8})\s?[:,]?\s*([+-])\s?(\d{1,4}(?:[.,]\d{1,2})?)( ?(?:kg|g|ml)\b)?(?: (?:tins?|jars?|pots?|tubes?|sticks?)\b)?,?(?:\s+\(?(\p{L}[^\d\n?()]{2,60})\)?)?$/u;
 
 const backLead = /^(?:(?:came |were )?(?:back|returned|returns?)\b[ ,]*)?(?:from )?/i;
 const ownVerb = /^(?:sold|gave|given|kept|keep|binned|broken?|lost|used|as|for|to|at)\b/i;
@@ -121,14 +121,20 @@ const plusSaid = (what: string, said: string): string | undefined => {
 const minusSaid = (what: string, said: string): string | undefined =>
   ownVerb.test(said) ? `${what} ${said}` : ends.find(([pattern]) => pattern.test(said))?.[1](what, said);
 
+const wastedSo =
+  /\b(?:spil\w+|lost|loss|leak\w*|waste\w*|bin\w*|bad|rancid|mould\w*|drop\w*|broke\w*|threw|thrown|floor|drain|compost|rubbish|off|mess|accident)\b/i;
+const gramsGone = (what: string, said: string): string =>
+  wastedSo.test(said) ? `threw away ${what}, ${said}` : `used ${what}${said === '' ? '' : ` ${said}`}`;
+
 /** "26-KUFE: -10 Saturday market", "SB2 -20 g spilt". */
 const withSign = (line: string): string => {
   const match = signed.exec(line);
   if (!match) return line;
   const [, code = '', sign, count, grams, said = ''] = match;
   const to = said.replace(/[\s.]+$/, '');
-  if (!/\d/.test(code) || to === '') return line;
-  if (grams !== undefined) return sign === '-' ? `threw away ${count}${grams} of ${code}, ${to}` : line;
+  if (!/\d/.test(code)) return line;
+  if (grams !== undefined) return sign === '-' ? gramsGone(`${count}${grams} of ${code}`, to) : line;
+  if (to === '') return line;
   const what = `${count} of ${code}`;
   return (sign === '+' ? plusSaid(what, to) : minusSaid(what, to)) ?? line;
 };

@@ -8,7 +8,23 @@ export interface LotCue {
 }
 
 const cueWords = new Set(['lot', 'lots', 'batch', 'batches', 'charge', 'code']);
-const numberWords = new Set(['no', 'nr', 'number', 'code', 'num', 'nos', 'codes', 'called', 'is']);
+const numberWords = new Set([
+  'no',
+  'nr',
+  'number',
+  'code',
+  'num',
+  'nos',
+  'codes',
+  'called',
+  'is',
+  'printed',
+  'stamped',
+  'reads',
+  'marked',
+  'as',
+  'says',
+]);
 const signs = new Set(['.', ':', '#', '=', '"', '-']);
 
 /** "Lot no 3", but the lot of "lot NO3" is called so. */
@@ -19,6 +35,19 @@ const isNumberWord = (list: readonly Token[], at: number): boolean =>
     list[at + 1]?.kind === 'number' &&
     list[at + 1]?.glued === true
   );
+
+const packWords =
+  /^(?:label|lid|tin|tub|jar|bag|bottle|pack|packet|box|can|sack|sticker|tag|block|carton|it|them)$/;
+/** "Lot number on the tin is LA204": past where it stands. */
+const pastPack = (list: readonly Token[], at: number): number => {
+  if (!/^(?:on|of)$/.test(list[at]?.word ?? '')) return at;
+  const pack = /^(?:the|this|that|its|our|my)$/.test(list[at + 1]?.word ?? '') ? at + 2 : at + 1;
+  const says = list[pack + 1];
+  return packWords.test(list[pack]?.word ?? '') &&
+    /^(?:is|was|says|reads|:|=)$/.test(says?.word || says?.text || '')
+    ? pack + 2
+    : at;
+};
 
 /** The words that announce a code, from token `at` on; "which batches is K12 in" announces none. */
 export const lotCue = (list: readonly Token[], at: number): LotCue | undefined => {
@@ -31,7 +60,7 @@ export const lotCue = (list: readonly Token[], at: number): LotCue | undefined =
     signs.has(list[next]?.text ?? '')
   )
     next += 1;
-  return { next, many: word.endsWith('s'), word };
+  return { next: pastPack(list, next), many: word.endsWith('s'), word };
 };
 
 const joins = /^[-/._#]$/;
@@ -64,7 +93,7 @@ export const looksLikeCode = (text: string): boolean =>
 /** Letters and then digits, in one piece: what a supplier's code often looks like. */
 export const plainCode = /^(?:[a-z]{1,4}-?\d{1,6}|\p{Lu}{1,4}-?\d{1,6}\p{L}?)$/iu;
 const lotVerb =
-  /(?:\b(?:trace|recall|track|withdraw|opened|done with|finished with|where(?: is| did| has|'s| are)?|who (?:has|got)|used|about|call (?:it|this|them|the oil)|called|name it|named)|\b(?:threw|throw|thrown|binned|wasted|spilled|spilt|dumped|tossed|gave|sold|kept|lost|left|much)\b[^,;.\n]{0,40}\bof)\s+(?:the\s+)?$/i;
+  /(?:\b(?:trace|recall|track|withdraw|opened|done with|finished with|where(?: is| did| has|'s| are)?|who (?:has|got)|used|about|call (?:it|this|them|the oil)|called(?: it| them| this)?|name it|named(?: it)?|(?:marked|labelled|labeled|numbered|tagged|wrote|written|put)(?: it| them| as)?)|\b(?:threw|throw|thrown|binned|wasted|spilled|spilt|dumped|tossed|gave|sold|kept|lost|left|much)\b[^,;.\n]{0,40}\bof)\s+(?:the\s+)?$/i;
 const makes = /\b(?:pour\w*|save|scale|label\w*|costs?|recipe|bought|made|make)\b/i;
 
 /** A code that nothing but a verb announces: "trace ZZ9", "threw away 5 g of ZZ9". */

@@ -20,8 +20,11 @@ const eachBefore = new RegExp(
 );
 
 const inTimes = (_: string, many: string, size: string): string => `${many} x ${size} `;
-const eachTimes = (_: string, many: string, name: string, size: string): string =>
-  `${name.replace(/^[\s,]+/, '')} ${many} x ${size}`;
+const eachTimes = (_: string, many: string, name: string, size: string): string => {
+  const plain = name.replace(/^[\s,]+/, '');
+  // What it came from ends nowhere else.
+  return /\bfrom\b/i.test(plain) ? `${many} x ${size} ${plain}` : `${plain} ${many} x ${size}`;
+};
 
 /** A purchase in several packs of one size, with the packs told as "3 x 750 ml". */
 export const withPacks = oncePerReading((reading): Reading => {

@@ -188,8 +188,12 @@ const isOfPour = ({ rest }: BenchReading): boolean =>
   rest.items.some(({ letter }) => letter === 'c') &&
   !signs.test(rest.text);
 
+/** "Report the lots in stock": what there is. */
+const isOfShelf =
+  /^\W*report\b[\s:]*(?:(?:on|of|about|the|our|all|my|current|present)\b\s*)*(?:stock|shelf|lots?|inventory|batches|store|cupboard)\b/i;
+
 const isReport = (bench: BenchReading): boolean =>
-  /^\W*(?:report|reaction)\b/i.test(bench.rest.text) && !isOfPour(bench);
+  /^\W*(?:report|reaction)\b/i.test(bench.rest.text) && !isOfPour(bench) && !isOfShelf.test(bench.rest.text);
 
 /** A question, whether it begins with the code of a batch or not. */
 const isAsked = (reading: Reading, { rest }: BenchReading): boolean =>

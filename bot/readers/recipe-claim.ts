@@ -7,6 +7,7 @@ import { readAgain } from '../understand.ts';
 import { saidBesides } from './check-doubts.ts';
 import { doubtfulNames, withWatched } from './check-parts.ts';
 import { leftover } from './leftover.ts';
+import { withNameLedIn } from './recipe-equals.ts';
 import { savedInTalk } from './recipe-in-talk.ts';
 import { cleanName, type NamedLines, readNamedLines } from './recipe-reading.ts';
 import { versionsSeen } from './recipe-seen.ts';
@@ -277,7 +278,8 @@ const saved = (reading: Reading): Claim | undefined => {
 };
 
 /** What a message would mean to the recipe shelf. */
-export const claimRecipe = (reading: Reading): Claim | undefined => {
+export const claimRecipe = (message: Reading): Claim | undefined => {
+  const reading = withNameLedIn(message);
   if (asksForNone(reading)) return undefined;
   if (has(reading, 'rename', 'retitle') || isRenamed(reading)) return claimRename(reading);
   const save = saved(reading);

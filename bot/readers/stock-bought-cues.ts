@@ -15,8 +15,8 @@ const doneElse =
   /\b(?:(?<!\bbe )used|poured|made|threw|thrown|binned|wasted|lost|spill\w*|spilt|strained|infused|weigh\w*|count\w*|really|left(?! (?:us|me|here)\b)|below|under|warn|alert|opened|scale|recipe|to make|need|want|infuse|melt|swap|costs?)\b/i;
 /** A code that nobody knows yet, with its date, came in however it is worded; these alone tell otherwise. */
 export const goneElse =
-  /\b(?:(?<!\bbe )used|poured|made(?! it (?:lot|the)\b)|threw(?! in\b)|thrown(?! in\b)|binned|wasted|lost|spill\w*|spilt|strained|infused(?! (?:[a-z]+ )?oil)|sold|gave(?! (?:us|me)\b)|sent (?:[a-z]+ )?back|returned|reserved|(?:a)?waiting|expecting|lent|expired|missing|stolen|below|under|warn|alert|opened|scale|recipe|to make|need|want|infuse|swap)\b/i;
-const cameIn =
+  /\b(?:(?<!\bbe )used|poured|made(?! it (?:lot|the)\b)|threw(?! in\b)|thrown(?! in\b)|binned|wasted|lost|spill\w*|spilt|strained|infused(?! (?:[a-z]+ )?oil)|sold(?! (?:me|us|it to (?:me|us))\b)|gave(?! (?:us|me)\b)|sent (?:[a-z]+ )?back|returned|reserved|(?<!\bbeen )(?:a)?waiting|expecting|lent|expired|missing|stolen|below|under|warn|alert|opened|(?<!\b(?:the|our|my|kitchen|new|big) )scale|recipe|to make|need|want|infuse|swap)\b/i;
+export const cameIn =
   /\b(?:got|had|have|came|come|comes|turned up|here|gift|present|in stock|in the (?:post|house|cupboard)|on the shelf|given|gave|left us|left me|brought|sent|put|taken|took|paid|purchase|delivered)\b/i;
 
 const isNew = (lots: BenchReading['lots']): boolean =>

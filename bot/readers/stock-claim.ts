@@ -5,6 +5,7 @@ import { readAgain } from '../understand.ts';
 import { lotMeant } from './bench-reading.ts';
 import { type BenchText, readBenchText } from './bench-text.ts';
 import { claimBoughtBesides } from './bought-besides.ts';
+import { withHeldNames } from './held-names.ts';
 import type { Item } from './item.ts';
 import { leftover } from './leftover.ts';
 import { lotsIn } from './lots.ts';
@@ -197,8 +198,24 @@ const howAreWe = /\b(?:how|where) are we\b|\bare we (?:ok|okay|all right|alright
 const concerns = (reading: Reading): boolean =>
   anyWord(reading, stockCues) ||
   howAreWe.test(reading.text) ||
+  ofOnlyLot(reading) !== undefined ||
   (reading.last?.topic === 'stock' && /^(?:opened|low)$/.test(String(reading.last.request.action))) ||
-  (reading.tokens.length <= shortTokens && reading.bench.lots.size > 0 && lotsIn(reading).length > 0);
+  (reading.tokens.length <= shortTokens &&
+    reading.bench.lots.size > 0 &&
+    (lotsIn(reading).length > 0 ||
+      anyWord(reading, [
+        'warned',
+        'alerted',
+        'informed',
+        'begun',
+        'began',
+        'price',
+        'cost',
+        'bill',
+        'was',
+        'par',
+        'level',
+      ])));
 
 const further =
   /^\W*(?:(?:and|also|what about|how about|same for|now|ok|then|the|our|any|how much|of|for|have we|do we have|left|is there|please)\b\W*)*$/i;
@@ -253,8 +270,16 @@ const claimCountedNext = (reading: Reading): Claim | undefined => {
   return claimLot(plain, readBenchText(plain));
 };
 
-/** What a message would mean to the stock. */
-export const claimStock = (reading: Reading): Claim | undefined => {
+/** What a message would mean to the stock, names that the shelf settles read as that. */
+export const claimStock = (message: Reading): Claim | undefined => {
+  const { reading, assumed } = withHeldNames(message);
+  const made = claimNamed(reading);
+  return made?.kind === 'request' && assumed.length > 0
+    ? { ...made, assumed: [...made.assumed, ...assumed] }
+    : made;
+};
+
+const claimNamed = (reading: Reading): Claim | undefined => {
   const again = claimListAgain(reading) ?? claimBoughtBesides(reading) ?? claimCountedNext(reading);
   if (again) return again;
   if (!concerns(reading)) return undefined;

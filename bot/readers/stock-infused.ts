@@ -18,7 +18,7 @@ interface Part {
 }
 
 const cue =
-  /\b(?:strained|infused(?! (?:[a-z]+ )?oil\b)|made|filtered|pressed|drained|sieved|squeezed|decanted|bottled|through (?:the|a|my|our) (?:sieve|filter|cloth|muslin|cheesecloth|strainer))\b/i;
+  /\b(?:strained|after (?:straining|pressing|filtering|squeezing|draining)|(?:sitting|sat|stood|standing|steeped|steeping|soaked|soaking|been|lay|lain) in (?:(?:the|its|my|our|that) )?(?:[a-z]+ )?(?:oil|_|\d)|infused(?! (?:[a-z]+ )?oil\b)|made|filtered|pressed|drained|sieved|squeezed|decanted|bottled|through (?:the|a|my|our) (?:sieve|filter|cloth|muslin|cheesecloth|strainer))\b/i;
 /** Said of an infused oil that is named, these tell that it was strained too. */
 const doneCue =
   /\b(?:ready|finished|done|gave|yield(?:ed|s)?|got|came out|turned into|became|used|went in(?:to)?|harvested)\b/i;
@@ -55,7 +55,7 @@ const pairsIn = (bench: BenchReading): readonly Pair[] => {
 };
 
 const gotBefore =
-  /\b(?:got|gave|became|turned into|yield(?:ed|s|ing)?|strained|came out|made|filtered|pressed out|out came|out(?:put)?(?=\W{1,3}$)|left with|total(?: of)?|=)\W*(?:(?:off|out|of|was|is|it|about|us|me|now|in all|then)\W*){0,3}$/i;
+  /\b(?:got|gave|have(?: now)?|there (?:is|are|was|were)|weighs|weighed|left me with|leaves|became|turned into|yield(?:ed|s|ing)?|strained|came out|made|filtered|pressed out|out came|out(?:put)?(?=\W{1,3}$)|left with|total(?: of)?|=)\W*(?:(?:off|out|of|was|is|it|about|us|me|now|in all|then)\W*){0,3}$/i;
 
 const gotAfter =
   /^\W*(?:of (?:it|oil|the oil|finished oil) )?(?:(?:have|has|is|are|was|were|then|finally) )*(?:came|come|ran|dripped|what came|what came|left)(?: (?:out|through|of it|over))?\b/i;

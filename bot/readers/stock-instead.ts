@@ -7,6 +7,7 @@ import { nameAfter } from './bench-text.ts';
 import { withoutDenied } from './denied.ts';
 import { codeAnew, dayIn, insteadWeight, numbersIn, putRight, type Request, tookInstead } from './instead.ts';
 import { gramsRead, isAmount, nameRead } from './stock-amount.ts';
+import { amountPutRight } from './stock-amount-anew.ts';
 import { priceTold } from './stock-price.ts';
 
 const aboutCount = /\b(?:tins?|jars?|pots?|sticks?|tubes?|count|number|of them)\b/i;
@@ -55,6 +56,19 @@ const otherLot = (
   return told > 0 && grams === undefined ? undefined : { lot: code.code, ...defined({ grams }) };
 };
 
+/** The one amount of a message that puts something right, whatever words stand around it. */
+const loosely = (
+  reading: Reading,
+  last: Request,
+): { readonly grams?: number; readonly on?: string } | undefined => {
+  const grams = amountPutRight(reading, withIngredient(reading, last));
+  return grams === undefined ? undefined : { grams };
+};
+const withIngredient = ({ bench }: Reading, last: Request): Request => {
+  const lot = typeof last.lot === 'string' ? bench.lots.get(lotKey(last.lot)) : undefined;
+  return lot ? { ...last, ingredient: lot.ingredient } : last;
+};
+
 const ways = { used: /\bused\b/i, wasted: /\b(?:binned|threw|thrown|wasted|spilled|spilt|lost)\b/i } as const;
 
 /** "Sorry, binned it, not used": the same, and another way. */
@@ -79,7 +93,7 @@ const afterTaken = (reading: Reading, last: Request): Claim | undefined => {
     );
   const how = otherWay(reading, last.how);
   if (how) return claim({ ...last, how, instead: true }, insteadWeight, [tookInstead]);
-  const anew = amountAnew(reading, String(last.ingredient ?? ''));
+  const anew = amountAnew(reading, String(last.ingredient ?? '')) ?? loosely(reading, last);
   if (!anew) return undefined;
   return claim({ ...(anew.grams === undefined ? last : same), ...anew, instead: true }, insteadWeight, [
     tookInstead,
@@ -106,6 +120,7 @@ const lotAnew = (reading: Reading): { readonly lot: string } | undefined => {
 
 /** "Sorry, shea butter": another ingredient, and nothing else. */
 const ingredientAnew = (reading: Reading): Request | undefined => {
+  if (/\b(?:there(?:'s| is| are| was)|also|another|as well|second)\b/i.test(reading.text)) return undefined;
   const bench = putRight(reading);
   const [name, second] = bench?.rest.items.filter(({ letter }) => letter === 'i') ?? [];
   if (!bench || !name || second || bench.lots.length > 0 || bench.days.length > 0) return undefined;
@@ -182,6 +197,7 @@ const afterBought = (reading: Reading, last: Request): Claim | undefined => {
     ingredientAnew(reading) ??
     priceAnew(reading, only) ??
     amountAnew(reading, String(only.ingredient)) ??
+    loosely(reading, only) ??
     boughtOn(reading) ??
     supplierAnew(reading);
   if (!other || Object.keys(other).length === 0) return undefined;
@@ -197,7 +213,7 @@ const afterCount = (reading: Reading, last: Request): Claim | undefined => {
   if (other && (other.grams === undefined || last.action === 'counted'))
     return claim({ ...last, ...other, instead: last.lot }, insteadWeight, [tookInstead]);
   if (typeof last.grams !== 'number') return undefined;
-  const anew = amountAnew(reading, String(last.ingredient ?? ''));
+  const anew = amountAnew(reading, String(last.ingredient ?? '')) ?? loosely(reading, last);
   return anew?.grams === undefined ? undefined : claim({ ...last, grams: anew.grams }, insteadWeight);
 };
 

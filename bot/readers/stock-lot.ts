@@ -9,6 +9,7 @@ import type { Item } from './item.ts';
 import { claimChangedBy } from './stock-changed-by.ts';
 import { claimCounted } from './stock-counted.ts';
 import { claimCountedEach, claimEmptyEach, claimOpenedEach } from './stock-lots.ts';
+import { claimPriced } from './stock-priced.ts';
 import { claimTaken } from './stock-taken.ts';
 import { dayIn, openCue } from './stock-told.ts';
 
@@ -100,14 +101,18 @@ const claimNote = (reading: Reading, { bench, note }: BenchText): Claim | undefi
     : claim({ action: 'note', lot: lot.code, note: said }, 3.4);
 };
 
+/** "Note that K12 was opened today" tells of the lot; where it tells nothing that is known, it is a note. */
+const saysThat = /\bnotes? that\b/i;
+
 /** What was done to one lot, or to the stock of one ingredient. */
 export const claimLot = (reading: Reading, text: BenchText): Claim | undefined => {
   const unclear = text.bench.lots.find(({ others }) => others);
   if (unclear) return refuse(whichLot(unclear), 2);
   const noted = claimNote(reading, text);
-  if (noted) return noted;
-  if (asksOrPlans(text.bench.rest.text)) return undefined;
+  if (noted && !saysThat.test(reading.text)) return noted;
+  if (asksOrPlans(text.bench.rest.text)) return noted;
   const found =
+    claimPriced(reading, text) ??
     claimChangedBy(reading, text) ??
     claimTaken(reading, text) ??
     claimCounted(reading, text) ??
@@ -116,5 +121,5 @@ export const claimLot = (reading: Reading, text: BenchText): Claim | undefined =
     claimOpened(text) ??
     claimOpenedEach(text.bench) ??
     claimDated(text);
-  return found && text.bench.trouble ? refuse(text.bench.trouble, 3.3) : found;
+  return found && text.bench.trouble ? refuse(text.bench.trouble, 3.3) : (found ?? noted);
 };

@@ -10,13 +10,13 @@ import type { BenchText } from './bench-text.ts';
 import { clausesAt } from './clauses.ts';
 import type { Item } from './item.ts';
 import { gramsRead, isAmount, nameRead } from './stock-amount.ts';
-import { dayIn, isWhatIs, reasonIn } from './stock-told.ts';
+import { dayIn, isVague, isWhatIs, reasonIn } from './stock-told.ts';
 import { howMuchTaken, whichStock } from './stock-words.ts';
 
 const wasteCue =
-  /\b(?:threw|thrown(?! in\b)|throw|(?:dripped|dribbled|seeped|oozed) (?:away|out|off|down)|evaporated|toss(?:ed)?|chuck|dump|discard|spillages?|breakages?|wastage|loss(?:es)? (?:through|by|of|on|from|due)|out it (?:goes|went)|lose|lost|missing|bin(?= (?:\d|the |all |_))|(?:wrote|write|written) off|(?:knocked|tipped|fell|kicked) (?:it |them |_+ )?over|leaked|ruined|spoilt|spoiled|fell (?:on|off|down|out|in)|(?:on|over|across|under) the (?:floor|carpet|ground|lino|rug|worktop|hob|table|tiles|stairs)|got wet|(?<=\d ?(?:k?g|kilos?|grams?|ml|l|oz)(?: of _+| _+)? )(?:is|are|was|were|went|has|have) gone|binned|wasted|waste|discarded|spilled|spilt|chucked|dumped|dispos(?:e|ed|ing)|scrap(?:ped)?|ditch(?:ed)?|tipped|got rid of|(?:mouse|mice|rats?|ants|dog|cat|moths) (?:has |have |had )?(?:ate|eaten|got at|nibbled)|(?:gone|went|turned) (?:mouldy|rancid|off|bad)(?!.{0,60}\b(?:left|remain|still))|(?:in|into|to|on) the (?:bin|rubbish|trash|garbage|compost|compost heap|skip)|down the (?:drain|sink)|poured\b(?:(?!\bweigh).){0,60}\b(?:away|out))\b/i;
+  /\b(?:threw|thrown(?! in\b)|throw|(?:dripped|dribbled|seeped|oozed) (?:away|out|off|down)|evaporated|toss(?:ed)?|chuck|dump|discard|spillages?|breakages?|wastage|loss(?:es)? (?:through|by|of|on|from|due)|out it (?:goes|went)|lose|lost|missing|bin(?= (?:\d|the |all |_))|(?:wrote|write|written) off|(?:knocked|tipped|fell|kicked) (?:it |them |_+ )?over|leaked|ruined|spoilt|spoiled|fell (?:on|off|down|out|in)|(?:on|over|across|under) the (?:floor|carpet|ground|lino|rug|worktop|hob|table|tiles|stairs)|got wet|(?<=\d ?(?:k?g|kilos?|grams?|ml|l|oz)(?: of _+| _+)? )(?:(?:is|are|was|were|went|has|have) )?(?:all )?gone|(?:bottle|tub|jar|tin|can|canister|bag) (?:fell|slipped|dropped|tipped|broke|burst|split|leaked)\b|binned|wasted|waste|discarded|spilled|spilt|chucked|dumped|dispos(?:e|ed|ing)|scrap(?:ped)?|ditch(?:ed)?|tipped|got rid of|(?:mouse|mice|rats?|ants|dog|cat|moths) (?:has |have |had )?(?:ate|eaten|got at|nibbled)|(?:gone|went|turned) (?:mouldy|rancid|off|bad)(?!.{0,60}\b(?:left|remain|still))|(?:in|into|to|on) the (?:bin|rubbish|trash|garbage|compost|compost heap|skip)|down the (?:drain|sink)|poured\b(?:(?!\bweigh).){0,60}\b(?:away|out))\b/i;
 const useCue =
-  /\b(?:used|took(?! in\b| (?:the )?(?:lid|cap|top|seal|cork) off)|taken(?! in\b)|use up|gave away|(?:internal|own|private|other) use|went into|needed|borrowed|minus|melted(?= \d)|(?:take|took|knock|subtract|deduct|remove)\b(?! (?:the )?(?:lid|cap|top|seal|cork) off)(?=.{1,30}\b(?:off|from|out)\b)|made (?:some |a few |[a-z]+ )?(?:candles?|soaps?|polish|wraps?|firelighters)\b)\b|(?:^\W*|\b(?:i|we|i've|we've|just|also|and|then|have) )(?:gave|given|lent|sold|donated|swapped)(?! (?:me|us)\b)/i;
+  /\b(?:used|took(?! in\b| (?:the )?(?:lid|cap|top|seal|cork) off)|taken(?! in\b)|use up|gave away|(?:internal|own|private|other) use|went into|needed|required|borrowed|minus|melted(?= \d)|(?:take|took|knock|subtract|deduct|remove)\b(?! (?:the )?(?:lid|cap|top|seal|cork) off)(?=.{1,30}\b(?:off|from|out)\b)|made (?:some |a few |[a-z]+ )?(?:candles?|soaps?|polish|wraps?|firelighters)\b)\b|(?:^\W*|\b(?:i|we|i've|we've|just|also|and|then|have) )(?:gave|given|lent|sold|donated|swapped)(?! (?:me|us)\b)|\d ?(?:k?g|grams?|ml|oz)(?: of)? [^\d,.;]{2,24} (?:gone|spent) (?:on|for|into)\b/i;
 /** A share of a lot is no amount, and not all of it. */
 const shareOf =
   /\b(?:half|third|quarter|part|some|most|bit|little|lots|much|few) (?:of|the)\b|\b(?:partly|half-?way)\b/i;
@@ -25,7 +25,7 @@ const allOf =
 
 /** "The sunflower oil is used up" says all of it, where that is one lot. */
 const emptied =
-  /\b(?:is|are|was|were|it's|now|all|has been)\b.{0,12}\b(?:used up|finished|empty|gone)\b|\bused up (?:all |the last of )?(?:the|our)\b|\b(?:ran|have run|'ve run|has run) out of\b/i;
+  /\b(?:is|are|was|were|it's|now|all|has been)\b.{0,12}\b(?:used up|finished|empty|gone)\b|\bused up (?:all |the last of )?(?:the|our)\b|\b(?:ran|have run|'ve run|has run) out of\b|\b(?:there(?:'s| is| are)|(?:we|i)(?:'ve| have)(?: got)?|that leaves(?: us)?) no more\b/i;
 
 /** "20 g of K12 for the candle lesson" */
 const takenFor =
@@ -97,11 +97,27 @@ const wentSomehow = (bench: BenchReading): boolean => {
   );
 };
 
+/** "SAO-1: -150 g (for the visitors)". */
+const takesOff = ({ items, text }: Reading): boolean =>
+  items.some(
+    (item) =>
+      isAmount(item) &&
+      /_\W{0,3}[-]\s?$/.test(
+        text.slice(Math.max(0, item.from - 8), item.from + ((item.value ?? 0) < 0 ? 1 : 0)),
+      ),
+  );
+
+/** "The label got wet, but it is best before June" tells of the date. */
+const tellsDate = ({ days, rest }: BenchReading): boolean =>
+  days.some(({ role }) => role === 'best-before') && !rest.items.some(isAmount);
+
 const howTaken = (bench: BenchReading): 'wasted' | 'used' | undefined => {
   const { rest, lots } = bench;
   if (lots.some(({ kind }) => kind === 'batch') || isOfOther(bench)) return undefined;
   if (!isShelf(bench) && rest.items.some(({ letter }) => /[Rc]/.test(letter))) return undefined;
+  if (tellsDate(bench)) return undefined;
   if (wasteCue.test(rest.text)) return 'wasted';
+  if (takesOff(rest)) return 'used';
   if (isEmptied(bench) || takenFor.test(rest.text)) return 'used';
   if (rest.items.some(({ letter }) => /[Rc]/.test(letter))) return undefined;
   return useCue.test(rest.text) || wentSomehow(bench) ? 'used' : undefined;
@@ -169,7 +185,7 @@ const takeIn = (reading: Reading, bench: BenchReading, clause: Clause, how: stri
   const known = target.lot === undefined ? undefined : reading.bench.lots.get(lotKey(target.lot));
   const read = gramsRead(amount, known?.ingredient ?? target.ingredient ?? '', reading.settings.region);
   return {
-    take: { ...target, ...defined({ grams: read.grams }) },
+    take: { ...target, ...defined({ grams: read.grams && Math.abs(read.grams) }) },
     ...defined({ assumed: read.assumed, trouble: read.trouble }),
   };
 };
@@ -219,7 +235,9 @@ const withoutLeft = (bench: BenchReading): BenchReading | undefined => {
     (item) => isWhatIs(item, bench.rest.text) && !allThrown.test(bench.rest.text.slice(item.to)),
   );
   if (left.length === 0) return bench;
-  return left.length === amounts.length ? undefined : { ...bench, rest: readingWithout(bench.rest, left) };
+  // "Half a cup ran out; it weighs 610 g now": what the scale says is surer.
+  const isSurer = amounts.every((item) => left.includes(item) || isVague(item, bench.rest.text));
+  return isSurer ? undefined : { ...bench, rest: readingWithout(bench.rest, left) };
 };
 
 const nothingTold = (how: string, bench: BenchReading): Claim | undefined =>

@@ -91,6 +91,10 @@ const typed: Readonly<Record<string, string>> = {
   tmrw: 'tomorrow',
   b4: 'before',
   bk: 'back',
+  opnd: 'opened',
+  recvd: 'received',
+  bght: 'bought',
+  shud: 'should',
 };
 const typedWords = new RegExp(`(?<!\\b(?:lot|batch|no) )\\b(?:${Object.keys(typed).join('|')})\\b(?!-)`, 'g');
 /** "Rec'd", "ret'd", "del'd": as they stand in a notebook. */

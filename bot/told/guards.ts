@@ -1,4 +1,4 @@
-import { asksOrPlans, withoutEvents } from '../readers/bench-text.ts';
+import { asksOrPlans, withoutCorrect, withoutEvents } from '../readers/bench-text.ts';
 
 /** A no that says no to nothing that happened. */
 const idle =
@@ -27,6 +27,6 @@ const exclaims =
 /** True for a message that says plainly that something happened or stands so. */
 export const tellsPlainly = (text: string): boolean => {
   if (text.includes('?')) return false;
-  const plain = withoutEvents(text).replace(idle, ' ').replace(exclaims, ' ');
+  const plain = withoutCorrect(withoutEvents(text)).replace(idle, ' ').replace(exclaims, ' ');
   return !undone.some((pattern) => pattern.test(plain)) && !asksOrPlans(plain);
 };

@@ -1,27 +1,17 @@
+import { ingredientById } from '../../core/ingredients.ts';
 import { type BenchReading, readBench } from '../readers/bench-reading.ts';
 import { asksOrPlans } from '../readers/bench-text.ts';
-import type { Item } from '../readers/item.ts';
+import { nearHouseCode } from '../readers/lot-shapes.ts';
 import { isAmount } from '../readers/stock-amount.ts';
-import { bareCode, goneElse, isElsewhere } from '../readers/stock-bought-cues.ts';
+import { bareCode, boughtCue, cameIn, goneElse, isElsewhere } from '../readers/stock-bought-cues.ts';
 import { oncePerReading, type Reading } from '../reading.ts';
 import { type Place, readAgain } from '../understand.ts';
+import { type Columns, columnsIn, startsOf } from './purchase-columns.ts';
+import { supplierIn } from './purchase-supplier.ts';
 import { moneyIn, withoutClock } from './stretches.ts';
 import type { Told } from './told.ts';
 
 // A new code with an ingredient, an amount and a best before came in, whatever is said around them.
-
-/** More than this in one message is a list, and belongs on lines of its own. */
-const mostPurchases = 12;
-
-interface Said extends Place {
-  readonly text: string;
-}
-
-interface Columns {
-  readonly names: readonly Item[];
-  readonly amounts: readonly Said[];
-  readonly codes: readonly Said[];
-}
 
 const madeHere =
   /\b(?:strain|(?<!\b(?:cold|own|home|freshly|hand)[- ])press|infus|steep|decant|filter|squeez|macerat)\w*\b(?! (?:oil|virgin|olive|sunflower))|\bready to\b/i;
@@ -31,97 +21,7 @@ const ahead =
 const denies = /n['’]t\b|\b(?:not|no|none|never|nothing)\b/i;
 /** Somebody's own, or on its way. */
 const notOurs =
-  /\b(?:not|isn't|aren't|wasn't|never) (?:ours|mine|for (?:us|me))\b|\bbelongs? to\b|\bon (?:its|the) way\b|\b(?:arriv|com)ing (?:on|next|in)\b/i;
-
-const packBefore =
-  /\b(?:\d{1,2}|two|three|four|five|six|eight|ten|twelve|a dozen)\s*(?:[x×*]|(?:bags?|packs?|packets?|bottles?|tubs?|jars?|blocks?|bars?|tins?|cans?|boxes|sacks?|pouches|lots)(?: of)?)\s*(?:of )?$/i;
-const packAfter =
-  /^[ -]?(?:sized? )?(?:bags?|packs?|packets?|bottles?|tubs?|jars?|blocks?|bars?|tins?|cans?|box(?:es)?|sacks?|pouch(?:es)?|drums?|jugs?|canisters?)\b/i;
-const weighed =
-  /\b(?:weigh\w*|scales?|really|actually|net|holds?|in fact|comes? to|came to|which is|that is|that's|i\.e|making)\b[^\d_]{0,24}$/i;
-
-const amountSaid = ({ from, to }: Item, text: string): Said => {
-  const pack = packBefore.exec(text.slice(Math.max(0, from - 24), from));
-  const start = from - (pack?.[0].length ?? 0);
-  return { from: start, to, text: text.slice(start, to) };
-};
-
-/** "A litre bottle, but it weighs 900 g": of two amounts before the next name or code, what was weighed. */
-const weighedOf = (amounts: readonly Item[], text: string): readonly Item[] => {
-  const isWeighed = ({ from }: Item): boolean => weighed.test(text.slice(Math.max(0, from - 40), from));
-  const isPack = ({ to }: Item): boolean => packAfter.test(text.slice(to, to + 12));
-  const told = amounts.filter((item) => isWeighed(item) && !isPack(item));
-  if (told.length > 0) return told;
-  const loose = amounts.filter((item) => !isPack(item));
-  return loose.length > 0 ? loose : amounts;
-};
-
-/** What a name means is what it is called; "oil" beside "olive oil" is none, and what is named twice in a row is one. */
-const namesIn = (rest: Reading): readonly Item[] => {
-  const all = infusedJoined(rest.items).filter(({ letter }) => letter === 'i');
-  const plain = all.some(({ generic }) => !generic) ? all.filter(({ generic }) => !generic) : all;
-  return plain.filter(
-    ({ ingredients }, at) => at === 0 || ingredients?.join() !== plain[at - 1]?.ingredients?.join(),
-  );
-};
-
-/** "Calendula infused olive oil" is one thing. */
-const infusedJoined = (items: readonly Item[]): readonly Item[] =>
-  items.flatMap((item, at) => {
-    const [by, herb] = [items[at - 1], items[at - 2]];
-    if (item.letter === 'i' && by?.letter === 'H' && herb?.letter === 'i')
-      return [{ ...item, from: herb.from, word: `${herb.word} oil` }];
-    return items[at + 1]?.letter === 'H' && items[at + 2]?.letter === 'i' ? [] : [item];
-  });
-
-const bareCodes = ({ rest, days }: BenchReading): readonly Said[] => {
-  const all = new RegExp(bareCode.source, 'gu');
-  if (!days.some(({ role }) => role === 'best-before')) return [];
-  return [...rest.text.matchAll(all)]
-    .map((match) => ({ text: match[0], from: match.index, to: match.index + match[0].length }))
-    .filter(
-      ({ from, to }) =>
-        !rest.items.some((item) => /[gvi]/.test(item.letter) && item.from < to && item.to > from),
-    );
-};
-
-const codesIn = (bench: BenchReading): readonly Said[] =>
-  bench.lots.length > 0
-    ? bench.lots.map(({ code, from, to }) => ({ text: code, from, to }))
-    : bareCodes(bench);
-
-/** Where each purchase begins: at the first of its name, its amount and its code. */
-const startsOf = ({ names, amounts, codes }: Columns): readonly number[] =>
-  names.map(({ from }, at) => Math.min(from, amounts[at]?.from ?? from, codes[at]?.from ?? from));
-
-/** The one amount of each purchase, where a pack's size is told beside what it weighs. */
-const amountsOfEach = (
-  all: readonly Item[],
-  names: readonly Item[],
-  codes: readonly Said[],
-  text: string,
-): readonly Item[] => {
-  const codeFirst = (codes[0]?.from ?? 0) < Math.min(names[0]?.from ?? 0, all[0]?.from ?? 0);
-  const bounds = codes.map((code, at) =>
-    codeFirst
-      ? { from: code.from, to: codes[at + 1]?.from ?? text.length }
-      : { from: codes[at - 1]?.to ?? 0, to: at === codes.length - 1 ? text.length : code.to },
-  );
-  return bounds.flatMap(({ from, to }) => {
-    const own = all.filter((item) => item.from >= from && item.to <= to);
-    return own.length > 1 ? weighedOf(own, text) : own;
-  });
-};
-
-const columnsIn = (bench: BenchReading): Columns | undefined => {
-  const { rest } = bench;
-  const [names, codes] = [namesIn(rest), codesIn(bench)];
-  if (names.length === 0 || names.length !== codes.length || names.length > mostPurchases) return undefined;
-  const all = rest.items.filter((item) => isAmount(item) && item.value !== undefined);
-  const found = all.length === names.length ? all : amountsOfEach(all, names, codes, rest.text);
-  if (found.length !== names.length) return undefined;
-  return { names, codes, amounts: found.map((item) => amountSaid(item, rest.text)) };
-};
+  /\b(?:not|isn't|aren't|wasn't|never) (?:ours|mine|for (?:us|me))\b|\bbelongs? to\b|\bon (?:its|the) way\b|\b(?:arriv|com)ing (?:on|next|in)\b|\binstead of\b/i;
 
 /** The last of the places that begins before a thing is whose it is. */
 const ownerOf = ({ from }: Place, starts: readonly number[]): number =>
@@ -139,18 +39,36 @@ const plainOf = (bench: BenchReading, columns: Columns): string | undefined => {
   const best = days.filter(({ role, past }) => role === 'best-before' || past > today);
   const on = days.find((day) => !best.includes(day) && day.past <= today)?.past;
   const inOrder = best.length === starts.length;
+  const forAll =
+    best.length === 1 && /\b(?:both|all|each|every|same)\b/i.test(rest.text) ? best[0] : undefined;
   const paid = moneyIn(rest.text);
+  const supplier = supplierIn(rest);
   const lines = columns.names.map((name, at) => {
-    const own = inOrder ? best[at] : best.find((day) => ownerOf(day, starts) === at);
+    const own = inOrder ? best[at] : (forAll ?? best.find((day) => ownerOf(day, starts) === at));
     const price = paid.find((each) => ownerOf(each, starts) === at);
     return [
-      `${columns.amounts[at]?.text} ${name.word} lot ${columns.codes[at]?.text}`,
+      `${columns.amounts[at]?.text} ${name.word}${columns.codes[at] ? ` lot ${columns.codes[at].text}` : ''}`,
       ...(own ? [`best before ${own.future}`] : []),
+      ...(supplier === undefined ? [] : [`from ${supplier}`]),
       ...(price ? [`${price.text}${eachOf.exec(rest.text.slice(price.to))?.[0] ?? ''}`] : []),
     ].join(', ');
   });
-  return `bought ${on ? `on ${on} ` : ''}${lines.join('\n')}`;
+  return `bought ${on ? `on ${on}: ` : ''}${lines.join('\n')}`;
 };
+
+/** "Can you add 300 g of mango butter? The lot is M4." */
+const politeAsk =
+  /(\b(?:can|could|would|will) you (?:(?:please|kindly|also) )*(?:add|book|put|note|enter|write|record|log|take|register)\b[^?]*)\?/gi;
+
+/** "He didn't need it": what others do without is no plan of ours. */
+const notNeeded =
+  /\b(?:(?:that|which) )?(?:he|she|they) (?:(?:did not|didn't|no longer|don't|doesn't|do not) )?(?:need|want|use)(?:ed|s)?(?: (?:it|them|any ?more|more))?\b/gi;
+
+/** "It may be used until June", "book it in under lot K12": nothing ahead, and nothing below a mark. */
+const mayKeep =
+  /\b(?:can|may|should|must|has to|have to|is to|are to|will|it'll|they'll|that'll) (?:still |all |both )?(?:be )?(?:used|use|kept|keep|last|stay good|eaten|fine|good|ok|okay|all right)?(?: up)?(?= ?_)/gi;
+const bookedIn =
+  /\b(?:under|as) (?=(?:the )?(?:lot |code |number )?_)|\bgave up(?= \d)|\b(?:please|can|could|would) (?:you )?(?:please )?(?:book|note|put|write|enter|add|record|log|store|save|take)\b/gi;
 
 /** "The shea didn't come with the rest, …": a clause without an amount, a code or a date may say anything but what is still to come. */
 const withoutAsides = ({ rest, lots, days }: BenchReading): string => {
@@ -162,19 +80,51 @@ const withoutAsides = ({ rest, lots, days }: BenchReading): string => {
     const isBare = !things.some(({ from, to }) => from < clause.to && to > clause.from);
     return !isBare || ahead.test(said) || (asksOrPlans(said) && !denies.test(said));
   });
-  return kept.map(({ from, to }) => rest.text.slice(from, to)).join('');
+  return kept
+    .map(({ from, to }) => rest.text.slice(from, to))
+    .join('')
+    .replace(politeAsk, '$1.')
+    .replace(mayKeep, '')
+    .replace(notNeeded, '')
+    .replace(bookedIn, '');
 };
 
+const noCode = /\b(?:no|without(?: an?| any)?|not have an?|hasn't (?:got )?an?) (?:lot|batch|code)\b/i;
+/** A date that is told and cannot be read is not left out in silence. */
+const datedAnyhow =
+  /\b(?:keeps?|best|bbe?|bbd|until|till?|use[- ]by|expir\w*|exp|good (?:to|until|till)|use (?:it )?(?:by|before))\b/i;
+const noDate =
+  /\b(?:no|without(?: an?| any)?|not have an?|hasn't (?:got )?an?) (?:best[- ]before|expiry|use[- ]by)(?: date)?\b/gi;
+
+/** A new code with a date says enough; one of them alone only with a word that it came. */
+const saysEnough = ({ rest, lots, days, today }: BenchReading): boolean => {
+  const isDated = days.some(({ role, past }) => role === 'best-before' || past > today);
+  const came = boughtCue.test(rest.text) || cameIn.test(rest.text);
+  const withoutNo = rest.text.replace(noDate, '');
+  if (!isDated && datedAnyhow.test(withoutNo)) return false;
+  if (withoutNo !== rest.text && lots.length > 0) return true;
+  if (noCode.test(rest.text) && lots.length === 0) return true;
+  return (isDated && (lots.length > 0 || bareCode.test(rest.text))) || (came && (isDated || lots.length > 0));
+};
+
+/** "Strained", "filtered": what is made in the house has a herb in it. */
+const isMadeHere = ({ rest }: BenchReading): boolean =>
+  madeHere.test(rest.text) &&
+  rest.items.some(
+    ({ ingredients, infusedWith }) =>
+      infusedWith !== undefined || ingredients?.some((id) => ingredientById(id)?.kind === 'herb'),
+  );
+
 const isTold = (bench: BenchReading): boolean => {
-  const { rest, lots, days, today, trouble } = bench;
+  const { rest, lots, trouble } = bench;
   const text = withoutAsides(bench);
   return (
     !trouble &&
-    lots.every(({ kind, cued }) => kind === 'new' && cued) &&
-    days.some(({ role, past }) => role === 'best-before' || past > today) &&
+    lots.every(({ kind, cued, code }) => kind === 'new' && (cued || !nearHouseCode.test(code))) &&
+    saysEnough(bench) &&
+    !isMadeHere(bench) &&
     !rest.items.some(({ letter, upTo }) => letter === 'R' || upTo !== undefined) &&
     !/[?]/.test(text) &&
-    !madeHere.test(text) &&
     !goneElse.test(text) &&
     !isElsewhere(text, false) &&
     !notOurs.test(rest.text)

@@ -8,6 +8,7 @@ import { toldInTurn } from './in-turn.ts';
 import { pourAlone } from './pour-alone.ts';
 import { purchasesIn } from './purchases.ts';
 import { type Part, severalIn } from './several.ts';
+import { shelfAlone } from './shelf-alone.ts';
 import { type Told, toldIn } from './told.ts';
 
 /** What a topic would write down of a plain form; undefined where none would. */
@@ -78,7 +79,14 @@ export const writtenAsTold = (message: Reading, read: Read): Chosen | undefined 
   const { reading } = pointedNames(message);
   const one = written(toldIn(reading), read);
   if (one) return echoed(one.chosen, [one.told]);
-  return allWritten(severalIn(reading), read) ?? pouredAlone(reading, read);
+  return allWritten(severalIn(reading), read) ?? pouredAlone(reading, read) ?? goneAlone(reading, read);
+};
+
+/** What went of one thing on the shelf, by that thing and its amount. */
+const goneAlone = (reading: Reading, read: Read): Chosen | undefined => {
+  const alone = shelfAlone(reading);
+  const chosen = alone && read(alone.reading);
+  return alone && chosen?.topic.name === 'stock' ? echoed(chosen, [alone]) : undefined;
 };
 
 /** A pour that is whole in itself, without the talk around it. */

@@ -48,7 +48,19 @@ const take = z.strictObject({
 });
 
 const request = z.strictObject({
-  action: z.enum(['bought', 'infused', 'taken', 'counted', 'opened', 'dated', 'note', 'low', 'list', 'show']),
+  action: z.enum([
+    'bought',
+    'infused',
+    'taken',
+    'counted',
+    'opened',
+    'dated',
+    'priced',
+    'note',
+    'low',
+    'list',
+    'show',
+  ]),
   purchases: z.array(purchase).min(1).max(60, 'At most 60 purchases at once.').optional(),
   lot: code.optional(),
   ingredient: ingredient.optional(),
@@ -80,6 +92,9 @@ const request = z.strictObject({
   parts: z.array(part).max(20, 'At most twenty things in one jar.').optional(),
   on: z.iso.date().optional(),
   bestBefore: z.iso.date().optional(),
+  /** What a lot cost in all, told later than it was bought. */
+  price: decimal.optional(),
+  currency: currency.optional(),
   homeDried: z.boolean().optional(),
   fresh: z.boolean().optional(),
   why: remark.optional(),

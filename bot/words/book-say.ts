@@ -52,6 +52,7 @@ const lots = {
     bestBefore === null
       ? `took the best before off lot ${lot}`
       : `dated lot ${lot} best before ${bestBefore}`,
+  'lot-priced': ({ lot, price }) => `noted that lot ${lot} cost ${price.amount} ${price.currency}`,
   'lot-counted': ({ lot, leftG }) => `weighed lot ${lot}: ${g(leftG)} left`,
   'lot-noted': ({ lot, text }) => `noted on lot ${lot}${because(text)}`,
   'stock-taken': ({ draws, how }) =>

@@ -18,6 +18,7 @@ import { recordBought } from './stock-bought.ts';
 import { lotFigures, lotName } from './stock-figures.ts';
 import { recordInfused } from './stock-infused.ts';
 import { listStock, showLot } from './stock-list.ts';
+import { recordPriced } from './stock-priced.ts';
 import { recordTaken } from './stock-taken.ts';
 import { shortName } from './warnings.ts';
 
@@ -197,6 +198,7 @@ const answers: Readonly<Record<Action, Answering>> = {
   counted: onLot('counted'),
   opened: onLot('opened'),
   dated: onLot('dated'),
+  priced: recordPriced,
   note: onLot('note'),
   low: markLow,
   list: listStock,

@@ -163,6 +163,7 @@ const effects: { [K in BenchEvent['kind']]: Effect<K> } = {
   'lot-opened': (bench, { lot, on }) => withLot(bench, lot, (before) => ({ ...before, opened: on })),
   'lot-dated': (bench, { lot, bestBefore }) =>
     withLot(bench, lot, ({ bestBefore: _old, ...rest }) => (bestBefore ? { ...rest, bestBefore } : rest)),
+  'lot-priced': (bench, { lot, price }) => withLot(bench, lot, (before) => ({ ...before, price })),
   'lot-noted': (bench, { lot, text }) =>
     withLot(bench, lot, (before) => ({ ...before, notes: [...before.notes, text] })),
   'lot-counted': (bench, { lot, leftG }) =>

@@ -52,6 +52,12 @@ export const lotDated = z.strictObject({
   bestBefore: day.nullable(),
   why: remark.optional(),
 });
+/** What a lot cost in all, told after it was bought, or put right. */
+export const lotPriced = z.strictObject({
+  kind: z.literal('lot-priced'),
+  lot: lotCodeText,
+  price: z.strictObject({ amount: decimal, currency: z.string().regex(/^[A-Z]{3}$/) }),
+});
 export const lotNoted = z.strictObject({
   kind: z.literal('lot-noted'),
   lot: lotCodeText,

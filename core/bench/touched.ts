@@ -21,6 +21,7 @@ const touches: { readonly [K in BenchEvent['kind']]: Touches<K> } = {
   'oil-infused': ({ lot, draws }) => [lot, ...ofDraws(draws)],
   'lot-opened': nothing,
   'lot-dated': itself,
+  'lot-priced': nothing,
   'lot-noted': nothing,
   'lot-counted': itself,
   'stock-taken': ({ draws }) => ofDraws(draws),

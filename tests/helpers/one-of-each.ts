@@ -103,6 +103,7 @@ export const oneOfEach: { readonly [K in Undoable]: Extract<BookEvent, { readonl
   'lot-opened': { kind: 'lot-opened', lot: 'S7', on: day },
   'lot-noted': { kind: 'lot-noted', lot: 'K12', on: day, text: 'a little dusty' },
   'lot-dated': { kind: 'lot-dated', lot: 'K12', bestBefore: null },
+  'lot-priced': { kind: 'lot-priced', lot: 'K12', price: { amount: '14.5', currency: 'EUR' } },
   'lot-counted': { kind: 'lot-counted', lot: 'K12', leftG: 420.5, on: day },
   'stock-taken': { kind: 'stock-taken', draws: [{ lot: 'K12', grams: 12.3 }], how: 'wasted', on: day },
   'low-mark-set': { kind: 'low-mark-set', ingredient: 'beeswax', grams: 200 },
