@@ -12,6 +12,7 @@ import { pourWords, whatWrong, whichBatch } from './batch-words.ts';
 import { type BenchReading, readBench } from './bench-reading.ts';
 import { asksOrPlans, longestNote, readBenchText } from './bench-text.ts';
 import { containerWord } from './cost-prices.ts';
+import { lotsIn } from './lots.ts';
 import { boardOf, sizeOf, takeContainers } from './target.ts';
 
 const cue =
@@ -32,6 +33,10 @@ const toldAnew = new RegExp(
 /** "26-KIVO was 38 pots, two broke while filling": the count of the batch itself, whatever became of the others. */
 const countedAnew =
   /^[^_]{0,30}_+\W{0,2}(?:was|were|had|made|came (?:out )?(?:to|as)|turned out (?:to be )?)\s+(?:(?:only|really|actually|just|in fact)\s+)*[\w-]{1,16}\s+(?:tins?|jars?|pots?|sticks?|tubes?)\b(?!\s+(?:sold|given|returned|lost|gone|broken|back|short))/i;
+
+/** "It was 17 tins of 26-KIVO, one was dented". */
+const countedOf =
+  /^[^_]{0,30}\b(?:it|that|there) (?:was|were) (?:(?:only|really|actually|just|in fact) )*[\w-]{1,16} (?:tins?|jars?|pots?|sticks?|tubes?) (?:of|in) (?:the |batch )*_+\W*(?:$|[,;.] ?(?:one|two|three|\d|(?:i|we) (?:had )?(?:mis|counted)))/i;
 
 /** "27-KUFE: 22 tins, not 24": the code and the count, and nothing else. */
 const bareCount = /^[^\p{L}_]*_+[\s:,-]*[\w-]+ (?:tins?|jars?|pots?|sticks?|tubes?)\W*$/iu;
@@ -55,7 +60,9 @@ const isToldAnew = (reading: Reading, { rest, lots, days }: BenchReading): boole
         /\bcount\b/i.test(rest.text) ||
         wasSoMany.test(rest.text)) &&
       rest.items.some(({ letter }) => letter === 'n') &&
-      (countedAnew.test(rest.text) || howIn(rest.text, isTaking(rest.text)) === undefined)) &&
+      (countedAnew.test(rest.text) ||
+        countedOf.test(rest.text) ||
+        howIn(rest.text, isTaking(rest.text)) === undefined)) &&
   !asksOrPlans(reading.text.replace(notThat, ' ').split(/[,;]/)[0] ?? '');
 
 /** "26-KIVO: weighed out 640 g, filled 612 g": figures that were not told with the pour. */
@@ -205,8 +212,20 @@ const putsRight = (reading: Reading, bench: BenchReading): boolean =>
   isDateTold(reading, bench) ||
   isDayTold(bench);
 
+const putItRight =
+  /[\s,;.!]*(?:so |and )?(?:(?:could|can|would|will) (?:you|we) )?(?:please )?(?:put|set|change|correct|fix|amend|alter|mend) (?:it|that|this|the (?:book|record|count|number))(?: right| straight| in the book)?(?:,? (?:please|for me|for us|then))*\s*\?*\s*$/i;
+/** "…, could you put that right?": asked for, and done by saying it. */
+const askedToPutRight = (reading: Reading): Reading => {
+  const match = putItRight.exec(reading.text);
+  const [code, second] = lotsIn(reading);
+  return match && match.index > 0 && code?.kind === 'batch' && !second && !cue.test(reading.text.slice(0, match.index))
+    ? readAgain(`correction: ${reading.text.slice(0, match.index)}`, reading)
+    : reading;
+};
+
 /** "correct 26-KIVO: it was 22 tins, two spilled" */
-export const claimCorrect = (said: Reading): Claim | undefined => {
+export const claimCorrect = (heard: Reading): Claim | undefined => {
+  const said = askedToPutRight(heard);
   if (/\?/.test(said.text)) return undefined;
   const reading = inTheEnd(said) ?? said;
   const { bench } = withoutNot(reading);

@@ -39,7 +39,7 @@ const allSaid =
 
 /** "One" stands alone too: "kept one back", "gave the school one". */
 const oneSaid =
-  /\b(?<!\b(?:another|the|this|that|last|latest|each|every|no|which|wee|little|young|small|old|other|any|some|for) )(?:one|an? (?:tin|jar|pot|tube|stick|sample)|another one)\b(?! of (?:the|our|my|us|them)\b(?! (?:_+ )?(?:tins|jars|pots|sticks|tubes)| _))/gi;
+  /\b(?<!\b(?:another|the|this|that|last|latest|each|every|no|which|wee|little|young|small|old|other|any|some|for) )(?:one|an? (?:tin|jar|pot|tube|stick|sample)|another one)\b(?! of (?:the|our|my|us|them)\b(?! (?:_+ |(?:remaining|last|other|unsold) )?(?:tins|jars|pots|sticks|tubes)| _))/gi;
 
 const ordinalSaid =
   /\bthe (?:first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|other|odd|single) (?:tin|jar|pot|tube|stick)\b/gi;
@@ -83,6 +83,9 @@ const isInReturn = ({ from, to }: Item, text: string): boolean =>
     text.slice(to, to + 40),
   );
 
+const someOf =
+  /\b(?:\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|twelve|half)(?: of(?: the| our| my| those)?)? $/i;
+
 /** Numbers of containers, and "all", "the rest"; "all 12" is twelve. */
 const marksIn = ({ rest }: BenchReading): readonly Mark[] => {
   const said = rest.items.filter(
@@ -97,6 +100,8 @@ const marksIn = ({ rest }: BenchReading): readonly Mark[] => {
   const counts = [...said.map(({ from, value }) => ({ from, count: value ?? 0 })), ...ones];
   const alls = [...rest.text.matchAll(allSaid)]
     .filter(({ index }) => !counts.some(({ from }) => from > index && from - index <= 14))
+    // "One of the remaining tins".
+    .filter(({ index }) => !someOf.test(rest.text.slice(0, index)))
     // "Took 6 to the group, gave them all away": the six again.
     .filter(
       ({ index, 0: said }) =>

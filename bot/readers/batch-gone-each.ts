@@ -75,6 +75,10 @@ const forPeople = (plain: string): { readonly said: string; readonly told: strin
   return undefined;
 };
 
+/** "…, so 18 tins to the members": what was told of each, in all. */
+const inAllAgain =
+  /[,;.]\s*(?:so|that'?s|that is|that makes|which makes|making|in all|altogether)(?: it)? (?:\d{1,3})(?: (?:tins?|jars?|pots?|tubes?|sticks?))?(?: (?:to|for) (?:the |our |my )?[\p{L}-]+| in all| altogether| in total| gone| together)*\s*(?=[.,;!]|$)/iu;
+
 /** So many containers to each of several people, told one by one; undefined where a message says no such thing. */
 export const toEach = oncePerReading((reading): Reading | undefined => {
   const { text } = reading;
@@ -88,6 +92,7 @@ export const toEach = oncePerReading((reading): Reading | undefined => {
   if (crowdTold && code) {
     const rest = plain
       .replace(crowdTold.said, crowdTold.told)
+      .replace(inAllAgain, '')
       .replace(/_+/g, '')
       .replace('CODE', `of ${code.code}`);
     return readAgain(rest, reading);

@@ -1,3 +1,5 @@
+import { lotKey } from '../../core/bench/codes.ts';
+import { tinsLeft } from '../../core/bench/state.ts';
 import type { Reading } from '../reading.ts';
 import { blanked, readAgain } from '../understand.ts';
 import { toEach } from './batch-gone-each.ts';
@@ -80,11 +82,42 @@ const eachOf =
   /\b(\d{1,3}|an?|one|two|three|four|five|six|ten)((?: more)?(?: (?:tins?|jars?|pots?|tubes?|sticks?))?)(?:,? each)? (?:of|from) (?:each of |both )?(?=_+(?:, _+)*,? and _+)/i;
 const askedAndGot =
   /(?:\b(?:has|have|had) )?\basked (?:me |us )?for,? and (?:has |have |had |then )?(?:received|got|had|was given|were given|been given|taken|took),?/gi;
-const askedAndHas =
-  /\b(?:asked (?:me |us )?for|wanted) ((?:\d{1,3}|an?|one|two|three|four|five|six|ten)\b[^,.;!?]{1,40}?),? (?:and|so) (?:(?:now )?(?:has|have|got|took) (?:it|them|those)|(?:i|we) (?:gave|sent|handed|passed|let) (?:it|them|her|him|those)\b[^,.;!?]{0,20})/gi;
+const wanting =
+  "(?:asked (?:me |us )?for|(?:would|'d) (?:also )?like|wants|wanted|needs|needed|requested|ordered|was after|were after)";
+const handing =
+  '(?:(?:now )?(?:has|have|got|took) (?:it|them|those)|(?:(?:so |and )?(?:i|we)(?:.ve| have)? )?(?:just |already |also )*(?:gave|given|sent|handed|passed|let|dropped|took|brought|delivered|posted) (?:it|them|her|him|those|these)\\b[^.;!?_\\d]{0,40})';
+/** "The school would like 2 tins, and I have just given them to them". */
+const askedAndHas = new RegExp(
+  `\\b${wanting} ((?:another )?(?:\\d{1,3}|an?|one|two|three|four|five|six|seven|eight|nine|ten|twelve)\\b[^,.;!?]{1,40}?)(?:[,.;]? (?:and |so |and so )?|\\s*[,.;]\\s*)${handing}`,
+  'gi',
+);
+const writeItDown =
+  /[.;!]\s*(?:so |and )?(?:please )?(?:write|note|put|jot|record|enter|mark|log)(?: (?:it|that|this|them))?(?: down| in)?(?: please)?(?: that (?:they|it|those) (?:went|are|were|have gone|has gone|is)\b[^.;!?_\d]{0,60})?\s*[.!]*\s*$/i;
 /** "Matron asked for, and received, 2": she has them. */
 const asked = (text: string): string =>
-  text.replace(askedAndGot, 'received').replace(askedAndHas, 'received $1');
+  text
+    .replace(askedAndGot, 'received')
+    .replace(askedAndHas, (_all, many: string) => `received ${many.replace(/^another /i, '')}`)
+    .replace(writeItDown, '');
+
+const ofMany =
+  /\b(\d{1,3}|an?|one|two|three|four|five|six|seven|eight|nine|ten|twelve)(?: tins?| jars?| pots?| tubes?| sticks?)? (?:out )?of (?:the |his |her |their |my |our |its |those )?(?:\d{1,3}|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|twenty)(?= (?:tins|jars|pots|tubes|sticks)\b)/gi;
+/** "Returned 2 of 6 tins": two of them. */
+const someOfMany = (text: string): string => text.replace(ofMany, '$1');
+
+const halfOf =
+  /\b(?:one |a |exactly |just )?half (?:of )?(?:all )?(?:the |my |our |those |these )?(?:(remaining|last|left) )?(?:tins |jars |pots |tubes |sticks )?(?:of |from |in )?(?:the |batch )*(?=_)/i;
+/** "Half of the tins of it": how many that is, where all of them are here yet, or the remaining ones are meant. */
+const halfIs = (message: Reading): string => {
+  const [code, second] = lotsIn(message);
+  const batch = code && !second ? message.bench.batches.get(lotKey(code.code)) : undefined;
+  const match = code ? halfOf.exec(blanked(message.text, [code])) : null;
+  if (!batch || !match) return message.text;
+  const left = tinsLeft(batch);
+  if (left % 2 !== 0 || (match[1] === undefined && left !== batch.count)) return message.text;
+  const { text } = message;
+  return `${text.slice(0, match.index)}${left / 2} of ${text.slice(match.index + match[0].length)}`;
+};
 
 /** "One tin each of A and B": one of each of them. */
 const ofEachCode = (message: Reading): string => {
@@ -123,9 +156,9 @@ const dealt = (message: Reading): string => {
 export const gonePlainly = (message: Reading): Reading => {
   const each = toEach(message) ?? message;
   const byCode =
-    [dealt, ofEachCode, tookSome].map((plainer) => plainer(each)).find((said) => said !== each.text) ??
+    [dealt, ofEachCode, tookSome, halfIs].map((plainer) => plainer(each)).find((said) => said !== each.text) ??
     each.text;
-  const plain = [notSold, theySold, rightedAlong, binnedNow, onOuting, withoutWho, asked, onePersonIs].reduce(
+  const plain = [notSold, theySold, rightedAlong, binnedNow, onOuting, withoutWho, asked, onePersonIs, someOfMany].reduce(
     (text, plainer) => plainer(text),
     byCode,
   );

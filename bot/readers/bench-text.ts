@@ -100,7 +100,7 @@ const unreal = new RegExp(
 
 /** "So where have all the tins got to": what a question may begin with. */
 const leadWords =
-  /^\W*(?:(?:so|and|ok|okay|but|hey|hi|hello|now|then|well|pipkin|please|oh|um|er|right|also|you know what|guess what|you know|quick question|tell (?:me|us)|show (?:me|us)|remind me|(?:i|we)(?:'d| would)? (?:like|want|need) to (?:record|note|log|enter|report|write down|put down|add|tell you|say|mention)(?: that)?)\b\W*){1,6}/i;
+  /^\W*(?:(?:so|and|ok|okay|but|hey|hi|hello|now|then|well|pipkin|please|oh|um|er|right|also|you know what|guess what|you know|quick question|tell (?:me|us)(?! every)|show (?:me|us)(?! every)|remind me|(?:i|we)(?:'d| would)? (?:like|want|need) to (?:record|note|log|enter|report|write down|put down|add|tell you|say|mention)(?: that)?)\b\W*){1,6}/i;
 
 /** A question, or a plan: nothing that was done. */
 export const asksOrPlans = (said: string): boolean => {

@@ -35,6 +35,27 @@ const wished =
   /,?\s*\b(?:(?:i |we )?(?:planned|wanted|aimed for|hoped for|expected)|(?:was |were )?(?:meant|supposed) to be|instead of|not the)(?: for)? (?:\d{1,3}|a dozen|two dozen)(?: (?:tins?|jars?|pots?|tubes?|sticks?))?(?: we (?:planned|wanted))?(?= (?:of|but|and|,)|\s*[,.;]|\W*$)(?:,? but)?/i;
 const onlyGot = /\b(?:but )?(?:only )?got (?:only )?(\d{1,3})(?= of\b|\W*$)/i;
 
+const asLines: readonly (readonly [RegExp, string])[] = [
+  // "Mixed from 30% beeswax and 70% olive oil", "a blend of …".
+  [
+    /,?\s*\b(?:(?:which|that|they|it|i|we|all|each) )?(?:(?:was|were|are|is|have|had|had been) )?(?:mixed|blended|melted|stirred|prepared|composed|consisting|concocted|formulated|put) (?:together )?(?:from|of|out of|using|with)\b/gi,
+    ' with',
+  ],
+  [/\b(?:of|with|from|using) (?:a|the) (?:simple |plain |new |warm )?(?:mix|mixture|blend|melt|recipe|ratio) (?:of|with)\b/gi, 'with'],
+  [/[,:]? (?:a|the) (?:simple |plain )?(?:mix|mixture|blend|ratio) of\b/gi, ' with'],
+  // "For every 20 g of wax I took 80 g of oil", "25 g of wax to every 75 g", "per 75 g".
+  [/\bfor (?:each|every) (?=\d)/gi, 'with '],
+  [/\b(?:i|we) (?:took|used|added|put in|put|weighed in|weighed|had|stirred in) (?=\d)/gi, ''],
+  [/\b(?:to|on) (?:each|every) (?=\d)|\bper (?=\d)/gi, 'and '],
+];
+
+const withLines = (reading: Reading): string => {
+  const has = (letter: RegExp): boolean => reading.items.some((item) => letter.test(item.letter));
+  return has(/i/) && has(/c/) && has(/[g%p]/) && !has(/R/) && !reading.text.includes('?')
+    ? asLines.reduce((text, [said, plain]) => text.replace(said, plain), reading.text)
+    : reading.text;
+};
+
 const withoutWhen = (text: string): string => text.replace(clock, '').replace(room, '');
 const withoutWished = (text: string): string => {
   const plain = text.replace(wished, '');
@@ -54,7 +75,7 @@ const plainly = (reading: Reading): string => {
   const { last } = reading;
   if (barely.test(text) && last?.topic === 'scale' && bodyBefore(reading))
     return text.replace(/\bpoured\b(?: (?:it|that|them|this))?/i, 'I poured that');
-  if (!hasPour(reading) || text.includes('?')) return text;
+  if (!hasPour(reading) || text.includes('?')) return text === reading.text ? withLines(reading) : text;
   const told = withoutWished(withoutWhen(text))
     .replace(thatWas, ' poured')
     .replace(didThe, '$1made the')
