@@ -46,7 +46,7 @@ const here =
   /\b(?:left|remaining|remain|on the shelf|in stock|in the (?:cupboard|box|house|drawer))\b(?!.*\b(?:poured|miscounted|recounted)\b)/i;
 
 /** "26-KIVO was 16". */
-const wasSoMany = /^[^_]{0,20}_+\W{0,2}(?:was|were|had|made) (?:only |really |actually )?[\w-]{1,12}\W*$/i;
+const wasSoMany = /^[^_]{0,20}_[_\s,:;-]*(?:was|were|had|made) (?:only |really |actually )?[\w-]{1,12}\W*$/i;
 
 const isToldAnew = (reading: Reading, { rest, lots, days }: BenchReading): boolean =>
   lots.some(({ kind }) => kind === 'batch') &&
@@ -183,7 +183,7 @@ const unnamed = ({ text }: Reading, { rest }: BenchReading, trouble: Trouble): C
 const withoutNot = (reading: Reading): ReturnType<typeof readBenchText> => {
   const { text } = readBenchText(reading).bench.rest;
   const places = [...text.matchAll(notThat)].map((match) => ({
-    from: match.index + 1,
+    from: match.index + (/^[\s,]/.test(match[0]) ? 1 : 0),
     to: match.index + match[0].length,
   }));
   return readBenchText(places.length === 0 ? reading : readingWithout(reading, places));

@@ -69,7 +69,7 @@ const forPeople = (plain: string): { readonly said: string; readonly told: strin
     const verb = /^(?:sold|bought)$/i.test(match.groups?.verb ?? '') ? 'sold' : 'gave';
     return {
       said: match[0],
-      told: `${verb} ${isEach ? counted(many) * one : one} CODE to the ${who.replace(/^of .*/i, 'group')}`,
+      told: `${verb} ${isEach ? counted(many) * one : one} CODE to the ${isEach ? '' : `${many} `}${who.replace(/^of .*/i, 'group')}`,
     };
   }
   return undefined;
