@@ -218,7 +218,11 @@ const putItRight =
 const askedToPutRight = (reading: Reading): Reading => {
   const match = putItRight.exec(reading.text);
   const [code, second] = lotsIn(reading);
-  return match && match.index > 0 && code?.kind === 'batch' && !second && !cue.test(reading.text.slice(0, match.index))
+  return match &&
+    match.index > 0 &&
+    code?.kind === 'batch' &&
+    !second &&
+    !cue.test(reading.text.slice(0, match.index))
     ? readAgain(`correction: ${reading.text.slice(0, match.index)}`, reading)
     : reading;
 };

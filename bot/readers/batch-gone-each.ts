@@ -40,16 +40,16 @@ const shapes: readonly { readonly pattern: RegExp; readonly who: number; readonl
 
 const people =
   '(?:pupils?|students?|children|kids|people|participants?|guests?|learners?|makers?|women|men|ladies|girls|boys|friends|members?|helpers?|volunteers?|beginners?|scouts?|guides|brownies|colleagues|teenagers|adults|neighbours|teachers|leaders|nurses|sisters|cousins|nieces|nephews|aunts|grandchildren|visitors|customers)';
-const crowd = `(?:(?:the|our|my|all|each of|all of) ){0,3}(?<many>\\d{1,2}|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve) (?:(?:little|young|new|other|lovely) )?(?<who>${people})(?: (?:in|from|of|at) (?:the|our|my) [\\p{L}-]+)?`;
+const crowdSaid = `(?:(?:the|our|my|all|each of|all of) ){0,3}(?<many>\\d{1,2}|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve) (?:(?:little|young|new|other|lovely) )?(?<who>${people})(?: (?:in|from|of|at) (?:the|our|my) [\\p{L}-]+)?`;
 const eachOne = small.replace('(', '(?<each>');
 const home = '(?: (?:home|each|apiece|back|along|with them))*';
 /** "The 4 helpers got a tin each", "gave our 8 pupils one tin each", "a tin for each of the 4 helpers". */
 const toPeople: readonly RegExp[] = [
-  `\\b(?<verb>gave|given|sent|handed|sold)(?: out| home)? ${crowd} ${eachOne}${holder}${of}${home}${of}`,
-  `^\\W*(?:(?:today|yesterday|and|also|then|so)\\W+)*${crowd}(?: (?:each|all|have|has|just|also|then|were|was))* (?<verb>got|took|taken|had|received|bought|went home with|given|handed|kept)(?: home)? ${eachOne}${holder}${of}${home}${of}`,
-  `\\b(?<verb>gave|given|sent|handed|sold)(?: out)? _+ to ${crowd}(?: [\\p{L}'-]+){0,4},? ${eachOne}${holder} (?:each|apiece)`,
+  `\\b(?<verb>gave|given|sent|handed|sold)(?: out| home)? ${crowdSaid} ${eachOne}${holder}${of}${home}${of}`,
+  `^\\W*(?:(?:today|yesterday|and|also|then|so)\\W+)*${crowdSaid}(?: (?:each|all|have|has|just|also|then|were|was))* (?<verb>got|took|taken|had|received|bought|went home with|given|handed|kept)(?: home)? ${eachOne}${holder}${of}${home}${of}`,
+  `\\b(?<verb>gave|given|sent|handed|sold)(?: out)? _+ to ${crowdSaid}(?: [\\p{L}'-]+){0,4},? ${eachOne}${holder} (?:each|apiece)`,
   `\\b(?:everyone|everybody|each|all)\\b[^_\\d]{0,30}?\\b(?<many>\\d{1,2}|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve) (?<who>of (?:us|them)),? (?:each |all )?(?<verb>took|got|had|received) (?:home )?${eachOne}${holder}${of}${home}`,
-  `\\b${eachOne}${holder}${of} (?:each )?(?:to|for|went to)(?= each of| .{3,40}\\beach\\b) ${crowd}(?: each)?`,
+  `\\b${eachOne}${holder}${of} (?:each )?(?:to|for|went to)(?= each of| .{3,40}\\beach\\b) ${crowdSaid}(?: each)?`,
 ].map((pattern) => new RegExp(pattern, 'iu'));
 
 const numbers = 'a one two three four five six seven eight nine ten eleven twelve'.split(' ');
@@ -58,19 +58,22 @@ const counted = (word: string): number => {
   return at < 0 ? Number(word) : Math.max(1, at);
 };
 
+/** "The three sisters" by their number, where nothing else is made of it. */
+const named = (many: string, who: string): string => `${many} ${who.replace(/^of .*/i, 'group')}`.trim();
+
 /** As many as there are people, where each of them got so many. */
+const crowdTold = ({ many = '', who = '', each = '', verb = '' }: Groups, plain: string): string => {
+  const one = counted(each);
+  const isEach = one === 1 || /\b(?:each|apiece|everyone|everybody)\b/i.test(plain);
+  const told = isEach ? counted(many) * one : one;
+  return `${/^(?:sold|bought)$/i.test(verb) ? 'sold' : 'gave'} ${told} CODE to the ${named(isEach ? '' : many, who)}`;
+};
+type Groups = Readonly<Record<string, string | undefined>>;
+
 const forPeople = (plain: string): { readonly said: string; readonly told: string } | undefined => {
   for (const pattern of toPeople) {
     const match = pattern.exec(plain);
-    const { many = '', who, each = '' } = match?.groups ?? {};
-    if (!match || who === undefined) continue;
-    const one = counted(each);
-    const isEach = one === 1 || /\b(?:each|apiece|everyone|everybody)\b/i.test(plain);
-    const verb = /^(?:sold|bought)$/i.test(match.groups?.verb ?? '') ? 'sold' : 'gave';
-    return {
-      said: match[0],
-      told: `${verb} ${isEach ? counted(many) * one : one} CODE to the ${isEach ? '' : `${many} `}${who.replace(/^of .*/i, 'group')}`,
-    };
+    if (match?.groups?.who !== undefined) return { said: match[0], told: crowdTold(match.groups, plain) };
   }
   return undefined;
 };
@@ -88,10 +91,10 @@ export const toEach = oncePerReading((reading): Reading | undefined => {
   const plain = code
     ? text.slice(0, code.from) + '_'.repeat(code.to - code.from) + text.slice(code.to)
     : text;
-  const crowdTold = forPeople(plain);
-  if (crowdTold && code) {
+  const crowd = forPeople(plain);
+  if (crowd && code) {
     const rest = plain
-      .replace(crowdTold.said, crowdTold.told)
+      .replace(crowd.said, crowd.told)
       .replace(inAllAgain, '')
       .replace(/_+/g, '')
       .replace('CODE', `of ${code.code}`);

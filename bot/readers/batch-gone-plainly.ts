@@ -156,11 +156,19 @@ const dealt = (message: Reading): string => {
 export const gonePlainly = (message: Reading): Reading => {
   const each = toEach(message) ?? message;
   const byCode =
-    [dealt, ofEachCode, tookSome, halfIs].map((plainer) => plainer(each)).find((said) => said !== each.text) ??
-    each.text;
-  const plain = [notSold, theySold, rightedAlong, binnedNow, onOuting, withoutWho, asked, onePersonIs, someOfMany].reduce(
-    (text, plainer) => plainer(text),
-    byCode,
-  );
+    [dealt, ofEachCode, tookSome, halfIs]
+      .map((plainer) => plainer(each))
+      .find((said) => said !== each.text) ?? each.text;
+  const plain = [
+    notSold,
+    theySold,
+    rightedAlong,
+    binnedNow,
+    onOuting,
+    withoutWho,
+    asked,
+    onePersonIs,
+    someOfMany,
+  ].reduce((text, plainer) => plainer(text), byCode);
   return plain === each.text ? each : readAgain(plain, each);
 };

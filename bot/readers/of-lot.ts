@@ -5,7 +5,9 @@ import type { BenchReading } from './bench-reading.ts';
 /** "25 g beeswax and 75 g of the olive oil OO1": a line of what was mixed, with the lot it came from. */
 const isLine = ({ rest: { items } }: BenchReading, at: number): boolean => {
   const letters = items.map(({ letter }) => letter);
-  return !letters.includes('R') && /[gvpdtr%][oA]{0,2}$/.test(letters.slice(Math.max(0, at - 3), at).join(''));
+  return (
+    !letters.includes('R') && /[gvpdtr%][oA]{0,2}$/.test(letters.slice(Math.max(0, at - 3), at).join(''))
+  );
 };
 
 /** "With beeswax lot K12": which ingredient a lot is of may be said with it, before it, and is no line of a recipe. */

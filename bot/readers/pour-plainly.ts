@@ -41,7 +41,10 @@ const asLines: readonly (readonly [RegExp, string])[] = [
     /,?\s*\b(?:(?:which|that|they|it|i|we|all|each) )?(?:(?:was|were|are|is|have|had|had been) )?(?:mixed|blended|melted|stirred|prepared|composed|consisting|concocted|formulated|put) (?:together )?(?:from|of|out of|using|with)\b/gi,
     ' with',
   ],
-  [/\b(?:of|with|from|using) (?:a|the) (?:simple |plain |new |warm )?(?:mix|mixture|blend|melt|recipe|ratio) (?:of|with)\b/gi, 'with'],
+  [
+    /\b(?:of|with|from|using) (?:a|the) (?:simple |plain |new |warm )?(?:mix|mixture|blend|melt|recipe|ratio) (?:of|with)\b/gi,
+    'with',
+  ],
   [/[,:]? (?:a|the) (?:simple |plain )?(?:mix|mixture|blend|ratio) of\b/gi, ' with'],
   // "For every 20 g of wax I took 80 g of oil", "25 g of wax to every 75 g", "per 75 g".
   [/\bfor (?:each|every) (?=\d)/gi, 'with '],

@@ -42,7 +42,8 @@ const ofTheBody = /^(?:body|hand|foot|lip|face|heel) (?:butter|oil|wax|balm)$/i;
 
 /** "Jojoba bar", "Shea block": what is poured as one. A block of wax is bought. */
 const isBarOf = (name: string, ids: readonly string[]): boolean =>
-  /\b(?:bar|block|slab|cake|puck|melt)s?$/i.test(name) && ids.every((id) => ingredientById(id)?.kind !== 'wax');
+  /\b(?:bar|block|slab|cake|puck|melt)s?$/i.test(name) &&
+  ids.every((id) => ingredientById(id)?.kind !== 'wax');
 
 /** A name that is a word of the reader's own, or an ingredient's, could never be told from it again. */
 export const nameTrouble = (name: string): Trouble | undefined => {
