@@ -4,6 +4,7 @@ import type { Trouble } from '../answer.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { readAgain, readingWithout } from '../understand.ts';
 import { isAnew, sizeAnew, soManyIn } from './batch-anew.ts';
+import { askedToPutRight, countRight, inTheEnd } from './batch-count-right.ts';
 import { takePourFigures } from './batch-figures.ts';
 import { isTaking } from './batch-gone-places.ts';
 import { howIn } from './batch-gone-verbs.ts';
@@ -189,18 +190,6 @@ const withoutNot = (reading: Reading): ReturnType<typeof readBenchText> => {
   return readBenchText(places.length === 0 ? reading : readingWithout(reading, places));
 };
 
-const notFilled = /\b(?:empty|short|not full|half full|underfilled|counted twice|missing)\b/i;
-/** "Two tins of 26-KIVO spilled while pouring, so it was 22 tins"; "one was empty, so there are only 25". */
-const inTheEnd = (reading: Reading): Reading | undefined => {
-  const { lots, rest } = readBench(reading);
-  const [code, second] = lots;
-  if (code?.kind !== 'batch' || second || !/\bso (?:it|that|there) (?:was|were|is|are)\b/i.test(rest.text))
-    return undefined;
-  const isLess = howIn(rest.text, false) === 'wasted' || notFilled.test(rest.text);
-  const total = isLess ? soManyIn(rest.text) : undefined;
-  return total === undefined ? undefined : readAgain(`correct ${code.code}: ${total}`, reading);
-};
-
 const whyOf = (said: Reading, reading: Reading, from = reading.text.length): string =>
   reading === said ? reasonOf(reading, from) : said.text.trim().slice(0, longestNote);
 
@@ -212,26 +201,11 @@ const putsRight = (reading: Reading, bench: BenchReading): boolean =>
   isDateTold(reading, bench) ||
   isDayTold(bench);
 
-const putItRight =
-  /[\s,;.!]*(?:so |and )?(?:(?:could|can|would|will) (?:you|we) )?(?:please )?(?:put|set|change|correct|fix|amend|alter|mend) (?:it|that|this|the (?:book|record|count|number))(?: right| straight| in the book)?(?:,? (?:please|for me|for us|then))*\s*\?*\s*$/i;
-/** "…, could you put that right?": asked for, and done by saying it. */
-const askedToPutRight = (reading: Reading): Reading => {
-  const match = putItRight.exec(reading.text);
-  const [code, second] = lotsIn(reading);
-  return match &&
-    match.index > 0 &&
-    code?.kind === 'batch' &&
-    !second &&
-    !cue.test(reading.text.slice(0, match.index))
-    ? readAgain(`correction: ${reading.text.slice(0, match.index)}`, reading)
-    : reading;
-};
-
 /** "correct 26-KIVO: it was 22 tins, two spilled" */
 export const claimCorrect = (heard: Reading): Claim | undefined => {
-  const said = askedToPutRight(heard);
+  const said = askedToPutRight(heard, cue);
   if (/\?/.test(said.text)) return undefined;
-  const reading = inTheEnd(said) ?? said;
+  const reading = inTheEnd(said) ?? countRight(said) ?? said;
   const { bench } = withoutNot(reading);
   if (!putsRight(reading, bench)) return undefined;
   const meant = batchMeant(reading, bench, true);

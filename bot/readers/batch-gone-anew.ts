@@ -24,7 +24,8 @@ const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\
 const bareName = (to: string): string => placeKey(to).replace(/^(?:my|our|an?|his|her|their) /, '');
 
 const isNamed = ({ to }: Holder, text: string): boolean =>
-  new RegExp(`(?<![\\p{L}\\d])${escaped(bareName(to))}(?![\\p{L}\\d])`, 'iu').test(text);
+  // "One cub's mum": of the cubs.
+  new RegExp(`(?<![\\p{L}\\d])${escaped(bareName(to).replace(/s$/, ''))}s?(?![\\p{L}\\d])`, 'iu').test(text);
 
 const isSame = (one: string, other: string): boolean => placeKey(one) === placeKey(other);
 
@@ -85,6 +86,18 @@ const saidAnew = (message: Reading): Reading =>
     ? readAgain(message.text.replace(saidThen, 'mistake: gave $2 $3'), message)
     : message;
 
+const aboutWhom = /\b(?:about|with|for) (?:the |my |our )?([^,.;:!?_]{3,40}?)(?=[,.;:!?])/i;
+/** "I was wrong about ward 3, it was 4 of it": who had some before. */
+const atNamed = (part: Told, { bench, text }: Reading): Told => {
+  const batch = bench.batches.get(lotKey(part.lot));
+  if (!batch || part.to !== undefined) return part;
+  const about = aboutWhom.exec(text)?.[1]?.toLowerCase();
+  const [found, second] = holders(batch).filter(
+    (each) => isNamed(each, text) || (about !== undefined && each.to.toLowerCase().includes(about)),
+  );
+  return found && !second ? { ...part, to: found.to, how: 'given' } : part;
+};
+
 /** "Got it wrong: 4 went to the cubs out of 26-KIVO, not 5": the difference goes, or comes back. */
 export const claimWentAnew = (said: Reading): Claim | undefined => {
   const message = saidAnew(said);
@@ -95,12 +108,14 @@ export const claimWentAnew = (said: Reading): Claim | undefined => {
   const bench = readBench(reading);
   const [code, second] = bench.lots;
   if (code?.kind !== 'batch' || second) return undefined;
-  const [part, other] = partsOf(bench, code.code);
+  const [told, other] = partsOf(bench, code.code);
+  if (!told || other) return undefined;
+  const part = atNamed(told, reading);
   const word = new RegExp(notSoMany, 'i').exec(text)?.[1]?.toLowerCase() ?? '';
-  const anew = part && !other ? asDifference(part, reading, smallNumbers[word] ?? Number(word)) : undefined;
-  if (!anew || anew === part) return undefined;
+  const anew = asDifference(part, reading, smallNumbers[word] ?? Number(word));
+  if (anew === part) return undefined;
   const { how, lot, count, to } = anew;
-  const took = `I took ${part?.count} as what went to ${to} in all.`;
+  const took = `I took ${part.count} as what went to ${to} in all.`;
   const action = how === 'back' ? { action: 'back' } : { action: 'gone', how };
   return claim({ ...action, lot, parts: [{ count, to }] }, 3.6, [took]);
 };

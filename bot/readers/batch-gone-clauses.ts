@@ -83,6 +83,14 @@ const isInReturn = ({ from, to }: Item, text: string): boolean =>
     text.slice(to, to + 40),
   );
 
+/** "That jar of it is scrapped", "left tin of it on the dashboard": one, where nothing else is counted. */
+const oneOfIt =
+  /(?<!\b(?:each|every|per|no|which|another|any) )\b(?:tin|jar|pot|tube|stick)(?= (?:of|from) (?:the |batch )*_)/i;
+const theOne = (text: string): readonly Mark[] => {
+  const match = oneOfIt.exec(text);
+  return match ? [{ from: match.index, count: 1 }] : [];
+};
+
 const someOf =
   /\b(?:\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|twelve|half)(?: of(?: the| our| my| those)?)? $/i;
 
@@ -97,7 +105,8 @@ const marksIn = ({ rest }: BenchReading): readonly Mark[] => {
     .filter(({ index }) => !said.some((item) => item.from <= index && item.to > index))
     .filter(({ index }) => !isHeading(rest.text.slice(index)))
     .map(({ index }) => ({ from: index, count: 1 }));
-  const counts = [...said.map(({ from, value }) => ({ from, count: value ?? 0 })), ...ones];
+  const told = [...said.map(({ from, value }) => ({ from, count: value ?? 0 })), ...ones];
+  const counts = told.length > 0 ? told : theOne(rest.text);
   const alls = [...rest.text.matchAll(allSaid)]
     .filter(({ index }) => !counts.some(({ from }) => from > index && from - index <= 14))
     // "One of the remaining tins".
@@ -144,7 +153,7 @@ const clausesOf = (bench: BenchReading): readonly Counted[] => {
   const clauses = clausesAt(
     bench.rest.text,
     marks.map(({ from }) => from),
-    (stretch) => tells.test(stretch) || nameThenCount.test(stretch),
+    (stretch) => tells.test(stretch) || nameThenCount.test(stretch) || howIn(stretch, false) !== undefined,
   );
   return withEachCount(clauses, bench, marks).map((clause) => {
     const said = marks.find(({ from }) => from === clause.mark);

@@ -39,8 +39,8 @@ const shapes: readonly { readonly pattern: RegExp; readonly who: number; readonl
 ];
 
 const people =
-  '(?:pupils?|students?|children|kids|people|participants?|guests?|learners?|makers?|women|men|ladies|girls|boys|friends|members?|helpers?|volunteers?|beginners?|scouts?|guides|brownies|colleagues|teenagers|adults|neighbours|teachers|leaders|nurses|sisters|cousins|nieces|nephews|aunts|grandchildren|visitors|customers)';
-const crowdSaid = `(?:(?:the|our|my|all|each of|all of) ){0,3}(?<many>\\d{1,2}|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve) (?:(?:little|young|new|other|lovely) )?(?<who>${people})(?: (?:in|from|of|at) (?:the|our|my) [\\p{L}-]+)?`;
+  '(?:pupils?|students?|children|kids|people|participants?|guests?|learners?|makers?|women|men|ladies|girls|boys|friends|members?|helpers?|volunteers?|beginners?|scouts?|guides|brownies|colleagues|teenagers|adults|neighbours|teachers|leaders|nurses|sisters|cousins|nieces|nephews|aunts|grandchildren|visitors|customers|cubs|beavers|mums|dads|parents|residents|patients|campers|staff|players|runners|walkers|singers|ringers|swimmers|gardeners|families|households|growers|knitters|beekeepers|bakers|drivers|carers|cooks|elves)';
+const crowdSaid = `(?:(?:the|our|my|all|each of|all of|every one of) ){0,3}(?<many>\\d{1,2}|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve) (?:(?:little|young|new|other|lovely) )?(?<who>${people})(?: (?:in|from|of|at) (?:the|our|my) [\\p{L}-]+)?`;
 const eachOne = small.replace('(', '(?<each>');
 const home = '(?: (?:home|each|apiece|back|along|with them))*';
 /** "The 4 helpers got a tin each", "gave our 8 pupils one tin each", "a tin for each of the 4 helpers". */

@@ -102,8 +102,11 @@ const asked = (text: string): string =>
 
 const ofMany =
   /\b(\d{1,3}|an?|one|two|three|four|five|six|seven|eight|nine|ten|twelve)(?: tins?| jars?| pots?| tubes?| sticks?)? (?:out )?of (?:the |his |her |their |my |our |its |those )?(?:\d{1,3}|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|twenty)(?= (?:tins|jars|pots|tubes|sticks)\b)/gi;
+/** "Of those 4 he sent one back". */
+const ofThoseMany =
+  /\b(?:out )?of (?:those|these|the|his|her|their) (?:\d{1,3}|two|three|four|five|six|seven|eight|nine|ten|twelve)\b,? (?=(?:he|she|they|i|we|the|my|our)\b)/iu;
 /** "Returned 2 of 6 tins": two of them. */
-const someOfMany = (text: string): string => text.replace(ofMany, '$1');
+const someOfMany = (text: string): string => text.replace(ofMany, '$1').replace(ofThoseMany, '');
 
 const halfOf =
   /\b(?:one |a |exactly |just )?half (?:of )?(?:all )?(?:the |my |our |those |these )?(?:(remaining|last|left) )?(?:tins |jars |pots |tubes |sticks )?(?:of |from |in )?(?:the |batch )*(?=_)/i;

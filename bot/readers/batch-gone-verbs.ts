@@ -44,6 +44,7 @@ const verbs: readonly (readonly [How, RegExp])[] = [
   ['given', listAs(words.given)],
   ['wasted', listAs(words.spoilt)],
   ['used', listAs(words.used)],
+  ['given', listAs(words.gone)],
 ];
 
 /** Which way a stretch of text tells of; `taken` where somebody is said to have taken or bought some. */

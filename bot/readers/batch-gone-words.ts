@@ -117,3 +117,6 @@ export const used = `
   used, using, for (my|our) own use, opened, finished, tried, tested, ate, (is|are|as) (my |our |a |the |an )*(open )?testers?,
   (took|taken) … (myself|ourselves|test|testing|tester|testers), (took|taken) … home
 `;
+
+/** No more than that they are not here any longer. */
+export const gone = '_+ gone, (tin|tins|jar|jars|pot|pots|tube|tubes|stick|sticks) gone, got rid of';

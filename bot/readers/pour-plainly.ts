@@ -35,6 +35,9 @@ const wished =
   /,?\s*\b(?:(?:i |we )?(?:planned|wanted|aimed for|hoped for|expected)|(?:was |were )?(?:meant|supposed) to be|instead of|not the)(?: for)? (?:\d{1,3}|a dozen|two dozen)(?: (?:tins?|jars?|pots?|tubes?|sticks?))?(?: we (?:planned|wanted))?(?= (?:of|but|and|,)|\s*[,.;]|\W*$)(?:,? but)?/i;
 const onlyGot = /\b(?:but )?(?:only )?got (?:only )?(\d{1,3})(?= of\b|\W*$)/i;
 
+/** "25 g net in each": what each holds, and not what was weighed out. */
+const netEach = /(\d[\d.,]{0,6} ?(?:g|grams?|ml)) (?:net|nett|weight)(?=,? (?:in )?(?:each|apiece|per))/gi;
+
 const asLines: readonly (readonly [RegExp, string])[] = [
   // "Mixed from 30% beeswax and 70% olive oil", "a blend of …".
   [
@@ -45,6 +48,10 @@ const asLines: readonly (readonly [RegExp, string])[] = [
     /\b(?:of|with|from|using) (?:a|the) (?:simple |plain |new |warm )?(?:mix|mixture|blend|melt|recipe|ratio) (?:of|with)\b/gi,
     'with',
   ],
+  [
+    /[,;:]? (?:the )?(?:composition|recipe|formula|mix|mixture|blend|ratio|proportions?|made up of|comprising)(?: (?:is|was|being|used))?[\s:,]+(?=\d)/gi,
+    ' with ',
+  ],
   [/[,:]? (?:a|the) (?:simple |plain )?(?:mix|mixture|blend|ratio) of\b/gi, ' with'],
   // "For every 20 g of wax I took 80 g of oil", "25 g of wax to every 75 g", "per 75 g".
   [/\bfor (?:each|every) (?=\d)/gi, 'with '],
@@ -52,11 +59,11 @@ const asLines: readonly (readonly [RegExp, string])[] = [
   [/\b(?:to|on) (?:each|every) (?=\d)|\bper (?=\d)/gi, 'and '],
 ];
 
-const withLines = (reading: Reading): string => {
+const withLines = (reading: Reading, said: string): string => {
   const has = (letter: RegExp): boolean => reading.items.some((item) => letter.test(item.letter));
   return has(/i/) && has(/c/) && has(/[g%p]/) && !has(/R/) && !reading.text.includes('?')
-    ? asLines.reduce((text, [said, plain]) => text.replace(said, plain), reading.text)
-    : reading.text;
+    ? asLines.reduce((text, [pattern, plain]) => text.replace(pattern, plain), said)
+    : said;
 };
 
 const withoutWhen = (text: string): string => text.replace(clock, '').replace(room, '');
@@ -74,11 +81,11 @@ const secondOne =
   /^\W*(?:(?:and|then|ok|also)\W+)*(?:a|the|my|our|one) (?:(?:second|third|fourth|next|other|further|more) )+(?:(?:one|pour|batch|lot|time)\b)?(?: today| too)?\s*[:,-]\s*(?:(?:i|we)(?:'ve| have)? )?(?:poured|made|filled)\b/i;
 
 const plainly = (reading: Reading): string => {
-  const text = reading.text.replace(secondOne, 'poured another');
+  const text = reading.text.replace(secondOne, 'poured another').replace(netEach, '$1');
   const { last } = reading;
   if (barely.test(text) && last?.topic === 'scale' && bodyBefore(reading))
     return text.replace(/\bpoured\b(?: (?:it|that|them|this))?/i, 'I poured that');
-  if (!hasPour(reading) || text.includes('?')) return text === reading.text ? withLines(reading) : text;
+  if (!hasPour(reading) || text.includes('?')) return withLines(reading, text);
   const told = withoutWished(withoutWhen(text))
     .replace(thatWas, ' poured')
     .replace(didThe, '$1made the')

@@ -7,7 +7,7 @@ export const batch = `
 ! sold given bought took back binned dropped broke kept opened gift present sell weighs ordered wanted away spilled spilt reordered sent gone went to_the threw
 
 = poured {count} of {g} of {R}[ with lots {lots}][ on {date}]
-? poured made did done managed filled cast potted_up ladled decanted bottled jarred tinned
+? poured made did done managed filled cast potted_up ladled decanted bottled jarred tinned we_had i_had in_the_end standing stand sits today's_pot yesterday's_pot out_of_the_pot of_the_pot ended_up got_out_of finished turned_out
 &
 ! sold given bought took back binned dropped broke kept opened gift present ordered wanted away spilled spilt sent gone went_to threw cost costs price
 

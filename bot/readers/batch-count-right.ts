@@ -1,0 +1,77 @@
+import type { Reading } from '../reading.ts';
+import { blanked, readAgain } from '../understand.ts';
+import { soManyIn } from './batch-anew.ts';
+import { howIn } from './batch-gone-verbs.ts';
+import { readBench } from './bench-reading.ts';
+import { lotsIn } from './lots.ts';
+
+// "Recounted with Skip: 26-KIVO is 31 tins, one had rolled away": so many were poured, with talk around it.
+
+/** Says that something was counted or written wrongly before. */
+const anew =
+  /\b(?:wait|sorry|oops|whoops|no|actually|really|in fact|in truth|mis-?count\w*|recount\w*|counted|counts?|tally|tallied|correct\w*|amend\w*|erratum|wrong(?:ly)?|mistake|in the end|not \d+)\b/i;
+/** What became of some of them, and no count of all. */
+const wentOrStays =
+  /\b(?:sold|gave|given|gone|went|took|taken|sent|kept|keep|returned|came back|left|remain\w*|in stock|on the shelf|still|each|hold|holds|bought)\b/i;
+
+const many = '(\\d{1,4}|[a-z]{3,9}(?:[- ][a-z]{3,5})?)';
+const holder = '(?:tins?|jars?|pots?|tubes?|sticks?)';
+const surely = '(?:(?:only|really|actually|just|in fact|now) )*';
+const shapes: readonly RegExp[] = [
+  // "26-KIVO is 31 tins", "26-KIVO 47 really", "26-KIVO: 47, not 48".
+  new RegExp(
+    `_+[\\s:,-]*(?:(?:is|are|was|were|comes to|came to|makes|made|should be|should have been|has to be|reads) )?${surely}${many}(?: ${holder}\\b| really\\b| actually\\b| in (?:fact|truth|all)\\b|(?=,? not\\b)|(?=\\W*$))`,
+    'i',
+  ),
+  // "The count of it is to read 15".
+  new RegExp(
+    `\\b(?:count|number|total|tally)\\b[^.;_\\d]{0,20}_*[^.;_\\d]{0,6} ?\\b(?:is|was|should|has|ought|reads?|to)\\b(?: (?:to|be|read|say|have|been|now))* ${surely}${many}\\b`,
+    'i',
+  ),
+];
+
+const small =
+  /^(?:\d{1,4}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\w+teen|a dozen|(?:twenty|thirty|forty|fifty|sixty)(?:[- ](?:one|two|three|four|five|six|seven|eight|nine))?)$/i;
+
+/** The message as "correct 26-KIVO: it was 31 tins"; undefined where it says no such thing plainly. */
+export const countRight = (reading: Reading): Reading | undefined => {
+  const [code, second] = lotsIn(reading);
+  if (code?.kind !== 'batch' || second || reading.text.includes('?')) return undefined;
+  const plain = blanked(reading.text, [code]);
+  if (/^\W*(?:please )?correct\b/i.test(plain) || !anew.test(plain) || wentOrStays.test(plain))
+    return undefined;
+  if (reading.items.some(({ letter }) => /[gvRi%t]/.test(letter))) return undefined;
+  for (const shape of shapes) {
+    const count = shape.exec(plain)?.[1];
+    if (count !== undefined && small.test(count))
+      return readAgain(`correct ${code.code}: it was ${count} tins`, reading);
+  }
+  return undefined;
+};
+
+const notFilled = /\b(?:empty|short|not full|half full|underfilled|counted twice|missing)\b/i;
+/** "Two tins of 26-KIVO spilled while pouring, so it was 22 tins"; "one was empty, so there are only 25". */
+export const inTheEnd = (reading: Reading): Reading | undefined => {
+  const { lots, rest } = readBench(reading);
+  const [code, second] = lots;
+  if (code?.kind !== 'batch' || second || !/\bso (?:it|that|there) (?:was|were|is|are)\b/i.test(rest.text))
+    return undefined;
+  const isLess = howIn(rest.text, false) === 'wasted' || notFilled.test(rest.text);
+  const total = isLess ? soManyIn(rest.text) : undefined;
+  return total === undefined ? undefined : readAgain(`correct ${code.code}: ${total}`, reading);
+};
+
+const putItRight =
+  /[\s,;.!]*(?:so |and )?(?:(?:could|can|would|will) (?:you|we) )?(?:please )?(?:put|set|change|correct|fix|amend|alter|mend) (?:it|that|this|the (?:book|record|count|number))(?: right| straight| in the book)?(?:,? (?:please|for me|for us|then))*\s*\?*\s*$/i;
+/** "…, could you put that right?": asked for, and done by saying it. */
+export const askedToPutRight = (reading: Reading, cue: RegExp): Reading => {
+  const match = putItRight.exec(reading.text);
+  const [code, second] = lotsIn(reading);
+  return match &&
+    match.index > 0 &&
+    code?.kind === 'batch' &&
+    !second &&
+    !cue.test(reading.text.slice(0, match.index))
+    ? readAgain(`correction: ${reading.text.slice(0, match.index)}`, reading)
+    : reading;
+};
