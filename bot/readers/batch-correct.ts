@@ -2,18 +2,17 @@ import { lotKey } from '../../core/bench/codes.ts';
 import { defined } from '../../core/defined.ts';
 import type { Trouble } from '../answer.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
-import { readAgain, readingWithout } from '../understand.ts';
-import { isAnew, sizeAnew, soManyIn } from './batch-anew.ts';
+import { readingWithout } from '../understand.ts';
+import { isAnew, sizeAnew } from './batch-anew.ts';
 import { askedToPutRight, countRight, inTheEnd } from './batch-count-right.ts';
 import { takePourFigures } from './batch-figures.ts';
 import { isTaking } from './batch-gone-places.ts';
 import { howIn } from './batch-gone-verbs.ts';
 import { batchMeant } from './batch-meant.ts';
 import { pourWords, whatWrong, whichBatch } from './batch-words.ts';
-import { type BenchReading, readBench } from './bench-reading.ts';
+import type { BenchReading } from './bench-reading.ts';
 import { asksOrPlans, longestNote, readBenchText } from './bench-text.ts';
 import { containerWord } from './cost-prices.ts';
-import { lotsIn } from './lots.ts';
 import { boardOf, sizeOf, takeContainers } from './target.ts';
 
 const cue =

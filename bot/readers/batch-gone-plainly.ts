@@ -14,7 +14,7 @@ const theySold = (text: string): string =>
   );
 
 const onePerson =
-  /\bone (?=(?:[\p{L}-]+ )?(?:buyer|customer|lady|man|woman|person|client|visitor|shopper|friend|neighbour|nurse|patient|mum|mother|member|student|pupil|boy|girl|child)\b)/giu;
+  /\bone (?=(?:[\p{L}-]+(?:['’]s)? )?(?:dad|parent|grandma|granny|colleague|teacher|guest|helper|volunteer|resident|cub|scout|girl guide|buyer|customer|lady|man|woman|person|client|visitor|shopper|friend|neighbour|nurse|patient|mum|mother|member|student|pupil|boy|girl|child)\b)/giu;
 /** "One customer sent a stick back": a customer. */
 const onePersonIs = (text: string): string => text.replace(onePerson, 'a ');
 
@@ -73,6 +73,11 @@ const onOuting = (text: string): string => {
   return `${end.trimEnd()} at ${place}${day}${said.slice(end.length)}`;
 };
 
+/** "…, he already has one": no count of what went or came. */
+const hasSome =
+  /[,;]\s*(?:as |because |since |and )?(?:he|she|they|who) (?:already |still )?(?:has|have|had|got) (?:already |still )?(?:one|some|enough|plenty|another|two)\b[^.;_\d]{0,30}$/i;
+const withoutOwn = (text: string): string => text.replace(hasSome, '');
+
 const whoever =
   /(\b(?:gave|given|sold|sent|handed|brought|to|for) (?:the|my|our|an?) [\p{L}'’-]+(?: [\p{L}'’-]+)?),? who (?!got\b|took\b|bought\b|had\b|has\b)[^,.;\d_]{2,40}?,?(?= (?:\d|an?\b|one\b|two\b|three\b|four\b|five\b|six\b|ten\b)|\s*[.!]*\s*$)/iu;
 /** "Gave the lad who helps me one": the lad. */
@@ -104,7 +109,7 @@ const ofMany =
   /\b(\d{1,3}|an?|one|two|three|four|five|six|seven|eight|nine|ten|twelve)(?: tins?| jars?| pots?| tubes?| sticks?)? (?:out )?of (?:the |his |her |their |my |our |its |those )?(?:\d{1,3}|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|twenty)(?= (?:tins|jars|pots|tubes|sticks)\b)/gi;
 /** "Of those 4 he sent one back". */
 const ofThoseMany =
-  /\b(?:out )?of (?:those|these|the|his|her|their) (?:\d{1,3}|two|three|four|five|six|seven|eight|nine|ten|twelve)\b,? (?=(?:he|she|they|i|we|the|my|our)\b)/iu;
+  /\b(?:out )?of (?:those|these|the|his|her|their|\d{2}-\p{L}{3,6}) (?:\d{1,3}|two|three|four|five|six|seven|eight|nine|ten|twelve)\b,? (?=(?:he|she|they|i|we|the|my|our)\b)/iu;
 /** "Returned 2 of 6 tins": two of them. */
 const someOfMany = (text: string): string => text.replace(ofMany, '$1').replace(ofThoseMany, '');
 
@@ -172,6 +177,7 @@ export const gonePlainly = (message: Reading): Reading => {
     asked,
     onePersonIs,
     someOfMany,
+    withoutOwn,
   ].reduce((text, plainer) => plainer(text), byCode);
   return plain === each.text ? each : readAgain(plain, each);
 };

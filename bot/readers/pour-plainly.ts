@@ -42,7 +42,7 @@ const asLines: readonly (readonly [RegExp, string])[] = [
   // "Mixed from 30% beeswax and 70% olive oil", "a blend of …".
   [
     /,?\s*\b(?:(?:which|that|they|it|i|we|all|each) )?(?:(?:was|were|are|is|have|had|had been) )?(?:mixed|blended|melted|stirred|prepared|composed|consisting|concocted|formulated|put) (?:together )?(?:from|of|out of|using|with)\b/gi,
-    ' with',
+    ', with',
   ],
   [
     /\b(?:of|with|from|using) (?:a|the) (?:simple |plain |new |warm )?(?:mix|mixture|blend|melt|recipe|ratio) (?:of|with)\b/gi,
@@ -50,9 +50,9 @@ const asLines: readonly (readonly [RegExp, string])[] = [
   ],
   [
     /[,;:]? (?:the )?(?:composition|recipe|formula|mix|mixture|blend|ratio|proportions?|made up of|comprising)(?: (?:is|was|being|used))?[\s:,]+(?=\d)/gi,
-    ' with ',
+    ', with ',
   ],
-  [/[,:]? (?:a|the) (?:simple |plain )?(?:mix|mixture|blend|ratio) of\b/gi, ' with'],
+  [/[,:]? (?:a|the) (?:simple |plain )?(?:mix|mixture|blend|ratio) of\b/gi, ', with'],
   // "For every 20 g of wax I took 80 g of oil", "25 g of wax to every 75 g", "per 75 g".
   [/\bfor (?:each|every) (?=\d)/gi, 'with '],
   [/\b(?:i|we) (?:took|used|added|put in|put|weighed in|weighed|had|stirred in) (?=\d)/gi, ''],

@@ -14,7 +14,7 @@ export const batch = `
 = poured {count} of {g} of {R}[ with lots {lots}] on {date}
 @ earlier
 &
-! make making meet meeting us workshop class course people compare compared like than show find see print heat scale what how cost costs price label labels need needs enough order ordered sold gave given bought took back binned kept opened
+! make making makes everyone everybody meet meeting us workshop class course people compare compared like than show find see print heat scale what how cost costs price label labels need needs enough order ordered sold gave given bought took back binned kept opened
 
 = poured {count} of {g} of {R}[ with lots {lots}] on {date}
 ? more another further extra additional also and then afterwards later
