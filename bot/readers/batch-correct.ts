@@ -26,7 +26,7 @@ const toldAnew = new RegExp(
     `_\\W{0,2}(?:had|has|have|made|gave|came (?:out )?(?:to|at|as)|turned out (?:to be |as )?|ended up (?:as |with |being )?|yielded)\\b${numberSoon}`,
     '\\brecounted\\b|\\bcounted\\b.{0,24}\\b(?:again|twice|once more)\\b|\\bin the end\\b',
     `\\b(?:we|i|it|there) (?:only |really |actually )?(?:had|have|has)\\b(?! (?:just |also |now )?(?:to|\\w+ed|set|put|kept|given|sold|taken|got|left|sent|brought|thrown|broken|lost)\\b)${numberSoon}`,
-    '\\b(?:was|were|should (?:be|have been)|actually|really|only|miscounted|counted (?:wrong|again)|recounted|short|wrong|mistake|(?:poured|made) (?:it|this|that|them) on|not on)\\b',
+    '(?:_\\W{0,2}|\\b(?:it|that|there|they|these|those|count|number|total|pour|tins|jars|pots|tubes|sticks|really|only) )(?:was|were)\\b|\\b(?:should (?:be|have been)|actually|really|only|miscounted|counted (?:wrong|again)|recounted|short|wrong|mistake|(?:poured|made) (?:it|this|that|them) on|not on)\\b',
   ].join('|'),
   'i',
 );

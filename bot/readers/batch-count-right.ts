@@ -9,7 +9,7 @@ import { lotsIn } from './lots.ts';
 
 /** Says that something was counted or written wrongly before. */
 const anew =
-  /\b(?:wait|sorry|oops|whoops|no|actually|really|in fact|in truth|mis-?count\w*|recount\w*|counted|counts?|tally|tallied|correct\w*|amend\w*|erratum|wrong(?:ly)?|mistake|in the end|not \d+)\b/i;
+  /\b(?:wait|sorry|oops|whoops|no|actually|really|in fact|in truth|mis-?count\w*|recount\w*|counted|counts?|tally|tallied|correct\w*|amend\w*|erratum|wrong(?:ly)?|mistake|in the end|should have|not \d+)\b/i;
 /** What became of some of them, and no count of all. */
 const wentOrStays =
   /\b(?:sold|gave|given|gone|went|took|taken|sent|kept|keep|returned|came back|left|remain\w*|in stock|on the shelf|still|each|hold|holds|bought)\b/i;
@@ -23,6 +23,8 @@ const shapes: readonly RegExp[] = [
     `_+[\\s:,-]*(?:(?:is|are|was|were|comes to|came to|makes|made|should be|should have been|has to be|reads) )?${surely}${many}(?: ${holder}\\b| really\\b| actually\\b| in (?:fact|truth|all)\\b|(?=,? not\\b)|(?=\\W*$))`,
     'i',
   ),
+  // "We should have written 29 pots".
+  new RegExp(`\\bshould have (?:written|said|put|noted|counted|entered|read|been) ${surely}${many}\\b`, 'i'),
   // "The count of it is to read 15".
   new RegExp(
     `\\b(?:count|number|total|tally)\\b[^.;_\\d]{0,20}_*[^.;_\\d]{0,6} ?\\b(?:is|was|should|has|ought|reads?|to)\\b(?: (?:to|be|read|say|have|been|now))* ${surely}${many}\\b`,

@@ -59,6 +59,10 @@ const toldBefore = (batch: Batch, to: string, old: number | undefined): number |
   return went.some(({ count }) => count === old) ? old : went.reduce((sum, { count }) => sum + count, 0);
 };
 
+/** "Only took 5, not 6": six were told to have gone there. */
+const wentBefore = (part: Told, { bench }: Reading, old: number): boolean =>
+  part.to !== undefined && toldBefore(bench.batches.get(lotKey(part.lot)) as Batch, part.to, old) === old;
+
 /** What was told before of the place, put right: the difference goes, or comes back. */
 const asDifference = (part: Told, { bench }: Reading, old: number | undefined): Told => {
   const batch = bench.batches.get(lotKey(part.lot));
@@ -98,24 +102,36 @@ const atNamed = (part: Told, { bench, text }: Reading): Told => {
   return found && !second ? { ...part, to: found.to, how: 'given' } : part;
 };
 
-/** "Got it wrong: 4 went to the cubs out of 26-KIVO, not 5": the difference goes, or comes back. */
-export const claimWentAnew = (said: Reading): Claim | undefined => {
-  const message = saidAnew(said);
+interface Anew {
+  readonly part: Told;
+  readonly anew: Told;
+}
+
+const anewIn = (message: Reading): Anew | undefined => {
   const { text } = message;
-  if (!(wrong.test(text) || message.denies === true) || asksOrPlans(text.replace(notSoMany, '')))
-    return undefined;
+  const denied = new RegExp(notSoMany, 'i').exec(text);
+  const saysWrong = wrong.test(text) || message.denies === true;
+  if (!saysWrong && !denied) return undefined;
   const reading = readAgain(text.replace(notSoMany, ''), message);
   const bench = readBench(reading);
   const [code, second] = bench.lots;
-  if (code?.kind !== 'batch' || second) return undefined;
+  if (code?.kind !== 'batch' || second || asksOrPlans(reading.text)) return undefined;
   const [told, other] = partsOf(bench, code.code);
   if (!told || other) return undefined;
   const part = atNamed(told, reading);
-  const word = new RegExp(notSoMany, 'i').exec(text)?.[1]?.toLowerCase() ?? '';
-  const anew = asDifference(part, reading, smallNumbers[word] ?? Number(word));
-  if (anew === part) return undefined;
-  const { how, lot, count, to } = anew;
-  const took = `I took ${part.count} as what went to ${to} in all.`;
+  const word = denied?.[1]?.toLowerCase() ?? '';
+  const old = smallNumbers[word] ?? Number(word);
+  return saysWrong || wentBefore(part, reading, old)
+    ? { part, anew: asDifference(part, reading, old) }
+    : undefined;
+};
+
+/** "Got it wrong: 4 went to the cubs out of 26-KIVO, not 5": the difference goes, or comes back. */
+export const claimWentAnew = (said: Reading): Claim | undefined => {
+  const found = anewIn(saidAnew(said));
+  if (!found || found.anew === found.part) return undefined;
+  const { how, lot, count, to } = found.anew;
+  const took = `I took ${found.part.count} as what went to ${to} in all.`;
   const action = how === 'back' ? { action: 'back' } : { action: 'gone', how };
   return claim({ ...action, lot, parts: [{ count, to }] }, 3.6, [took]);
 };

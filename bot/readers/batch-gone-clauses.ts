@@ -91,6 +91,17 @@ const theOne = (text: string): readonly Mark[] => {
   return match ? [{ from: match.index, count: 1 }] : [];
 };
 
+/** "Two of those were soft, so book 2 tins as waste": the same two. */
+const toldAgain = ([first, second, third]: readonly Item[], text: string): Item | undefined =>
+  first &&
+  second?.value === first.value &&
+  third === undefined &&
+  /^ (?:tins |jars |pots |tubes |sticks )?of (?:those|these|them|the ones)\b/i.test(
+    text.slice(first.to, first.to + 30),
+  )
+    ? first
+    : undefined;
+
 const someOf =
   /\b(?:\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|twelve|half)(?: of(?: the| our| my| those)?)? $/i;
 
@@ -105,7 +116,11 @@ const marksIn = ({ rest }: BenchReading): readonly Mark[] => {
     .filter(({ index }) => !said.some((item) => item.from <= index && item.to > index))
     .filter(({ index }) => !isHeading(rest.text.slice(index)))
     .map(({ index }) => ({ from: index, count: 1 }));
-  const told = [...said.map(({ from, value }) => ({ from, count: value ?? 0 })), ...ones];
+  const again = toldAgain(said, rest.text);
+  const told = [
+    ...said.filter((item) => item !== again).map(({ from, value }) => ({ from, count: value ?? 0 })),
+    ...ones,
+  ];
   const counts = told.length > 0 ? told : theOne(rest.text);
   const alls = [...rest.text.matchAll(allSaid)]
     .filter(({ index }) => !counts.some(({ from }) => from > index && from - index <= 14))

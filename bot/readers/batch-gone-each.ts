@@ -30,7 +30,7 @@ const shapes: readonly { readonly pattern: RegExp; readonly who: number; readonl
   },
   {
     pattern: new RegExp(
-      `^\\W*${names}\\s+(?:each |both )?(?:got|took|had|bought|received|have)\\s+${small}${holder}${of}(?: each)?${of}\\W*$`,
+      `^\\W*${names}\\s+(?:(?:were|was|have|has|each|both|been|all|just) )*(?:got|took|had|bought|received|have|given|handed|sent)\\s+${small}${holder}${of}(?: each)?${of}\\W*$`,
       'iu',
     ),
     who: 1,
@@ -112,7 +112,8 @@ const toNames = (reading: Reading, plain: string, code: string | undefined): Rea
     if (!match || !all || all.length < 2) continue;
     const verb = /\b(?:sold|bought)\b/i.test(plain) ? 'sold' : 'gave';
     const parts = all.map(
-      (each, at) => `${match[many]}${at === 0 && code ? ` of ${code}` : ''} to ${each.trim()}`,
+      (each, at) =>
+        `${/^an?$/i.test(match[many] ?? '') ? 1 : match[many]}${at === 0 && code ? ` of ${code}` : ''} to ${each.trim()}`,
     );
     const after = plain.slice(match.index + match[0].length).replace(/_+/g, '');
     const before = plain

@@ -87,8 +87,9 @@ export const placeIn = (text: string, how: How): string | undefined => {
   if (how === 'back')
     return nameAfter(text, fromPlace)?.name ?? named(text, returner) ?? named(text, bareReturner);
   const after = nameAfter(fromVerb(text), toPlace)?.name;
-  if (after !== undefined && !pronoun.test(after)) return after;
-  if (how === 'kept' || how === 'wasted') return undefined;
+  const stays = how === 'kept' || how === 'wasted';
+  if (after !== undefined && !pronoun.test(after) && !(stays && /\bwith\b/i.test(text))) return after;
+  if (stays) return undefined;
   return (
     named(text, taker) ?? named(text, receiver) ?? forWhom(text) ?? named(text, bareTaker) ?? againTo(text)
   );

@@ -75,6 +75,7 @@ export const kept = `
 `;
 
 export const wasted = `
+  as (waste|a loss|a write-off|losses), out (they|it) went, left … (ruined|melted|spoiled|spoilt|rancid|broken|cracked),
   (in|into|to) (the|our) (bin|rubbish|trash|garbage|compost|skip), straight in(to)? the bin,
   had to (bin|throw|discard|chuck), threw, thrown, binned, scrap, scrapped, destroy, destroyed,
   {order}(throw|chuck|toss|bin|ditch), (dispose|disposed|disposing) of, rejected, condemned, wasted, waste:,

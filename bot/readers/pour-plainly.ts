@@ -53,6 +53,16 @@ const asLines: readonly (readonly [RegExp, string])[] = [
     ', with ',
   ],
   [/[,:]? (?:a|the) (?:simple |plain )?(?:mix|mixture|blend|ratio) of\b/gi, ', with'],
+  // "What went in was 22% beeswax".
+  [
+    /[.;,:]\s*(?:and )?(?:what|all that|everything that) (?:went in(?:to (?:it|them|the pot|the jug))?|i used|we used|is in (?:it|them))(?: (?:was|were|is|are))?[\s:]*(?=\d)/gi,
+    ', with ',
+  ],
+  [
+    /\b(?:finished|completed|put together|stirred up|got ready)\b(?= (?:\d|a dozen|\w+ (?:tins|jars|pots|tubes|sticks)))/gi,
+    'made',
+  ],
+  [/(?<=\b(?:tins|jars|pots|tubes|sticks)) for (?:the|our|my) [\p{L}' -]{3,30}?(?=[,.;:])/giu, ''],
   // "For every 20 g of wax I took 80 g of oil", "25 g of wax to every 75 g", "per 75 g".
   [/\bfor (?:each|every) (?=\d)/gi, 'with '],
   [/\b(?:i|we) (?:took|used|added|put in|put|weighed in|weighed|had|stirred in) (?=\d)/gi, ''],

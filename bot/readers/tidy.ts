@@ -37,6 +37,7 @@ const otherWords: readonly (readonly [RegExp, string])[] = [
   ],
   [/\bused 4(?=\W*$)/gi, 'used for'],
   [/\bb['’]wax\b/gi, 'beeswax'],
+  [/\b(?:sry|srry|soz)\b/gi, 'sorry'],
   [/\bb\/b\b/gi, 'best before'],
   // "Note for yesterday: …", "yesterday's page: …".
   [
