@@ -75,8 +75,13 @@ const onOuting = (text: string): string => {
 
 /** "…, he already has one": no count of what went or came. */
 const hasSome =
-  /[,;]\s*(?:as |because |since |and )?(?:he|she|they|who) (?:already |still )?(?:has|have|had|got) (?:already |still )?(?:one|some|enough|plenty|another|two)\b[^.;_\d]{0,30}$/i;
+  /[,;]\s*(?:as |because |since |and )?(?:he|she|they|who) (?:already |still )?(?:has|have|had|got) (?:already |still )?(?:one|some|enough|plenty|another|two)\b[^.;_\d]{0,30}[.!]*\s*$/i;
 const withoutOwn = (text: string): string => text.replace(hasSome, '');
+
+/** "…, the lid won't open", "…, her dog only wants to eat it": why, and no plan. */
+const thingWillNot =
+  /[,;]\s*(?:as |because |since |but |and )?(?:the|its|their|his|her|my) (?:[\p{L}-]+ ){1,2}(?:won'?t|wouldn'?t|can'?t|couldn'?t|doesn'?t|didn'?t|don'?t|isn'?t|wasn'?t|never|only want(?:s|ed)?|wants?|wanted|does not|did not|would not|will not|could not|cannot)\b[^.;:!?\d_]*[.!]*\s*$/iu;
+const withoutWhy = (text: string): string => text.replace(thingWillNot, '');
 
 const whoever =
   /(\b(?:gave|given|sold|sent|handed|brought|to|for) (?:the|my|our|an?) [\p{L}'’-]+(?: [\p{L}'’-]+)?),? who (?!got\b|took\b|bought\b|had\b|has\b)[^,.;\d_]{2,40}?,?(?= (?:\d|an?\b|one\b|two\b|three\b|four\b|five\b|six\b|ten\b)|\s*[.!]*\s*$)/iu;
@@ -178,6 +183,7 @@ export const gonePlainly = (message: Reading): Reading => {
     onePersonIs,
     someOfMany,
     withoutOwn,
+    withoutWhy,
   ].reduce((text, plainer) => plainer(text), byCode);
   return plain === each.text ? each : readAgain(plain, each);
 };

@@ -35,7 +35,7 @@ export const doesNow =
   /\b(?:i|we) (?:(?:also|now|just|again|only) )?(?:make|pour|fill|cast|am (?:making|pouring|filling)|are (?:making|pouring|filling))\b/i;
 
 const doing =
-  '(?:made|filled|produced|did|done|prepared|managed|(?:turned|knocked|ran|banged|churned|got) (?:out|off)|whipped up|cooked(?: up)?|cast)';
+  '(?:made|filled|produced|manufactured|compounded|did|done|prepared|managed|(?:turned|knocked|ran|banged|churned|got) (?:out|off)|whipped up|cooked(?: up)?|cast)';
 const doneVerb = new RegExp(`\\b${doing}\\b`, 'i');
 const doneFirst = new RegExp(
   `^\\W*(?:(?:ok|right|so|and|then|also|just|now|today|hi|hello|pipkin)\\b\\W*)*${doing}\\b`,

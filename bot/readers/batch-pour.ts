@@ -10,7 +10,7 @@ import { type BenchText, readBenchText, withoutReasons } from './bench-text.ts';
 import { takeRemembered } from './body.ts';
 import { containerWord } from './cost-prices.ts';
 import type { DaySaid } from './days.ts';
-import { countsPeople, isGroupNumber } from './group-number.ts';
+import { countsOthers, countsPeople, isGroupNumber } from './group-number.ts';
 import { withHouseOils } from './house-oil.ts';
 import type { Item } from './item.ts';
 import { leftover } from './leftover.ts';
@@ -186,6 +186,7 @@ export const claimPour = (message: Reading): Claim | undefined => {
       !isOfLot(item, at, bench, reading) &&
       !items.includes(item) &&
       !isInBetween(item, at, all) &&
+      !countsOthers(all, at) &&
       !isGroupNumber(item, bench.rest.text) &&
       !countsPeople(item, bench.rest.text),
   );
