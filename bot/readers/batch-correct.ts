@@ -13,6 +13,7 @@ import { pourWords, whatWrong, whichBatch } from './batch-words.ts';
 import type { BenchReading } from './bench-reading.ts';
 import { asksOrPlans, longestNote, readBenchText } from './bench-text.ts';
 import { containerWord } from './cost-prices.ts';
+import { lotsIn } from './lots.ts';
 import { boardOf, sizeOf, takeContainers } from './target.ts';
 
 const cue =
@@ -26,7 +27,7 @@ const toldAnew = new RegExp(
     `_\\W{0,2}(?:had|has|have|made|gave|came (?:out )?(?:to|at|as)|turned out (?:to be |as )?|ended up (?:as |with |being )?|yielded)\\b${numberSoon}`,
     '\\brecounted\\b|\\bcounted\\b.{0,24}\\b(?:again|twice|once more)\\b|\\bin the end\\b',
     `\\b(?:we|i|it|there) (?:only |really |actually )?(?:had|have|has)\\b(?! (?:just |also |now )?(?:to|\\w+ed|set|put|kept|given|sold|taken|got|left|sent|brought|thrown|broken|lost)\\b)${numberSoon}`,
-    '(?:_\\W{0,2}|\\b(?:it|that|there|they|these|those|count|number|total|pour|tins|jars|pots|tubes|sticks|really|only) )(?:was|were)\\b|\\b(?:should (?:be|have been)|actually|really|only|miscounted|counted (?:wrong|again)|recounted|short|wrong|mistake|(?:poured|made) (?:it|this|that|them) on|not on)\\b',
+    '(?:_\\W{0,2}|\\b(?:it|that|there|they|these|those|date|day|count|number|total|pour|tins|jars|pots|tubes|sticks|really|only) )(?:was|were)\\b|\\b(?:should (?:be|have been)|actually|really|only|miscounted|counted (?:wrong|again)|recounted|short|wrong|mistake|(?:poured|made) (?:it|this|that|them) (?:on\\b|(?=_))|not on\\b)\\b',
   ].join('|'),
   'i',
 );
@@ -102,7 +103,7 @@ const isSizeTold = (reading: Reading, bench: BenchReading): boolean =>
 
 /** "… not 30", "not on 3 May": what it was not. */
 const notThat =
-  /\b(?:it|that|there) (?:wasn'?t|weren'?t|was not|were not) (?:\d{1,3}|\w+)(?: tins?| jars?| pots?| tubes?| sticks?)?(?: (?:that )?(?:i|we) (?:poured|made|filled))?,?|,?\s*\b(?:and )?(?:not|instead of|rather than)\s+(?:on\s+)?(?:the\s+)?(?:\d|_)[^,;.!?]{0,20}/gi;
+  /\b(?:it|that|there) (?:wasn'?t|weren'?t|was not|were not) (?:\d{1,3}|\w+)(?: tins?| jars?| pots?| tubes?| sticks?)?(?: (?:that )?(?:i|we) (?:poured|made|filled))?,?|\b(?:was|were|is)(?:n'?t| not) (?:made |poured )?(?:on )?(?:the )?_[^,;.!?]{0,20}|,?\s*\b(?:and )?(?:not|instead of|rather than)\s+(?:on\s+)?(?:the\s+)?(?:\d|_)[^,;.!?]{0,20}/gi;
 
 /** Why, in the maker's own words: what stands after the code, with the figures in it. */
 const reasonOf = (reading: Reading, from: number): string => {
@@ -189,8 +190,7 @@ const withoutNot = (reading: Reading): ReturnType<typeof readBenchText> => {
   return readBenchText(places.length === 0 ? reading : readingWithout(reading, places));
 };
 
-const whyOf = (said: Reading, reading: Reading, from = reading.text.length): string =>
-  reading === said ? reasonOf(reading, from) : said.text.trim().slice(0, longestNote);
+const whyOf = (said: Reading, from = lotsIn(said)[0]?.to ?? said.text.length): string => reasonOf(said, from);
 
 const putsRight = (reading: Reading, bench: BenchReading): boolean =>
   cue.test(reading.text) ||
@@ -214,7 +214,7 @@ export const claimCorrect = (heard: Reading): Claim | undefined => {
   if (trouble) return refuse(trouble, 3.4);
   const changes = changesIn(reading, bench, meant.lot);
   if (Object.keys(changes).length === 0) return refuse(whatWrong, 3.4);
-  const why = whyOf(said, reading, meant.said?.to);
+  const why = whyOf(said, reading === said ? meant.said?.to : undefined);
   const seen = seenOf(reading, meant.lot);
   return claim(
     { action: 'correct', lot: meant.lot, why, ...changes, ...defined({ seen }) },

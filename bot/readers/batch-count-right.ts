@@ -9,7 +9,7 @@ import { lotsIn } from './lots.ts';
 
 /** Says that something was counted or written wrongly before. */
 const anew =
-  /\b(?:wait|sorry|oops|whoops|no|actually|really|in fact|in truth|mis-?count\w*|recount\w*|counted|counts?|tally|tallied|correct\w*|amend\w*|erratum|wrong(?:ly)?|mistake|in the end|should have|not \d+)\b/i;
+  /\b(?:wait|sorry|oops|whoops|no|actually|really|in fact|in truth|mis-?count\w*|recount\w*|counted|counts?|tally|tallied|correct\w*|amend\w*|erratum|wrong(?:ly)?|mistake|in the end|should (?:have|be|say|read)|rather than|not \d+)\b/i;
 /** What became of some of them, and no count of all. */
 const wentOrStays =
   /\b(?:sold|gave|given|gone|went|took|taken|sent|kept|keep|returned|came back|left|remain\w*|in stock|on the shelf|still|each|hold|holds|bought)\b/i;
@@ -20,7 +20,7 @@ const surely = '(?:(?:only|really|actually|just|in fact|now) )*';
 const shapes: readonly RegExp[] = [
   // "26-KIVO is 31 tins", "26-KIVO 47 really", "26-KIVO: 47, not 48".
   new RegExp(
-    `_+[\\s:,-]*(?:(?:is|are|was|were|comes to|came to|makes|made|should be|should have been|has to be|reads) )?${surely}${many}(?: ${holder}\\b| really\\b| actually\\b| in (?:fact|truth|all)\\b|(?=,? not\\b)|(?=\\W*$))`,
+    `_+[\\s:,-]*(?:(?:is|are|was|were|comes to|came to|makes|made|should (?:be|say|read|have been|have said)|has to be|reads) )?${surely}${many}(?: ${holder}\\b| really\\b| actually\\b| in (?:fact|truth|all)\\b|(?=,? (?:not|rather than)\\b)|(?=\\W*$))`,
     'i',
   ),
   // "We should have written 29 pots".
@@ -31,6 +31,8 @@ const shapes: readonly RegExp[] = [
     'i',
   ),
 ];
+
+const held = new RegExp(`^ ${holder}\\b`, 'i');
 
 const small =
   /^(?:\d{1,4}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\w+teen|a dozen|(?:twenty|thirty|forty|fifty|sixty)(?:[- ](?:one|two|three|four|five|six|seven|eight|nine))?)$/i;
@@ -44,9 +46,11 @@ export const countRight = (reading: Reading): Reading | undefined => {
     return undefined;
   if (reading.items.some(({ letter }) => /[gvRi%t]/.test(letter))) return undefined;
   for (const shape of shapes) {
-    const count = shape.exec(plain)?.[1];
-    if (count !== undefined && small.test(count))
-      return readAgain(`correct ${code.code}: it was ${count} tins`, reading);
+    const match = shape.exec(plain);
+    const count = match?.[1] ?? '';
+    if (!match || !small.test(count)) continue;
+    const behind = plain.slice(match.index + match[0].lastIndexOf(count) + count.length);
+    return readAgain(`correct ${code.code}: it was ${count}${held.exec(behind)?.[0] ?? ''}`, reading);
   }
   return undefined;
 };

@@ -1,7 +1,8 @@
 import { lotKey } from '../../core/bench/codes.ts';
 import type { Batch } from '../../core/bench/state.ts';
 import { holdersOf, placeKey } from '../../core/bench/trace.ts';
-import { type Claim, claim, type Reading } from '../reading.ts';
+import type { Trouble } from '../answer.ts';
+import { type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { readAgain } from '../understand.ts';
 import { type Part, partsOf } from './batch-gone-clauses.ts';
 import type { How } from './batch-gone-verbs.ts';
@@ -102,9 +103,16 @@ const atNamed = (part: Told, { bench, text }: Reading): Told => {
   return found && !second ? { ...part, to: found.to, how: 'given' } : part;
 };
 
+const staysWritten: Trouble = {
+  code: 'missing',
+  text: 'What was thrown away, used or kept is put right in the message right after it ("no, only 1"), or by "undo", which takes the last entry back. Nothing was written down.',
+};
+
 interface Anew {
   readonly part: Told;
   readonly anew: Told;
+  /** It never left the house, so that nothing can come back. */
+  readonly inHouse: boolean;
 }
 
 const anewIn = (message: Reading): Anew | undefined => {
@@ -122,13 +130,18 @@ const anewIn = (message: Reading): Anew | undefined => {
   const word = denied?.[1]?.toLowerCase() ?? '';
   const old = smallNumbers[word] ?? Number(word);
   return saysWrong || wentBefore(part, reading, old)
-    ? { part, anew: asDifference(part, reading, old) }
+    ? {
+        part,
+        anew: asDifference(part, reading, old),
+        inHouse: saysWrong && denied !== null && /^(?:wasted|used|kept)$/.test(part.how),
+      }
     : undefined;
 };
 
 /** "Got it wrong: 4 went to the cubs out of 26-KIVO, not 5": the difference goes, or comes back. */
 export const claimWentAnew = (said: Reading): Claim | undefined => {
   const found = anewIn(saidAnew(said));
+  if (found?.inHouse) return refuse(staysWritten, 3.6);
   if (!found || found.anew === found.part) return undefined;
   const { how, lot, count, to } = found.anew;
   const took = `I took ${found.part.count} as what went to ${to} in all.`;

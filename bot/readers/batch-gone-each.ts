@@ -45,6 +45,7 @@ const eachOne = small.replace('(', '(?<each>');
 const home = '(?: (?:home|each|apiece|back|along|with them))*';
 /** "The 4 helpers got a tin each", "gave our 8 pupils one tin each", "a tin for each of the 4 helpers". */
 const toPeople: readonly RegExp[] = [
+  `\\b(?:each|every)(?: one)? of (?:the |our |my )?(?<many>\\d{1,2}|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve) (?!tins?\\b|jars?\\b|pots?\\b|tubes?\\b|sticks?\\b)(?<who>\\p{L}[\\p{L}-]+(?: \\p{L}[\\p{L}-]+)??) (?:(?:was|were|has|have|had|been|just|also) )*(?<verb>got|took|taken|had|received|bought|given|handed) ${eachOne}${holder}${of}${home}${of}`,
   `\\b(?<verb>gave|given|sent|handed|sold)(?: out| home)? ${crowdSaid} ${eachOne}${holder}${of}${home}${of}`,
   `^\\W*(?:(?:today|yesterday|and|also|then|so)\\W+)*${crowdSaid}(?: (?:each|all|have|has|just|also|then|were|was))* (?<verb>got|took|taken|had|received|bought|went home with|given|handed|kept)(?: home)? ${eachOne}${holder}${of}${home}${of}`,
   `\\b(?<verb>gave|given|sent|handed|sold)(?: out)? _+ to ${crowdSaid}(?: [\\p{L}'-]+){0,4},? ${eachOne}${holder} (?:each|apiece)`,
@@ -64,7 +65,7 @@ const named = (many: string, who: string): string => `${many} ${who.replace(/^of
 /** As many as there are people, where each of them got so many. */
 const crowdTold = ({ many = '', who = '', each = '', verb = '' }: Groups, plain: string): string => {
   const one = counted(each);
-  const isEach = one === 1 || /\b(?:each|apiece|everyone|everybody)\b/i.test(plain);
+  const isEach = one === 1 || /\b(?:each|apiece|every one|everyone|everybody)\b/i.test(plain);
   const told = isEach ? counted(many) * one : one;
   return `${/^(?:sold|bought)$/i.test(verb) ? 'sold' : 'gave'} ${told} CODE to the ${named(isEach ? '' : many, who)}`;
 };
@@ -80,7 +81,13 @@ const forPeople = (plain: string): { readonly said: string; readonly told: strin
 
 /** "…, so 18 tins to the members": what was told of each, in all. */
 const inAllAgain =
-  /[,;.]\s*(?:so|that'?s|that is|that makes|which makes|making|in all|altogether)(?: it)? (?:\d{1,3})(?: (?:tins?|jars?|pots?|tubes?|sticks?))?(?: (?:to|for) (?:the |our |my )?[\p{L}-]+| in all| altogether| in total| gone| together)*\s*(?=[.,;!]|$)/iu;
+  /[,;.]\s*(?:so|that'?s|that is|that makes|which makes|making|in all|altogether)(?: it)? (?:\d{1,3})(?: (?:tins?|jars?|pots?|tubes?|sticks?))?(?: of _+)?(?: (?:(?:went|gone|go) )?(?:to|for) (?<place>(?:the |our |my )?[\p{L}'’-]+(?: [\p{L}'’-]+){0,2})| in all| altogether| in total| gone| together)*\s*(?=[.,;!]|$)/iu;
+
+/** Told in all and of one place: of that place. */
+const inPlace = (told: string, plain: string): string => {
+  const place = inAllAgain.exec(plain)?.groups?.place;
+  return place === undefined ? told : told.replace(/ to [^_]*$/, ` to ${place}`);
+};
 
 /** So many containers to each of several people, told one by one; undefined where a message says no such thing. */
 export const toEach = oncePerReading((reading): Reading | undefined => {
@@ -94,7 +101,7 @@ export const toEach = oncePerReading((reading): Reading | undefined => {
   const crowd = forPeople(plain);
   if (crowd && code) {
     const rest = plain
-      .replace(crowd.said, crowd.told)
+      .replace(crowd.said, inPlace(crowd.told, plain))
       .replace(inAllAgain, '')
       .replace(/_+/g, '')
       .replace('CODE', `of ${code.code}`);

@@ -147,6 +147,18 @@ const ofEachCode = (message: Reading): string => {
     : `${message.text.slice(0, match.index)}${told}${message.text.slice(last.to)}`;
 };
 
+const few = '(\\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)';
+const ofThoseThere = new RegExp(
+  `\\b(?:out )?of (?:the|those|his|her|their) ${few}(?: (?:tins?|jars?|pots?|tubes?|sticks?))?(?: (?:of|from) _+)? (?:for|at|to|with|in|from) ([^,.;:!?\\d_]{2,40}?),? ${few} (?:of them )?(?:were|was|have been|has been|are|is|got|have|has) (?:been )?(?:sold|bought)\\b[,;]?(?: and| but)? ${few}\\b[^.;!]*\\b(?:back|returned)\\b[^.;!]*`,
+  'iu',
+);
+/** "Of the three jars for the bazaar two were sold, one I have back": what was sold there was out before. */
+const soldOfThose = (message: Reading): string => {
+  const [code, second] = lotsIn(message);
+  const match = code && !second ? ofThoseThere.exec(blanked(message.text, [code])) : null;
+  return match && code ? `${match[4]} of ${code.code} came back from ${match[2]}` : message.text;
+};
+
 const dealtOut =
   /^\W*(?:distribution|distributed|given out|handed out|issued|dispatched|deliveries|delivered|shared out|where (?:they|it) went)(?: list)?(?: of| from| for)?\s+_+\s*[:-]\s*((?:\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|twelve)(?: (?:tins?|jars?|pots?|tubes?|sticks?))? .*)$/iu;
 /** "Distribution of 26-KIVO: 10 yoga studio, 8 bookshop": who got how many. */
@@ -169,7 +181,7 @@ const dealt = (message: Reading): string => {
 export const gonePlainly = (message: Reading): Reading => {
   const each = toEach(message) ?? message;
   const byCode =
-    [dealt, ofEachCode, tookSome, halfIs]
+    [dealt, ofEachCode, tookSome, halfIs, soldOfThose]
       .map((plainer) => plainer(each))
       .find((said) => said !== each.text) ?? each.text;
   const plain = [

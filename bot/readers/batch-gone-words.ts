@@ -71,6 +71,7 @@ export const kept = `
   retention, (reference|control) sample, (sample|archive|retention) (box|drawer|shelf|cupboard|tin),
   (as|is|thats|that's) (the|a|our|my) control, for (the|our|my) (drawer|archives?|records|files?|retention \\w+),
   (is|are|as) (a |an |the |our )?(retention |reference |control |retained )*(sample|samples),
+  for (comparison|reference|our records|the records|my records), not to be sold, not for sale,
   ^(_+\\W*)?(sample|samples)\\W*\\d+, \\d+\\W*(_+\\W*)?(sample|samples)$
 `;
 
