@@ -4,7 +4,7 @@ import type { Trouble } from '../answer.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { readingWithout } from '../understand.ts';
 import { isAnew, sizeAnew } from './batch-anew.ts';
-import { askedToPutRight, countRight, inTheEnd } from './batch-count-right.ts';
+import { askedToPutRight, countRight, dayRight, inTheEnd } from './batch-count-right.ts';
 import { takePourFigures } from './batch-figures.ts';
 import { isTaking } from './batch-gone-places.ts';
 import { howIn } from './batch-gone-verbs.ts';
@@ -204,7 +204,7 @@ const putsRight = (reading: Reading, bench: BenchReading): boolean =>
 export const claimCorrect = (heard: Reading): Claim | undefined => {
   const said = askedToPutRight(heard, cue);
   if (/\?/.test(said.text)) return undefined;
-  const reading = inTheEnd(said) ?? countRight(said) ?? said;
+  const reading = inTheEnd(said) ?? countRight(said) ?? dayRight(said) ?? said;
   const { bench } = withoutNot(reading);
   if (!putsRight(reading, bench)) return undefined;
   const meant = batchMeant(reading, bench, true);

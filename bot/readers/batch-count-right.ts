@@ -3,6 +3,7 @@ import { blanked, readAgain } from '../understand.ts';
 import { soManyIn } from './batch-anew.ts';
 import { howIn } from './batch-gone-verbs.ts';
 import { readBench } from './bench-reading.ts';
+import { asksOrPlans } from './bench-text.ts';
 import { lotsIn } from './lots.ts';
 
 // "Recounted with Skip: 26-KIVO is 31 tins, one had rolled away": so many were poured, with talk around it.
@@ -53,6 +54,22 @@ export const countRight = (reading: Reading): Reading | undefined => {
     return readAgain(`correct ${code.code}: it was ${count}${held.exec(behind)?.[0] ?? ''}`, reading);
   }
   return undefined;
+};
+
+const ofDay = /\b(?:pour|poured|pouring|made|date|dated|day|took place|happened)\b/i;
+const otherDay =
+  /\b(?:wrong(?:ly)?|mistake|should|must (?:be|read|say)|actually|really|amend\w*|change\w*|correct\w*|in fact|in truth|sorry|not on|not the)\b/i;
+/** "I wrote the wrong day for 26-KIVO, it was 31 July": as "correct 26-KIVO: made on 2027-07-31". */
+export const dayRight = (reading: Reading): Reading | undefined => {
+  const { lots, days, rest, trouble } = readBench(reading);
+  const [code, second] = lots;
+  const inFigures = days.filter(({ said }) => /\d/.test(said));
+  const [day, other] = inFigures.length === 1 ? inFigures : days;
+  if (code?.kind !== 'batch' || second || trouble || !day || other || day.role !== 'on') return undefined;
+  if (!ofDay.test(rest.text) || !otherDay.test(rest.text) || asksOrPlans(rest.text)) return undefined;
+  return rest.items.some(({ letter }) => /[ngvcRi%t]/.test(letter))
+    ? undefined
+    : readAgain(`correct ${code.code}: made on ${day.past}`, reading);
 };
 
 const notFilled = /\b(?:empty|short|not full|half full|underfilled|counted twice|missing)\b/i;

@@ -80,7 +80,7 @@ const withoutOwn = (text: string): string => text.replace(hasSome, '');
 
 /** "…, the lid won't open", "…, her dog only wants to eat it": why, and no plan. */
 const thingWillNot =
-  /[,;]\s*(?:as |because |since |but |and )?(?:the|its|their|his|her|my) (?:[\p{L}-]+ ){1,2}(?:won'?t|wouldn'?t|can'?t|couldn'?t|doesn'?t|didn'?t|don'?t|isn'?t|wasn'?t|never|only want(?:s|ed)?|wants?|wanted|does not|did not|would not|will not|could not|cannot)\b[^.;:!?\d_]*[.!]*\s*$/iu;
+  /[,;]\s*(?:as |because |since |but |and )?(?:[\p{L}-]+(?:['’]s| is| was|['’]re| are) not (?=keen|fond|into|happy|a fan|much of)|(?:the|its|their|his|her|my) (?:[\p{L}-]+ ){1,2}(?:won'?t|wouldn'?t|can'?t|couldn'?t|doesn'?t|didn'?t|don'?t|isn'?t|wasn'?t|never|only want(?:s|ed)?|wants?|wanted|does not|did not|would not|will not|could not|cannot)\b)[^.;:!?\d_]*[.!]*\s*$/iu;
 const withoutWhy = (text: string): string => text.replace(thingWillNot, '');
 
 const whoever =

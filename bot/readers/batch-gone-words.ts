@@ -38,7 +38,7 @@ export const pieces: Readonly<Record<string, string>> = {
   dropped,
   someShop,
   'some words': '(?:[^\\s.;!?]{1,20}\\s+){0,6}',
-  back: 'back(?! (?:in|as(?! (?:she|he|it|they|we|i)\\b)|for)\\b)',
+  back: 'back(?! (?:step|steps|door|garden|seat|yard|porch|room|shelf|in|as(?! (?:she|he|it|they|we|i)\\b)|for)\\b)',
   counted: `(?:\\d+|${number}) (?:more )?(?:${tins} (?:of |from |out of )?|of |from |out of )?_+`,
   'at somebody': `(?:at|with) (?!${notHere}\\b)(?=\\w)`,
   'in their place': `(?:on|in) (?=(?:the|her|his|their|ward|room|unit|class|group)\\b)(?!${ownPlace}\\b)`,
@@ -57,7 +57,7 @@ export const keptBack = '(keep|keeping|kept|held|hold|holding|set|put) {some wor
 
 export const back = `
   ^back:, returned -ones -tins -jars -pots -tubes -sticks, returns, back from,
-  (came|come|got|took|taken|brought|bringing|gave|give|given|handed|sent|posted|mailed|shipped|sending|passed) … {back},
+  (came|come|got|took|taken|brought|bringing|gave|give|given|handed|sent|posted|mailed|shipped|sending|passed|dropped) … {back},
   (are|is|were|was|has|have) … {back}, (was|were) (sent|brought|taken|handed) back,
   (picked|collected|fetched|took|taken|got) … again from, (picked|collected|fetched|took|taken|got) … from … again,
   (come|came|are|is) (back )?home from, (took|brought|carried|got) … home (again )?from, unsold … from (the|our),
@@ -65,7 +65,7 @@ export const back = `
 `;
 
 export const kept = `
-  (put|putting|set|setting) … (aside|by|away), put aside, set aside, put by,
+  (put|putting|set|setting) … (aside|by|away|on one side|to one side), put aside, set aside, put by,
   keep, keeping, kept, retain, retained, retaining, reserve, reserved, reserving,
   (hold|holding) back, (hold|holding|held) … back, (hold|holding|holds|held) on to,
   retention, (reference|control) sample, (sample|archive|retention) (box|drawer|shelf|cupboard|tin),
@@ -76,7 +76,7 @@ export const kept = `
 `;
 
 export const wasted = `
-  as (waste|a loss|a write-off|losses), out (they|it) went, left … (ruined|melted|spoiled|spoilt|rancid|broken|cracked),
+  (as|that's|is|was) (waste|a loss|a write-off|losses), went through the (wash|washing machine|dryer), out (they|it) went, left … (ruined|melted|spoiled|spoilt|rancid|broken|cracked),
   (in|into|to) (the|our) (bin|rubbish|trash|garbage|compost|skip), straight in(to)? the bin,
   had to (bin|throw|discard|chuck), threw, thrown, binned, scrap, scrapped, destroy, destroyed,
   {order}(throw|chuck|toss|bin|ditch), (dispose|disposed|disposing) of, rejected, condemned, wasted, waste:,
@@ -84,7 +84,7 @@ export const wasted = `
 `;
 
 export const sold = `
-  {they have sold out}, flogged, shifted, offloaded, raffled, auctioned, sell, sells, selling, sale of,
+  {they have sold out}, flogged, shifted, offloaded, raffled, auctioned, (customer|buyer|sale):, sell, sells, selling, sale of,
   (was|were|been|got) (all )?(bought|snapped up), (customer|customers|people) bought,
   (took|made|got|earned|brought in) {money}( each)? for
 `;
