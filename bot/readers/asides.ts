@@ -10,6 +10,8 @@ interface Sentence {
 /** Of the pot, and no past: "what bath temperature, mint lip balm" asks. */
 const pot = new Set('melt melts melting melted heat hot cool cooling bath hard soft firm'.split(' '));
 
+/** "Mrs. Dale": a stop that ends no sentence. */
+const shortened = /^(?:mrs?|ms|dr|st|rev|prof)$/;
 const ends = new Set(['.', '!', '?', '\n']);
 
 const sentencesOf = (items: readonly Item[]): Sentence[] => {
@@ -22,7 +24,8 @@ const sentencesOf = (items: readonly Item[]): Sentence[] => {
       item.letter === ',' &&
       current.some((each) => each.letter === 'Z' && !pot.has(each.word)) &&
       current.every((each) => /[wZ,yAFTI]/.test(each.letter));
-    if (!ends.has(item.letter) && !leadIn) continue;
+    const ofTitle = item.letter === '.' && shortened.test(current.at(-2)?.word ?? '');
+    if ((!ends.has(item.letter) || ofTitle) && !leadIn) continue;
     list.push({ items: current, question: item.letter === '?' });
     current = [];
   }

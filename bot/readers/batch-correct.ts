@@ -2,16 +2,18 @@ import { lotKey } from '../../core/bench/codes.ts';
 import { defined } from '../../core/defined.ts';
 import type { Trouble } from '../answer.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
-import { readAgain, readingWithout } from '../understand.ts';
-import { isAnew, sizeAnew, soManyIn } from './batch-anew.ts';
+import { readingWithout } from '../understand.ts';
+import { isAnew, sizeAnew } from './batch-anew.ts';
+import { askedToPutRight, countRight, dayRight, inTheEnd } from './batch-count-right.ts';
 import { takePourFigures } from './batch-figures.ts';
 import { isTaking } from './batch-gone-places.ts';
 import { howIn } from './batch-gone-verbs.ts';
 import { batchMeant } from './batch-meant.ts';
 import { pourWords, whatWrong, whichBatch } from './batch-words.ts';
-import { type BenchReading, readBench } from './bench-reading.ts';
+import type { BenchReading } from './bench-reading.ts';
 import { asksOrPlans, longestNote, readBenchText } from './bench-text.ts';
 import { containerWord } from './cost-prices.ts';
+import { lotsIn } from './lots.ts';
 import { boardOf, sizeOf, takeContainers } from './target.ts';
 
 const cue =
@@ -25,13 +27,17 @@ const toldAnew = new RegExp(
     `_\\W{0,2}(?:had|has|have|made|gave|came (?:out )?(?:to|at|as)|turned out (?:to be |as )?|ended up (?:as |with |being )?|yielded)\\b${numberSoon}`,
     '\\brecounted\\b|\\bcounted\\b.{0,24}\\b(?:again|twice|once more)\\b|\\bin the end\\b',
     `\\b(?:we|i|it|there) (?:only |really |actually )?(?:had|have|has)\\b(?! (?:just |also |now )?(?:to|\\w+ed|set|put|kept|given|sold|taken|got|left|sent|brought|thrown|broken|lost)\\b)${numberSoon}`,
-    '\\b(?:was|were|should (?:be|have been)|actually|really|only|miscounted|counted (?:wrong|again)|recounted|short|wrong|mistake|(?:poured|made) (?:it|this|that|them) on|not on)\\b',
+    '(?:_\\W{0,2}|\\b(?:it|that|there|they|these|those|date|day|count|number|total|pour|tins|jars|pots|tubes|sticks|really|only) )(?:was|were)\\b|\\b(?:should (?:be|have been)|actually|really|only|miscounted|counted (?:wrong|again)|recounted|short|wrong|mistake|(?:poured|made) (?:it|this|that|them) (?:on\\b|(?=_))|not on\\b)\\b',
   ].join('|'),
   'i',
 );
 /** "26-KIVO was 38 pots, two broke while filling": the count of the batch itself, whatever became of the others. */
 const countedAnew =
   /^[^_]{0,30}_+\W{0,2}(?:was|were|had|made|came (?:out )?(?:to|as)|turned out (?:to be )?)\s+(?:(?:only|really|actually|just|in fact)\s+)*[\w-]{1,16}\s+(?:tins?|jars?|pots?|sticks?|tubes?)\b(?!\s+(?:sold|given|returned|lost|gone|broken|back|short))/i;
+
+/** "It was 17 tins of 26-KIVO, one was dented". */
+const countedOf =
+  /^[^_]{0,30}\b(?:it|that|there) (?:was|were) (?:(?:only|really|actually|just|in fact) )*[\w-]{1,16} (?:tins?|jars?|pots?|sticks?|tubes?) (?:of|in) (?:the |batch )*_+\W*(?:$|[,;.] ?(?:one|two|three|\d|(?:i|we) (?:had )?(?:mis|counted)))/i;
 
 /** "27-KUFE: 22 tins, not 24": the code and the count, and nothing else. */
 const bareCount = /^[^\p{L}_]*_+[\s:,-]*[\w-]+ (?:tins?|jars?|pots?|sticks?|tubes?)\W*$/iu;
@@ -41,7 +47,7 @@ const here =
   /\b(?:left|remaining|remain|on the shelf|in stock|in the (?:cupboard|box|house|drawer))\b(?!.*\b(?:poured|miscounted|recounted)\b)/i;
 
 /** "26-KIVO was 16". */
-const wasSoMany = /^[^_]{0,20}_+\W{0,2}(?:was|were|had|made) (?:only |really |actually )?[\w-]{1,12}\W*$/i;
+const wasSoMany = /^[^_]{0,20}_[_\s,:;-]*(?:was|were|had|made) (?:only |really |actually )?[\w-]{1,12}\W*$/i;
 
 const isToldAnew = (reading: Reading, { rest, lots, days }: BenchReading): boolean =>
   lots.some(({ kind }) => kind === 'batch') &&
@@ -55,7 +61,9 @@ const isToldAnew = (reading: Reading, { rest, lots, days }: BenchReading): boole
         /\bcount\b/i.test(rest.text) ||
         wasSoMany.test(rest.text)) &&
       rest.items.some(({ letter }) => letter === 'n') &&
-      (countedAnew.test(rest.text) || howIn(rest.text, isTaking(rest.text)) === undefined)) &&
+      (countedAnew.test(rest.text) ||
+        countedOf.test(rest.text) ||
+        howIn(rest.text, isTaking(rest.text)) === undefined)) &&
   !asksOrPlans(reading.text.replace(notThat, ' ').split(/[,;]/)[0] ?? '');
 
 /** "26-KIVO: weighed out 640 g, filled 612 g": figures that were not told with the pour. */
@@ -95,7 +103,7 @@ const isSizeTold = (reading: Reading, bench: BenchReading): boolean =>
 
 /** "… not 30", "not on 3 May": what it was not. */
 const notThat =
-  /\b(?:it|that|there) (?:wasn'?t|weren'?t|was not|were not) (?:\d{1,3}|\w+)(?: tins?| jars?| pots?| tubes?| sticks?)?(?: (?:that )?(?:i|we) (?:poured|made|filled))?,?|,?\s*\b(?:and )?(?:not|instead of|rather than)\s+(?:on\s+)?(?:the\s+)?(?:\d|_)[^,;.!?]{0,20}/gi;
+  /\b(?:it|that|there) (?:wasn'?t|weren'?t|was not|were not) (?:\d{1,3}|\w+)(?: tins?| jars?| pots?| tubes?| sticks?)?(?: (?:that )?(?:i|we) (?:poured|made|filled))?,?|\b(?:was|were|is)(?:n'?t| not) (?:made |poured )?(?:on )?(?:the )?_[^,;.!?]{0,20}|,?\s*\b(?:and )?(?:not|instead of|rather than)\s+(?:on\s+)?(?:the\s+)?(?:\d|_)[^,;.!?]{0,20}/gi;
 
 /** Why, in the maker's own words: what stands after the code, with the figures in it. */
 const reasonOf = (reading: Reading, from: number): string => {
@@ -176,26 +184,13 @@ const unnamed = ({ text }: Reading, { rest }: BenchReading, trouble: Trouble): C
 const withoutNot = (reading: Reading): ReturnType<typeof readBenchText> => {
   const { text } = readBenchText(reading).bench.rest;
   const places = [...text.matchAll(notThat)].map((match) => ({
-    from: match.index + 1,
+    from: match.index + (/^[\s,]/.test(match[0]) ? 1 : 0),
     to: match.index + match[0].length,
   }));
   return readBenchText(places.length === 0 ? reading : readingWithout(reading, places));
 };
 
-const notFilled = /\b(?:empty|short|not full|half full|underfilled|counted twice|missing)\b/i;
-/** "Two tins of 26-KIVO spilled while pouring, so it was 22 tins"; "one was empty, so there are only 25". */
-const inTheEnd = (reading: Reading): Reading | undefined => {
-  const { lots, rest } = readBench(reading);
-  const [code, second] = lots;
-  if (code?.kind !== 'batch' || second || !/\bso (?:it|that|there) (?:was|were|is|are)\b/i.test(rest.text))
-    return undefined;
-  const isLess = howIn(rest.text, false) === 'wasted' || notFilled.test(rest.text);
-  const total = isLess ? soManyIn(rest.text) : undefined;
-  return total === undefined ? undefined : readAgain(`correct ${code.code}: ${total}`, reading);
-};
-
-const whyOf = (said: Reading, reading: Reading, from = reading.text.length): string =>
-  reading === said ? reasonOf(reading, from) : said.text.trim().slice(0, longestNote);
+const whyOf = (said: Reading, from = lotsIn(said)[0]?.to ?? said.text.length): string => reasonOf(said, from);
 
 const putsRight = (reading: Reading, bench: BenchReading): boolean =>
   cue.test(reading.text) ||
@@ -206,9 +201,10 @@ const putsRight = (reading: Reading, bench: BenchReading): boolean =>
   isDayTold(bench);
 
 /** "correct 26-KIVO: it was 22 tins, two spilled" */
-export const claimCorrect = (said: Reading): Claim | undefined => {
+export const claimCorrect = (heard: Reading): Claim | undefined => {
+  const said = askedToPutRight(heard, cue);
   if (/\?/.test(said.text)) return undefined;
-  const reading = inTheEnd(said) ?? said;
+  const reading = inTheEnd(said) ?? countRight(said) ?? dayRight(said) ?? said;
   const { bench } = withoutNot(reading);
   if (!putsRight(reading, bench)) return undefined;
   const meant = batchMeant(reading, bench, true);
@@ -218,7 +214,7 @@ export const claimCorrect = (said: Reading): Claim | undefined => {
   if (trouble) return refuse(trouble, 3.4);
   const changes = changesIn(reading, bench, meant.lot);
   if (Object.keys(changes).length === 0) return refuse(whatWrong, 3.4);
-  const why = whyOf(said, reading, meant.said?.to);
+  const why = whyOf(said, reading === said ? meant.said?.to : undefined);
   const seen = seenOf(reading, meant.lot);
   return claim(
     { action: 'correct', lot: meant.lot, why, ...changes, ...defined({ seen }) },

@@ -47,9 +47,14 @@ const temperatureKey = (before: string, had: PourFiguresSaid): Key => {
 };
 
 const weightKey = (before: string, after: string): Key | undefined => {
-  if (weighed.test(before) || weighedAfter.test(after)) return 'weighedG';
   // "Filled with 40 g each" says how much goes into one.
-  if (/^\W*(?:each|apiece|a (?:tin|jar|pot|stick|tube)|per)\b/i.test(after)) return undefined;
+  if (
+    /^\W*(?:(?:net|of it)\W+)?(?:in(?:to)? )?(?:each|every|apiece|a (?:tin|jar|pot|stick|tube)|per)\b/i.test(
+      after,
+    )
+  )
+    return undefined;
+  if (weighed.test(before) || weighedAfter.test(after)) return 'weighedG';
   return filled.test(before) || filledAfter.test(after) ? 'filledG' : undefined;
 };
 

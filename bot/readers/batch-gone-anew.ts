@@ -1,7 +1,8 @@
 import { lotKey } from '../../core/bench/codes.ts';
 import type { Batch } from '../../core/bench/state.ts';
 import { holdersOf, placeKey } from '../../core/bench/trace.ts';
-import { type Claim, claim, type Reading } from '../reading.ts';
+import type { Trouble } from '../answer.ts';
+import { type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { readAgain } from '../understand.ts';
 import { type Part, partsOf } from './batch-gone-clauses.ts';
 import type { How } from './batch-gone-verbs.ts';
@@ -24,7 +25,8 @@ const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\
 const bareName = (to: string): string => placeKey(to).replace(/^(?:my|our|an?|his|her|their) /, '');
 
 const isNamed = ({ to }: Holder, text: string): boolean =>
-  new RegExp(`(?<![\\p{L}\\d])${escaped(bareName(to))}(?![\\p{L}\\d])`, 'iu').test(text);
+  // "One cub's mum": of the cubs.
+  new RegExp(`(?<![\\p{L}\\d])${escaped(bareName(to).replace(/s$/, ''))}s?(?![\\p{L}\\d])`, 'iu').test(text);
 
 const isSame = (one: string, other: string): boolean => placeKey(one) === placeKey(other);
 
@@ -58,6 +60,10 @@ const toldBefore = (batch: Batch, to: string, old: number | undefined): number |
   return went.some(({ count }) => count === old) ? old : went.reduce((sum, { count }) => sum + count, 0);
 };
 
+/** "Only took 5, not 6": six were told to have gone there. */
+const wentBefore = (part: Told, { bench }: Reading, old: number): boolean =>
+  part.to !== undefined && toldBefore(bench.batches.get(lotKey(part.lot)) as Batch, part.to, old) === old;
+
 /** What was told before of the place, put right: the difference goes, or comes back. */
 const asDifference = (part: Told, { bench }: Reading, old: number | undefined): Told => {
   const batch = bench.batches.get(lotKey(part.lot));
@@ -85,22 +91,60 @@ const saidAnew = (message: Reading): Reading =>
     ? readAgain(message.text.replace(saidThen, 'mistake: gave $2 $3'), message)
     : message;
 
-/** "Got it wrong: 4 went to the cubs out of 26-KIVO, not 5": the difference goes, or comes back. */
-export const claimWentAnew = (said: Reading): Claim | undefined => {
-  const message = saidAnew(said);
+const aboutWhom = /\b(?:about|with|for) (?:the |my |our )?([^,.;:!?_]{3,40}?)(?=[,.;:!?])/i;
+/** "I was wrong about ward 3, it was 4 of it": who had some before. */
+const atNamed = (part: Told, { bench, text }: Reading): Told => {
+  const batch = bench.batches.get(lotKey(part.lot));
+  if (!batch || part.to !== undefined) return part;
+  const about = aboutWhom.exec(text)?.[1]?.toLowerCase();
+  const [found, second] = holders(batch).filter(
+    (each) => isNamed(each, text) || (about !== undefined && each.to.toLowerCase().includes(about)),
+  );
+  return found && !second ? { ...part, to: found.to, how: 'given' } : part;
+};
+
+const staysWritten: Trouble = {
+  code: 'missing',
+  text: 'What was thrown away, used or kept is put right in the message right after it ("no, only 1"), or by "undo", which takes the last entry back. Nothing was written down.',
+};
+
+interface Anew {
+  readonly part: Told;
+  readonly anew: Told;
+  /** It never left the house, so that nothing can come back. */
+  readonly inHouse: boolean;
+}
+
+const anewIn = (message: Reading): Anew | undefined => {
   const { text } = message;
-  if (!(wrong.test(text) || message.denies === true) || asksOrPlans(text.replace(notSoMany, '')))
-    return undefined;
+  const denied = new RegExp(notSoMany, 'i').exec(text);
+  const saysWrong = wrong.test(text) || message.denies === true;
+  if (!saysWrong && !denied) return undefined;
   const reading = readAgain(text.replace(notSoMany, ''), message);
   const bench = readBench(reading);
   const [code, second] = bench.lots;
-  if (code?.kind !== 'batch' || second) return undefined;
-  const [part, other] = partsOf(bench, code.code);
-  const word = new RegExp(notSoMany, 'i').exec(text)?.[1]?.toLowerCase() ?? '';
-  const anew = part && !other ? asDifference(part, reading, smallNumbers[word] ?? Number(word)) : undefined;
-  if (!anew || anew === part) return undefined;
-  const { how, lot, count, to } = anew;
-  const took = `I took ${part?.count} as what went to ${to} in all.`;
+  if (code?.kind !== 'batch' || second || asksOrPlans(reading.text)) return undefined;
+  const [told, other] = partsOf(bench, code.code);
+  if (!told || other) return undefined;
+  const part = atNamed(told, reading);
+  const word = denied?.[1]?.toLowerCase() ?? '';
+  const old = smallNumbers[word] ?? Number(word);
+  return saysWrong || wentBefore(part, reading, old)
+    ? {
+        part,
+        anew: asDifference(part, reading, old),
+        inHouse: saysWrong && denied !== null && /^(?:wasted|used|kept)$/.test(part.how),
+      }
+    : undefined;
+};
+
+/** "Got it wrong: 4 went to the cubs out of 26-KIVO, not 5": the difference goes, or comes back. */
+export const claimWentAnew = (said: Reading): Claim | undefined => {
+  const found = anewIn(saidAnew(said));
+  if (found?.inHouse) return refuse(staysWritten, 3.6);
+  if (!found || found.anew === found.part) return undefined;
+  const { how, lot, count, to } = found.anew;
+  const took = `I took ${found.part.count} as what went to ${to} in all.`;
   const action = how === 'back' ? { action: 'back' } : { action: 'gone', how };
   return claim({ ...action, lot, parts: [{ count, to }] }, 3.6, [took]);
 };

@@ -39,7 +39,7 @@ const allSaid =
 
 /** "One" stands alone too: "kept one back", "gave the school one". */
 const oneSaid =
-  /\b(?<!\b(?:another|the|this|that|last|latest|each|every|no|which|wee|little|young|small|old|other|any|some|for) )(?:one|an? (?:tin|jar|pot|tube|stick|sample)|another one)\b(?! of (?:the|our|my|us|them)\b(?! (?:_+ )?(?:tins|jars|pots|sticks|tubes)| _))/gi;
+  /\b(?<!\b(?:another|the|this|that|last|latest|each|every|no|which|wee|little|young|small|old|other|any|some|for) )(?:one|an? (?:tin|jar|pot|tube|stick|sample)|another one)\b(?! of (?:the|our|my|us|them)\b(?! (?:_+ |(?:remaining|last|other|unsold) )?(?:tins|jars|pots|sticks|tubes)| _))/gi;
 
 const ordinalSaid =
   /\bthe (?:first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|other|odd|single) (?:tin|jar|pot|tube|stick)\b/gi;
@@ -83,6 +83,28 @@ const isInReturn = ({ from, to }: Item, text: string): boolean =>
     text.slice(to, to + 40),
   );
 
+/** "That jar of it is scrapped", "left tin of it on the dashboard": one, where nothing else is counted. */
+const oneOfIt =
+  /(?<!\b(?:each|every|per|no|which|another|any) )\b(?:tin|jar|pot|tube|stick)(?= (?:of|from) (?:the |batch )*_)/i;
+const theOne = (text: string): readonly Mark[] => {
+  const match = oneOfIt.exec(text);
+  return match ? [{ from: match.index, count: 1 }] : [];
+};
+
+/** "Two of those were soft, so book 2 tins as waste": the same two. */
+const toldAgain = ([first, second, third]: readonly Item[], text: string): Item | undefined =>
+  first &&
+  second?.value === first.value &&
+  third === undefined &&
+  /^ (?:tins |jars |pots |tubes |sticks )?of (?:those|these|them|the ones)\b/i.test(
+    text.slice(first.to, first.to + 30),
+  )
+    ? first
+    : undefined;
+
+const someOf =
+  /\b(?:\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|twelve|half)(?: of(?: the| our| my| those)?)? $/i;
+
 /** Numbers of containers, and "all", "the rest"; "all 12" is twelve. */
 const marksIn = ({ rest }: BenchReading): readonly Mark[] => {
   const said = rest.items.filter(
@@ -94,9 +116,16 @@ const marksIn = ({ rest }: BenchReading): readonly Mark[] => {
     .filter(({ index }) => !said.some((item) => item.from <= index && item.to > index))
     .filter(({ index }) => !isHeading(rest.text.slice(index)))
     .map(({ index }) => ({ from: index, count: 1 }));
-  const counts = [...said.map(({ from, value }) => ({ from, count: value ?? 0 })), ...ones];
+  const again = toldAgain(said, rest.text);
+  const told = [
+    ...said.filter((item) => item !== again).map(({ from, value }) => ({ from, count: value ?? 0 })),
+    ...ones,
+  ];
+  const counts = told.length > 0 ? told : theOne(rest.text);
   const alls = [...rest.text.matchAll(allSaid)]
     .filter(({ index }) => !counts.some(({ from }) => from > index && from - index <= 14))
+    // "One of the remaining tins".
+    .filter(({ index }) => !someOf.test(rest.text.slice(0, index)))
     // "Took 6 to the group, gave them all away": the six again.
     .filter(
       ({ index, 0: said }) =>
@@ -139,7 +168,7 @@ const clausesOf = (bench: BenchReading): readonly Counted[] => {
   const clauses = clausesAt(
     bench.rest.text,
     marks.map(({ from }) => from),
-    (stretch) => tells.test(stretch) || nameThenCount.test(stretch),
+    (stretch) => tells.test(stretch) || nameThenCount.test(stretch) || howIn(stretch, false) !== undefined,
   );
   return withEachCount(clauses, bench, marks).map((clause) => {
     const said = marks.find(({ from }) => from === clause.mark);

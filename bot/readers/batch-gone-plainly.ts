@@ -1,3 +1,5 @@
+import { lotKey } from '../../core/bench/codes.ts';
+import { tinsLeft } from '../../core/bench/state.ts';
 import type { Reading } from '../reading.ts';
 import { blanked, readAgain } from '../understand.ts';
 import { toEach } from './batch-gone-each.ts';
@@ -12,7 +14,7 @@ const theySold = (text: string): string =>
   );
 
 const onePerson =
-  /\bone (?=(?:[\p{L}-]+ )?(?:buyer|customer|lady|man|woman|person|client|visitor|shopper|friend|neighbour|nurse|patient|mum|mother|member|student|pupil|boy|girl|child)\b)/giu;
+  /\bone (?=(?:[\p{L}-]+(?:['’]s)? )?(?:dad|parent|grandma|granny|colleague|teacher|guest|helper|volunteer|resident|cub|scout|girl guide|buyer|customer|lady|man|woman|person|client|visitor|shopper|friend|neighbour|nurse|patient|mum|mother|member|student|pupil|boy|girl|child)\b)/giu;
 /** "One customer sent a stick back": a customer. */
 const onePersonIs = (text: string): string => text.replace(onePerson, 'a ');
 
@@ -78,6 +80,16 @@ const onOuting = (text: string): string => {
   return `${end.trimEnd()} at ${place}${day}${said.slice(end.length)}`;
 };
 
+/** "…, he already has one": no count of what went or came. */
+const hasSome =
+  /[,;]\s*(?:as |because |since |and )?(?:he|she|they|who) (?:already |still )?(?:has|have|had|got) (?:already |still )?(?:one|some|enough|plenty|another|two)\b[^.;_\d]{0,30}[.!]*\s*$/i;
+const withoutOwn = (text: string): string => text.replace(hasSome, '');
+
+/** "…, the lid won't open", "…, her dog only wants to eat it": why, and no plan. */
+const thingWillNot =
+  /[,;]\s*(?:as |because |since |but |and )?(?:[\p{L}-]+(?:['’]s| is| was|['’]re| are) not (?=keen|fond|into|happy|a fan|much of)|(?:the|its|their|his|her|my) (?:[\p{L}-]+ ){1,2}(?:won'?t|wouldn'?t|can'?t|couldn'?t|doesn'?t|didn'?t|don'?t|isn'?t|wasn'?t|never|only want(?:s|ed)?|wants?|wanted|does not|did not|would not|will not|could not|cannot)\b)[^.;:!?\d_]*[.!]*\s*$/iu;
+const withoutWhy = (text: string): string => text.replace(thingWillNot, '');
+
 const whoever =
   /(\b(?:gave|given|sold|sent|handed|brought|to|for) (?:the|my|our|an?) [\p{L}'’-]+(?: [\p{L}'’-]+)?),? who (?!got\b|took\b|bought\b|had\b|has\b)[^,.;\d_]{2,40}?,?(?= (?:\d|an?\b|one\b|two\b|three\b|four\b|five\b|six\b|ten\b)|\s*[.!]*\s*$)/iu;
 /** "Gave the lad who helps me one": the lad. */
@@ -87,11 +99,45 @@ const eachOf =
   /\b(\d{1,3}|an?|one|two|three|four|five|six|ten)((?: more)?(?: (?:tins?|jars?|pots?|tubes?|sticks?))?)(?:,? each)? (?:of|from) (?:each of |both )?(?=_+(?:, _+)*,? and _+)/i;
 const askedAndGot =
   /(?:\b(?:has|have|had) )?\basked (?:me |us )?for,? and (?:has |have |had |then )?(?:received|got|had|was given|were given|been given|taken|took),?/gi;
-const askedAndHas =
-  /\b(?:asked (?:me |us )?for|wanted) ((?:\d{1,3}|an?|one|two|three|four|five|six|ten)\b[^,.;!?]{1,40}?),? (?:and|so) (?:(?:now )?(?:has|have|got|took) (?:it|them|those)|(?:i|we) (?:gave|sent|handed|passed|let) (?:it|them|her|him|those)\b[^,.;!?]{0,20})/gi;
+const wanting =
+  "(?:asked (?:me |us )?for|(?:would|'d) (?:also )?like|wants|wanted|needs|needed|requested|ordered|was after|were after)";
+const handing =
+  '(?:(?:now )?(?:has|have|got|took) (?:it|them|those)|(?:(?:so |and )?(?:i|we)(?:.ve| have)? )?(?:just |already |also )*(?:gave|given|sent|handed|passed|let|dropped|took|brought|delivered|posted) (?:it|them|her|him|those|these)\\b[^.;!?_\\d]{0,40})';
+/** "The school would like 2 tins, and I have just given them to them". */
+const askedAndHas = new RegExp(
+  `\\b${wanting} ((?:another )?(?:\\d{1,3}|an?|one|two|three|four|five|six|seven|eight|nine|ten|twelve)\\b[^,.;!?]{1,40}?)(?:[,.;]? (?:and |so |and so )?|\\s*[,.;]\\s*)${handing}`,
+  'gi',
+);
+const writeItDown =
+  /[.;!]\s*(?:so |and )?(?:please )?(?:write|note|put|jot|record|enter|mark|log)(?: (?:it|that|this|them))?(?: down| in)?(?: please)?(?: that (?:they|it|those) (?:went|are|were|have gone|has gone|is)\b[^.;!?_\d]{0,60})?\s*[.!]*\s*$/i;
 /** "Matron asked for, and received, 2": she has them. */
 const asked = (text: string): string =>
-  text.replace(askedAndGot, 'received').replace(askedAndHas, 'received $1');
+  text
+    .replace(askedAndGot, 'received')
+    .replace(askedAndHas, (_all, many: string) => `received ${many.replace(/^another /i, '')}`)
+    .replace(writeItDown, '');
+
+const ofMany =
+  /\b(\d{1,3}|an?|one|two|three|four|five|six|seven|eight|nine|ten|twelve)(?: tins?| jars?| pots?| tubes?| sticks?)? (?:out )?of (?:the |his |her |their |my |our |its |those )?(?:\d{1,3}|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|twenty)(?= (?:tins|jars|pots|tubes|sticks)\b)/gi;
+/** "Of those 4 he sent one back". */
+const ofThoseMany =
+  /\b(?:out )?of (?:those|these|the|his|her|their|\d{2}-\p{L}{3,6}) (?:\d{1,3}|two|three|four|five|six|seven|eight|nine|ten|twelve)\b,? (?=(?:he|she|they|i|we|the|my|our)\b)/iu;
+/** "Returned 2 of 6 tins": two of them. */
+const someOfMany = (text: string): string => text.replace(ofMany, '$1').replace(ofThoseMany, '');
+
+const halfOf =
+  /\b(?:one |a |exactly |just )?half (?:of )?(?:all )?(?:the |my |our |those |these )?(?:(remaining|last|left) )?(?:tins |jars |pots |tubes |sticks )?(?:of |from |in )?(?:the |batch )*(?=_)/i;
+/** "Half of the tins of it": how many that is, where all of them are here yet, or the remaining ones are meant. */
+const halfIs = (message: Reading): string => {
+  const [code, second] = lotsIn(message);
+  const batch = code && !second ? message.bench.batches.get(lotKey(code.code)) : undefined;
+  const match = code ? halfOf.exec(blanked(message.text, [code])) : null;
+  if (!batch || !match) return message.text;
+  const left = tinsLeft(batch);
+  if (left % 2 !== 0 || (match[1] === undefined && left !== batch.count)) return message.text;
+  const { text } = message;
+  return `${text.slice(0, match.index)}${left / 2} of ${text.slice(match.index + match[0].length)}`;
+};
 
 /** "One tin each of A and B": one of each of them. */
 const ofEachCode = (message: Reading): string => {
@@ -106,6 +152,18 @@ const ofEachCode = (message: Reading): string => {
   return first.from < match.index + all.length
     ? message.text
     : `${message.text.slice(0, match.index)}${told}${message.text.slice(last.to)}`;
+};
+
+const few = '(\\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)';
+const ofThoseThere = new RegExp(
+  `\\b(?:out )?of (?:the|those|his|her|their) ${few}(?: (?:tins?|jars?|pots?|tubes?|sticks?))?(?: (?:of|from) _+)? (?:for|at|to|with|in|from) ([^,.;:!?\\d_]{2,40}?),? ${few} (?:of them )?(?:were|was|have been|has been|are|is|got|have|has) (?:been )?(?:sold|bought)\\b[,;]?(?: and| but)? ${few}\\b[^.;!]*\\b(?:back|returned)\\b[^.;!]*`,
+  'iu',
+);
+/** "Of the three jars for the bazaar two were sold, one I have back": what was sold there was out before. */
+const soldOfThose = (message: Reading): string => {
+  const [code, second] = lotsIn(message);
+  const match = code && !second ? ofThoseThere.exec(blanked(message.text, [code])) : null;
+  return match && code ? `${match[4]} of ${code.code} came back from ${match[2]}` : message.text;
 };
 
 const dealtOut =
@@ -130,8 +188,9 @@ const dealt = (message: Reading): string => {
 export const gonePlainly = (message: Reading): Reading => {
   const each = toEach(message) ?? message;
   const byCode =
-    [dealt, ofEachCode, tookSome].map((plainer) => plainer(each)).find((said) => said !== each.text) ??
-    each.text;
+    [dealt, ofEachCode, tookSome, halfIs, soldOfThose]
+      .map((plainer) => plainer(each))
+      .find((said) => said !== each.text) ?? each.text;
   const plain = [
     notSold,
     theySold,
@@ -142,6 +201,9 @@ export const gonePlainly = (message: Reading): Reading => {
     withoutWho,
     asked,
     onePersonIs,
+    someOfMany,
+    withoutOwn,
+    withoutWhy,
   ].reduce((text, plainer) => plainer(text), byCode);
   return plain === each.text ? each : readAgain(plain, each);
 };

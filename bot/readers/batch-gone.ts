@@ -199,7 +199,8 @@ const isNoneGone = (reading: Reading, bench: BenchReading): boolean => {
 };
 
 const stillHereOr = (reading: Reading, bench: BenchReading, meant: Meant): Claim | undefined => {
-  if (meant.lot !== undefined && meant.said?.kind !== 'new' && stillHere.test(bench.rest.text))
+  const isKept = howIn(bench.rest.text, false) === 'kept';
+  if (!isKept && meant.lot !== undefined && meant.said?.kind !== 'new' && stillHere.test(bench.rest.text))
     return refuse(hereNow(meant.lot), 3.3);
   const before = soldThereBefore(reading, bench, meant.lot);
   return before && refuse(before, 3.4);

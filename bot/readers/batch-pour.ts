@@ -1,4 +1,3 @@
-import { lotKey } from '../../core/bench/codes.ts';
 import { defined } from '../../core/defined.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { takePourFigures } from './batch-figures.ts';
@@ -11,12 +10,13 @@ import { type BenchText, readBenchText, withoutReasons } from './bench-text.ts';
 import { takeRemembered } from './body.ts';
 import { containerWord } from './cost-prices.ts';
 import type { DaySaid } from './days.ts';
-import { countsPeople, isGroupNumber } from './group-number.ts';
+import { countsOthers, countsPeople, isGroupNumber } from './group-number.ts';
 import { withHouseOils } from './house-oil.ts';
 import type { Item } from './item.ts';
 import { leftover } from './leftover.ts';
 import { letters } from './lexicon.ts';
 import type { LotSaid } from './lots.ts';
+import { isOfLot } from './of-lot.ts';
 import { pourPlainly } from './pour-plainly.ts';
 import { looseWords, readScale, type ScaleReading } from './scale-reading.ts';
 import { unknownRecipe, whichRecipe } from './scale-troubles.ts';
@@ -172,23 +172,6 @@ const settle = (told: Told, read: ScaleReading, wish: Wish, assumed: readonly st
   return claim(wish, 3.4, [...assumed, ...days.flatMap((day) => day.assumed ?? []), ...aside]);
 };
 
-/** "With beeswax lot K12": which ingredient a lot is of may be said with it, before it. */
-const isOfLot = (
-  { letter, ingredients = [], to }: Item,
-  { lots }: BenchReading,
-  { text, bench }: Reading,
-): boolean =>
-  letter === 'i' &&
-  lots.some(({ code, kind, from }) => {
-    const held = kind === 'lot' ? bench.lots.get(lotKey(code)) : undefined;
-    return (
-      held !== undefined &&
-      ingredients.includes(held.ingredient) &&
-      from >= to &&
-      /^[\s(:]*$/.test(text.slice(to, from))
-    );
-  });
-
 /** "poured 24 tins of R today with lots K12, G7, bath 75, poured at 68, weighed out 371 g, filled 355 g, note: …" */
 export const claimPour = (message: Reading): Claim | undefined => {
   const reading = pourPlainly(message);
@@ -200,9 +183,10 @@ export const claimPour = (message: Reading): Claim | undefined => {
   const { last: _last, ...bare } = bench.rest;
   const left = bench.rest.items.filter(
     (item, at, all) =>
-      !isOfLot(item, bench, reading) &&
+      !isOfLot(item, at, bench, reading) &&
       !items.includes(item) &&
       !isInBetween(item, at, all) &&
+      !countsOthers(all, at) &&
       !isGroupNumber(item, bench.rest.text) &&
       !countsPeople(item, bench.rest.text),
   );

@@ -6,14 +6,14 @@ const words = (text: string): ReadonlySet<string> => new Set(text.trim().split(/
 
 /** Any of these, or a lot code, has to be in a message about a batch. */
 export const batchCues =
-  `poured pouring pour pours filled produced made batch batches correct correction fix amend change gave given give donated handed sold used finished keep kept retain retention sample returned
+  `poured pouring pour pours filled produced manufactured compounded made batch batches correct correction fix amend change gave given give donated handed sold used finished keep kept retain retention sample returned
   waste out forgot forgotten managed popped shared stole stolen free restocked remelted back threw thrown binned wasted discarded discard dispose scrap destroy destroyed dropped looks look looked smells checked note notes picture pictures photo photos empty gone left looks went put set aside sent posted delivered lent often times did done prepared turned knocked cooked whipped cast fell mailed shipped ran banged churned`.split(
     /\s+/,
   );
 
 /** Words around a pour that ask for nothing more. */
 export const pourWords = words(`
-  poured pouring pour made make filled fill weighed weigh weighed-out out yield yielded net total came bath melted heated wax at about into by us just now again another
+  poured pouring pour made make manufactured compounded filled fill weighed weigh weighed-out out yield yielded net total came bath melted heated wax at about into by us just now again another
   more second batch batches today yesterday day lot lots number with from using used and then it them all together got we i tins each full hot temperature temp degrees were was this that
   called code recipe version loss no lids ah logged not yet written evening morning afternoon night before did done record recorded log enter note add new finished been write down produced cast last on same past date ago hour hours minute minutes lunch breakfast dinner supper break before after came come out our latest already finally actually quickly slowly carefully nicely successfully luckily happily also too only just still once really take takes taking make makes making expired managed completed double triple all same anyway even though knowingly prepared turned knocked ran banged churned off whipped up cooked cast lesson class group team pupils students third first next as book please write entered enter put every each`);
 

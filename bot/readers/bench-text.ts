@@ -92,7 +92,7 @@ const doing =
 /** What did not happen, will, should or may happen, or is only supposed or heard of. */
 const unreal = new RegExp(
   [
-    `(?<!\\bas (?:it|they) )\\b(?:will|shall|would|could(?! only\\b)|should(?! (?:be|have been)\\b)|must|might|may|cannot|ought to|going to|about to|has to|have to|let me|let us|let's|lets|promised to|agreed to|forgot to|failed to|refused to|hoped? to|meant to|supposed to|asked to)(?: (?:also|then|soon|only|probably|all|both|not|never|first|have|be))* ${doing}\\b(?! (?:enough|fine|useful|helpful))`,
+    `(?<!\\bas (?:it|they) )\\b(?:will|shall|would|could(?! only\\b)|should(?! (?:be|have been)\\b)|must|might|may(?! (?:took|had|got|bought|gave|sold|sent|kept|brought|threw|made|poured|returned)\\b)|cannot|ought to|going to|about to|has to|have to|let me|let us|let's|lets|promised to|agreed to|forgot to|failed to|refused to|hoped? to|meant to|supposed to|asked to)(?: (?:also|then|soon|only|probably|all|both|not|never|first|have|be))* ${doing}\\b(?! (?:enough|fine|useful|helpful))`,
     `\\b(?:has|have|had|was|were|is|are|did|does)(?:n't| not| never)(?: (?:yet|been|any|even))* ${doing}\\b`,
     '\\b(?:not (?:one|a single|any|all|even one)|none|zero|no) (?:(?:more |single |other )?(?:tins?|jars?|pots?|tubes?|sticks?)\\b|of (?:the |our |my |those )*(?:tins|jars|pots|tubes|sticks|_))',
     '^\\W*(?:nobody|no one|none|nothing)\\b',
@@ -112,7 +112,7 @@ const unreal = new RegExp(
 
 /** "So where have all the tins got to": what a question may begin with. */
 const leadWords =
-  /^\W*(?:(?:so|and|ok|okay|but|hey|hi|hello|now|then|well|pipkin|please|oh|um|er|right|also|you know what|guess what|you know|quick question|tell (?:me|us)|show (?:me|us)|remind me|(?:i|we)(?:'d| would)? (?:like|want|need) to (?:record|note|log|enter|report|write down|put down|add|tell you|say|mention)(?: that)?)\b\W*){1,6}/i;
+  /^\W*(?:(?:so|and|ok|okay|but|hey|hi|hello|now|then|well|pipkin|please|oh|um|er|right|also|you know what|guess what|you know|quick question|tell (?:me|us)(?! every)|show (?:me|us)(?! every)|remind me|(?:i|we)(?:'d| would)? (?:like|want|need) to (?:record|note|log|enter|report|write down|put down|add|tell you|say|mention)(?: that)?)\b\W*){1,6}/i;
 
 /** "Tell me everything that was made from it." */
 const asksToShow =
@@ -129,7 +129,7 @@ export const noPlace =
   /^(?:i|we|you|they|he|she|it|us|them|someone|somebody|people|away|out|back|another|just|all|only|up|that|which|this|today|yesterday|now|me|(?:her|his|their)(?! \p{L}{3})|him|my dear|(?:my|our|his|her|their) (?:surprise|relief|delight|horror|joy|shame|dismay)|long last|half past|(?:[\p{L}'’]+ )?help$|there|with|behind|over|home|here|each|every|one(?! of (?:the|my|our) \p{L})|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|half|some|dozen|a dozen|(?:my|our) own)\b/iu;
 
 const nameEnd =
-  /\s(?:for|at)\s+[€£$]?\d|\s(?:i|we|on|in|with|because|and|from|as|by (?:post|mail|courier|hand|bike|car)|but|so|who|came|come|comes|went|go|goes|which|this|last|now|today|yesterday|earlier|just|took|has|have|had|got|dropped|brought|delivered|via|together|while|after|before|until|like|too|instead|again)(?:\s|$)|\sfor the (?:first|second|third|last) time\b|\sas (?:an? |the )?(?:thank|gift|present|prize|treat|sample|tester|favou?r|swap|reward|donation|raffle|sorry|surprise|trial)|\sfor (?:(?:her|his|their|its) (?!\w+ (?:group|class|club|school|shop)\b)|(?:christmas|easter|nothing|free|now|sale)\b)|[:"()]|[€£$]|\s(?:\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|twelve)\s(?:more\s)?(?:tins?|jars?|pots?|tubes?|sticks?)\b|\s\d[\d.,]*\s?(?:[x×]|(?:k?g|ml|l|oz|lbs?|grams?|kilos?|litres?)\b)|\s\d+[.,]\d\d(?!\d)|\.(?=\s|$)|\s-\s/gi;
+  /\s(?:for|at)\s+[€£$]?\d|\s(?:i|we|on|in|with|because|and|from|as|by (?:post|mail|courier|hand|bike|car)|but|so|who|came|come|comes|went|go|goes|which|this|last|now|today|yesterday|earlier|just|took|has|have|had|got|dropped|brought|delivered|via|together|while|after|before|until|like|too|instead|again)(?:\s|$)|\sfor the (?:first|second|third|last) time\b|\sas (?:an? |the )?(?:thank|gift|present|prize|treat|sample|tester|favou?r|swap|reward|donation|raffle|sorry|surprise|trial)|\sfor (?:an? (?=\w+(?: of \w+)?\s*[.!]*$)|(?:her|his|their|its) (?!\w+ (?:group|class|club|school|shop)\b)|(?:christmas|easter|nothing|free|now|sale)\b)|\sto (?:take|bring|try|keep|use|have|give|pass|put|share|thank|say|sell|hand)\b|[:"()]|[€£$]|\s(?:\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|twelve)\s(?:more\s)?(?:tins?|jars?|pots?|tubes?|sticks?)\b|\s\d[\d.,]*\s?(?:[x×]|(?:k?g|ml|l|oz|lbs?|grams?|kilos?|litres?)\b)|\s\d+[.,]\d\d(?!\d)|(?<!\b(?:mrs?|ms|dr|st|rev|prof|fr|no|nr))\.(?=\s|$)|\s-\s/gi;
 /** "The market in Hoorn", "the bakery on Mill Lane": a place behind a name is part of it. */
 const placeBehind = /^\s(?:in|on)\s(?:St\.? )?(?!(?:Mon|Tues|Wednes|Thurs|Fri|Satur|Sun)day)\p{Lu}\p{Ll}/u;
 

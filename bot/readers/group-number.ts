@@ -30,3 +30,12 @@ export const isGroupNumber = ({ letter, from, to }: Item, text: string): boolean
     /^ (?:more )?(?:to|for)\b/i.test(text.slice(to, to + 10))
   ) &&
   groupBefore.test(text.slice(Math.max(0, from - 30), from));
+
+/** "Between two classes I poured 24 jars": no containers, where those are counted by themselves. */
+export const countsOthers = (items: readonly Item[], at: number): boolean =>
+  items[at]?.letter === letters.number &&
+  items[at + 1]?.letter === letters.unknown &&
+  /[a-z]s$/.test(items[at + 1]?.word ?? '') &&
+  items.some(
+    ({ letter }, other) => letter === letters.number && items[other + 1]?.letter === letters.container,
+  );

@@ -35,6 +35,47 @@ const wished =
   /,?\s*\b(?:(?:i |we )?(?:planned|wanted|aimed for|hoped for|expected)|(?:was |were )?(?:meant|supposed) to be|instead of|not the)(?: for)? (?:\d{1,3}|a dozen|two dozen)(?: (?:tins?|jars?|pots?|tubes?|sticks?))?(?: we (?:planned|wanted))?(?= (?:of|but|and|,)|\s*[,.;]|\W*$)(?:,? but)?/i;
 const onlyGot = /\b(?:but )?(?:only )?got (?:only )?(\d{1,3})(?= of\b|\W*$)/i;
 
+/** "25 g net in each": what each holds, and not what was weighed out. */
+const netEach = /(\d[\d.,]{0,6} ?(?:g|grams?|ml)) (?:net|nett|weight)(?=,? (?:in )?(?:each|apiece|per))/gi;
+
+const asLines: readonly (readonly [RegExp, string])[] = [
+  // "Mixed from 30% beeswax and 70% olive oil", "a blend of …".
+  [
+    /,?\s*\b(?:(?:which|that|they|it|i|we|all|each) )?(?:(?:was|were|are|is|have|had|had been) )?(?:mixed|blended|melted|stirred|prepared|composed|consisting|concocted|formulated|put) (?:together )?(?:from|of|out of|using|with)\b/gi,
+    ', with',
+  ],
+  [
+    /\b(?:of|with|from|using) (?:a|the) (?:simple |plain |new |warm )?(?:mix|mixture|blend|melt|recipe|ratio) (?:of|with)\b/gi,
+    'with',
+  ],
+  [
+    /[,;:]? (?:the )?(?:composition|recipe|formula|mix|mixture|blend|ratio|proportions?|made up of|comprising)(?: (?:is|was|being|used))?[\s:,]+(?=\d)/gi,
+    ', with ',
+  ],
+  [/[,:]? (?:a|the) (?:simple |plain )?(?:mix|mixture|blend|ratio) of\b/gi, ', with'],
+  // "What went in was 22% beeswax".
+  [
+    /[.;,:]\s*(?:and )?(?:what|all that|everything that) (?:went in(?:to (?:it|them|the pot|the jug))?|i used|we used|is in (?:it|them))(?: (?:was|were|is|are))?[\s:]*(?=\d)/gi,
+    ', with ',
+  ],
+  [
+    /\b(?:finished|completed|put together|stirred up|got ready)\b(?= (?:\d|a dozen|\w+ (?:tins|jars|pots|tubes|sticks)))/gi,
+    'made',
+  ],
+  [/(?<=\b(?:tins|jars|pots|tubes|sticks)) for (?:the|our|my) [\p{L}' -]{3,30}?(?=[,.;:])/giu, ''],
+  // "For every 20 g of wax I took 80 g of oil", "25 g of wax to every 75 g", "per 75 g".
+  [/\bfor (?:each|every) (?=\d)/gi, 'with '],
+  [/\b(?:i|we) (?:took|used|added|put in|put|weighed in|weighed|had|stirred in) (?=\d)/gi, ''],
+  [/\b(?:to|on) (?:each|every) (?=\d)|\bper (?=\d)/gi, 'and '],
+];
+
+const withLines = (reading: Reading, said: string): string => {
+  const has = (letter: RegExp): boolean => reading.items.some((item) => letter.test(item.letter));
+  return has(/i/) && has(/c/) && has(/[g%p]/) && !has(/R/) && !reading.text.includes('?')
+    ? asLines.reduce((text, [pattern, plain]) => text.replace(pattern, plain), said)
+    : said;
+};
+
 const withoutWhen = (text: string): string => text.replace(clock, '').replace(room, '');
 const withoutWished = (text: string): string => {
   const plain = text.replace(wished, '');
@@ -50,11 +91,11 @@ const secondOne =
   /^\W*(?:(?:and|then|ok|also)\W+)*(?:a|the|my|our|one) (?:(?:second|third|fourth|next|other|further|more) )+(?:(?:one|pour|batch|lot|time)\b)?(?: today| too)?\s*[:,-]\s*(?:(?:i|we)(?:'ve| have)? )?(?:poured|made|filled)\b/i;
 
 const plainly = (reading: Reading): string => {
-  const text = reading.text.replace(secondOne, 'poured another');
+  const text = reading.text.replace(secondOne, 'poured another').replace(netEach, '$1');
   const { last } = reading;
   if (barely.test(text) && last?.topic === 'scale' && bodyBefore(reading))
     return text.replace(/\bpoured\b(?: (?:it|that|them|this))?/i, 'I poured that');
-  if (!hasPour(reading) || text.includes('?')) return text;
+  if (!hasPour(reading) || text.includes('?')) return withLines(reading, text);
   const told = withoutWished(withoutWhen(text))
     .replace(thatWas, ' poured')
     .replace(didThe, '$1made the')

@@ -39,6 +39,10 @@ const otherWords: readonly (readonly [RegExp, string])[] = [
   ],
   [/\bused 4(?=\W*$)/gi, 'used for'],
   [/\bb['’]wax\b/gi, 'beeswax'],
+  [/\b(?:sry|srry|soz)\b/gi, 'sorry'],
+  // "Item 1: the group poured …".
+  [/(^|[.;!\n]\s*)(?:agenda )?(?:item|point|task|ad) \d{1,2}\s*[:.)-]\s+/gi, '$1'],
+  [/\bhalf[ -](marathons?|terms?|days?|moons?)\b/gi, 'short $1'],
   [/\bb\/b\b/gi, 'best before'],
   // "Note for yesterday: …", "yesterday's page: …".
   [

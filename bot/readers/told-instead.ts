@@ -132,7 +132,7 @@ const afterSeveral = (said: Reading, denied: boolean, last: Request): Claim | un
   return claim({ ...last, parts: now, instead: true }, insteadWeight, [tookInstead]);
 };
 
-/** "It was 39 jars, not 40": more than can have gone, so it is the pour that is put right. */
+/** "It was 39 jars, not 40", "correct 26-KIVO: it was 25 tins": more than can have gone, so it is the pour that is put right. */
 const isOfPour = (
   { bench }: Reading,
   { action, lot, parts }: Request,
@@ -141,7 +141,7 @@ const isOfPour = (
   const batch = typeof lot === 'string' ? bench.batches.get(lotKey(lot)) : undefined;
   if (!batch || action !== 'gone' || count === undefined) return false;
   const went = partsOf({ parts }).reduce((sum, part) => sum + Number(part.count ?? 0), 0);
-  return count > tinsLeft(batch) + went && count < batch.count;
+  return count > tinsLeft(batch) + went;
 };
 
 /** "No, it was 4", "sorry, to the library", "that was yesterday": after tins went, or came back. */

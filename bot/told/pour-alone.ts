@@ -1,4 +1,4 @@
-import { readBench } from '../readers/bench-reading.ts';
+import { type BenchReading, readBench } from '../readers/bench-reading.ts';
 import { isPerPerson } from '../readers/group-number.ts';
 import { letters } from '../readers/lexicon.ts';
 import { oncePerReading, type Reading } from '../reading.ts';
@@ -26,6 +26,52 @@ const clausesIn = (text: string): readonly Place[] => {
 
 const isIn = (item: Place, { from, to }: Place): boolean => item.from >= from && item.from < to;
 
+interface Looked {
+  readonly text: string;
+  readonly bench: BenchReading;
+}
+
+const lettersIn = ({ bench }: Looked, clause: Place): readonly string[] =>
+  bench.rest.items.filter((item) => isIn(item, clause)).map(({ letter }) => letter);
+
+const saidIn = ({ text }: Looked, { from, to }: Place): string =>
+  text.slice(from, to).replace(/[\s,.:;!-]+$/, '');
+
+const isOfPour = (letterList: readonly string[]): boolean =>
+  letterList.includes(letters.container) &&
+  letterList.includes(letters.number) &&
+  letterList.some((letter) => letter === letters.recipe || letter === letters.ingredient);
+
+const holdsPour = (looked: Looked, clause: Place): boolean =>
+  pours.test(saidIn(looked, clause)) && isOfPour(lettersIn(looked, clause));
+
+/** Nothing is told in it that a pour is made of, nor of anything else. */
+const isTalk = (looked: Looked, clause: Place): boolean =>
+  !doesMore.test(saidIn(looked, clause)) &&
+  !looked.bench.lots.some((said) => isIn(said, clause)) &&
+  // "New from today" says no other day.
+  !looked.bench.days.some((day) => isIn(day, clause) && day.past !== looked.bench.today) &&
+  !lettersIn(looked, clause).some((letter) => /^[Rgvt%dpr]$/.test(letter));
+
+/** "I'd say 15 g in each". */
+const opinion = /^\W*(?:i(?:'d| would) say|i make it|that is|that's|so|all of them|all)\s+/i;
+
+const holdsThing = (looked: Looked, clause: Place): boolean =>
+  pours.test(saidIn(looked, clause)) ||
+  lettersIn(looked, clause).some((letter) => /^[Rcgv%i]$/.test(letter)) ||
+  looked.bench.lots.some((said) => isIn(said, clause)) ||
+  looked.bench.days.some((day) => isIn(day, clause) && day.past !== looked.bench.today);
+
+/** "The children filled 21 pots of it, I'd say 15 g in each": what a pour is made of, in several clauses. */
+const joined = (looked: Looked, clauses: readonly Place[]): readonly Place[] => {
+  const kept = clauses.filter((clause) => holdsThing(looked, clause));
+  const all = kept.flatMap((clause) => lettersIn(looked, clause));
+  const has = (letter: string): number => all.filter((each) => each === letter).length;
+  const isOne = has(letters.container) === 1 && has(letters.recipe) + (has('%') > 1 ? 1 : 0) === 1;
+  const isWhole = isOne && isOfPour(all) && kept.some((clause) => pours.test(saidIn(looked, clause)));
+  return isWhole && !kept.some((clause) => doesMore.test(saidIn(looked, clause))) ? kept : [];
+};
+
 /** The pour alone, and what was passed over; undefined where what stands around it may belong to it. */
 export const pourAlone: (
   reading: Reading,
@@ -33,32 +79,25 @@ export const pourAlone: (
   (reading) => {
     const { text, tokens } = reading;
     if (tokens.length > mostTokens || text.includes('?') || !pours.test(text)) return undefined;
-    const bench = readBench(reading);
+    const looked: Looked = { text, bench: readBench(reading) };
     const clauses = clausesIn(text);
-    const holdsPour = (clause: Place): boolean => {
-      const own = bench.rest.items.filter((item) => isIn(item, clause)).map(({ letter }) => letter);
-      return (
-        pours.test(text.slice(clause.from, clause.to)) &&
-        own.includes(letters.container) &&
-        own.includes(letters.number) &&
-        own.some((letter) => letter === letters.recipe || letter === letters.ingredient)
-      );
-    };
-    const [main, second] = clauses.filter(holdsPour);
-    if (!main || second || clauses.length < 2) return undefined;
-    const others = clauses.filter((clause) => clause !== main);
-    const isTalk = (clause: Place): boolean =>
-      !doesMore.test(text.slice(clause.from, clause.to)) &&
-      ![...bench.lots, ...bench.days].some((said) => isIn(said, clause)) &&
-      !bench.rest.items.some((item) => isIn(item, clause) && /^[Rgvt%dpr]$/.test(item.letter));
-    const said = text.slice(main.from, main.to).replace(/[\s,.:;!-]+$/, '');
+    const whole = clauses.filter((clause) => holdsPour(looked, clause));
+    const single = whole.length === 1 && clauses.every((each) => each === whole[0] || isTalk(looked, each));
+    const main = single ? whole : joined(looked, clauses);
+    if (main.length === 0 || clauses.length < 2) return undefined;
+    const others = clauses.filter((clause) => !main.includes(clause));
+    const said = main.map((clause) => saidIn(looked, clause).trim().replace(opinion, '')).join(', ');
     // "12 people …, 2 tins each" counts something else than "2 tins".
-    if (forEach.test(said) && bench.rest.items.some((item) => isPerPerson(item, bench.rest.text)))
+    if (
+      forEach.test(said) &&
+      looked.bench.rest.items.some((item) => isPerPerson(item, looked.bench.rest.text))
+    )
       return undefined;
-    if (!others.every(isTalk) || !tellsPlainly(said.replace(tonight, ''))) return undefined;
+    if (!others.every((clause) => isTalk(looked, clause)) || !tellsPlainly(said.replace(tonight, '')))
+      return undefined;
     return {
       reading: readAgain(said, reading),
-      besides: others.map(({ from, to }) => text.slice(from, to).replace(/[\s,.:;!-]+$/, '')),
+      besides: others.map((clause) => saidIn(looked, clause).trim()),
     };
   },
 );

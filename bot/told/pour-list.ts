@@ -1,7 +1,7 @@
 import { takePourFigures } from '../readers/batch-figures.ts';
 import { type BenchReading, readBench } from '../readers/bench-reading.ts';
 import { asksOrPlans } from '../readers/bench-text.ts';
-import { countsPeople, isGroupNumber, isPerPerson } from '../readers/group-number.ts';
+import { countsOthers, countsPeople, isGroupNumber, isPerPerson } from '../readers/group-number.ts';
 import type { Item } from '../readers/item.ts';
 import { letters } from '../readers/lexicon.ts';
 import type { Reading } from '../reading.ts';
@@ -49,6 +49,7 @@ const kindOf = (item: Item, at: number, { items, text }: Reading): keyof Pour | 
   const isNone =
     isListMark(item, text) ||
     countsPours(item, text) ||
+    countsOthers(items, at) ||
     countsPeople(item, text) ||
     isGroupNumber(item, text) ||
     isEach(item, items[at - 1]) ||

@@ -69,6 +69,8 @@ const isBareCount = (items: readonly Item[], at: number, text: string): boolean 
     (third?.letter === letters.recipe || amount.test(third?.letter ?? ''))
   )
     return true;
+  // "Twenty 30 g pots".
+  if (amount.test(next?.letter ?? '') && third?.letter === letters.container) return true;
   if (isOfName(items, at)) return true;
   return next?.letter === letters.of && third?.letter === letters.recipe
     ? true
@@ -84,9 +86,11 @@ const isCounting = ({ letter, fraction, value }: Item): boolean =>
 const bareCountAt = (items: readonly Item[], at: number, text: string): Run | undefined => {
   const item = items[at];
   if (!item) return undefined;
-  const isCode = text.charAt(item.to + 4) === '_' || !/[Rgv]/.test(items[at + 2]?.letter ?? '');
+  const isSized = items[at + 2]?.letter === letters.container;
+  const isCode = !isSized && (text.charAt(item.to + 4) === '_' || !/[Rgv]/.test(items[at + 2]?.letter ?? ''));
   const holders = items.find(({ letter }) => letter === letters.container)?.word ?? 'tins';
-  const said = isOfName(items, at) ? `${item.value} ${holders}` : `${item.value}${isCode ? '' : ' tins'}`;
+  const said =
+    isSized || isOfName(items, at) ? `${item.value} ${holders}` : `${item.value}${isCode ? '' : ' tins'}`;
   return { slot: slotOf('count', said, item), length: 1 };
 };
 

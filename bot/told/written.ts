@@ -92,7 +92,7 @@ const goneAlone = (reading: Reading, read: Read): Chosen | undefined => {
 /** A pour that is whole in itself, without the talk around it. */
 const pouredAlone = (reading: Reading, read: Read): Chosen | undefined => {
   const alone = pourAlone(reading);
-  const chosen = alone && read(alone.reading);
+  const chosen = alone && (read(alone.reading) ?? written(toldIn(alone.reading), read)?.chosen);
   if (!alone || chosen?.topic.name !== 'batch') return undefined;
   const over = alone.besides.map((words) => `I passed over "${echo(words)}".`);
   const made = withAssumed(chosen, over);

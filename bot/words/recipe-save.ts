@@ -40,9 +40,10 @@ const isTelling = (name: string): boolean => {
 /** "Body butter" is what makers call what they make, before it is a butter to melt. */
 const ofTheBody = /^(?:body|hand|foot|lip|face|heel) (?:butter|oil|wax|balm)$/i;
 
-/** "Jojoba bar", "Shea bar": what is poured as a bar. A bar of wax is bought. */
+/** "Jojoba bar", "Shea block": what is poured as one. A block of wax is bought. */
 const isBarOf = (name: string, ids: readonly string[]): boolean =>
-  /\bbars?$/i.test(name) && ids.every((id) => ingredientById(id)?.kind !== 'wax');
+  /\b(?:bar|block|slab|cake|puck|melt)s?$/i.test(name) &&
+  ids.every((id) => ingredientById(id)?.kind !== 'wax');
 
 /** A name that is a word of the reader's own, or an ingredient's, could never be told from it again. */
 export const nameTrouble = (name: string): Trouble | undefined => {

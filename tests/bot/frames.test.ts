@@ -69,7 +69,9 @@ const requestOf = async (text: string): Promise<unknown> => {
   };
   for (const line of book) await say(line);
   at += 3_600_000;
-  const { topic, request } = await say(text);
+  const reply = await say(text);
+  const { topic } = reply;
+  const request = 'request' in reply ? reply.request : undefined;
   const { why: _why, on, ...rest } = (request ?? {}) as Record<string, unknown>;
   return { topic, request: { ...rest, ...(on === '2027-01-05' ? {} : { on }) } };
 };

@@ -7,14 +7,14 @@ export const batch = `
 ! sold given bought took back binned dropped broke kept opened gift present sell weighs ordered wanted away spilled spilt reordered sent gone went to_the threw
 
 = poured {count} of {g} of {R}[ with lots {lots}][ on {date}]
-? poured made did done managed filled cast potted_up ladled decanted bottled jarred tinned
+? poured made did done managed filled cast potted_up ladled decanted bottled jarred tinned we_had i_had in_the_end standing stand sits today's_pot yesterday's_pot out_of_the_pot of_the_pot ended_up got_out_of finished turned_out
 &
 ! sold given bought took back binned dropped broke kept opened gift present ordered wanted away spilled spilt sent gone went_to threw cost costs price
 
 = poured {count} of {g} of {R}[ with lots {lots}] on {date}
 @ earlier
 &
-! make making meet meeting us workshop class course people compare compared like than show find see print heat scale what how cost costs price label labels need needs enough order ordered sold gave given bought took back binned kept opened
+! make making makes everyone everybody meet meeting us workshop class course people compare compared like than show find see print heat scale what how cost costs price label labels need needs enough order ordered sold gave given bought took back binned kept opened
 
 = poured {count} of {g} of {R}[ with lots {lots}] on {date}
 ? more another further extra additional also and then afterwards later
