@@ -14,6 +14,7 @@ const ofShelf =
 export const isPointed = ({ subject, sure }: Asked, { items, text, last }: Reading): boolean =>
   (subject.pointed === true &&
     (last === undefined || subject.assumed.length === 0 || benchTopics.has(last.topic))) ||
+  (sure && subject.kind === 'recipe' && /\blots\b|\bbatch\b/i.test(text)) ||
   (sure && (subject.kind === 'none' || /\bwho(?:m|se)?\b/i.test(text))) ||
   (subject.kind === 'ingredient' && ofShelf.test(text) && !items.some(({ letter }) => /[ncR]/.test(letter)));
 

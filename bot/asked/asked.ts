@@ -43,6 +43,7 @@ const asking = new RegExp(
     `${asker} (?:wants|needs|asks for|asked for)`,
     '(?:can|could|would|will) you|may i',
     listOf(orders),
+    "[^.?!]{0,60}\\b(?:should|would|'d) like to (?:see|know|have)",
     'name (?:the|all|every|each|me)|say me|let (?:me|us) (?:know|see|have)|remind me|report (?:the|on)|look up|call back',
     "i (?:need|want|would like|should like|'d like|have) to (?:know|see|find|tell)|i'd like to (?:know|see)|i need|we need",
     "i (?:wonder|was wondering|am wondering|forgot|forget|can't remember|cannot remember)",

@@ -81,7 +81,7 @@ export const facetsOfThings: readonly Facet[] = [
   },
   {
     cue: /\b(?:history|log|journal|story|changes?|changed|entries)\b|\bwho(?: has| was it that| was it who)? (?:last )?(?:wrote|written|entered|edited|touched|altered|recorded|noted|weighed|opened|counted|corrected)\b|\bwho did\b.{0,16}\b(?:write|enter|record|note|change)\b|\bwritten (?:down )?(?:about|of|on|for)\b|\bwhat(?:'s| has| was)? (?:all )?(?:happened|been done|done) (?:to|with)\b|\bby whom\b.{0,24}\b(?:entered|written|changed|opened|recorded)\b/i,
-    sure: /\bwho\b/i,
+    sure: /\bwho\b|\b(?:been|was) done (?:to|with)\b/i,
     of: {
       lot: history,
       batch: history,
@@ -109,12 +109,12 @@ export const facetsOfThings: readonly Facet[] = [
   },
   {
     cue: new RegExp(
-      `\\b${people}\\b|\\b(?:recipients|receivers|buyers|holders|takers)\\b|\\b(?:any|some)(?:one|body)\\b.{0,20}\\b(?:had|has|have|got|get|taken?|took|received?|bought)\\b|\\bin (?:whose|what|which) hands\\b`,
+      `\\b${people}\\b|\\b(?:recipients|receivers|buyers|holders|takers|distribution|distributed)\\b|\\b(?:any|some)(?:one|body)\\b.{0,20}\\b(?:had|has|have|got|get|taken?|took|received?|bought)\\b|\\bin (?:whose|what|which) hands\\b`,
       'i',
     ),
     never:
       /\b(?:where (?:can|could|do|should)|supplied|supplies|brought|bought|delivered|sold us)\b|\bbest before\b|\bwhere\b.{0,20}\b(?:kept|stored|shelf|put it)\b|\bwho\b.{0,20}\b(?:should|could|can|will)\b/i,
-    sure: /\b(?:who|whom|who's|whos|where)\b/i,
+    sure: /\b(?:who|whom|who's|whos|where|distribution|distributed)\b/i,
     of: {
       lot: trace,
       batch: trace,
@@ -124,7 +124,7 @@ export const facetsOfThings: readonly Facet[] = [
   },
   {
     cue: /\b(?:its|their|which|what|the) dates?\b|(?:^|: )dates?\b|\b(?:keep|last|hold|stay)s?\b.{0,16}\b(?:till|until|to|through|beyond|past)\b|\bhow many (?:days|weeks|months)\b|\b(?:until|till|up to|by) (?:when|what|which)\b|\b(?:when|how long|what date|which date|what day|what's the date|how soon|by when|what month)\b.{0,50}\b(?:good|expir\w+|goe?s?|go off|ends?|out|keeps?|lasts?|last|use|used|off|over|finish|bad|till|until|use[- ]by|best|sell|last|turn)\b|\b(?:best[- ]before|use[- ]by|sell[- ]by|shelf[- ]life|expiry|expir\w+|out of date|past (?:its|their|it)|(?:good|fit|fine|safe|okay|ok)\b.{0,24}\b(?:until|till|through)|still (?:good|ok|okay|fine|usable|safe|in date|alright)|good (?:until|till|for)|ok(?:ay)? to (?:use|sell|give)|go(?:es|ne|ing)? off|(?:with)?in date)\b/i,
-    sure: /\b(?:until|till|up to|by|to) (?:when|(?:what|which) (?:date|day|month))\b|^\W*(?:and )?(?:its|their) dates?\b|\b(?:keep|last|hold|stay)s?\b.{0,16}\b(?:till|until|through|beyond|past)\b|\b(?:good|fit|fine|safe|okay|ok)\b.{0,24}\b(?:until|till|through)\b|\bstill (?:good|ok|okay|fine|usable|safe)\b/i,
+    sure: /\b(?:until|till|up to|by|to) (?:when|(?:what|which) (?:date|day|month))\b|^\W*(?:and )?(?:its|their) dates?\b|^\W*(?:[\w-]+: )?dates?\W*$|\b(?:keep|last|hold|stay)s?\b.{0,16}\b(?:till|until|through|beyond|past)\b|\b(?:good|fit|fine|safe|okay|ok)\b.{0,24}\b(?:until|till|through)\b|\bstill (?:good|ok|okay|fine|usable|safe)\b/i,
     of: {
       lot: dueOfCode,
       lots: dueOfCodes,
@@ -140,12 +140,12 @@ export const facetsOfThings: readonly Facet[] = [
       'i',
     ),
     never: /\b(?:recipe|version|left|remain\w*|how much)\b/i,
-    sure: /\binside\b|\blots? (?:of|for|behind|in)\b|\b(?:which|what|the)\b.{0,24}\b(?:lots?|supplies|ingredients)\b.{0,24}\b(?:into|in|used?)\b/i,
+    sure: /\b(?:list|name|tell|show)\b.{0,16}\blots\b|\binside\b|\blots? (?:of|for|behind|in)\b|\b(?:which|what|the)\b.{0,24}\b(?:lots?|supplies|ingredients)\b.{0,24}\b(?:into|in|used?)\b/i,
     of: { batch: trace, recipe: ofBatch(trace), lot: ifMade },
   },
   {
-    sure: /\b(?:which|what|how many) (?:batch(?:es)?|pours)\b/i,
-    cue: /\b(?:batch(?:es)?|pours?|balms?|salves?|products?|anything|everything|into (?:what|which)|used (?:in|for|up in)|uses?|used|went (?:into|in)|go(?:ne)? (?:into|in)|end(?:ed)? up|made (?:from|with|out of)|contain\w*|in (?:any|which|what)|for what|what for)\b/i,
+    sure: /\b(?:which|what|how many) (?:batch(?:es)?|pours)\b|\bwhat (?:is|are|was|were)\b[^?]{0,40} in(?=\W*$|, | besides| else| too)/i,
+    cue: /\b(?:batch(?:es)?|pours?|balms?|salves?|products?|anything|everything|what (?:is|are|was|were)\b[^?]{0,40} in(?=\W*$|, | besides| else| too)|into (?:what|which)|used (?:in|for|up in)|uses?|used|went (?:into|in)|go(?:ne)? (?:into|in)|end(?:ed)? up|made (?:from|with|out of)|contain\w*|in (?:any|which|what)|for what|what for)\b/i,
     never: /\b(?:left|remain\w*|still)\b|\bhow much\b/i,
     of: { lot: trace },
   },

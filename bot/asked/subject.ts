@@ -135,6 +135,9 @@ const all = (...found: readonly (Subject | undefined)[]) => found.flatMap((each)
 const ofPlace = (reading: Reading): readonly Subject[] | undefined => {
   const place = placeNamed(reading);
   if (!place) return undefined;
+  // "Has any of it been handed to the fire brigade?"
+  const batch = /\bit\b/i.test(reading.text) ? spoken(reading) : undefined;
+  if (batch?.kind === 'batch') return [batch];
   return asksOfPlace.test(reading.text) || isOnlyAsking(readingWithout(reading, [place]))
     ? [{ kind: 'place', name: place.name, assumed: [] }]
     : [];
