@@ -60,13 +60,17 @@ export const facetsOfThings: readonly Facet[] = [
     of: { lot: lotPage },
   },
   {
-    cue: /\b(?:react\w*|rash(?:es)?|itch\w*|complain\w*|complaints?|swell\w*|sore|trouble with|problems? with|bad skin)\b/i,
+    cue: /\b(?:react\w*|rash(?:es)?|itch\w*|complain\w*|complaints?|swell\w*|sore|trouble with|problems? with|bad skin|happened before)\b/i,
     of: { batch: reactions, recipe: ofBatch(reactions) },
   },
   {
     cue: /\brecall|\bcall(?:s|ed|ing)?\b.{0,24}\bback\b|\bwithdraw\w*|\bsheet\b|\b(?:have|need|ought|must|should|would)\b.{0,20}\b(?:call|ring|phone|warn|inform|tell|notify|contact)\b/i,
     sure: /\brecall|\bcall(?:s|ed|ing)?\b.{0,24}\bback\b|\bwithdraw/i,
     of: { lot: sheet, batch: sheet, recipe: ofBatch(sheet) },
+  },
+  {
+    cue: /\b(?:under|below) (?:its|the|our|a) (?:mark|minimum|limit|warning)\b|\brunning (?:low|short|out)\b/i,
+    of: { ingredient: () => ({ topic: 'stock', request: { action: 'list', which: 'low' } }) },
   },
   {
     cue: /\b(?:worry|worried|worries|concerned|affected|in danger|suspect)\b.{0,20}\b(?:about|by|over)?|\b(?:still )?out (?:there|in the (?:world|open))\b|\bwhat (?:has |have )?(?:happened|became|become) (?:to|of) (?:the |our |all )*(?:tins|jars|pots|sticks|tubes)\b/i,
@@ -123,8 +127,8 @@ export const facetsOfThings: readonly Facet[] = [
     },
   },
   {
-    cue: /\b(?:its|their|which|what|the) dates?\b|(?:^|: )dates?\b|\b(?:keep|last|hold|stay)s?\b.{0,16}\b(?:till|until|to|through|beyond|past)\b|\bhow many (?:days|weeks|months)\b|\b(?:until|till|up to|by) (?:when|what|which)\b|\b(?:when|how long|what date|which date|what day|what's the date|how soon|by when|what month)\b.{0,50}\b(?:good|expir\w+|goe?s?|go off|ends?|out|keeps?|lasts?|last|use|used|off|over|finish|bad|till|until|use[- ]by|best|sell|last|turn)\b|\b(?:best[- ]before|use[- ]by|sell[- ]by|shelf[- ]life|expiry|expir\w+|out of date|past (?:its|their|it)|(?:good|fit|fine|safe|okay|ok)\b.{0,24}\b(?:until|till|through)|still (?:good|ok|okay|fine|usable|safe|in date|alright)|good (?:until|till|for)|ok(?:ay)? to (?:use|sell|give)|go(?:es|ne|ing)? off|(?:with)?in date)\b/i,
-    sure: /\b(?:until|till|up to|by|to) (?:when|(?:what|which) (?:date|day|month))\b|^\W*(?:and )?(?:its|their) dates?\b|^\W*(?:[\w-]+: )?dates?\W*$|\b(?:keep|last|hold|stay)s?\b.{0,16}\b(?:till|until|through|beyond|past)\b|\b(?:good|fit|fine|safe|okay|ok)\b.{0,24}\b(?:until|till|through)\b|\bstill (?:good|ok|okay|fine|usable|safe)\b/i,
+    cue: /\b(?:its|their|which|what|the) dates?\b|(?:^|: )dates?\b|\b(?:keep|last|hold|stay)s?\b.{0,16}\b(?:till|until|to|through|beyond|past)\b|\bhow many (?:days|weeks|months)\b|\b(?:until|till|up to|by) (?:when|what|which)\b|\b(?:when|how long|what date|which date|what day|what's the date|how soon|by when|what month)\b.{0,50}\b(?:good|expir\w+|goe?s?|go off|ends?|out|keeps?|lasts?|last|use|used|off|over|finish|bad|till|until|use[- ]by|best|sell|last|turn)\b|\b(?:best[- ]before|use[- ]by|sell[- ]by|shelf[- ]life|expiry|expir\w+|out of date|past (?:its|their|it)|(?:good|fit|fine|safe|okay|ok)\b.{0,24}\b(?:until|till|through)|still (?:good|ok|okay|fine|usable|safe|in date|alright)|good (?:until|till|for)|ok(?:ay)? to (?:use|sell|give)|go(?:es|ne|ing)? off|(?:with)?in date|(?:all right|alright|ok|okay|fine|good|safe|fit) (?:to|for) (?:us|use|sell|give|another))\b/i,
+    sure: /\b(?:until|till|up to|by|to) (?:when|(?:what|which) (?:date|day|month))\b|^\W*(?:and )?(?:its|their) dates?\b|^\W*(?:[\w-]+: )?dates?\W*$|\b(?:keep|last|hold|stay)s?\b.{0,16}\b(?:till|until|through|beyond|past)\b|\b(?:good|fit|fine|safe|okay|ok)\b.{0,24}\b(?:until|till|through)\b|\bstill (?:good|ok|okay|fine|usable|safe)\b|\b(?:all right|alright|ok|okay|fine|safe|fit) (?:to|for) (?:use|sell|another)\b/i,
     of: {
       lot: dueOfCode,
       lots: dueOfCodes,
@@ -144,7 +148,7 @@ export const facetsOfThings: readonly Facet[] = [
     of: { batch: trace, recipe: ofBatch(trace), lot: ifMade },
   },
   {
-    sure: /\b(?:which|what|how many) (?:batch(?:es)?|pours)\b|\bwhat (?:is|are|was|were)\b[^?]{0,40} in(?=\W*$|, | besides| else| too)/i,
+    sure: /\b(?:which|what|how many) (?:batch(?:es)?|pours)\b(?! (?:are there|do we have|have we)\b)|\bwhat (?:is|are|was|were)\b[^?]{0,40} in(?=\W*$|, | besides| else| too)/i,
     cue: /\b(?:batch(?:es)?|pours?|balms?|salves?|products?|anything|everything|what (?:is|are|was|were)\b[^?]{0,40} in(?=\W*$|, | besides| else| too)|into (?:what|which)|used (?:in|for|up in)|uses?|used|went (?:into|in)|go(?:ne)? (?:into|in)|end(?:ed)? up|made (?:from|with|out of)|contain\w*|in (?:any|which|what)|for what|what for)\b/i,
     never: /\b(?:left|remain\w*|still)\b|\bhow much\b/i,
     of: { lot: trace },

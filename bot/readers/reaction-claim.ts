@@ -49,7 +49,7 @@ const loose = /(?:[\s,;:.-]|\b(?:after|from|to|with|using|of|on|the|batch|lot|ti
 
 /** "Please make a note of it": said of a reaction, it is no note of the batch. */
 const toBeNoted =
-  /[\s,;.]*\b(?:and |so )?(?:(?:can|could|would|will) (?:you|we) )?(?:please |kindly )?(?:(?:make|take|jot|put) (?:down )?a note of (?:it|that|this)|(?:write|put|note|jot) (?:it|that|this) down|record (?:it|that|this)|note (?:it|that|this)(?: down)?)\b(?: as an? (?:adverse )?reaction)?(?: please)?\??/i;
+  /[\s,;.]*\b(?:and |so )?(?:(?:can|could|would|will) (?:you|we) )?(?:please |kindly )?(?:(?:make|take|jot|put) (?:down )?a note of (?:it|that|this)|(?:write|put|note|jot) (?:it|that|this) down|(?:record|log|file|register|enter) (?:it|that|this)|note (?:it|that|this)(?: down)?)\b(?: as an? (?:adverse )?reaction)?(?: please)?\??/i;
 
 /** What happened in the maker's words, without codes, dates, contact and the words that only ask to write it down. */
 const toldIn = (text: string): Told => {
