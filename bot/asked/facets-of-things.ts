@@ -73,7 +73,7 @@ export const facetsOfThings: readonly Facet[] = [
     of: { ingredient: () => ({ topic: 'stock', request: { action: 'list', which: 'low' } }) },
   },
   {
-    cue: /\b(?:worry|worried|worries|concerned|affected|in danger|suspect)\b.{0,20}\b(?:about|by|over)?|\b(?:still )?out (?:there|in the (?:world|open))\b|\bwhat (?:has |have )?(?:happened|became|become) (?:to|of) (?:the |our |all )*(?:tins|jars|pots|sticks|tubes)\b/i,
+    cue: /\b(?:worry|worried|worries|concerned|affected|in danger|suspect)\b|\b(?:still )?out (?:there|in the (?:world|open))\b|\bwhat (?:has |have )?(?:happened|became|become) (?:to|of) (?:the |our |all )*(?:tins|jars|pots|sticks|tubes)\b/i,
     never: /\bbest before\b|\bdates?\b|\breactions?\b/i,
     sure: /\b(?:worry|worried|affected|concerned)\b|\bout there\b|\b(?:tins|jars|pots|sticks|tubes)\b/i,
     of: { lot: trace, batch: trace, recipe: ofBatch(trace) },
