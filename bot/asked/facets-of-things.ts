@@ -33,7 +33,7 @@ const ifMade = (subject: Subject, reading: Reading): Wish | undefined =>
 const twoOfBatch = new RegExp(
   [
     '^(?=.*\\b(?:expir\\w+|best[- ]before|use[- ]by|(?:good|keep|keeps|last|lasts) (?:until|till|for|to)|(?:until|till) when|end(?:s)?|go(?:es)? off)\\b)',
-    '(?=.*\\b(?:how many|left|still have|have (?:we|i)|(?:we|i) have|remain\\w*|made|poured|how old|in stock)\\b)',
+    '(?=.*\\b(?:how (?:many|much)|left|still have|have (?:we|i)|(?:we|i) have|remain\\w*|made|poured|how old|in stock)\\b)',
   ].join(''),
   'i',
 );
@@ -46,7 +46,7 @@ export const facetsOfThings: readonly Facet[] = [
     cue: twoOfBatch,
     never: /\b(?:who|whom|where|react\w*|rash|recall)\b/i,
     sure: twoOfBatch,
-    of: { batch: batchPage, recipe: ofBatch(batchPage) },
+    of: { batch: batchPage, lot: lotPage, recipe: ofBatch(batchPage) },
   },
   {
     cue: /\b(?:is|are)\b.{0,30}\bback (?:to|at|as|on|up to) (?:what|where|how|its|their|the old|normal)\b|\b(?:as|what|how) (?:it|they) (?:was|were|had been) before\b|\b(?:right|correct|in order) again\b/i,
@@ -157,7 +157,7 @@ export const facetsOfThings: readonly Facet[] = [
     cue: /\bleft (?:the|our|my) (?:house|school|shop|building|kitchen|hall|shed|stall|workshop|bench)\b|\b(?:given|gave|give|sold|sell|handed|donated|out|gone|gifted|went|passed on)\b/i,
     sure: /\bleft (?:the|our|my)\b|\bgone out\b|\bhanded out\b/i,
     never:
-      /\bhow much\b(?!.*\bout of (?:the|our) house)|\bout of (?:the|my|our|those) (?:tins|jars|pots|sticks|tubes)\b|\bhow many\b.{0,24}\bwith (?:me|us)\b|\bleft\b(?! (?:the|our|my)\b)|\bremain\w*|\bsold out\b|\bout of (?:date|stock)\b/i,
+      /\bhow much\b(?!.*\bout of (?:the|our) house)|\bout of (?:the|my|our|those) (?:tins|jars|pots|sticks|tubes)\b|\bhow many\b.{0,24}\bwith (?:me|us)\b|\bleft\b(?! (?:the|our|my)\b)|\bremain\w*|\bsold out\b|\ball (?:sold|gone|given away)\b|\bout of (?:date|stock)\b/i,
     of: {
       lot: trace,
       batch: trace,
@@ -166,7 +166,7 @@ export const facetsOfThings: readonly Facet[] = [
   },
   {
     sure: /\bhow many\b.{0,60}\b(?:should find|should be|i have|have i|we have|in (?:the|my|our) (?:drawer|cupboard|box|shed|house|bag|basket|larder))\b|\bhow (?:much|many)\b.{0,40}\b(?:left|remain\w*|still|with (?:me|us)|on (?:the|my|our) shelf)\b/i,
-    cue: /\b(?:left|remain\w*|still|rest|stock|here|at home|with (?:me|us)|should find|in (?:the|my|our) (?:own )?\w+|balance|total|reserves?|supply|summary|amount|quantity|status|level|enough|empty|finished|used up|in (?:the )?(?:house|stock|cupboard|store|shelf)|on (?:the|my|our) (?:shelf|bench)|how (?:much|many|full|far)|how(?:'s| is| are|s)\b.{0,40}\b(?:doing|looking|holding up|going|getting on)|have (?:we|i)|do (?:we|i) have|got|any)\b/i,
+    cue: /\b(?:left|remain\w*|still|sold out|all (?:sold|gone|given away)|rest|stock|here|at home|with (?:me|us)|should find|in (?:the|my|our) (?:own )?\w+|balance|total|reserves?|supply|summary|amount|quantity|status|level|enough|empty|finished|used up|in (?:the )?(?:house|stock|cupboard|store|shelf)|on (?:the|my|our) (?:shelf|bench)|how (?:much|many|full|far)|how(?:'s| is| are|s)\b.{0,40}\b(?:doing|looking|holding up|going|getting on)|have (?:we|i)|do (?:we|i) have|got|any)\b/i,
     never:
       /\b(?:price|cost|pay|worth|substitute|instead|replace|melt\w*|need|should|take|per|recipe|workshop|class|people|loss|drops?)\b/i,
     of: {

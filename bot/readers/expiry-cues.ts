@@ -94,17 +94,17 @@ export const dueCue = new RegExp(
 );
 
 const otherWords = [
-  ...String.raw`bought pour gave label labels scale cost prices? workshop claim save recipe melts? limit sets?
+  ...`bought pour gave label labels scale cost prices? workshop claim save recipe melts? limit sets?
     limits decides? determines? change correct`.split(/\s+/),
-  String.raw`poured(?! on)`,
-  String.raw`give away`,
-  String.raw`(?<!be )sold`,
+  'poured(?! on)',
+  'give away',
+  '(?<!be )sold',
   String.raw`say(?! (?:by|before|until|till|on|in|within)\b)`,
-  String.raw`keep (?:every|all)`,
-  String.raw`how long (?:does|do|will|would|is|are|can|could|should)`,
-  String.raw`shelf life`,
-  String.raw`keeps? for`,
-  String.raw`should be(?! (?:used|sold|finished|eaten|gone))`,
+  'keep (?:every|all)',
+  'how long (?:does|do|will|would|is|are|can|could|should)',
+  'shelf life',
+  'keeps? for',
+  'should be(?! (?:used|sold|finished|eaten|gone))',
 ].join('|');
 /** These belong to other topics: how long something keeps, setting a date, what a pour was. */
 export const elsewhere = new RegExp(
