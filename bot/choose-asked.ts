@@ -10,10 +10,11 @@ const benchTopics: ReadonlySet<string> = new Set(['batch', 'stock', 'trace', 'ex
 
 /** "How much beeswax have I still got": what stands on the shelf is meant, whatever else the words could be. */
 const ofShelf =
-  /\b(?:our|my|the) (?:total|balance|reserves?|supply|holdings?) of\b|\bin (?:the |our |my )?(?:house|stock|store|cupboard|shed|larder)\b|\bon (?:the|our|my) shel(?:f|ves)\b|\bhow much\b.{0,40}\b(?:still|left|have (?:we|i)(?: still)? got|do (?:we|i) (?:still )?have|remain\w*)\b/i;
+  /\b(?:under|below) (?:its|the|our|a) (?:mark|minimum|limit)\b|\b(?:our|my|the) (?:total|balance|reserves?|supply|holdings?) of\b|\bin (?:the |our |my )?(?:house|stock|store|cupboard|shed|larder)\b|\bon (?:the|our|my) shel(?:f|ves)\b|\bhow much\b.{0,40}\b(?:still|left|have (?:we|i)(?: still)? got|do (?:we|i) (?:still )?have|remain\w*)\b/i;
 export const isPointed = ({ subject, sure }: Asked, { items, text, last }: Reading): boolean =>
   (subject.pointed === true &&
     (last === undefined || subject.assumed.length === 0 || benchTopics.has(last.topic))) ||
+  (sure && subject.kind === 'recipe' && /\blots\b|\bbatch\b/i.test(text)) ||
   (sure && (subject.kind === 'none' || /\bwho(?:m|se)?\b/i.test(text))) ||
   (subject.kind === 'ingredient' && ofShelf.test(text) && !items.some(({ letter }) => /[ncR]/.test(letter)));
 

@@ -43,6 +43,7 @@ const asking = new RegExp(
     `${asker} (?:wants|needs|asks for|asked for)`,
     '(?:can|could|would|will) you|may i',
     listOf(orders),
+    "[^.?!]{0,60}\\b(?:should|would|'d) like to (?:see|know|have)",
     'name (?:the|all|every|each|me)|say me|let (?:me|us) (?:know|see|have)|remind me|report (?:the|on)|look up|call back',
     "i (?:need|want|would like|should like|'d like|have) to (?:know|see|find|tell)|i'd like to (?:know|see)|i need|we need",
     "i (?:wonder|was wondering|am wondering|forgot|forget|can't remember|cannot remember)",
@@ -53,7 +54,7 @@ const asking = new RegExp(
 );
 /** Advice, plans and sums are for others. */
 const elsewhere =
-  /\b(?:(?:should|shall) (?:i|we)|would it|what if|if we|would have|instead of|replace|substitute|swap|recipe for|melt(?:s|ing)?|labels?|stickers?|scale|design|workshop|where (?:can|could|do|should) (?:i|we)|margin|profit|charge|price (?:for|per)|undo|export|correct)\b/i;
+  /\b(?:(?:should|shall) (?:i|we)|would it|what if|if we|would have|instead of|replace|substitute|swap|recipe for|melt(?:s|ing)?|labels?|stickers?|scale|design|workshop|where (?:can|could|do|should) (?:i|we)|margin|profit|charge|price (?:for|per)|undo|export|correct|(?:log|file|record|note|enter|register) (?:it|this|that))\b/i;
 
 const coded = '(?:\\d\\d-[a-z]{4,6}|[a-z]{1,6}-?\\d{1,6})';
 /** "LN4 and KB2: dates please". */

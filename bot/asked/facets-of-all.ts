@@ -13,7 +13,7 @@ const toSell =
 export const facetsOfAll: readonly Facet[] = [
   { cue: out, of: { none: () => ({ topic: 'trace', request: {} }) } },
   {
-    cue: /\b(?:pass(?:es|ing)? (?:its|their|the) (?:dates?|best)|(?:won't|will not|doesn't|not) (?:make it|last|keep|see)|no longer (?:be )?(?:good|usable|fine|safe|ok|okay)|(?:days|weeks|months?) or less|items?|laps\w+|spoil\w*|use up|used up|goes first|go first|first to|(?:be|is|are) (?:over|off|gone)\b.{0,12}\b(?:by|before|on)|over (?:its |their |the )?(?:best|date)|go(?:es|ing)? stale|date-?wise|oldest|must use|have to use|becom\w+ (?:too )?old|run(?:s|ning)? out\b|must be used|has to be used|have to be used|need(?:s)? (?:to be )?us(?:ed|ing)|go(?:es|ing)? (?:off|bad|out of date)|expir\w+|best[- ]before|use[- ]by|dates?|due|last day)\b/i,
+    cue: /\b(?:pass(?:es|ing)? (?:its|their|the) (?:dates?|best)|(?:won't|will not|doesn't|not) (?:make it|last|keep|see)|no longer (?:be )?(?:good|usable|fine|safe|ok|okay)|(?:days|weeks|months?) or less|items?|com(?:es?|ing) to (?:its|their|an) end|laps\w+|perish\w*|spoil\w*|use up|used up|goes first|go first|first to|(?:be|is|are) (?:over|off|gone)\b.{0,12}\b(?:by|before|on)|over (?:its |their |the )?(?:best|date)|go(?:es|ing)? stale|date-?wise|oldest|must use|have to use|becom\w+ (?:too )?old|run(?:s|ning)? out\b|must be used|has to be used|have to be used|need(?:s)? (?:to be )?us(?:ed|ing)|go(?:es|ing)? (?:off|bad|out of date)|expir\w+|best[- ]before|use[- ]by|dates?|due|last day)\b/i,
     sure: /\brun(?:s|ning)? out\b|(?<!\bin stock )\bover (?:its |their |the )?date\b|\b(?:must|have to) use\b|\boldest\b|\b(?:won't|will not) (?:make|last|keep|see)|\bpass(?:es|ing)? (?:its|their)\b/i,
     never: /\b(?:poured?|made|bought|out of stock|remind\w*|price|cost|workshop)\b/i,
     of: { none: dueIn },
@@ -36,7 +36,7 @@ export const facetsOfAll: readonly Facet[] = [
     of: { none: () => ({ topic: 'batch', request: { action: 'list', which: 'open' } }) },
   },
   {
-    cue: /\b(?:stock|shelf|shelves|inventory|supplies)\b/i,
+    cue: /\b(?:stock|shelf|shelves|inventory|supplies|raw materials?)\b/i,
     never: /\b(?:out of|life|tins?|jars?|pots?|batch(?:es)?)\b/i,
     of: { none: () => ({ topic: 'stock', request: { action: 'list' } }) },
   },
@@ -47,7 +47,8 @@ export const facetsOfAll: readonly Facet[] = [
     of: { none: () => ({ topic: 'stock', request: { action: 'list', which: 'low' } }) },
   },
   {
-    cue: /\b(?:extract|entries|log|journal|history|written|entered|recorded|changes?|changed|happened)\b/i,
+    cue: /\b(?:extract|entries|log|journal|history|written|entered|record(?:ed)?|write down|enter|note down|changes?|changed|happened)\b/i,
+    sure: /\bwhat (?:did|have|has|was) (?:we|i|you|they)\b/i,
     of: { none: changesIn },
   },
 ];

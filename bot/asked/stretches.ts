@@ -33,7 +33,7 @@ export const dueIn = (_: Subject, reading: Reading): Wish | undefined => {
   );
   const said = periodIn(text === reading.text ? reading : readAgain(text, reading));
   if (said?.trouble || (!said && !oldest.test(text))) return undefined;
-  const { period, from, until } = said ?? { period: 'soon' };
+  const { period, from, until } = said ?? { period: /\boldest\b/i.test(text) ? 'all' : 'soon' };
   return { topic: 'expiry', request: { action: 'due', ...defined({ period, from, until }) } };
 };
 

@@ -40,7 +40,7 @@ const ofMade = /\b(?:made|make|poured?|tins|jars|pots|sticks|tubes)\b/i;
 
 /** "Which of the two did the tea room get". */
 const asksOfPlace =
-  /\b(?:which|what|how many|any|tins?|jars?|pots?|sticks?|tubes?)\b.{0,60}\b(?:get|got|take|took|taken|receive[d]?|buy|bought|hold|holds)\b/i;
+  /\b(?:does|do|did|has|have)\b.{0,60}\b(?:tins?|jars?|pots?|sticks?|tubes?)\b|\b(?:which|what|how many|any|tins?|jars?|pots?|sticks?|tubes?)\b.{0,60}\b(?:get|got|take|took|taken|receive[d]?|buy|bought|hold|holds)\b/i;
 
 const kindOf = ({ bench }: Reading, code: string): 'lot' | 'batch' =>
   bench.batches.has(lotKey(code)) ? 'batch' : 'lot';
@@ -120,9 +120,13 @@ const onlyBatch = (reading: Reading): Subject | undefined => {
     : undefined;
 };
 
+/** "Does anything else end in March", "what did we record": not of what was spoken of. */
+const ofOthers =
+  /\b(?:any|some|every)thing else\b|\bwhat else (?:is|are|has|have|will|do we)\b|\bwhat (?:did|have|has|was)\b.{0,20}\b(?:record(?:ed)?|written|write|enter(?:ed)?|noted?|changed?)\b/i;
+
 const spoken = (reading: Reading): Subject | undefined => {
   const code = spokenLot(reading);
-  if (code === undefined) return undefined;
+  if (code === undefined || ofOthers.test(reading.text)) return undefined;
   const pointed = spokenWords.test(reading.text);
   if (!pointed && (reading.tokens.length > mostTokens || !isOnlyAsking(withoutWhere(reading))))
     return undefined;
@@ -135,6 +139,9 @@ const all = (...found: readonly (Subject | undefined)[]) => found.flatMap((each)
 const ofPlace = (reading: Reading): readonly Subject[] | undefined => {
   const place = placeNamed(reading);
   if (!place) return undefined;
+  // "Has any of it been handed to the fire brigade?"
+  const batch = /\bit\b/i.test(reading.text) ? spoken(reading) : undefined;
+  if (batch?.kind === 'batch') return [batch];
   return asksOfPlace.test(reading.text) || isOnlyAsking(readingWithout(reading, [place]))
     ? [{ kind: 'place', name: place.name, assumed: [] }]
     : [];

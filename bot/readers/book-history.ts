@@ -104,7 +104,8 @@ const squeezed = (text: string): string => text.replace(/\s+/g, ' ').replace(/^[
 export const claimHistory = (text: string, reading: Reading): Claim | undefined =>
   asksBuyers(text, reading) ? undefined : claimPast(text, reading);
 
-const andMember = /^(?:and|what about|how about|or) (?:what about )?(?<who>\p{Lu}[\p{L}\p{N}_.-]{0,39})$/u;
+const andMember =
+  /^(?:and|what about|how about|or) (?:what about |by |from |of )?(?<who>\p{Lu}[\p{L}\p{N}_.-]{0,39})$/u;
 
 /** "And Tom?", "and in May?", "and of K12": the same question of another. */
 const claimNext = (text: string, reading: Reading): Claim | undefined => {

@@ -67,6 +67,9 @@ const requestOf = (
     (about.ingredient ?? about.recipe) !== undefined;
   const whole = (about.lots !== undefined || asksWhen) && said === undefined;
   // Whether one lot is out of date is answered with its date.
+  const asksGood =
+    about.lots && /\bstill (?:be )?(?:good|ok|okay|alright|fine|usable|safe|in date)\b/i.test(text);
+  if (asksGood) return { action: 'due', period: 'all', ...about };
   const asked = about.lots && period === 'overdue' ? 'all' : period;
   const soon = asked ?? from ?? until ?? (whole ? 'all' : undefined) ?? 'soon';
   return {
@@ -189,10 +192,10 @@ const claimFollowUp = (reading: Reading): Claim | undefined => {
 /** "Turn them off", after the reminder was spoken of. */
 const claimOffAgain = ({ last, text }: Reading): Claim | undefined => {
   const spoken = last?.topic === 'expiry' && /^(?:set|show)$/.test(String(last.request.action));
-  return spoken && turnOff.test(text) ? claim({ action: 'stop' }, 3) : undefined;
+  return spoken && turnOff.test(text) ? claim({ action: 'stop' }, 3.5) : undefined;
 };
 const turnOff =
-  /^\W*(?:(?:ok|please|then|so|and|now|no|actually|can you|could you|well)\b\W*)*(?:(?:turn|switch|put) (?:them|it|that|those)(?: all)? off|(?:stop|cancel|end) (?:them|it|that|those)|off)(?: (?:again|please|now|then|thanks))*\W*$/i;
+  /^\W*(?:(?:ok|please|then|so|and|now|no|actually|can you|could you|well)\b\W*)*(?:(?:turn|switch|put) (?:them|it|that|those)(?: all)? off|(?:stop|cancel|end) (?:them|it|that|those)|off)(?:,? (?:again|please|now|then|thanks|thank you))*\W*$/i;
 
 /** "The reminder an hour later, please." */
 const claimShift = ({ text, bench }: Reading): Claim | undefined =>

@@ -185,7 +185,7 @@ const startOf = ({ future, whole }: DaySaid): string =>
   whole === 'year' ? `${future.slice(0, 4)}-01-01` : `${future.slice(0, 7)}-01`;
 
 /** "What will have expired by October" is not over yet. */
-const ahead = /\b(?:will|going to)\b|\w'll\b/i;
+const ahead = /\b(?:will|shall|going to)\b|\w'll\b/i;
 
 /** What stretch of time a message asks about, if it says so. */
 export const periodIn = (reading: Reading): PeriodSaid | undefined => {

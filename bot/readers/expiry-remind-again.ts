@@ -56,7 +56,8 @@ const additional = /\b(?:too|as well|on top|besides)\W*$|\balso\b|^\W*and\b/i;
 
 /** "And a week ahead too": beside the days that stand. */
 const besides = (made: Claim, text: string, reminder: Reminder | undefined): Claim => {
-  if (made.kind !== 'request' || !reminder || !additional.test(text)) return made;
+  if (made.kind !== 'request' || !reminder || !additional.test(text) || /\binstead\b/i.test(text))
+    return made;
   const { leadDays, hour } = made.request;
   if (!Array.isArray(leadDays) || hour !== undefined) return made;
   const days = [...new Set([...reminder.leadDays, ...(leadDays as number[])])].sort((a, b) => b - a);

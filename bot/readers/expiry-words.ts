@@ -43,7 +43,7 @@ export const remindWords = set(`
 
 /** Words around an answer to something due. */
 export const answerWords = set(`
-  reminder reminders message done with is are was were it's its used up use finished finish all gone empty now lot lots batch batches no number the a an of and we i have has had been
+  am i'm need mention bother more anymore further reminder reminders message done with is are was were it's its used up use finished finish all gone empty now lot lots batch batches no number the a an of and we i have has had been
   remind reminded us me ask asked again about in on for until till after next week weeks day days month months later snooze put off postpone dealt sorted
   please it them those everything every everyone due items item things thing tick cross mark as completely just that's that this these one ones today already
   have has looked look checked check seen see over at into from list tins tin off to another leave wait let can may should must present not yet time few couple more come back hide skip till

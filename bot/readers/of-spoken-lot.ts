@@ -44,7 +44,7 @@ const onlyLotOf = (id: unknown, bench: Bench): string | undefined => {
 
 /** Questions that leave out what they are about: "how many are out", "who poured it". */
 const questions =
-  /\?\s*$|^\W*(?:(?:and|so|but|ok|then|now|please)\b\W*)*(?:who|whom|whose|what|which|where|when|why|how|is|are|was|were|did|has|have|any|anything|from)\b/i;
+  /\?\s*$|^\W*(?:(?:and|so|but|ok|then|now|please)\b\W*)*(?:who|whom|whose|what|which|where|when|why|how|is|are|was|were|did|has|have|any|anything|from|print|prepare|let me (?:have|see)|give me)\b/i;
 
 /** The batch or lot that was spoken of just before, where it was one. */
 export const spokenLot = ({ last, bench, text }: Reading): string | undefined => {

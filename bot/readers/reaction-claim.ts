@@ -1,3 +1,4 @@
+import { plusMonths } from '../../core/bench/days.ts';
 import { defined } from '../../core/defined.ts';
 import type { Trouble } from '../answer.ts';
 import { anyWord, type Claim, claim, type Reading, refuse } from '../reading.ts';
@@ -48,7 +49,7 @@ const loose = /(?:[\s,;:.-]|\b(?:after|from|to|with|using|of|on|the|batch|lot|ti
 
 /** "Please make a note of it": said of a reaction, it is no note of the batch. */
 const toBeNoted =
-  /[\s,;.]*\b(?:and |so )?(?:(?:can|could|would|will) (?:you|we) )?(?:please |kindly )?(?:(?:make|take|jot|put) (?:down )?a note of (?:it|that|this)|(?:write|put|note|jot) (?:it|that|this) down|record (?:it|that|this)|note (?:it|that|this)(?: down)?)\b(?: as an? (?:adverse )?reaction)?(?: please)?\??/i;
+  /[\s,;.]*\b(?:and |so )?(?:(?:can|could|would|will) (?:you|we) )?(?:please |kindly )?(?:(?:make|take|jot|put) (?:down )?a note of (?:it|that|this)|(?:write|put|note|jot) (?:it|that|this) down|(?:record|log|file|register|enter) (?:it|that|this)|note (?:it|that|this)(?: down)?)\b(?: as an? (?:adverse )?reaction)?(?: please)?\??/i;
 
 /** What happened in the maker's words, without codes, dates, contact and the words that only ask to write it down. */
 const toldIn = (text: string): Told => {
@@ -81,7 +82,18 @@ const nothingSaid: Trouble = {
   text: 'What happened, and after which batch? For example "report: itching lips after 26-BAFO, used twice". Trouble breathing or a swollen tongue: call the emergency number first.',
 };
 
-const onDay = ({ days }: BenchReading): string | undefined => days.find(({ role }) => role === 'on')?.past;
+const dayAlone = /\b(?:since|on|from) the (\d{1,2})(?:st|nd|rd|th)\b/i;
+
+/** "Since the 24th": the last one there was. */
+const lastSuch = (text: string, today: string): string | undefined => {
+  const day = dayAlone.exec(text)?.[1]?.padStart(2, '0');
+  if (day === undefined || Number(day) < 1 || Number(day) > 28) return undefined;
+  const inMonth = `${today.slice(0, 8)}${day}`;
+  return inMonth <= today ? inMonth : plusMonths(inMonth, -1);
+};
+
+const onDay = ({ days, rest, today }: BenchReading): string | undefined =>
+  days.find(({ role }) => role === 'on')?.past ?? lastSuch(rest.text, today);
 
 const noted = (reading: Reading, bench: BenchReading, weight: number): Claim => {
   const told = toldIn(bench.rest.text);
@@ -170,7 +182,8 @@ const putRight =
 const followedOn = (reading: Reading): Claim | undefined => {
   const id = spokenOf(reading);
   if (id === undefined || asks.test(reading.text)) return undefined;
-  if (!goesOn.test(reading.text) && !putRight.test(reading.text)) return undefined;
+  if (!goesOn.test(reading.text.replace(/^\W*ok(?:ay)?\b[.,!]*/i, '')) && !putRight.test(reading.text))
+    return undefined;
   const bench = readBench(reading);
   const rightened = putRight.test(reading.text) && reading.last?.request.action !== 'list';
   const others =

@@ -28,6 +28,7 @@ const told = new RegExp(
     `\\b${daily}\\b.{0,80}\\b(?:${tell} (?:to )?${us}|you remember ${us})\\b`,
     `\\b(?:want|like|wish|love|prefer) to (?:hear|know|be told|learn|get|have)\\b.{0,80}\\b${daily}\\b`,
     `\\b(?:want|like|wish|love|need|have|get|send|expect)\\b.{0,24}\\b${news}\\b.{0,40}\\b${daily}\\b`,
+    '\\bbe (?:told|warned|informed)\\b.{0,40}\\b(?:days?|weeks?|months?) (?:before|ahead|in advance)\\b',
     `\\b(?:lower|raise|shorten|lengthen|change|set|put) the lead\\b`,
     `\\bhow many (?:days|weeks) (?:ahead|before|in advance)\\b.{0,20}\\b${tell} ${us}\\b`,
     `\\b(?:no more|stop|enough)\\b.{0,14}\\bmessages?\\b`,
@@ -45,6 +46,7 @@ const stops = new RegExp(
   [
     `\\b(?:${stopWords}|no (?:more|longer|further)|no|enough|without)\\b.{0,24}${itsName}`,
     `${itsName}.{0,40}\\b(?:off|on hold|on pause|stop(?:ped)?|cease|no (?:longer|more)|not (?:needed|wanted|necessary|required))\\b`,
+    `${itsName}\\W{1,3}(?:${stopWords})\\b`,
     `\\b(?:turn|switch|put) off\\b`,
     `\\b(?:don't|do not|dont|doesn't|does not|no longer|not) (?:want|need|wish|require|be|to be|send|bother)\\b`,
     `\\b(?:nobody|no one|no-one) (?:needs|wants|reads)\\b`,
@@ -52,14 +54,14 @@ const stops = new RegExp(
   'i',
 );
 const resumes =
-  /\b(?:again|back(?! \d)|resume|restart|start|re-?activate|on (?:again|please)|(?:turn|switch|put)(?: \w+){0,3} on)\b|\breminders? on\W*$/i;
+  /\b(?:again|back(?! \d)|begin|anew|once more|re-?enable|recommence|resume|restart|start|re-?activate|on (?:again|please)|(?:turn|switch|put)(?: \w+){0,3} on)\b|\breminders? on\W*$/i;
 const asks =
   /^\W*(?:(?:and|so|please|ok|pipkin|now|but)\b\W*)*(?:what|when|which|how|where|who|is|are|do|does|did|has|have|had|show|tell me|list|remind me (?:what|when))\b/i;
 /** "Could the daily message be sent at noon?" */
 const wishes = /\b(?:can|could|would|will|may) (?:you|we|i|the|it|that|someone)\b|\bplease\b/i;
 /** What is only thought about, told by others or gone by, or of another day than every day. */
 const elsewhere =
-  /\bif (?!possible|that|you (?:can|could|would))|\b(?:whether|should (?:i|we)|might|maybe|perhaps|said|says|told|weekly|monthly|hourly|twice|weekdays?|weekends?|(?:mon|tues|wednes|thurs|fri|satur|sun)days?|undo|pour(?:ed)?|bought|reminded (?:us|me)|(?:has |have )?(?:came|arrived|reached)|reminders? (?:comes|arrives|goes (?:out|off)))\b/i;
+  /\bif (?!possible|that|you (?:can|could|would))|\b(?:whether|should (?:i|we)|might|maybe|perhaps|said|says|(?<!\bbe )told|weekly|monthly|hourly|twice|weekdays?|weekends?|(?:mon|tues|wednes|thurs|fri|satur|sun)days?|undo|pour(?:ed)?|bought|reminded (?:us|me)|(?:has |have )?(?:came|arrived|reached)|reminders? (?:comes|arrives|goes (?:out|off)))\b/i;
 /** "Remind me in two weeks" puts off what is due. */
 const putsOff = /\b(?:remind|ask) (?:us|me)(?: again)? in\b/i;
 const mostCharacters = 240;
@@ -71,7 +73,8 @@ const before = (text: string): string =>
       /\b(?:instead of|rather than|in place of|,? ?\bnot)\s+(?:at )?\d[\d:.]*(?: (?:days?|weeks?|am|pm|o'clock))?/gi,
       ' ',
     )
-    .replace(/\bfrom \d[\d:.]*(?: (?:days?|weeks?))? to (?=\d)/gi, 'to ');
+    .replace(/\bfrom \d[\d:.]*(?: (?:days?|weeks?))? to (?=\d)/gi, 'to ')
+    .replace(/\bthan \d[\d:.]*(?: (?:days?|weeks?))?(?: (?:before|ahead))?/gi, ' ');
 
 /** "At 7.15, Dublin, a week ahead": a place between commas. */
 const zoneBetween = (text: string): ZoneSaid | undefined => {
@@ -170,7 +173,10 @@ const isOfThings = (reading: Reading): boolean =>
   );
 
 const isQuestion = (said: string): boolean =>
-  asks.test(said) ? !/\bplease\b/i.test(said) : said.trim().endsWith('?') && !wishes.test(said);
+  asks.test(said)
+    ? !/\bplease\b/i.test(said)
+    : said.trim().endsWith('?') && !wishes.test(said) && !tag.test(said);
+const tag = /,? (?:ok|okay|alright|all right|yes|fine|possible)\?\W*$/i;
 
 const wishIn = (reading: Reading): Wish | undefined => {
   const { text, bench } = reading;

@@ -10,6 +10,7 @@ import { lotsIn } from './lots.ts';
 import { isOnlyAsking } from './of-spoken-lot.ts';
 import { boardOf } from './target.ts';
 import { aside } from './trace-aside.ts';
+import { asksSheet, asksWay, elsewhere, ofPurchase, ofVessel } from './trace-cues.ts';
 import { claimAtPlace } from './trace-place.ts';
 import { traceCues, traceWeakCues, traceWords } from './trace-words.ts';
 
@@ -17,22 +18,6 @@ const ofWhat: Trouble = {
   code: 'missing',
   text: 'Trace which lot or batch? Say its code: "which batches used lot K12", "where did 26-BAFO go". "list batches" and "stock" show the codes.',
 };
-
-/** Asked of a lot or a batch these are about where it came from or went to; any other question of it is not ours. */
-const asksWay =
-  /\b(?:everyone|everybody|people) (?:with|who)\b|\bin any (?:batch|balm|pour|tin)\b|\bin how many\b|\b(?:which|what|how many) (?:of (?:our|the) )?(?:batch(?:es)?|pours|balms)\b.{0,24}\b(?:came|comes?|have|took)\b|\b(?:trac(?:e|es|ed|ing|eability)|recall(?:s|ed|ing)?|withdraw|affected|track(?:ed|ing)?|recipients?|whereabouts)\b|\bbatch(?:es)? (?:that )?(?:us(?:e|ed|es|ing)|with|contain(?:s|ing)?|from)\b|\b(?:which|what)\b.{0,40}\b(?:batch(?:es)?|tins?|jars?|pots?|sticks?|tubes?|balms?|salves?|recipes?|products?)\b.{0,40}\b(?:us(?:e|es|ed|ing)|contain(?:s|ed|ing)?|made|have|has|had|got|from|with|in|drew|hold(?:s|ing)?)\b|\bwhat\b.{0,30}\b(?:made|make|poured|pour)\b.{0,20}\b(?:with|from|out of|of|using)\b|\b(?:everything|all|anything) (?:(?:that|which|with) )?.{0,20}\b(?:has|have|contains?|containing|used|using|is made|made) |\b(?:where|who|whom)\b|\b(?:which|what) (?:of (?:our|the) )?(?:customers?|people|shops?|places?|buyers?|friends?|clients?|pupils?|schools?)\b|\b(?:buyers?|takers?|customers?|receivers?) (?:of|for|from)\b|\bhow many\b.{0,40}\b(?:with|at)\b|^\W*(?:does|do|has|have|did)\b.{3,40}\b(?:have|has|got|get|hold|holds?|took|take|any)\b|\b(?:did|has|have) (?:any(?:one|body)|some(?:one|body))\b.{0,20}\b(?:get|got|have|buy|bought|take|taken|receive|received)\b|\b(?:what|whatever) (?:became|has become|becomes|happened to|has happened to) (?=of|all|the|_)|\b(?:which|what)\b.{0,20}\blots?\b|\bwhat(?:'s| is| was| went| goes| came| has gone)?\b.{0,12}\b(?:in|into|inside)\b|\bmade (?:from|of|with)\b|\bhow many\b.{0,40}\b(?:contain|out there|used|with|from|of)\b|\b(?:used|went|go|goes|gone|going) (?:in|into|for|to)\b|\bwhat\b.{0,30}\b(?:did|have|do|has) (?:we|i|you|they|anyone)\b.{0,20}\bus(?:e|ed)\b|\b(?:what|which) (?:oils?|butters?|wax(?:es)?|ingredients?|lots?)\b.{0,30}\b(?:us(?:e|es|ed)|in|went|go)\b|\b(?:did|have|has) (?:we|i|you|they|anyone) .{0,20}\bused?\b.{0,30}\bin\b|\b(?:is|was|are) .{0,30}\bin (?:any|a|some|which|our|_)|\bcontains?\b|\bcall(?:s|ed|ing)? (?:it|them|all|_+) ?back\b|\b(?:in|into|for) (?:which|what)\b|\b(?:is|was|were|are) [^?]{1,30}\b(?:used|put) (?:in|into)\b|\b(?:end(?:s|ed)? up|landed|turned up) (?:in|at|with)\b|\b(?:made|poured) (?:any |anything |some |something )?(?:from|out of|of|with|using)\b|\bhow many\b.{0,30}\b(?:sold|sell|given|gave|hand(?:ed)? out|left (?:the|our) house|out|gone)\b|^\W*(?:was|is|were|has|have)\b.{0,30}\bused\b(?! up)|\b(?:everything|all|anything|something|tins|balms|batches|stuff) with _|^\W*(?:did|have|has) (?:we|i|you|they|anyone) (?:ever |already )?used? _/i;
-
-const asksSheet =
-  /\brecall|\bwithdraw\b|\bsheet\b|\bnotify\b|\b(?:needs?|ought|has|have) to know\b|\b(?:must|should) (?:i |we )?(?:know|warn|inform|tell|be (?:told|warned|informed))\b|\bwarn(?:ed)?\b|\binform(?:ed)?\b|\bcall(?:s|ed|ing)? (?:it |them |_+ |all )*back\b|\bsomething wrong with\b/i;
-/** "What's in the tub of S3": that is the shelf's to say. */
-const ofVessel =
-  /\bwhat(?:'s| is|s)? (?:still |left )?in (?:the|that|our|my) (?:tub|bag|bottle|jar|box|can|drum|packet|sack|bucket|canister|bin)\b|^\W*(?:from|of) whom\b/i;
-/** What is done or told with a code is for other topics: "gave 6 tins", "label for", "report". */
-const elsewhere =
-  /\b(?:labels?|report(?:ed)?|reaction|reactions|rash|itch\w*|swell\w*|swollen|note on|poured(?! (?:with|from|using|out of))|(?<!\bwho (?:has )?)bought|opened|correct|scale|cost|costs|price|prices|expire[sd]?|best before|use[- ]by|remind|export|undo|how many\b.{0,40}\bleft\b(?! (?:the|our) )|the (?:best[- ]before|date)s?\b|how many\b.{0,24}\b(?:did|have) (?:we|i|you|they) (?:make|made|pour|fill)\b|how much (?:is|was|do we have) (?:left|in stock)|(?:how (?:much|many(?! (?:batch|pour)))|any|some)\b.{0,40}\b(?:do|have) (?:we|i) (?:still |now |yet )*(?:have|got)|when (?:was|did|were|is)|why|will|tomorrow|who (?:has |have )?(?:made|filled)|maker|in\b.{0,20}\bstill|(?:is|are)\b.{0,16}\ball gone)\b|^\W*(?:do|have) (?:we|i) (?:still |now |yet )*(?:have |got )?(?:any|some|enough)\b|\b(?:who|where|whom)\b.{0,30}\b(?:poured?|pour it|enter(?:ed)?|wrote|written)\b|\blost track\b/i;
-/** Where a lot came from is on the shelf's own page; a batch is bought by customers. */
-const ofPurchase =
-  /\b(?:who|where|whom)\b.{0,30}\b(?:brought|bought|buy|order(?:ed)?|deliver(?:ed)?)\b|\bfrom whom\b.{0,12}\b(?:did|have|do) (?:we|i)\b/i;
 
 const meant = (reading: Reading, bench: BenchReading): Meant => {
   const [said] = bench.lots;
