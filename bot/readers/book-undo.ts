@@ -106,12 +106,17 @@ const withReason = (text: string, { items, last }: Reading): boolean => {
 
 /** "Undo the pour and the purchase" is two things. */
 const namesMore = (clause: string): boolean =>
-  /\b(?:too|also|as well|both|all)\b/i.test(clause) ||
-  clause.split(/\s+/).some((word) => kindOf(word.replace(/\W/g, '')) !== undefined);
+  /\b(?:too(?! (?:much|many|little|few|late|early|long|big|small|high|low)\b)|also|as well|both|all)\b/i.test(
+    clause,
+  ) || clause.split(/\s+/).some((word) => kindOf(word.replace(/\W/g, '')) !== undefined);
 
 /** "Undo that I was asleep": typed without a comma. */
 const undoneAndWhy =
   /^((?:undo|redo|revert) (?:that|it|this))\s+(?:(?:pls|plz|please|thanks)\s+)?(?=(?:i|we|it|he|she|they|my|the|wrong|not)\b)/i;
+
+/** "Take the last thing back. 2 kg is too much.": so plain that figures told besides are only why. */
+const saysLast = (text: string): boolean =>
+  text.split(clauseEnd).some((clause) => undoesLast(clause.replace(polite, '').trim()));
 
 /** "Redo it", "undo the last pour": one clause of talk around it, as long as no figure is told. */
 const amongTalk = (text: string, reading: Reading): Claim | undefined => {
@@ -120,7 +125,7 @@ const amongTalk = (text: string, reading: Reading): Claim | undefined => {
   const counts = reading.items.some(
     ({ letter, value = 0 }) => letter === 'n' && (value < 1900 || value > 2100),
   );
-  if (has(/[gv%t]/) || (counts && has(/c/))) return undefined;
+  if ((has(/[gv%t]/) || (counts && has(/c/))) && !saysLast(text)) return undefined;
   const clauses = text
     .replace(undoneAndWhy, '$1, ')
     .split(clauseEnd)

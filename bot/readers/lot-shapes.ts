@@ -37,7 +37,7 @@ const isNumberWord = (list: readonly Token[], at: number): boolean =>
   );
 
 const packWords =
-  /^(?:label|lid|tin|tub|jar|bag|bottle|pack|packet|box|can|sack|sticker|tag|block|carton|it|them)$/;
+  /^(?:label|lid|tin|tub|jar|bag|bottle|pack|packet|box|can|sack|sticker|tag|block|carton|it|them|oil|wax|butter|parcel|container)$/;
 /** "Lot number on the tin is LA204": past where it stands. */
 const pastPack = (list: readonly Token[], at: number): number => {
   if (!/^(?:on|of)$/.test(list[at]?.word ?? '')) return at;

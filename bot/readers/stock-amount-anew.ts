@@ -11,7 +11,7 @@ const mostTokens = 34;
 
 /** That something told before was otherwise. */
 const rights =
-  /\b(?:sorry|apolog\w+|wrong(?:ly)?|mistake\w*|mistaken|error|correct(?:ion|ed)?|should (?:be|have been|read|say)|meant|oops|whoops|slip|typo|confess|misread|miscounted|actually|in fact|really|no,|not|only)\b/i;
+  /\b(?:sorry|apolog\w+|wrong(?:ly)?|mistake\w*|mistaken|error|correct(?:ion|ed)?|should (?:be|have been|read|say)|meant|the (?:right )?amount (?:was|is)|oops|whoops|slip|typo|confess|misread|miscounted|actually|in fact|really|no(?=,)|not|only)\b/i;
 /** Something new is told, and nothing put right. */
 const tellsNew =
   /\b(?:bought|another|also|more|again (?:today|used|took)|new|and then|later|arrived|delivered|opened|poured|now (?:i|we)|today (?:i|we)|warn\w*|below|under|left|remain\w*|still|how|what|which)\b/i;
@@ -34,7 +34,7 @@ const amountSaid = ({ items, text }: Reading): Item | undefined => {
 const isPutRight = (text: string): boolean =>
   !text.includes('?') &&
   rights.test(text) &&
-  !tellsNew.test(text) &&
+  !tellsNew.test(text.replace(/\b(?:a (?:bit|little) more|more like|more than that)\b/i, '')) &&
   !asksOrPlans(text.replace(/\bmust confess\b/i, ''));
 
 /**

@@ -8,7 +8,7 @@ export const boughtCue =
 
 /** "beeswax, 1 kg, K44, best before June": a code that nothing announces. */
 export const bareCode =
-  /(?<![\p{L}\d_.,/-])(?:\p{Lu}{1,4}[-/]?\d{1,6}\p{Lu}?|\d{1,4}-?\p{Lu}{1,3})(?![\p{L}\d_-]|[.,]\d)/u;
+  /(?<![\p{L}\d_.,/-])(?:\p{Lu}{1,6}[-/]?\d{1,6}\p{Lu}?|\d{1,4}-?\p{Lu}{1,3})(?![\p{L}\d_-]|[.,]\d)/u;
 
 /** What was done with something that is there already, or will be: no purchase. */
 const doneElse =

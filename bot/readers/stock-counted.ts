@@ -1,5 +1,4 @@
 import { lotKey } from '../../core/bench/codes.ts';
-import { minusG } from '../../core/bench/exact.ts';
 import { defined } from '../../core/defined.ts';
 import type { Trouble } from '../answer.ts';
 import { type Claim, claim, type Reading, refuse } from '../reading.ts';
@@ -42,30 +41,13 @@ const weighedIn = ({ rest: { items, text } }: BenchReading): Item | undefined =>
   return sure.length === 1 ? sure[0] : undefined;
 };
 
-/** "HF3 was 2.5 kg, not 3 kg": what was bought is put right, and what went of it since stays gone. */
-const asBought = (reading: Reading, lot: string, grams: number, denied: number | undefined): number => {
-  const known = reading.bench.lots.get(lotKey(lot));
-  if (!known || denied === undefined || known.gotG !== denied || known.leftG === known.gotG) return grams;
-  return Math.max(0, minusG(known.leftG, minusG(known.gotG, grams)));
-};
-
-const countedAs = (
-  reading: Reading,
-  lot: string,
-  [amount, not]: readonly [Item, Item | undefined],
-  more: object,
-): Claim | undefined => {
+const countedAs = (reading: Reading, lot: string, amount: Item, more: object): Claim | undefined => {
   const known = reading.bench.lots.get(lotKey(lot))?.ingredient ?? '';
   const { trouble, grams, assumed } = gramsRead(amount, known, reading.settings.region);
   if (trouble) return refuse(trouble, 3.3);
-  if (grams === undefined) return undefined;
-  const left = asBought(reading, lot, grams, not && gramsRead(not, known, reading.settings.region).grams);
-  const because =
-    left === grams ? [] : ['I took that as what was bought, and what went of it since as gone.'];
-  return claim({ action: 'counted', lot, grams: left, ...more }, 3.3, [
-    ...(assumed ? [assumed] : []),
-    ...because,
-  ]);
+  return grams === undefined
+    ? undefined
+    : claim({ action: 'counted', lot, grams, ...more }, 3.3, assumed ? [assumed] : []);
 };
 
 /** "K12 is really 230 g", "K12 is empty". */
@@ -89,6 +71,5 @@ export const claimCounted = (reading: Reading, { bench, note }: BenchText): Clai
     return undefined;
   if (relative.test(text.slice(Math.max(0, amount.from - 24), amount.to + 24)))
     return refuse(whatItWeighs(lot.code), 3.2);
-  const not = amounts.find((each) => isDenied(each, text));
-  return countedAs(reading, lot.code, [amount, not], more);
+  return countedAs(reading, lot.code, amount, more);
 };

@@ -44,7 +44,7 @@ const pairAt = ({ rest, lots }: BenchReading, items: readonly Item[], at: number
   // A lot that stands where the name would.
   if (lot && !(named && named.from < lot.from)) return { amount, lot, from, to };
   // "The calendula oil: 410 g from …": what came out may be named before its amount.
-  const name = named ?? (at === 1 ? items[0] : undefined);
+  const name = named ?? (at === 1 && items[0]?.letter === 'i' ? items[0] : undefined);
   return name && { amount, name, from, to, ...defined({ lot }) };
 };
 

@@ -18,7 +18,9 @@ const amountIn = (bench: BenchReading, ingredient: string, reading: Reading): nu
   const [amount] = amounts;
   if (amounts.length === 1 && numbers.length === 0 && amount)
     return gramsRead(amount, ingredient, reading.settings.region).grams;
-  return amounts.length === 0 && numbers.length === 1 ? numbers[0]?.value : undefined;
+  // "The olive oil was 8.99" is what it cost.
+  const isMoney = /(?<![\d.,])\d{1,4}[.,]\d\d(?![\d.,])/.test(bench.rest.text);
+  return amounts.length === 0 && numbers.length === 1 && !isMoney ? numbers[0]?.value : undefined;
 };
 
 /** "No, I threw away 60 g", "I used 50": the verb says nothing new. */

@@ -29,7 +29,10 @@ const claimOpened = ({ bench }: BenchText): Claim | undefined => {
   const lot = lotMeant(bench);
   const told = openCue.test(bench.rest.text);
   const more = bench.rest.items.some(
-    (item) => /[gvRn%]/.test(item.letter) && !isGroupNumber(item, bench.rest.text),
+    (item, at, all) =>
+      /[gvRn%]/.test(item.letter) &&
+      !isGroupNumber(item, bench.rest.text) &&
+      !(item.value === 1 && all[at + 1]?.letter === 'c'),
   );
   if (!lot || !told || more) return undefined;
   return claim({ action: 'opened', lot: lot.code, ...defined({ on: dayIn(bench) }) }, 3.3);

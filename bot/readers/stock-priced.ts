@@ -8,7 +8,7 @@ import { isAmount } from './stock-amount.ts';
 import { priceTold } from './stock-price.ts';
 
 const priceCue =
-  /\b(?:costs?|costed|paid|pay|prices?|priced|invoice|bill|receipt|charged|came to|comes to|spent|worth|(?:was|were) (?=\d+[.,]\d\d\b(?! ?(?:k?g|ml|l|oz|lb)\b))|was bought for|bought for|for it)\b|[€£$]|\b(?:euros?|eur|gbp|quid|usd|dollars?)\b/i;
+  /\b(?:costs?|costed|paid|pay|prices?|priced|invoice|bill|receipt|charged?s?|came to|comes to|spent|worth|(?:was|were) (?=\d+[.,]\d\d\b(?! ?(?:k?g|ml|l|oz|lb)\b))|was bought for|bought for|for it)\b|[€£$]|\b(?:euros?|eur|gbp|quid|usd|dollars?)\b/i;
 /** "It was 12.40 and not 14.20": the one that is denied is none. */
 const denied =
   /,?\s*(?:and |but )?(?:not|instead of|rather than)\s+(?:[€£$]\s?)?\d+(?:[.,]\d\d?)?(?:\s?(?:€|£|\$|euros?|eur))?/i;

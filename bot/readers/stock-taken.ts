@@ -107,6 +107,12 @@ const takesOff = ({ items, text }: Reading): boolean =>
       ),
   );
 
+/** "The case of an old clock" counts no cases. */
+const isElsewhere = ({ letter, word }: Item, at: number, all: readonly Item[]): boolean =>
+  letter === 'R' ||
+  (letter === 'c' &&
+    (/[nxd]/.test(all[at - 1]?.letter ?? '') || /s$/.test(word) || !/[oi]/.test(all[at + 1]?.letter ?? 'o')));
+
 /** "The label got wet, but it is best before June" tells of the date. */
 const tellsDate = ({ days, rest }: BenchReading): boolean =>
   days.some(({ role }) => role === 'best-before') && !rest.items.some(isAmount);
@@ -114,12 +120,12 @@ const tellsDate = ({ days, rest }: BenchReading): boolean =>
 const howTaken = (bench: BenchReading): 'wasted' | 'used' | undefined => {
   const { rest, lots } = bench;
   if (lots.some(({ kind }) => kind === 'batch') || isOfOther(bench)) return undefined;
-  if (!isShelf(bench) && rest.items.some(({ letter }) => /[Rc]/.test(letter))) return undefined;
+  if (!isShelf(bench) && rest.items.some(isElsewhere)) return undefined;
   if (tellsDate(bench)) return undefined;
   if (wasteCue.test(rest.text)) return 'wasted';
   if (takesOff(rest)) return 'used';
   if (isEmptied(bench) || takenFor.test(rest.text)) return 'used';
-  if (rest.items.some(({ letter }) => /[Rc]/.test(letter))) return undefined;
+  if (rest.items.some(isElsewhere)) return undefined;
   return useCue.test(rest.text) || wentSomehow(bench) ? 'used' : undefined;
 };
 
@@ -151,12 +157,15 @@ const targetIn = (bench: BenchReading, clause: Clause): Take | undefined => {
     clause,
   );
   if (lot) return { lot: lot.code };
-  const [item, second] = within(
+  const all = within(
     bench.rest.items.filter(({ letter }) => letter === 'i'),
     clause,
   );
-  const named = second || !item ? undefined : nameRead(item);
-  return named?.id === undefined ? undefined : { ingredient: named.id, ...defined({ herb: named.herb }) };
+  // "Walnut oil to oil a clock" names one thing.
+  const named = all.filter(({ generic }) => !generic);
+  const [item, second] = named.length > 0 ? named : all;
+  const read = second || !item ? undefined : nameRead(item);
+  return read?.id === undefined ? undefined : { ingredient: read.id, ...defined({ herb: read.herb }) };
 };
 
 /** Without an amount: all of it, where that is said, or where a whole lot was thrown out. */

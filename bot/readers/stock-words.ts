@@ -8,7 +8,7 @@ export const stockCues =
   spilt dispose scrap scrapped ditched sieved weighs down started scales pressed became infusion gave ready done sieved squeezed drained strained adjust really count counted weighed empty finished delivery arrived delivered have has best expires note notes bb bbe inventory shelf gone drawn drew checked weighing sold borrowed melted candles soap ate eaten take remove minus subtract deduct min
   running remaining short scarce watch shout least there much any house buy paid pay poured rancid restock reorder re-order went into bin whole tipped dumped disposed throw chucked rid drain compost more
   ordering reordering buying should never told
-  warning warnings minimum below under less tell know ping nudge keep remains any still balance total cupboard list shopping lots' supplies tossed how's doing looking ingredients 've larder pantry storeroom shelves required recount dated`.split(
+  warning warnings minimum below under less tell know ping nudge keep remains any still balance total cupboard list shopping lots' supplies tossed how's doing looking ingredients 've larder pantry storeroom shelves needed required recount dated`.split(
     /\s+/,
   );
 

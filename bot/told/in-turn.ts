@@ -145,8 +145,13 @@ const isTold = ({ text, tokens }: Reading): boolean =>
   !putsRight.test(text) &&
   !asksOrPlans(text);
 
+const hasAmount =
+  /\d ?(?:k?g|grams?|kilos?|ml|cl|l|lit\w+|oz|ounces?|lbs?|pounds?|x|bags?|bottles?|tubs?|packs?)\b|\b(?:kilo|litre|liter|pound|ounce|gram|kg|lb)s?\b/i;
+
 const pieces = oncePerReading((reading): readonly Piece[] => {
   const found = isTold(reading) ? piecesIn(reading) : [];
+  // "…, bought last Thursday": only when, of what is told before.
+  if (found.some(({ kind, said }) => kind === 'bought' && !hasAmount.test(said))) return [];
   return found.length < 2 || found.length > mostParts ? [] : found;
 });
 

@@ -64,6 +64,16 @@ const politeAsk =
 const notNeeded =
   /\b(?:(?:that|which) )?(?:he|she|they) (?:(?:did not|didn't|no longer|don't|doesn't|do not) )?(?:need|want|use)(?:ed|s)?(?: (?:it|them|any ?more|more))?\b/gi;
 
+/** "…, which is good until June" asks nothing. */
+const whichIs = /[\s,]+which (?=(?:is|was|are|were|has|have|keeps?|expires?|must|should|can|may)\b)/gi;
+
+/** "The abbey shop has let us have 2 kg". */
+const letUsHave = /\b(?:(?:has|have|had) )?let (?:us|me) have\b/gi;
+
+/** "… that I ordered in February": it is here now. */
+const orderedThen =
+  /\b(?:that|which) (?:i|we|he|she|they|(?:my|our|the) \p{L}+|\p{Lu}\p{L}+)(?: had| have|['’]d|['’]ve)? (?:ordered|wanted|asked for|needed|been waiting for)\b/giu;
+
 /** "It may be used until June", "book it in under lot K12": nothing ahead, and nothing below a mark. */
 const mayKeep =
   /\b(?:can|may|should|must|has to|have to|is to|are to|will|it'll|they'll|that'll) (?:still |all |both )?(?:be )?(?:used|use|kept|keep|last|stay good|eaten|fine|good|ok|okay|all right)?(?: up)?(?= ?_)/gi;
@@ -85,11 +95,18 @@ const withoutAsides = ({ rest, lots, days }: BenchReading): string => {
     .join('')
     .replace(politeAsk, '$1.')
     .replace(mayKeep, '')
+    .replace(letUsHave, 'gave us')
+    .replace(whichIs, ' it ')
+    .replace(orderedThen, '')
     .replace(notNeeded, '')
     .replace(bookedIn, '');
 };
 
 const noCode = /\b(?:no|without(?: an?| any)?|not have an?|hasn't (?:got )?an?) (?:lot|batch|code)\b/i;
+/** "Please add it too." */
+const addsIt =
+  /\b(?:add|enter|book|write|put|note|record|log|take) (?:it|them|this|that|these)\b|\bnot (?:yet )?in the (?:book|list|stock)\b/i;
+
 /** A date that is told and cannot be read is not left out in silence. */
 const datedAnyhow =
   /\b(?:keeps?|best|bbe?|bbd|until|till?|use[- ]by|expir\w*|exp|good (?:to|until|till)|use (?:it )?(?:by|before))\b/i;
@@ -99,7 +116,7 @@ const noDate =
 /** A new code with a date says enough; one of them alone only with a word that it came. */
 const saysEnough = ({ rest, lots, days, today }: BenchReading): boolean => {
   const isDated = days.some(({ role, past }) => role === 'best-before' || past > today);
-  const came = boughtCue.test(rest.text) || cameIn.test(rest.text);
+  const came = [boughtCue, cameIn, addsIt].some((cue) => cue.test(rest.text));
   const withoutNo = rest.text.replace(noDate, '');
   if (!isDated && datedAnyhow.test(withoutNo)) return false;
   if (withoutNo !== rest.text && lots.length > 0) return true;
@@ -131,6 +148,10 @@ const isTold = (bench: BenchReading): boolean => {
   );
 };
 
+/** What looks like a code and was read as nothing is not left out in silence. */
+const missesCode = ({ rest }: BenchReading, { codes }: Columns): boolean =>
+  codes.length === 0 && /(?<![\p{L}\d])\p{Lu}{2,8}[-/]?\d{1,6}(?![\p{L}\d])/u.test(rest.text);
+
 const marker = /(?<=^|[\s:;,.])\(?(\d{1,2})[.)]\s+(?=[\p{L}\d])/gu;
 
 /** "1. … 2. … 3. …": numbers that only count what is listed. */
@@ -156,7 +177,7 @@ export const purchasesIn: (reading: Reading) => readonly Told[] = oncePerReading
     const reading = withoutMarkers(withoutClock(message));
     const bench = readBench(reading);
     const columns = isTold(bench) ? columnsIn(bench) : undefined;
-    const plain = columns && plainOf(bench, columns);
+    const plain = columns && !missesCode(bench, columns) ? plainOf(bench, columns) : undefined;
     if (plain === undefined) return [];
     return [{ plain, reading: readAgain(plain, reading), besides: [], verb: 'bought', slots: [] }];
   },

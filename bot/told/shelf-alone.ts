@@ -15,11 +15,11 @@ const mostTokens = 60;
 
 /** Came in, is there, or is only spoken of: none of what went. */
 const otherwise =
-  /\b(?:bought|buy|brought|purchased|received|delivered|arrived|came|come|new|another|found|got|gave (?:me|us)|given (?:me|us|to (?:me|us))|sold (?:me|us)|more|added?|adding|weigh\w*|scales?|balance|count\w*|left|remain\w*|there (?:is|are|was|were)|is really|stands|costs?|paid|price|contains?|holds?|recipe|save|parts?|poured|batch|balms?|salves?|tins|jars|pots|per|each|below|under|warn\w*|label|best before|strained|infused|steep\w*|maceration|fits?|enough)\b/i;
+  /\b(?:bought|buy|brought|purchased|received|delivered|arrived|came|come|new|another(?= (?:\d|half|bag|bottle|tub|jar|kilo|block|pack|lot))|found|(?<=^\W*|\b(?:i|we|just|have|also|and) )got|gave (?:me|us)|given (?:me|us|to (?:me|us))|sold (?:me|us)|more|added?|adding|weigh\w*|scales?|balance|count\w*|left|remain\w*|there (?:is|are|was|were)|is really|stands|costs?|paid|price|contains?|holds?|recipe|save|parts?|poured|batch|balms?|salves?|tins|jars|pots|per|each|below|under|warn\w*|label|best before|strained|infused|steep\w*|maceration|fits?|enough)\b/i;
 
 /** Something was done: by its ending, or a verb that has none. */
 const done =
-  /\b(?:\p{L}{3,}(?:ed|ied)|took|taken|went|gone|gave|given|lent|put|made|spread|spent|ate|eaten|drank|burnt|fed|cut|had to (?:use|take|give)|was|were|got through|let (?:him|her|them) have|wiped|blew|ran|fell|broke|tore|swept|stole|stolen|sank|flew|shook|sat|stood|bit|chewed|licked)\b/iu;
+  /\b(?:\p{L}{3,}(?:ed|ied)|took|taken|went|gone|gave|given|lent|put|made|spread|spent|ate|eaten|drank|burnt|fed|cut|had to (?:use|take|give)|was|were|got through|let (?:him|her|them) have|wiped|got|blew|ran|fell|broke|tore|swept|stole|stolen|sank|flew|shook|sat|stood|bit|chewed|licked)\b/iu;
 const wasted =
   /\b(?:spil\w+|lost|leak\w+|drip\w+|ran (?:out|away|down|over|on)|fell|dropp?ed|dropped|broke|binned|thrown|threw|rancid|mould\w*|spoilt|spoiled|ruined|floor|drain|bin|compost|burnt|burned|melted away|mice|mouse|moths?|rats?|knocked|tipped|contaminated|dirty|discarded|wasted|evaporated|smashed|stole|stolen|chewed|licked|washed away)\b/i;
 
@@ -71,6 +71,9 @@ const goesOn = ({ last }: Reading, text: string): boolean =>
   last.request.action === 'taken' &&
   /^\W*(?:(?:oh|ah|ok|and|then|plus|also)\W+)*(?:another|and|also|plus)\b/i.test(text);
 
+/** "Another young mother got 15 g". */
+const otherGot = /^\W*(?!(?:i|we)\b)\p{L}[^,.;\d]{1,40}\b(?:got|took|had|received|ate|drank)\s*\d/iu;
+
 const isGone = (text: string, amount: Item, goes: boolean): boolean => {
   const plain = (goes ? text.replace(/\b(?:another|more|also|plus)\b/i, '') : text).replace(
     /\bhad to\b/gi,
@@ -80,16 +83,25 @@ const isGone = (text: string, amount: Item, goes: boolean): boolean => {
   return (
     !otherwise.test(plain) &&
     !ahead.test(plain) &&
-    (goes || done.test(plain)) &&
-    toWhat.test(plain) &&
+    (goes || done.test(text)) &&
+    (toWhat.test(plain) || otherGot.test(plain)) &&
     tellsPlainly(clause)
   );
+};
+
+/** "A cup with 30 g of it": the cup is what it was in. */
+const amountsIn = ({ items, text }: Reading): readonly Item[] => {
+  const all = items.filter(isAmount);
+  const weighed = all.filter(({ letter }) => letter === 'g');
+  const isVessel = ({ letter, from }: Item): boolean =>
+    letter === 'v' && /^(?:an?|the|one)\b/i.test(text.slice(from));
+  return weighed.length > 0 ? all.filter((item) => !isVessel(item)) : all;
 };
 
 const went = (reading: Reading, thing: string): string | undefined => {
   const { rest, days } = readBench(reading);
   const { text } = rest;
-  const [amount, second] = rest.items.filter(isAmount);
+  const [amount, second] = amountsIn(rest);
   if (!amount || second || isVague(amount, text) || rest.items.some(isOther)) return undefined;
   const goes = goesOn(reading, text);
   if (!isGone(text, amount, goes)) return undefined;
