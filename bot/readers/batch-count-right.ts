@@ -29,6 +29,11 @@ const shapes: readonly RegExp[] = [
     `\\b${many} ${holder} (?:of|in|from) (?:the |batch )*_+ (?:(?:were|was|got|have been) )?(?:poured|made|filled)\\b`,
     'i',
   ),
+  // "The count was off: 20 tins came out of the pour".
+  new RegExp(
+    `\\b${many} ${holder} (?:really |actually )?(?:came out|were filled|were poured|were made)\\b`,
+    'i',
+  ),
   // "We should have written 29 pots".
   new RegExp(`\\bshould have (?:written|said|put|noted|counted|entered|read|been) ${surely}${many}\\b`, 'i'),
   // "The count of it is to read 15".

@@ -108,7 +108,7 @@ export const given = `
 
 export const spoilt = `
   {dropped but not off}, {animal} (has |had |have )?(ate|eaten|eats|got), (mice|rats|ants|moths) (got|ate|had|were),
-  broke, broken, spilled, spilt, ruined, smashed, cracked, crushed, squashed, slipped, in pieces, to pieces, to bits, shattered,
+  broke, broken, breakage, breakages, spilled, spilt, ruined, smashed, cracked, crushed, squashed, slipped, in pieces, to pieces, to bits, shattered,
   fell, fallen, leaked, melted, spoiled, spoilt, lost, damaged, dented, bent, scratched, sank, burst, flattened, exploded,
   overboard, went (under|mouldy|rancid|astray|walkabout|off|bad), gone off, went rusty, rusted, (run|ran) over,
   stolen, stole, nicked, pinched, swiped, missing, nibbled, gnawed, chewed, licked, froze, soaked, got wet, caught fire,
