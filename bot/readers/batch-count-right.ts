@@ -24,6 +24,16 @@ const shapes: readonly RegExp[] = [
     `_+[\\s:,-]*(?:(?:is|are|was|were|comes to|came to|makes|made|should (?:be|say|read|have been|have said)|has to be|reads) )?${surely}${many}(?: ${holder}\\b| really\\b| actually\\b| in (?:fact|truth|all)\\b|(?=,? (?:not|rather than)\\b)|(?=\\W*$))`,
     'i',
   ),
+  // "Only 7 tins of it poured".
+  new RegExp(
+    `\\b${many} ${holder} (?:of|in|from) (?:the |batch )*_+ (?:(?:were|was|got|have been) )?(?:poured|made|filled)\\b`,
+    'i',
+  ),
+  // "The count was off: 20 tins came out of the pour".
+  new RegExp(
+    `\\b${many} ${holder} (?:really |actually )?(?:came out|were filled|were poured|were made)\\b`,
+    'i',
+  ),
   // "We should have written 29 pots".
   new RegExp(`\\bshould have (?:written|said|put|noted|counted|entered|read|been) ${surely}${many}\\b`, 'i'),
   // "The count of it is to read 15".
@@ -58,7 +68,7 @@ export const countRight = (reading: Reading): Reading | undefined => {
 
 const ofDay = /\b(?:pour|poured|pouring|made|date|dated|day|took place|happened)\b/i;
 const otherDay =
-  /\b(?:wrong(?:ly)?|mistake|should|must (?:be|read|say)|actually|really|amend\w*|change\w*|correct\w*|in fact|in truth|sorry|not on|not the)\b/i;
+  /\b(?:(?:day|date) (?:was|is)|wrong(?:ly)?|mistake|should|must (?:be|read|say)|actually|really|amend\w*|change\w*|correct\w*|in fact|in truth|sorry|not on|not the)\b/i;
 /** "I wrote the wrong day for 26-KIVO, it was 31 July": as "correct 26-KIVO: made on 2027-07-31". */
 export const dayRight = (reading: Reading): Reading | undefined => {
   const { lots, days, rest, trouble } = readBench(reading);

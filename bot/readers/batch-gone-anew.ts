@@ -24,9 +24,14 @@ const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\
 
 const bareName = (to: string): string => placeKey(to).replace(/^(?:my|our|an?|his|her|their) /, '');
 
+/** "Ali came back with 2", of what my neighbour Ali had. */
+const properName = (to: string): readonly string[] => /\p{Lu}\p{L}{2,}$/u.exec(to)?.slice(0, 1) ?? [];
+
 const isNamed = ({ to }: Holder, text: string): boolean =>
   // "One cub's mum": of the cubs.
-  new RegExp(`(?<![\\p{L}\\d])${escaped(bareName(to).replace(/s$/, ''))}s?(?![\\p{L}\\d])`, 'iu').test(text);
+  [bareName(to).replace(/s$/, ''), ...properName(to)].some((name) =>
+    new RegExp(`(?<![\\p{L}\\d])${escaped(name)}s?(?![\\p{L}\\d])`, 'iu').test(text),
+  );
 
 const isSame = (one: string, other: string): boolean => placeKey(one) === placeKey(other);
 

@@ -102,6 +102,19 @@ const toldAgain = ([first, second, third]: readonly Item[], text: string): Item 
     ? first
     : undefined;
 
+/** "Five stand by the till, three of them were sold": three. */
+const onlyHere = ([first, second, third]: readonly Item[], text: string): Item | undefined => {
+  if (
+    !first ||
+    !second ||
+    third ||
+    !/^ of (?:them|those|these)\b/i.test(text.slice(second.to, second.to + 12))
+  )
+    return undefined;
+  const said = text.slice(0, second.from);
+  return howIn(said, isTaking(said)) === undefined ? first : undefined;
+};
+
 const someOf =
   /\b(?:\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|twelve|half)(?: of(?: the| our| my| those)?)? $/i;
 
@@ -116,7 +129,7 @@ const marksIn = ({ rest }: BenchReading): readonly Mark[] => {
     .filter(({ index }) => !said.some((item) => item.from <= index && item.to > index))
     .filter(({ index }) => !isHeading(rest.text.slice(index)))
     .map(({ index }) => ({ from: index, count: 1 }));
-  const again = toldAgain(said, rest.text);
+  const again = toldAgain(said, rest.text) ?? onlyHere(said, rest.text);
   const told = [
     ...said.filter((item) => item !== again).map(({ from, value }) => ({ from, count: value ?? 0 })),
     ...ones,

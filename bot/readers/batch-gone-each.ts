@@ -45,6 +45,7 @@ const eachOne = small.replace('(', '(?<each>');
 const home = '(?: (?:home|each|apiece|back|along|with them))*';
 /** "The 4 helpers got a tin each", "gave our 8 pupils one tin each", "a tin for each of the 4 helpers". */
 const toPeople: readonly RegExp[] = [
+  `\\b(?<verb>gave|given|sent|handed|sold)(?: out| home)? (?:each|every)(?: one)? of (?:the |our |my )?(?<many>\\d{1,2}|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve) (?<who>\\p{L}[\\p{L}-]+(?: \\p{L}[\\p{L}-]+)??) ${eachOne}${holder}${of}${home}${of}`,
   `\\b(?:each|every)(?: one)? of (?:the |our |my )?(?<many>\\d{1,2}|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve) (?!tins?\\b|jars?\\b|pots?\\b|tubes?\\b|sticks?\\b)(?<who>\\p{L}[\\p{L}-]+(?: \\p{L}[\\p{L}-]+)??) (?:(?:was|were|has|have|had|been|just|also) )*(?<verb>got|took|taken|had|received|bought|given|handed) ${eachOne}${holder}${of}${home}${of}`,
   `\\b(?<verb>gave|given|sent|handed|sold)(?: out| home)? ${crowdSaid} ${eachOne}${holder}${of}${home}${of}`,
   `^\\W*(?:(?:today|yesterday|and|also|then|so)\\W+)*${crowdSaid}(?: (?:each|all|have|has|just|also|then|were|was))* (?<verb>got|took|taken|had|received|bought|went home with|given|handed|kept)(?: home)? ${eachOne}${holder}${of}${home}${of}`,

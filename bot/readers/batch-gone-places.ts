@@ -5,9 +5,9 @@ const small =
   '(?=\\d|_|(?:an?|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|half|all|both|some|the (?:last|rest|other|first)|another|our|my|us|tins?|jars?|pots?|tubes?|sticks?)\\b)';
 const adverbs = '(?:(?:has|have|had|also|just|then|already|kindly|been)\\s+)*';
 const taking =
-  '(?:took|take|taken|is taking|are taking|is having|are having|bought|buys|takes|got|has|have|had|received|purchased|collected|ordered and (?:got|received|took)|grabbed|bagged|nabbed|claimed|helped (?:him|her|them)sel(?:f|ves) to|snapped up|picked up|(?:were|was|are|been) (?:given|handed|sent|sold)|walked off with|went home with|went off with|left with|came away with|went away with|drove off with|accepted|become|became)';
+  '(?:took|take|taken|is taking|are taking|is having|are having|keeps|confiscated|pocketed|borrowed|bought|buys|takes|got|has|have|had|received|purchased|collected|ordered and (?:got|received|took)|grabbed|bagged|nabbed|claimed|helped (?:him|her|them)sel(?:f|ves) to|snapped up|picked up|(?:were|was|are|been) (?:given|handed|sent|sold)|walked off with|went home with|went off with|left with|came away with|went away with|drove off with|accepted|become|became)';
 const lead =
-  '^(?:\\W|_|\\b(?:and|also|then|so|today|yesterday|this morning|this afternoon|later|ok|oh|sorry|right|actually|no|correction|erratum|mistake|well|hang on|hi|hey|hello|pipkin|please|note|noted|that|as (?:a|an) (?:thank you|thanks|gift|present|prize|treat|sample))\\b)*';
+  '^(?:\\W|_|\\b(?:and|also|then|so|today|yesterday|this morning|this afternoon|later|ok|oh|oops|whoops|ah|erm|sorry|right|actually|no|correction|erratum|mistake|well|hang on|hi|hey|hello|pipkin|please|note|noted|that|as (?:a|an) (?:thank you|thanks|gift|present|prize|treat|sample))\\b)*';
 const place =
   "((?:ward|year|class|room|group|table|unit|form|grade) \\d{1,2}[a-z]?|(?:the\\s+|my\\s+|our\\s+|a\\s+|an\\s+)?\\p{L}[\\p{L}\\p{N}'’.& -]{0,60}?)";
 const taker = new RegExp(

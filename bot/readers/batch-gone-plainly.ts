@@ -100,7 +100,7 @@ const eachOf =
 const askedAndGot =
   /(?:\b(?:has|have|had) )?\basked (?:me |us )?for,? and (?:has |have |had |then )?(?:received|got|had|was given|were given|been given|taken|took),?/gi;
 const wanting =
-  "(?:asked (?:me |us )?for|(?:would|'d) (?:also )?like|wants|wanted|needs|needed|requested|ordered|was after|were after)";
+  "(?:asked (?:me |us )?for|(?:would|'d) (?:also )?(?:like|love)|wants|wanted|needs|needed|requested|ordered|was after|were after)";
 const handing =
   '(?:(?:now )?(?:has|have|got|took) (?:it|them|those)|(?:(?:so |and )?(?:i|we)(?:.ve| have)? )?(?:just |already |also )*(?:gave|given|sent|handed|passed|let|dropped|took|brought|delivered|posted) (?:it|them|her|him|those|these)\\b[^.;!?_\\d]{0,40})';
 /** "The school would like 2 tins, and I have just given them to them". */

@@ -94,7 +94,7 @@ export const given = `
   (was|were|been|is|are|got) (all )?(taken|collected|picked up|fetched|claimed) by,
   issued, dispensed, distributed, allocated, dished out, doled out, passed on, shared (out )?(\\d+|an?|{number}),
   sending, sent, send, handing, handed, hand out, bringing, delivering, delivered, mailed, shipped, posted, in the post to,
-  (went|gone) (home|off|away|out) with, (gone|going|off) to, (found|made) (their|its) way,
+  (went|gone) (home|off|away|out) with, (gone|going|off) to, the rest … (goes|go) to, (found|made) (their|its) way,
   went( out| off)?( by (post|parcel|mail|courier|train|van|bus))? to, {carried but not home} … (to|round to|over to|along to),
   {dropped in}, dropped off, {dropped}, brought (him|her|them|over|round), popped (\\d+|an?|{number}), left with,
   \\d+ (more )?{tins} … (are|is|stand|sit|lie) (now |still )?(at|with) [a-z]\\w*,
@@ -108,9 +108,9 @@ export const given = `
 
 export const spoilt = `
   {dropped but not off}, {animal} (has |had |have )?(ate|eaten|eats|got), (mice|rats|ants|moths) (got|ate|had|were),
-  broke, broken, spilled, spilt, ruined, smashed, cracked, crushed, squashed, slipped, in pieces, to pieces, to bits, shattered,
+  broke, broken, breakage, breakages, spilled, spilt, ruined, smashed, cracked, crushed, squashed, slipped, in pieces, to pieces, to bits, shattered,
   fell, fallen, leaked, melted, spoiled, spoilt, lost, damaged, dented, bent, scratched, sank, burst, flattened, exploded,
-  went (under|overboard|mouldy|rancid|astray|walkabout|off|bad), gone off, went rusty, rusted, (run|ran) over,
+  overboard, went (under|mouldy|rancid|astray|walkabout|off|bad), gone off, went rusty, rusted, (run|ran) over,
   stolen, stole, nicked, pinched, swiped, missing, nibbled, gnawed, chewed, licked, froze, soaked, got wet, caught fire,
   snapped -up, snapping, emptied, tipped over, trodden on, (sat|stood|trod|stepped|sitting|landed|bit) (down )?(on|into)
 `;

@@ -19,7 +19,7 @@ export const pourWords = words(`
 
 /** Words around tins that went somewhere, where no verb says so. */
 export const goesWords = words(`
-  also too as well already another more and then please today again of the our my all tins free gift gifts present presents prize prizes reward treat favour thank-you off out go went extra further it now yesterday batch lot for last rest left remaining sale return or swap loan trial commission consignment credit whats`);
+  also too as well already another more and then please today again of the our my all tins free gift gifts present presents prize prizes reward treat favour thank-you off out go went extra further it now yesterday batch lot for last rest left remaining sale return or swap loan trial commission consignment credit whats by post parcel mail boat bus van train courier ferry bike car`);
 
 export const listWords = words(`
   ones often times time when overview everything up were been each batch batches list listing show see view all our my the what which have we do got book record records written down are there make been season made poured far left open still last latest recent recently of so with tins

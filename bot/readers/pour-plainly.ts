@@ -65,8 +65,11 @@ const asLines: readonly (readonly [RegExp, string])[] = [
   [/(?<=\b(?:tins|jars|pots|tubes|sticks)) for (?:the|our|my) [\p{L}' -]{3,30}?(?=[,.;:])/giu, ''],
   // "For every 20 g of wax I took 80 g of oil", "25 g of wax to every 75 g", "per 75 g".
   [/\bfor (?:each|every) (?=\d)/gi, 'with '],
-  [/\b(?:i|we) (?:took|used|added|put in|put|weighed in|weighed|had|stirred in) (?=\d)/gi, ''],
-  [/\b(?:to|on) (?:each|every) (?=\d)|\bper (?=\d)/gi, 'and '],
+  [
+    /\b(?:i|we) (?:took|used|added|put in|put|weighed in|weighed|had|stirred in|stirred|mixed|melted|blended) (?=\d)/gi,
+    '',
+  ],
+  [/\b(?:to|on|with) (?:each|every) (?=\d)|\bper (?=\d)/gi, 'and '],
 ];
 
 const withLines = (reading: Reading, said: string): string => {
