@@ -10,7 +10,7 @@ import { lotsIn } from './lots.ts';
 
 /** Says that something was counted or written wrongly before. */
 const anew =
-  /\b(?:wait|sorry|oops|whoops|no|actually|really|in fact|in truth|mis-?count\w*|recount\w*|counted|counts?|tally|tallied|correct\w*|amend\w*|erratum|wrong(?:ly)?|mistake|in the end|should (?:have|be|say|read)|rather than|not \d+)\b/i;
+  /\b(?:wait|sorry|oops|whoops|no|actually|really|in fact|in truth|mis-?count\w*|recount\w*|counted|counts?|tally|tallied|correct\w*|amend\w*|erratum|wrong(?:ly)?|mistake|in the end|should (?:have|be|say|read)|rather than|not \d+|it was only)\b/i;
 /** What became of some of them, and no count of all. */
 const wentOrStays =
   /\b(?:sold|gave|given|gone|went|took|taken|sent|kept|keep|returned|came back|left|remain\w*|in stock|on the shelf|still|each|hold|holds|bought)\b/i;
@@ -32,6 +32,11 @@ const shapes: readonly RegExp[] = [
   // "The count was off: 20 tins came out of the pour".
   new RegExp(
     `\\b${many} ${holder} (?:really |actually )?(?:came out|were filled|were poured|were made)\\b`,
+    'i',
+  ),
+  // "It was only 22 tins in 26-KIVO", "there were 78 of them".
+  new RegExp(
+    `\\b(?:it|there|they|that) (?:was|were) ${surely}${many}(?: ${holder} (?:in|of) (?:batch )?_| of them\\b)`,
     'i',
   ),
   // "We should have written 29 pots".

@@ -15,7 +15,7 @@ const likedInBook =
   /\b(?:i|we)(?:'d| would) like (?:it|that|this|them|these) (?:put |written |entered |noted )?(?:down )?in(?:to)? (?:the|our) (?:book|stock|records?)\b/gi;
 /** "Recipe Stall stick: 30 % beeswax, …", "Recipe // Hive balm // …", "our recipe Hive balm is …": written down, it is to be kept. */
 const recipeHeaded =
-  /^\s*(?:(?:new|our|my|the) )?recipe(?: to (?:go|put|keep|write) (?:in|down)(?: here)?| for (?:the|this) (?:book|notebook))?\s*(?:[:,=]|\/\/|\|)?\s*(?:(?:name|named|called|title|is called)[:,]?\s+)?"?(?<name>\p{Lu}[\p{L}'-]*(?: [\p{L}'-]+){0,5}?)"?\s*(?:[.:,=]|\/\/|\||\bis\b|\s-(?=\s))\s*(?<lines>[^\n?]*\d ?(?:%|percent\b|parts?\b|g\b)[^\n?]*)$/iu;
+  /^\s*(?:(?:new|our|my|the) )?recipe(?: to (?:go|put|keep|write) (?:in|down)(?: here)?| for (?:the|this) (?:book|notebook))?\s*(?:[:,=]|\/\/|\|)?\s*(?:(?:name|named|called|title|is called)[:,]?\s+)?"?(?<name>\p{Lu}[\p{L}'-]*(?: [\p{L}'-]+){0,5}?)"?\s*(?:[.:,=]|\/\/|\||\b(?:is|has|takes|contains|consists of|is (?:made|mixed) (?:of|from|with))\b|\s-(?=\s))\s*(?<lines>[^\n?]*\d ?(?:%|percent\b|parts?\b|g\b)[^\n?]*)$/iu;
 const withRecipeSaved = (text: string): string => {
   const { name, lines } = recipeHeaded.exec(text)?.groups ?? {};
   if (

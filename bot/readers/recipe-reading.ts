@@ -11,15 +11,15 @@ export interface NamedLines {
 
 const politeTail = /[\s,.!]*\b(?:please|pls|thanks|thank you|thx|cheers|ta)\b[\s.!]*$/i;
 
+/** What leads from a name to the lines: "N, made of", "N consists of", "N as a recipe", "N to the book", "N (". */
+const leadsToLines =
+  /(?:[\s,;:."'(=!?-]|[\s,]\b(?:(?:which|that|it|this) (?:is|has|contains|takes|consists)|(?:we|i) (?:take|use|need|have|make it)|should now be|shall now be|should be|is now|will be|now has|now is|as follows|as a (?:new )?recipe|(?:to|in|into|for) (?:the|our|my) (?:recipe )?(?:book|recipes|list|collection|notebook)|(?:is |are |being )?(?:made|mixed|composed|blended|built|poured)(?: up)?(?: of| from| out of| with)?|consist(?:s|ing)?(?: of)?|contain(?:s|ing)|comprising|using|that|which|and|has|having|of|from|with))+$/i;
+const leadsToName =
+  /^(?:[\s"':,(-]|of (?=\p{Lu})|(?:an? )?(?:new )?version of (?:the |our |my )?(?=\S)|(?:here is |here's )?(?:our|my|the|a)? ?(?:new )?recipe (?:for|of|called|named) |(?:the|our|my) (?:recipe )?(?:book|notebook|collection|list)[,:] |(?:we|i) (?:make|made|mix|call) (?=\p{Lu}))+/iu;
+
 /** A name as it is kept: no quotes, no polite tail, single spaces. */
 export const cleanName = (raw: string): string =>
-  raw
-    .replace(politeTail, '')
-    .replace(/^[\s"':,-]+|[\s"':,.!?-]+$/g, '')
-    .replace(/\s+/g, ' ')
-    .replace(/^(?:an? )?(?:new )?version of (?:the |our |my )?(?=\S)/i, '')
-    .replace(/ (?:should now be|shall now be|should be|is now|will be|now has|now is)$/i, '')
-    .trim();
+  raw.replace(politeTail, '').replace(/\s+/g, ' ').replace(leadsToName, '').replace(leadsToLines, '').trim();
 
 const lead =
   /\b(?:save|saved|store|record|remember|keep|add|create|new|enter|update|edit|change|revise|amend|replace)\b\s*(?:down\s+)?(?:(?:this|that|the|it|a|my|our|new|following|saved)\s+)*(?:recipe\b\s*)?(?:(?:as|called|named|for|under|name)\b\s*)*/i;
