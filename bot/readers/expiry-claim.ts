@@ -16,7 +16,7 @@ import { type About, requestOf } from './expiry-request.ts';
 import { answerCues, dueWords, expiryCues, isAround, remindCues } from './expiry-words.ts';
 import { lotsIn } from './lots.ts';
 import { nextNamed, nextWeight } from './next-named.ts';
-import { remindWish } from './remind-wish.ts';
+import { isOnlyTold, remindWish } from './remind-wish.ts';
 
 /** Longer messages are recipes and stories. */
 const longest = 400;
@@ -206,6 +206,12 @@ const claimAskedAgain = (reading: Reading): Claim | undefined => {
 /** What a message would mean to best-before dates: what expires, an answer to it, or the daily reminder. */
 export const claimExpiry = (reading: Reading): Claim | undefined => {
   if (reading.text.length > longest || asksForIdeas(reading)) return undefined;
+  const made = expiryIn(reading);
+  const changes = made?.kind === 'request' && /^(?:set|stop)$/.test(String(made.request.action));
+  return changes && isOnlyTold(reading.text) ? undefined : made;
+};
+
+const expiryIn = (reading: Reading): Claim | undefined => {
   const early = claimAtOnce(reading);
   if (early) return early;
   if (!anyWord(reading, cues)) return claimFollowUp(reading);
