@@ -122,7 +122,7 @@ const onlyBatch = (reading: Reading): Subject | undefined => {
 
 /** "Does anything else end in March", "what did we record": not of what was spoken of. */
 const ofOthers =
-  /\b(?:any|some|every)thing else\b|\bwhat else (?:is|are|has|have|will|do we)\b|\bwhat (?:did|have|has|was)\b.{0,20}\b(?:record(?:ed)?|written|write|enter(?:ed)?|noted?|changed?)\b/i;
+  /\b(?:any|some|every)thing else\b|\b(?:all|everything) that (?:has|was|is)\b|\bwhat else (?:is|are|has|have|will|do we)\b|\bwhat (?:did|have|has|was)\b.{0,20}\b(?:record(?:ed)?|written|write|enter(?:ed)?|noted?|changed?)\b/i;
 
 const spoken = (reading: Reading): Subject | undefined => {
   const code = spokenLot(reading);

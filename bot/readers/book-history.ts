@@ -44,7 +44,7 @@ const byMember = new RegExp(
     `^(?:what|${things})(?: that)? ${member.replace('who', 'who2')} (?:has |have |had )?${did}$`,
     `^(?:the |all |all the |our )?${things}(?: (?:made|done|written|entered|recorded|noted|was done|were made))?(?: (?:by|of|from|for)) ${member.replace('who', 'who3')}$`,
     `^${member.replace('who', 'who4')}'s? ${things}$`,
-    `^what (?:has|have|was|were|had)(?: been)? (?:all )?(?:done|changed|made|written|entered|recorded|noted)(?: (?:in|down))? by ${member.replace('who', 'who6')}$`,
+    `^(?:what|all|everything|anything)(?: (?:that|which))? (?:(?:has|have|was|were|had)(?: been)? )?(?:all )?(?:done|changed|made|written|entered|recorded|noted)(?: (?:in|down))? by ${member.replace('who', 'who6')}$`,
     `^what (?:has|have) ${member.replace('who', 'who7')} been (?:up to|doing)(?: (?:in the book|lately|recently))*$`,
     `^(?:did|has) ${member.replace('who', 'who5')} ${did} (?:anything|something|things|any changes|any entries)$`,
   ].join('|'),

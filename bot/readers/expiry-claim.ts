@@ -12,25 +12,14 @@ import { claimKeeps } from './expiry-keeps.ts';
 import { type PeriodSaid, periodIn } from './expiry-period.ts';
 import { claimRemind } from './expiry-remind.ts';
 import { claimRemindAgain, shiftIn, withoutComplaint } from './expiry-remind-again.ts';
+import { type About, requestOf } from './expiry-request.ts';
 import { answerCues, dueWords, expiryCues, isAround, remindCues } from './expiry-words.ts';
+import { lotsIn } from './lots.ts';
 import { nextNamed, nextWeight } from './next-named.ts';
-import { remindWish } from './remind-wish.ts';
+import { isOnlyTold, remindWish } from './remind-wish.ts';
 
 /** Longer messages are recipes and stories. */
 const longest = 400;
-
-interface About {
-  readonly lots?: readonly string[];
-  readonly ingredient?: string;
-  readonly recipe?: string;
-  readonly kind?: 'lot' | 'batch';
-}
-
-const kindIn = (text: string): About['kind'] => {
-  const [lot, batch] = [/\blots?\b/i.test(text), /\bbatch(?:es)?\b/i.test(text)];
-  if (lot === batch) return undefined;
-  return lot ? 'lot' : 'batch';
-};
 
 /** The words of the question, without what was read as something: names by their places in the text. */
 const bareOf = (reading: Reading, rest: string): string => {
@@ -54,30 +43,6 @@ const aboutOf = (reading: Reading): { readonly about: About; readonly claim?: Cl
   if (name?.letter === 'i' && (ingredient === undefined || more.length > 0 || name.because))
     return { about: {}, claim: refuse(askWhich(name), 2.6) };
   return { about: defined({ lots: codes, ingredient, recipe: name?.recipe }) };
-};
-
-const requestOf = (
-  said: PeriodSaid | undefined,
-  about: About,
-  text: string,
-): Readonly<Record<string, unknown>> => {
-  const { period, from, until } = said ?? {};
-  const asksWhen =
-    /^\W*(?:and |so )?when\b|\bstill (?:good|ok|okay|alright|fine|usable|safe|in date)\b/i.test(text) &&
-    (about.ingredient ?? about.recipe) !== undefined;
-  const whole = (about.lots !== undefined || asksWhen) && said === undefined;
-  // Whether one lot is out of date is answered with its date.
-  const asksGood =
-    about.lots && /\bstill (?:be )?(?:good|ok|okay|alright|fine|usable|safe|in date)\b/i.test(text);
-  if (asksGood) return { action: 'due', period: 'all', ...about };
-  const asked = about.lots && period === 'overdue' ? 'all' : period;
-  const soon = asked ?? from ?? until ?? (whole ? 'all' : undefined) ?? 'soon';
-  return {
-    action: 'due',
-    ...(from === undefined && until === undefined ? { period: soon } : defined({ from, until })),
-    ...about,
-    ...(about.lots === undefined ? defined({ kind: kindIn(text) }) : {}),
-  };
 };
 
 /** "What is their best before": of what was spoken of. */
@@ -230,14 +195,23 @@ const asksForIdeas = (reading: Reading): boolean =>
 const claimAskedAgain = (reading: Reading): Claim | undefined => {
   const sentences = reading.text.split(/(?<=[.!;])\s+/);
   const asking = sentences.find((each) => /\bask (?:me|us)\b/i.test(each));
-  return asking && sentences.length > 1 && sentences.length < 5
-    ? claimDueAnswer(readAgain(asking, reading))
-    : undefined;
+  if (asking === undefined || sentences.length < 2 || sentences.length > 4) return undefined;
+  const [lot, second] = lotsIn(reading);
+  const isOfIt = lot && !second && !asking.includes(lot.code);
+  return claimDueAnswer(
+    readAgain(isOfIt ? asking.replace(/\b(?:it|them|that)\b/i, lot.code) : asking, reading),
+  );
 };
 
 /** What a message would mean to best-before dates: what expires, an answer to it, or the daily reminder. */
 export const claimExpiry = (reading: Reading): Claim | undefined => {
   if (reading.text.length > longest || asksForIdeas(reading)) return undefined;
+  const made = expiryIn(reading);
+  const changes = made?.kind === 'request' && /^(?:set|stop)$/.test(String(made.request.action));
+  return changes && isOnlyTold(reading.text) ? undefined : made;
+};
+
+const expiryIn = (reading: Reading): Claim | undefined => {
   const early = claimAtOnce(reading);
   if (early) return early;
   if (!anyWord(reading, cues)) return claimFollowUp(reading);

@@ -202,3 +202,10 @@ export const remindWish = (reading: Reading): Claim | undefined => {
       : again(reading);
   return wish && claim(wish, byName ? 3.45 : 2.9);
 };
+
+/** "We talked about reminders at 9", "my phone reminds me at 7": told of, and not asked for. */
+const toldOf =
+  /\b(?:talked|spoke|spoken|(?:was|were|am|is) reminded|never wanted|had no|yesterday|last (?:week|month|year|night)|from (?:my|her|his) \p{L}+|(?:my|her|his) (?:phone|watch|calendar|mother|father|wife|husband|doctor|boss)|(?:wants|needs) a reminder|if you remind)\b/iu;
+const asksFor =
+  /\b(?:please|make|set|change|let|could|can|move|switch|put|stop|cancel|turn|start|send|would (?:like|prefer))\b/i;
+export const isOnlyTold = (text: string): boolean => toldOf.test(text) && !asksFor.test(text);
