@@ -48,4 +48,4 @@ export const isElsewhere = (text: string, told: boolean): boolean =>
 
 /** What others bought, or was bought once, or was only seen. */
 const ofOthers =
-  /\b(?:another|the other|some other|that other) (?:group|circle|club|maker)\b|\blast time\b|\b(?:there(?:'s| is| are)|saw|seen|spotted)\b.*\bat (?:the|a|that) (?:shop|store|market|fair|wholesaler|supermarket)\b/i;
+  /\b(?:another|the other|some other|that other) (?:group|circle|club|maker)\b|\blast time\b|\bfor (?:her|him|them)sel(?:f|ves)\b|\b(?:there(?:'s| is| are)|saw|seen|spotted)\b.*\bat (?:the|a|that) (?:shop|store|market|fair|wholesaler|supermarket)\b/i;

@@ -40,6 +40,12 @@ export const claimPriced = (reading: Reading, { bench }: BenchText): Claim | und
   );
   // "120 g of K12 went, it cost 3 euros" tells of more than a price; "18 per 500 g" does not.
   if (items.some(isAmount) && !/\b(?:per|for|a)\b/i.test(rest.text)) return undefined;
+  if (
+    /\b(?:these days|nowadays|usually|at the moment|now)\b|\b(?:at|in) the (?:shop|store|market|supermarket)\b/i.test(
+      rest.text,
+    )
+  )
+    return undefined;
   if (/\b(?:used|threw|opened|sold|gave|spilt|spilled|left)\b/i.test(rest.text)) return undefined;
   const told = priceTold({ from: 0, to: rest.text.length, items }, items.filter(isAmount), rest, {
     amount: lot.gotG,

@@ -21,7 +21,7 @@ const ahead =
 const denies = /n['’]t\b|\b(?:not|no|none|never|nothing)\b/i;
 /** Somebody's own, or on its way. */
 const notOurs =
-  /\b(?:not|isn't|aren't|wasn't|never) (?:ours|mine|for (?:us|me))\b|\bbelongs? to\b|\bon (?:its|the) way\b|\b(?:arriv|com)ing (?:on|next|in)\b|\binstead of\b/i;
+  /\b(?:not|isn't|aren't|wasn't|never) (?:ours|mine|for (?:us|me))\b|\bbelongs? to\b|\bon (?:its|the) way\b|\b(?:arriv|com)ing (?:on|next|in)\b|\binstead of\b|\bfor (?:her|him|them)sel(?:f|ves)\b/i;
 
 /** The last of the places that begins before a thing is whose it is. */
 const ownerOf = ({ from }: Place, starts: readonly number[]): number =>

@@ -54,7 +54,7 @@ const isOther = ({ letter }: Item, at: number, all: readonly Item[]): boolean =>
 
 /** Still to come, not done, or only supposed, anywhere in a message. */
 const ahead =
-  /\b(?:will|would|shall|should|might|may|could|can|tomorrow|tonight|if|unless|maybe|perhaps|probably|plan\w*|going to|want\w*|wish\w*|hop(?:e|ing)|suppose\w*|imagine|joke|joking|not|never|no|undo|mistake|wrong|cancel|almost|nearly|next|every|always|usually)\b|n['’]t\b|['’]ll\b/i;
+  /\b(?:will|would|shall|should|might|may|could|can|tomorrow|tonight|if|unless|maybe|perhaps|probably|plan\w*|going to|want\w*|wish\w*|hop(?:e|ing)|suppose\w*|imagine|joke|joking|not|never|no|undo|mistake|wrong|cancel|almost|nearly|it is said|it's said|they say|people say|(?:is|are) said|rumou?r|next|every|always|usually)\b|n['’]t\b|['’]ll\b/i;
 
 /** The clause an amount stands in. */
 const clauseOf = (text: string, { from, to }: Item): string => {
