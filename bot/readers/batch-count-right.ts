@@ -41,6 +41,11 @@ const shapes: readonly RegExp[] = [
   ),
   // "We should have written 29 pots".
   new RegExp(`\\bshould have (?:written|said|put|noted|counted|entered|read|been) ${surely}${many}\\b`, 'i'),
+  // "In truth there were 19".
+  new RegExp(
+    `\\b(?:in truth|in fact|really|actually),? (?:it|there|they) (?:was|were|are) ${surely}${many}\\b`,
+    'i',
+  ),
   // "The count of it is to read 15".
   new RegExp(
     `\\b(?:count|number|total|tally)\\b[^.;_\\d]{0,20}_*[^.;_\\d]{0,6} ?\\b(?:is|was|should|has|ought|reads?|to)\\b(?: (?:to|be|read|say|have|been|now))* ${surely}${many}\\b`,

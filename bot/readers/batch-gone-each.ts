@@ -45,6 +45,8 @@ const eachOne = small.replace('(', '(?<each>');
 const home = '(?: (?:home|each|apiece|back|along|with them))*';
 /** "The 4 helpers got a tin each", "gave our 8 pupils one tin each", "a tin for each of the 4 helpers". */
 const toPeople: readonly RegExp[] = [
+  // "Both deckhands got a jar each".
+  `\\bboth (?:of )?(?:the |our |my )?(?<who>\\p{L}[\\p{L}-]+(?: \\p{L}[\\p{L}-]+)??) (?:(?:was|were|has|have|had|been|just|also|each) )*(?<verb>got|took|taken|had|received|bought|given|handed) ${eachOne}${holder}${of} each${of}`,
   `\\b(?<verb>gave|given|sent|handed|sold)(?: out| home)? (?:each|every)(?: one)? of (?:the |our |my )?(?<many>\\d{1,2}|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve) (?<who>\\p{L}[\\p{L}-]+(?: \\p{L}[\\p{L}-]+)??) ${eachOne}${holder}${of}${home}${of}`,
   `\\b(?:each|every)(?: one)? of (?:the |our |my )?(?<many>\\d{1,2}|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve) (?!tins?\\b|jars?\\b|pots?\\b|tubes?\\b|sticks?\\b)(?<who>\\p{L}[\\p{L}-]+(?: \\p{L}[\\p{L}-]+)??) (?:(?:was|were|has|have|had|been|just|also) )*(?<verb>got|took|taken|had|received|bought|given|handed) ${eachOne}${holder}${of}${home}${of}`,
   `\\b(?<verb>gave|given|sent|handed|sold)(?: out| home)? ${crowdSaid} ${eachOne}${holder}${of}${home}${of}`,
@@ -64,7 +66,7 @@ const counted = (word: string): number => {
 const named = (many: string, who: string): string => `${many} ${who.replace(/^of .*/i, 'group')}`.trim();
 
 /** As many as there are people, where each of them got so many. */
-const crowdTold = ({ many = '', who = '', each = '', verb = '' }: Groups, plain: string): string => {
+const crowdTold = ({ many = '2', who = '', each = '', verb = '' }: Groups, plain: string): string => {
   const one = counted(each);
   const isEach = one === 1 || /\b(?:each|apiece|every one|everyone|everybody)\b/i.test(plain);
   const told = isEach ? counted(many) * one : one;

@@ -57,7 +57,7 @@ export const keptBack = '(keep|keeping|kept|held|hold|holding|set|put) {some wor
 
 export const back = `
   ^back:, returned -ones -tins -jars -pots -tubes -sticks, returns, back from,
-  (came|come|got|took|taken|brought|bringing|gave|give|given|handed|sent|posted|mailed|shipped|sending|passed|dropped) … {back},
+  (came|come|got|took|taken|brought|bringing|brings|gave|give|gives|given|hands|sends|handed|sent|posted|mailed|shipped|sending|passed|dropped) … {back},
   (are|is|were|was|has|have) … {back}, (was|were) (sent|brought|taken|handed) back,
   (picked|collected|fetched|took|taken|got) … again from, (picked|collected|fetched|took|taken|got) … from … again,
   (come|came|are|is) (back )?home from, (took|brought|carried|got) … home (again )?from, unsold … from (the|our),

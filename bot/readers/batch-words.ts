@@ -6,7 +6,7 @@ const words = (text: string): ReadonlySet<string> => new Set(text.trim().split(/
 
 /** Any of these, or a lot code, has to be in a message about a batch. */
 export const batchCues =
-  `poured pouring pour pours filled produced manufactured compounded made batch batches correct correction fix amend change gave given give donated handed sold used finished keep kept retain retention sample returned
+  `poured pouring pour pours filled produced manufactured compounded blended mixed production made batch batches correct correction fix amend change gave given give donated handed sold used finished keep kept retain retention sample returned
   waste out forgot forgotten managed popped shared stole stolen free restocked remelted back threw thrown binned wasted discarded discard dispose scrap destroy destroyed dropped looks look looked smells checked note notes picture pictures photo photos empty gone left looks went put set aside sent posted delivered lent often times did done prepared turned knocked cooked whipped cast fell mailed shipped ran banged churned`.split(
     /\s+/,
   );

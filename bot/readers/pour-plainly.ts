@@ -39,6 +39,11 @@ const onlyGot = /\b(?:but )?(?:only )?got (?:only )?(\d{1,3})(?= of\b|\W*$)/i;
 const netEach = /(\d[\d.,]{0,6} ?(?:g|grams?|ml)) (?:net|nett|weight)(?=,? (?:in )?(?:each|apiece|per))/gi;
 
 const asLines: readonly (readonly [RegExp, string])[] = [
+  // "Today's production for the museum shop: 44 tins …".
+  [
+    /^\W*(today|yesterday)'s (?:production|output|yield|work)(?: for (?:the|our|my) [\p{L}' -]{3,30})?\s*:\s*/iu,
+    '$1 poured ',
+  ],
   // "Mixed from 30% beeswax and 70% olive oil", "a blend of …".
   [
     /,?\s*\b(?:(?:which|that|they|it|i|we|all|each) )?(?:(?:was|were|are|is|have|had|had been) )?(?:mixed|blended|melted|stirred|prepared|composed|consisting|concocted|formulated|put) (?:together )?(?:from|of|out of|using|with)\b/gi,
@@ -72,10 +77,24 @@ const asLines: readonly (readonly [RegExp, string])[] = [
   [/\b(?:to|on|with) (?:each|every) (?=\d)|\bper (?=\d)/gi, 'and '],
 ];
 
+const asksFor = /\b(?:scale|labels?|cost|price|check|save|recipe|make|need|want|how|what|would|will|can)\b/i;
+const pourVerb = /\b(?:poured|made|filled|manufactured|compounded|produced|cast|finished|done|did)\b/i;
+/** "44 tins of 12 g, blended from …" tells that it was done. */
+const saidDone = (told: string, plain: string): string =>
+  told !== plain &&
+  /\b(?:mixed|blended|prepared|melted|stirred)\b/i.test(told) &&
+  !pourVerb.test(plain) &&
+  !asksFor.test(told)
+    ? `poured ${plain}`
+    : plain;
+
 const withLines = (reading: Reading, said: string): string => {
   const has = (letter: RegExp): boolean => reading.items.some((item) => letter.test(item.letter));
   return has(/i/) && has(/c/) && has(/[g%p]/) && !has(/R/) && !reading.text.includes('?')
-    ? asLines.reduce((text, [pattern, plain]) => text.replace(pattern, plain), said)
+    ? saidDone(
+        said,
+        asLines.reduce((text, [pattern, plain]) => text.replace(pattern, plain), said),
+      )
     : said;
 };
 
