@@ -148,16 +148,16 @@ export const facetsOfThings: readonly Facet[] = [
     of: { batch: trace, recipe: ofBatch(trace), lot: ifMade },
   },
   {
-    sure: /\b(?:which|what|how many) (?:batch(?:es)?|pours)\b(?! (?:are there|do we have|have we)\b)|\bwhat (?:is|are|was|were)\b[^?]{0,40} in(?=\W*$|, | besides| else| too)/i,
+    sure: /\bhow many (?:tins|jars|pots|tubes|sticks) (?:made|poured|filled) (?:with|from|of|out of)\b|\b(?:which|what|how many) (?:batch(?:es)?|pours)\b(?! (?:are there|do we have|have we)\b)|\bwhat (?:is|are|was|were)\b[^?]{0,40} in(?=\W*$|, | besides| else| too)/i,
     cue: /\b(?:batch(?:es)?|pours?|balms?|salves?|products?|anything|everything|what (?:is|are|was|were)\b[^?]{0,40} in(?=\W*$|, | besides| else| too)|into (?:what|which)|used (?:in|for|up in)|uses?|used|went (?:into|in)|go(?:ne)? (?:into|in)|end(?:ed)? up|made (?:from|with|out of)|contain\w*|in (?:any|which|what)|for what|what for)\b/i,
-    never: /\b(?:left|remain\w*|still)\b|\bhow much\b/i,
+    never: /\b(?:left(?! (?:the|our|my|us)\b)|remain\w*|still(?! (?:out|outside|away)\b))\b|\bhow much\b/i,
     of: { lot: trace },
   },
   {
-    cue: /\bleft (?:the|our|my) (?:house|school|shop|building|kitchen|hall|shed|stall|workshop|bench)\b|\b(?:given|gave|give|sold|sell|handed|donated|out|gone|gifted|went|passed on)\b/i,
-    sure: /\bleft (?:the|our|my)\b|\bgone out\b|\bhanded out\b/i,
+    cue: /\bleft us\b|\bleft (?:the|our|my) (?:house|school|shop|building|kitchen|hall|shed|stall|workshop|bench)\b|\b(?:given|gave|give|sold|sell|handed|donated|out|gone|gifted|went|passed on)\b/i,
+    sure: /\bleft (?:the|our|my|us)\b|\bgone out\b|\bhanded out\b/i,
     never:
-      /\bhow much\b(?!.*\bout of (?:the|our) house)|\bout of (?:the|my|our|those) (?:tins|jars|pots|sticks|tubes)\b|\bhow many\b.{0,24}\bwith (?:me|us)\b|\bleft\b(?! (?:the|our|my)\b)|\bremain\w*|\bsold out\b|\ball (?:sold|gone|given away)\b|\bout of (?:date|stock)\b/i,
+      /\bhow much\b(?!.*\bout of (?:the|our) house)|\bout of (?:the|my|our|those) (?:tins|jars|pots|sticks|tubes)\b|\bhow many\b.{0,24}\bwith (?:me|us)\b|\bleft\b(?! (?:the|our|my|us)\b)|\bremain\w*|\bsold out\b|\ball (?:sold|gone|given away)\b|\bout of (?:date|stock)\b/i,
     of: {
       lot: trace,
       batch: trace,

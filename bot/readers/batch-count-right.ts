@@ -39,6 +39,8 @@ const shapes: readonly RegExp[] = [
     `\\b(?:it|there|they|that) (?:was|were) ${surely}${many}(?: ${holder} (?:in|of) (?:batch )?_| of them\\b)`,
     'i',
   ),
+  // "There are really 19, since one was dropped".
+  new RegExp(`\\bthere (?:are|were) (?:only|really|actually|in fact|just) ${many}(?=\\s*[,.;!]|$)`, 'i'),
   // "We should have written 29 pots".
   new RegExp(`\\bshould have (?:written|said|put|noted|counted|entered|read|been) ${surely}${many}\\b`, 'i'),
   // "In truth there were 19".

@@ -156,7 +156,8 @@ const oneDay = (day: DaySaid, before: string): Omit<PeriodSaid, 'rest'> => {
   // "Before the end of March" is all of March.
   if (cue === 'before' && whole !== undefined && /\bend of\b/i.test(day.said)) return { until: future };
   if (cue === 'before') return { until: plusDays(from, -1) };
-  if (cue !== undefined || /^(?:in|within|by|until|till|up to)\b/i.test(day.said)) return { until: future };
+  if (cue !== undefined || /^(?:by|until|till|up to)\b/i.test(day.said)) return { until: future };
+  if (whole === undefined && /^(?:in|within)\b/i.test(day.said)) return { until: future };
   return { from, until: future };
 };
 

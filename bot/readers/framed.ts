@@ -42,6 +42,32 @@ const toBeWritten = new RegExp(
   'i',
 );
 
+/** "I would like these two purchases to be written down:", "I need to know which …": how it is led up to. */
+const ledUpTo =
+  /^\s*(?:(?:i|we)(?:'d| would) like [^.:;?!\n\d]{1,60}\b(?:written|noted|entered|recorded|put|booked)(?: down| in)?(?: in the book)?\s*:\s+|(?:i|we)(?:'d)? (?:need|want|would like|like|have) to (?:know|see|learn|find out),? (?=(?:what|which|where|who|whom|how)\b))(?=\S)/i;
+
+/** "Would you enter 200 g of wax as bought today? It keeps till May": told, and no question. */
+const askedToEnter =
+  /^\s*(?:please )?(?:can|could|would|will) you (?:please |kindly |just )?(?:enter|add|record|log|register|book in|book|write down|put down|note down|note)\s+(?=(?:\d|an?\b|half|one|two|three|the (?:purchase|delivery))[^?\n]{5,200}\?)([^?\n]{5,200})\?/i;
+const asBought = /\bas (?=(?:bought|received|delivered|purchased)\b)/i;
+/** "… Please enter it as bought today." */
+const enteredAs =
+  /[.;,]\s+(?:please |kindly |so )*(?:enter|write|book|put|note|record|mark) (?:it|them|that|both|all of (?:it|them))(?: down)? as (bought|received|thrown away|waste|wasted)(?: (today|yesterday))?(?: please)?[\s.!]*$/i;
+const enteredFirst = (text: string): string => {
+  const [all, how = '', day] = enteredAs.exec(text) ?? [];
+  if (all === undefined) return text;
+  const said = text.slice(0, -all.length);
+  const isBought = /^(?:bought|received)$/i.test(how);
+  const plain = isBought
+    ? said.replace(/\b(?:i|we) (?:also |now )?have (?=\d|an?\b|half)/i, 'I bought ')
+    : said;
+  return `${plain}${day === undefined ? '' : `, ${day}`}.`;
+};
+
+/** "Today's pour was Hive balm, and it gave us 25 tins": poured. */
+const pourWas =
+  /^\s*((?:today|yesterday)'s|the|our|my) pour (?:(?:today|yesterday) )?(?:was|is)(?: of)? (\p{L}[^,.;:\d\n]{2,40}?)[,;:.]? (?:and )?(?:it|that|we|which) (?:gave|made|filled|came to|yielded|got|makes|gives|has filled)(?: us| me)?(?: out of it)? (?=\d|[a-z]+ (?:tins?|jars?|pots?|tubes?|sticks?)\b)/iu;
+
 /** "Please note that 26-KIVO took long to set": of a batch or lot, and no figure in it, is a note. */
 const remark =
   /^(?:(?:the )?(?:lot|batch) )?\S*\d\S*\s(?!.*\b(?:\d+|one|two|three|four|five|six|seven|eight|nine|ten|twelve|all|half)\b)/i;
@@ -67,7 +93,11 @@ const rounds = 3;
 
 /** A message without the frame of courtesies around what it tells or asks. */
 export const withoutFrame = (text: string, left = rounds): string => {
-  const start = [greeting, talkFirst].reduce((rest, frame) => rest.replace(frame, ''), text);
-  const bare = withoutEnd(withoutEnd(withoutHead(start), talkLast), toBeWritten);
+  const start = [greeting, talkFirst, ledUpTo].reduce((rest, frame) => rest.replace(frame, ''), text);
+  const told = enteredFirst(start.replace(askedToEnter, '$1.').replace(asBought, '')).replace(
+    pourWas,
+    '$1 pour: $2, ',
+  );
+  const bare = withoutEnd(withoutEnd(withoutHead(told), talkLast), toBeWritten);
   return bare === text || left === 0 ? withoutToTell(bare) : withoutFrame(bare, left - 1);
 };

@@ -36,6 +36,10 @@ const byTheWay =
 const aside =
   /,\s+which (?:was|is|were|made|came as|feels?|felt|pleased|suits?|helps?|helped) (?!(?:best|bought|made|poured|given|sold|left|now|lot|good (?:to|till|until)|dated|marked|of|from|for|in|on|at)\b)[^,.;:!?\d\n]{2,40}(?=\s*(?:\.|!|$))/i;
 
+/** "CH-41 is 140 g, not more". */
+const noMore =
+  /(?<=\d ?(?:k?g|grams?|ml|oz|tins|jars|pots|tubes|sticks)),? (?:and )?(?:not|no) (?:more|less)(?: and (?:not|no) (?:more|less))?(?= *(?:[.!,;]|$))/i;
+
 const oClock =
   "(?: o'?clock)?(?: (?:in the (?:morning|afternoon|evening)|at night|this (?:morning|afternoon|evening)|sharp))?";
 /** "At half past nine": when in the day something was done is written nowhere. */
@@ -54,7 +58,7 @@ export const withoutSideClauses = (text: string): string => {
   const first = withoutMeanwhile(text.replace(byTheWay, ' ').replace(reasonFirst, ''));
   const last = [reasonLast, inTime, ...(first.includes('?') ? [] : [aside])].reduce(
     (rest, clause) => rest.replace(clause, ''),
-    first.replace(ofEvent, '$1'),
+    first.replace(ofEvent, '$1').replace(noMore, ''),
   );
   const plain = ofClock.test(last) ? last : last.replace(clock, '');
   return plain.trim().length < leastLeft ? text : plain;

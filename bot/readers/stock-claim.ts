@@ -166,7 +166,7 @@ const claimShow = (text: BenchText): Claim | undefined => {
   if (!lot || text.bench.days.length > 0 || !isPlain(text, lotWords)) return undefined;
   const { text: said, items } = text.bench.rest;
   if (
-    /\b(?:batches|pours|balms|any batch|how long(?!.{0,30}\bopen)|how many (?:days|weeks|months))\b/i.test(
+    /\b(?:batches|pours|balms|any batch|made (?:with|from|of)|(?:outside|out of) the house|how long(?!.{0,30}\bopen)|how many (?:days|weeks|months))\b/i.test(
       said,
     )
   )

@@ -65,6 +65,11 @@ const otherWords: readonly (readonly [RegExp, string])[] = [
     /\b(?:picked|collected|fetched) ((?:\d{1,3}|one|two|three|four|five|six) (?:tins?|jars?|pots?|tubes?|sticks?)(?: of \S{2,20})?) (?:up )?from ([^,.;\d]{2,40}) again\b/gi,
     'got $1 back from $2',
   ],
+  [
+    /,? (?:which|that|and it|it|they|and they) (?:should|must|has to|have to|needs? to|can|may) be used (?:up )?(?:by|before|until) (?=[^?]*$)/gi,
+    ', best before ',
+  ],
+  [/^\s*what (?:remains|remained|is left|was left) of (\S{2,20}),? (?=[^?]*$)/gi, 'the rest of $1, '],
   [/\bscented with (?=\w)/gi, 'with '],
   [/\b(?:odou?rless|smells? of nothing|no aroma|non-?scented)\b/gi, 'unscented'],
 ];
