@@ -48,6 +48,11 @@ const outing =
   /^\W*(?:(?:hi|hello|evening|morning|afternoon|so|ok|well|right|just|pipkin)\W+)*(?:(?:i|we)(?:'m|'re|'ve| am| are| was| were| have| went)?\s+)?(?:(?:just|now|all|finally|safely|only)\s+)*(?:(?:got |came |come )?(?:back|home|in) from|been (?:to|at|out at)|(?:was|were|out|over|stood|spent (?:the|all) (?:day|morning|afternoon|evening)|(?:a |what a )?(?:good|great|busy|long|cold|wet|slow|lovely|quiet|fine) (?:day|morning|afternoon|evening)) at|went to)\s+((?:the|our|a|my|this|today's|yesterday's) [^,.;:!?\d_]{2,40}|\p{Lu}[^,.;:!?\d_]{2,40}?)(?:\s*[,.;:!]\s*|\s+and\s+)(?=.{0,60}\b(?:sold|gave|given|flogged|handed|left|shifted|swapped|people bought)\b)/iu;
 const days = /\s+(?:today|yesterday|this (?:morning|afternoon|evening)|last night|on \w+day|now)\s*$/i;
 const ownPlace = /\b(?:to|at) (?=(?:the|our|a|my|mrs?|ms)\b|\p{Lu}\p{Ll})/u;
+const letHave =
+  /\b(?:(i|we) let ((?:the |our |my |her |his |their )?\p{L}[^,.;:!?\d_]{1,40}?) have) (?=(?:another )?(?:\d|an?\b|one\b|two\b|three\b|four\b|five\b|six\b|seven\b|eight\b|nine\b|ten\b|some\b))/iu;
+/** "We let the school have 4 tins": given. */
+const letIsGiven = (text: string): string => text.replace(letHave, '$1 gave $2 ');
+
 const ownTaker =
   /\b(?:gave|given|sent|handed) (?:\p{Lu}\p{Ll}|(?:the|our|my|mrs?|ms) (?!(?:other|rest|remaining)\b))/u;
 const backFrom =
@@ -198,6 +203,7 @@ export const gonePlainly = (message: Reading): Reading => {
     binnedNow,
     onOuting,
     withoutComingHome,
+    letIsGiven,
     withoutWho,
     asked,
     onePersonIs,

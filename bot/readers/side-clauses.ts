@@ -53,9 +53,13 @@ const ofClock =
 /** So little left of a message was no message. */
 const leastLeft = 8;
 
+/** "As a thank-you, the school got 4 tins". */
+const asGift =
+  /^\s*(?:as|by way of|for) an? (?:small |little )?(?:thank[- ]you|thanks|gift|present|prize|treat|surprise|welcome)(?: present| gift)?,\s+(?=\S)/i;
+
 /** A message without clauses that say why, meanwhile or at what hour: a day, a number or a question in them is none of its own. */
 export const withoutSideClauses = (text: string): string => {
-  const first = withoutMeanwhile(text.replace(byTheWay, ' ').replace(reasonFirst, ''));
+  const first = withoutMeanwhile(text.replace(byTheWay, ' ').replace(asGift, '').replace(reasonFirst, ''));
   const last = [reasonLast, inTime, ...(first.includes('?') ? [] : [aside])].reduce(
     (rest, clause) => rest.replace(clause, ''),
     first.replace(ofEvent, '$1').replace(noMore, ''),

@@ -25,7 +25,7 @@ export const reasonIn = (text: string): string | undefined => {
 
 /** How much of a lot there is. */
 export const countCue =
-  /\b(?:is|are|was|were|now|down to|has|have(?! to\b)|had(?! to\b)|holds|should be|should have been|only|actually|really|left|adjust|set|count(?:ed)?|counts?|weigh(?:ed|s)?|correct(?:ion)?|inventory|stocktake|stock-take|says?|said|reads?|shows?|showed|scales?|checked|(?:came|comes) to(?= \d)|found|stock-?taking|recount(?:ed)?|re-?weigh(?:ed|ing)?|balance|weighing|in the (?:tub|jar|bag|bottle|bucket|can|canister)|stands at)\b|_\W{0,2}[:=]|\b(?:count|stock|weight|balance|status)\W{0,2}[:=]/i;
+  /\b(?:is|are|was|were|now|down to|has|have(?! to\b)|had(?! to\b)|holds|should be|should have been|only|actually|really|left|adjust|set|change(?= .{1,60}\bto \d)|count(?:ed)?|counts?|weigh(?:ed|s)?|correct(?:ion)?|inventory|stocktake|stock-take|says?|said|reads?|shows?|showed|scales?|checked|(?:came|comes) to(?= \d)|found|stock-?taking|recount(?:ed)?|re-?weigh(?:ed|ing)?|balance|weighing|in the (?:tub|jar|bag|bottle|bucket|can|canister)|stands at)\b|_\W{0,2}[:=]|\b(?:count|stock|weight|balance|status)\W{0,2}[:=]/i;
 /** "20 g less than the book says" is no count. */
 export const relative =
   /\b(?:less|(?<!once )more|fewer|short|over|under|too (?:much|little|many)|missing|difference|extra|loss(?:es)?|off)\b/i;

@@ -55,7 +55,7 @@ const otherWords: readonly (readonly [RegExp, string])[] = [
     '$1 was really ',
   ],
   [/\bwhat (?:does|did|will) (?:that|this|it) leave (?:us |me )?(?=(?:of|in|from)\b)/gi, 'what is left '],
-  [/\bwhat does (\S{2,20}) stand at\b/gi, 'how much is left of $1'],
+  [/\bwhat does (?:lot )?(\S{2,20}) stand at\b/gi, 'how much is left of $1'],
   [
     /\b(?:anything|something|what|what's|whats|which)(?: (?:is|are|has|have|dropped|fallen|gone|now)){0,3} (?:below|under|beneath) (?:its|their|the|our|a) (?:marks?|minimum|re-?order level|limit|levels?)\b/gi,
     'what is running low',
@@ -68,6 +68,10 @@ const otherWords: readonly (readonly [RegExp, string])[] = [
   [
     /,? (?:which|that|and it|it|they|and they) (?:should|must|has to|have to|needs? to|can|may) be used (?:up )?(?:by|before|until) (?=[^?]*$)/gi,
     ', best before ',
+  ],
+  [
+    /[.;,]\s+(?:(?:please|so|and|we|i) )*(?:call|name|number) (?:it|this|that|the oil)(?: as)?(?: lot)? (?=[^\s.]*\d)/gi,
+    ', lot ',
   ],
   [/^\s*what (?:remains|remained|is left|was left) of (\S{2,20}),? (?=[^?]*$)/gi, 'the rest of $1, '],
   [/\bscented with (?=\w)/gi, 'with '],
