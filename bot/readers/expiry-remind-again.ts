@@ -23,9 +23,9 @@ export const withoutComplaint = (text: string): string => text.replace(complaint
 const spokeOf = ({ last }: Reading): boolean =>
   last?.topic === 'expiry' && last.done === true && /^(?:set|show|stop)$/.test(String(last.request.action));
 
-/** What asks for something else, though it has a number in it. */
-const elsewhere =
-  /\b(?:what|which|who|where|how|expires?|due|goes|going off|tins?|jars?|pots?|grams?|lots?|batch(?:es)?|undo|poured|bought|gave|sold|opened|recipe)\b/i;
+/** What asks for something else, or names a year, though it has a number in it. */
+export const asksElse =
+  /\b(?:what|which|who|where|how|expires?|due|goes|going off|tins?|jars?|pots?|grams?|lots?|batch(?:es)?|undo|poured|bought|gave|sold|opened|recipe)\b|\b20\d\d\b/i;
 
 const fillers =
   /\b(?:hm+|ok(?:ay)?|oh|ah|um+|well|only|just|no|nope|wait|sorry|have|having|let's|lets|put off|off|back|instead|also|too|as well|again|try|go for|say|do|it's|by|(?:is|are|would be|will be) (?:enough|plenty|fine|better|sufficient|ok)|will do)\b|,? (?:and )?not \p{L}+\W*$|\bput (?:it|that|them) (?:off|back)?/giu;
@@ -72,7 +72,7 @@ const onAgain =
 /** "Make it 8", "7 days ahead, 30 is a bit much", "an hour later", "in London", right after the reminder was spoken of. */
 export const claimRemindAgain = (reading: Reading): Claim | undefined => {
   const { text } = reading;
-  if (!spokeOf(reading) || text.length > longest || elsewhere.test(text)) return undefined;
+  if (!spokeOf(reading) || text.length > longest || asksElse.test(text)) return undefined;
   if (onAgain.test(text)) return claim({ action: 'set' }, 3.1);
   if (reading.last?.request.action === 'stop') return undefined;
   const { reminder } = reading.bench;

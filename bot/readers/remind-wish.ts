@@ -3,7 +3,7 @@ import { defined } from '../../core/defined.ts';
 import { type Claim, claim, type Reading } from '../reading.ts';
 import { timeIn } from './clock-time.ts';
 import { inPlainForms, readLead } from './expiry-remind.ts';
-import { shiftIn, withoutComplaint } from './expiry-remind-again.ts';
+import { asksElse, shiftIn, withoutComplaint } from './expiry-remind-again.ts';
 import { isAround, remindWords } from './expiry-words.ts';
 import { lotsIn } from './lots.ts';
 import { type ZoneSaid, zoneIn } from './zones.ts';
@@ -61,7 +61,7 @@ const asks =
 const wishes = /\b(?:can|could|would|will|may) (?:you|we|i|the|it|that|someone)\b|\bplease\b/i;
 /** What is only thought about, told by others or gone by, or of another day than every day. */
 const elsewhere =
-  /\bif (?!possible|that|you (?:can|could|would))|\b(?:whether|should (?:i|we)|might|maybe|perhaps|said|says|(?<!\bbe )told|weekly|monthly|hourly|twice|weekdays?|weekends?|(?:mon|tues|wednes|thurs|fri|satur|sun)days?|undo|pour(?:ed)?|bought|reminded (?:us|me)|(?:has |have )?(?:came|arrived|reached)|reminders? (?:comes|arrives|goes (?:out|off)))\b/i;
+  /\bif (?!possible|that|you (?:can|could|would))|\b(?:whether|should (?:i|we)|might|maybe|perhaps|said|says|(?<!\bbe )told|weekly|monthly|hourly|twice|weekdays?|weekends?|(?:mon|tues|wednes|thurs|fri|satur|sun)days?|undo|pour(?:ed)?|bought|reminded (?:us|me)|(?:has |have )?(?:came|arrived|reached)|reminders? (?:comes|arrives|goes (?:out|off))(?!.{0,16}\btoo (?:early|late|soon)\b))\b/i;
 /** "Remind me in two weeks" puts off what is due. */
 const putsOff = /\b(?:remind|ask) (?:us|me)(?: again)? in\b/i;
 const mostCharacters = 240;
@@ -160,7 +160,8 @@ const again = ({ text, last, items }: Reading): Wish | undefined => {
   if (onAgain.test(text)) return { action: 'set' };
   if (noMore.test(text)) return { action: 'stop' };
   if (isSetTo.test(text)) return { action: 'show' };
-  if (text.includes('?') || items.some(({ letter }) => /[gv%Ri]/.test(letter))) return undefined;
+  if (text.includes('?') || asksElse.test(text) || items.some(({ letter }) => /[gv%Ri]/.test(letter)))
+    return undefined;
   const pieces = text.split(/[,;.!](?!\d)/).filter((piece) => !tooMuch.test(piece));
   return setting(pieces.join(' , '));
 };

@@ -53,13 +53,28 @@ const ofClock =
 /** So little left of a message was no message. */
 const leastLeft = 8;
 
+/** "Used 60 g of K12 to test the new melting pot": what for is no melting. */
+const whatFor =
+  /^(\W*(?:(?:i|we) )?(?:used|took|needed) [^.;!?\n]{5,80}?) to (?:test|try(?: out)?|clean|check|show|polish|grease|season|oil|wax)\b[^.,;!?\d\n]{0,60}(?:[,.]? (?:so |and )?please take (?:it|that) off (?:the|our) (?:stock|shelf|book))?/i;
+
+/** "Poured 24 tins of it, and we took the almond oil from lot K2": with that. */
+const tookFrom =
+  /(?<=\bpoured\b[^;!?]{5,160}),? (?:and |for (?:it|which|that) )?(?:we|i) (?:took|used|drew) (?=(?:the |our )?[\p{L} ]{3,40} (?:from|of|out of) (?:lot |bottle |bag |tub )?[^\s,.;]*\d)/iu;
+
 /** "As a thank-you, the school got 4 tins". */
 const asGift =
   /^\s*(?:as|by way of|for) an? (?:small |little )?(?:thank[- ]you|thanks|gift|present|prize|treat|surprise|welcome)(?: present| gift)?,\s+(?=\S)/i;
 
 /** A message without clauses that say why, meanwhile or at what hour: a day, a number or a question in them is none of its own. */
 export const withoutSideClauses = (text: string): string => {
-  const first = withoutMeanwhile(text.replace(byTheWay, ' ').replace(asGift, '').replace(reasonFirst, ''));
+  const first = withoutMeanwhile(
+    text
+      .replace(byTheWay, ' ')
+      .replace(asGift, '')
+      .replace(whatFor, '$1')
+      .replace(tookFrom, ' with ')
+      .replace(reasonFirst, ''),
+  );
   const last = [reasonLast, inTime, ...(first.includes('?') ? [] : [aside])].reduce(
     (rest, clause) => rest.replace(clause, ''),
     first.replace(ofEvent, '$1').replace(noMore, ''),
