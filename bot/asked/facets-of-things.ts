@@ -154,8 +154,8 @@ export const facetsOfThings: readonly Facet[] = [
     of: { lot: trace },
   },
   {
-    cue: /\bleft us\b|\bleft (?:the|our|my) (?:house|school|shop|building|kitchen|hall|shed|stall|workshop|bench)\b|\b(?:given|gave|give|sold|sell|handed|donated|out|gone|gifted|went|passed on)\b/i,
-    sure: /\bleft (?:the|our|my|us)\b|\bgone out\b|\bhanded out\b/i,
+    cue: /\bleft us\b|\bleft (?:the|our|my) (?:house|school|shop|building|kitchen|hall|shed|stall|workshop|bench)\b|\b(?:given|gave|give|sold|sell|handed|donated|out|outside|gone|gifted|went|passed on)\b/i,
+    sure: /\boutside (?:the|our)\b|\bleft (?:the|our|my|us)\b|\bgone out\b|\bhanded out\b/i,
     never:
       /\bhow much\b(?!.*\bout of (?:the|our) house)|\bout of (?:the|my|our|those) (?:tins|jars|pots|sticks|tubes)\b|\bhow many\b.{0,24}\bwith (?:me|us)\b|\bleft\b(?! (?:the|our|my|us)\b)|\bremain\w*|\bsold out\b|\ball (?:sold|gone|given away)\b|\bout of (?:date|stock)\b/i,
     of: {
@@ -168,7 +168,7 @@ export const facetsOfThings: readonly Facet[] = [
     sure: /\bhow many\b.{0,60}\b(?:should find|should be|i have|have i|we have|in (?:the|my|our) (?:drawer|cupboard|box|shed|house|bag|basket|larder))\b|\bhow (?:much|many)\b.{0,40}\b(?:left|remain\w*|still|with (?:me|us)|on (?:the|my|our) shelf)\b/i,
     cue: /\b(?:left|remain\w*|still|sold out|all (?:sold|gone|given away)|rest|stock|here|at home|with (?:me|us)|should find|in (?:the|my|our) (?:own )?\w+|balance|total|reserves?|supply|summary|amount|quantity|status|level|enough|empty|finished|used up|in (?:the )?(?:house|stock|cupboard|store|shelf)|on (?:the|my|our) (?:shelf|bench)|how (?:much|many|full|far)|how(?:'s| is| are|s)\b.{0,40}\b(?:doing|looking|holding up|going|getting on)|have (?:we|i)|do (?:we|i) have|got|any)\b/i,
     never:
-      /\b(?:price|cost|pay|worth|substitute|instead|replace|melt\w*|need|should|take|per|recipe|workshop|class|people|loss|drops?)\b/i,
+      /\b(?:price|cost|pay|worth|substitute|instead|replace|melt\w*|need|should|take|per|recipe|workshop|class|people|loss|drops?|outside|out of (?:the|our) (?:house|hands))\b/i,
     of: {
       lot: lotPage,
       lots: lotsList,

@@ -81,6 +81,18 @@ const withoutToTell = (text: string): string => {
   return /^\s*(?:can|could|would|will)\b/i.test(said) ? told.replace(/\s*\?\s*$/, '') : told;
 };
 
+const toldTwice =
+  /,?\s+(?:so|and) (?:(?:can|could|would|will) you (?:please )?|please |kindly )(?:write down|note(?: down)?|record|put down|enter) that ([^.;!?\n]*)[.!?\s]*$/i;
+const numbersOf = (text: string): readonly string[] => text.match(/\b\d+\b/g) ?? [];
+/** "He took 3 jars, so please write down that 3 jars were given to him": told once. */
+const withoutSecondTelling = (text: string): string => {
+  const [all, again = ''] = toldTwice.exec(text) ?? [];
+  if (all === undefined) return text;
+  const first = text.slice(0, -all.length);
+  const said = numbersOf(again);
+  return said.length > 0 && said.every((each) => numbersOf(first).includes(each)) ? `${first}.` : text;
+};
+
 /** What comes after so few characters is the message itself. */
 const leastBefore = 10;
 const withoutEnd = (text: string, end: RegExp): string => {
@@ -98,6 +110,6 @@ export const withoutFrame = (text: string, left = rounds): string => {
     pourWas,
     '$1 pour: $2, ',
   );
-  const bare = withoutEnd(withoutEnd(withoutHead(told), talkLast), toBeWritten);
+  const bare = withoutEnd(withoutEnd(withoutSecondTelling(withoutHead(told)), talkLast), toBeWritten);
   return bare === text || left === 0 ? withoutToTell(bare) : withoutFrame(bare, left - 1);
 };
