@@ -6,7 +6,7 @@ import { type Claim, claim, type Reading, refuse } from '../reading.ts';
 import { readAgain } from '../understand.ts';
 import { type Part, partsOf } from './batch-gone-clauses.ts';
 import type { How } from './batch-gone-verbs.ts';
-import { readBench } from './bench-reading.ts';
+import { type BenchReading, readBench } from './bench-reading.ts';
 import { asksOrPlans } from './bench-text.ts';
 import { smallNumbers } from './number.ts';
 
@@ -66,14 +66,13 @@ const toldBefore = (batch: Batch, to: string, old: number | undefined): number |
 };
 
 /** "Only took 5, not 6": six were told to have gone there. */
-const wentBefore = (part: Told, { bench }: Reading, old: number): boolean =>
-  part.to !== undefined && toldBefore(bench.batches.get(lotKey(part.lot)) as Batch, part.to, old) === old;
+const wentBefore = (part: Told, batch: Batch, old: number): boolean =>
+  part.to !== undefined && toldBefore(batch, part.to, old) === old;
 
 /** What was told before of the place, put right: the difference goes, or comes back. */
-const asDifference = (part: Told, { bench }: Reading, old: number | undefined): Told => {
-  const batch = bench.batches.get(lotKey(part.lot));
+const asDifference = (part: Told, batch: Batch, old: number | undefined): Told => {
   const isOut = part.how === 'given' || part.how === 'sold';
-  if (!batch || !isOut || part.count === undefined || part.to === undefined) return part;
+  if (!isOut || part.count === undefined || part.to === undefined) return part;
   const had = toldBefore(batch, part.to, old);
   if (had === undefined || had === part.count) return part;
   return part.count < had
@@ -98,9 +97,8 @@ const saidAnew = (message: Reading): Reading =>
 
 const aboutWhom = /\b(?:about|with|for) (?:the |my |our )?([^,.;:!?_]{3,40}?)(?=[,.;:!?])/i;
 /** "I was wrong about ward 3, it was 4 of it": who had some before. */
-const atNamed = (part: Told, { bench, text }: Reading): Told => {
-  const batch = bench.batches.get(lotKey(part.lot));
-  if (!batch || part.to !== undefined) return part;
+const atNamed = (part: Told, batch: Batch, text: string): Told => {
+  if (part.to !== undefined) return part;
   const about = aboutWhom.exec(text)?.[1]?.toLowerCase();
   const [found, second] = holders(batch).filter(
     (each) => isNamed(each, text) || (about !== undefined && each.to.toLowerCase().includes(about)),
@@ -120,6 +118,9 @@ interface Anew {
   readonly inHouse: boolean;
 }
 
+const onlyBatch = (reading: Reading, { lots: [code, second] }: BenchReading): Batch | undefined =>
+  code?.kind === 'batch' && !second ? reading.bench.batches.get(lotKey(code.code)) : undefined;
+
 const anewIn = (message: Reading): Anew | undefined => {
   const { text } = message;
   const denied = new RegExp(notSoMany, 'i').exec(text);
@@ -127,17 +128,17 @@ const anewIn = (message: Reading): Anew | undefined => {
   if (!saysWrong && !denied) return undefined;
   const reading = readAgain(text.replace(notSoMany, ''), message);
   const bench = readBench(reading);
-  const [code, second] = bench.lots;
-  if (code?.kind !== 'batch' || second || asksOrPlans(reading.text)) return undefined;
-  const [told, other] = partsOf(bench, code.code);
+  const batch = onlyBatch(reading, bench);
+  if (!batch || asksOrPlans(reading.text)) return undefined;
+  const [told, other] = partsOf(bench, batch.lot);
   if (!told || other) return undefined;
-  const part = atNamed(told, reading);
+  const part = atNamed(told, batch, reading.text);
   const word = denied?.[1]?.toLowerCase() ?? '';
   const old = smallNumbers[word] ?? Number(word);
-  return saysWrong || wentBefore(part, reading, old)
+  return saysWrong || wentBefore(part, batch, old)
     ? {
         part,
-        anew: asDifference(part, reading, old),
+        anew: asDifference(part, batch, old),
         inHouse: saysWrong && denied !== null && /^(?:wasted|used|kept)$/.test(part.how),
       }
     : undefined;

@@ -83,7 +83,7 @@ const forWhom = (text: string): string | undefined => {
 };
 
 /** "Gave Anna 3 tins in the hall": who got them stands right behind the verb, and nobody after "to". */
-const ownReceiver =
+export const ownReceiver =
   /\b(?:gave|given|sent|handed|lent|mailed|posted|brought) (?:\p{Lu}\p{Ll}|(?:the|my|our|his|her) (?!(?:other|last|first|next|remaining|rest|usual|old|new)\b))(?!.*\bto (?:the|my|our|\p{Lu}))/u;
 
 /** "The tea room took 6", "gave the library 3 tins", "6 to the fair", "2 came back from the shop". */

@@ -3,6 +3,7 @@ import { tinsLeft } from '../../core/bench/state.ts';
 import type { Reading } from '../reading.ts';
 import { blanked, readAgain } from '../understand.ts';
 import { toEach } from './batch-gone-each.ts';
+import { ownReceiver } from './batch-gone-places.ts';
 import { lotsIn } from './lots.ts';
 
 const soldThere =
@@ -53,8 +54,6 @@ const letHave =
 /** "We let the school have 4 tins": given. */
 const letIsGiven = (text: string): string => text.replace(letHave, '$1 gave $2 ');
 
-const ownTaker =
-  /\b(?:gave|given|sent|handed) (?:\p{Lu}\p{Ll}|(?:the|our|my|mrs?|ms) (?!(?:other|rest|remaining)\b))/u;
 const backFrom =
   /^\s*(?:i am|i'm|we are|we're)(?: just| now| finally)? back from [^.!?\d_]{2,40}[.!]\s+(?=\S)/i;
 /** "I am back from the hall. Two tins were broken": nothing comes back. */
@@ -80,7 +79,7 @@ const onOuting = (text: string): string => {
   const said = text.slice(match[0].length).replace(/\s*\b(?:over |up |down )?there\b/i, '');
   const day = days.exec(match[1] ?? '')?.[0] ?? '';
   const place = (match[1] ?? '').replace(days, '').trim();
-  if (ownPlace.test(said) || ownTaker.test(said)) return `${said}${day}`;
+  if (ownPlace.test(said) || ownReceiver.test(said)) return `${said}${day}`;
   const end = /^[^,.;!]*/.exec(said)?.[0] ?? said;
   return `${end.trimEnd()} at ${place}${day}${said.slice(end.length)}`;
 };

@@ -81,6 +81,13 @@ const takesBack =
 const polite =
   /^(?:(?:please|pls|can you|could you|would you|will you|kindly|i|we|want to|need to|have to|let's|just|ok|oh|no|sorry|then|now|quickly)\s+)+|\s+(?:please|pls|for me|for us|thanks|thank you|again|now|then|would you|quickly)$/gi;
 
+/** The clauses of a message, without what is said for politeness. */
+const clausesIn = (text: string): readonly string[] =>
+  text.split(clauseEnd).map((clause) => clause.replace(polite, '').trim());
+
+/** "Undo that", "take the last thing back". */
+const isPlainUndo = (clause: string): boolean => plainUndo.test(clause) || undoesLast(clause);
+
 /** "Undo the specimen", right after it. */
 const undoOf = /^undo (?:the|that|my|this) [\p{L}-]+(?: [\p{L}-]+)?$/iu;
 const isOfLast = (text: string, { last, items }: Reading): boolean =>
@@ -115,8 +122,7 @@ const undoneAndWhy =
   /^((?:undo|redo|revert) (?:that|it|this))\s+(?:(?:pls|plz|please|thanks)\s+)?(?=(?:i|we|it|he|she|they|my|the|wrong|not)\b)/i;
 
 /** "Take the last thing back. 2 kg is too much.": so plain that figures told besides are only why. */
-const saysLast = (text: string): boolean =>
-  text.split(clauseEnd).some((clause) => undoesLast(clause.replace(polite, '').trim()));
+const saysLast = (text: string): boolean => clausesIn(text).some(undoesLast);
 
 /** "Redo it", "undo the last pour": one clause of talk around it, as long as no figure is told. */
 const amongTalk = (text: string, reading: Reading): Claim | undefined => {
@@ -126,10 +132,7 @@ const amongTalk = (text: string, reading: Reading): Claim | undefined => {
     ({ letter, value = 0 }) => letter === 'n' && (value < 1900 || value > 2100),
   );
   if ((has(/[gv%t]/) || (counts && has(/c/))) && !saysLast(text)) return undefined;
-  const clauses = text
-    .replace(undoneAndWhy, '$1, ')
-    .split(clauseEnd)
-    .map((clause) => clause.replace(polite, '').trim());
+  const clauses = clausesIn(text.replace(undoneAndWhy, '$1, '));
   const asking = clauses.filter(
     (clause) =>
       redo.test(clause) || undoesLast(clause) || /^(?:undo|revert|take back|cancel)\b/i.test(clause),
@@ -138,7 +141,7 @@ const amongTalk = (text: string, reading: Reading): Claim | undefined => {
   if (only === undefined || second !== undefined || text === only) return undefined;
   if (redo.test(only)) return claim({ action: 'redo' }, surelyTakenBack);
   if (clauses.some((clause) => clause !== only && namesMore(clause))) return undefined;
-  if (plainUndo.test(only) || undoesLast(only)) return claim({ action: 'undo' }, surelyTakenBack);
+  if (isPlainUndo(only)) return claim({ action: 'undo' }, surelyTakenBack);
   return claimOfKind(only, reading);
 };
 
@@ -152,7 +155,7 @@ const secondThought =
 /** What is taken back, or done again, without saying what it was. */
 const lastTakenBack = (text: string, reading: Reading): Claim | undefined => {
   const after = reading.last?.done === true;
-  if (plainUndo.test(text) || undoesLast(text)) return claim({ action: 'undo' }, 3.3);
+  if (isPlainUndo(text)) return claim({ action: 'undo' }, 3.3);
   if (redo.test(text) || (wasUndone(reading) && rightAfterAll.test(text)))
     return claim({ action: 'redo' }, 3.3);
   if ((after && (afterDone.test(text) || undoesWhatWas(text))) || withReason(text, reading))
@@ -165,8 +168,8 @@ const wasUndone = ({ last }: Reading): boolean => last?.topic === 'book' && last
 /** "undo", "take that back", "undo the last price", "undo 12", "redo". */
 export const claimUndo = (said: string, reading: Reading): Claim | undefined => {
   const text = said.replace(secondThought, '$1').replace(lastOfKind, 'undo ');
-  const clauses = said.split(clauseEnd).map((clause) => clause.replace(polite, '').trim());
-  const plain = claimDeleteLot(clauses, reading) ?? lastTakenBack(text, reading) ?? amongTalk(text, reading);
+  const plain =
+    claimDeleteLot(clausesIn(said), reading) ?? lastTakenBack(text, reading) ?? amongTalk(text, reading);
   if (plain) return plain;
   if (several.test(text)) return refuse(oneAtATime, 2.8);
   const number = numbered.exec(text)?.groups?.number;

@@ -87,7 +87,7 @@ const readSpan = (text: string, bare: string): PeriodSaid | undefined => {
 };
 
 const monthOrYear = new RegExp(
-  `\\b((?:by|before|until|till|to|up to) (?:the )?(?:very )?end of |by |before |until )?(?:in |during |the )*(?:(${monthNames})\\b,?\\s*)?(20\\d{2})?\\b`,
+  `\\b(by (?:the )?end of |before (?:the )?end of |until (?:the )?end of |till (?:the )?end of |by |before |until )?(?:in |during |the )*(?:(${monthNames})\\b,?\\s*)?(20\\d{2})?\\b`,
   'gi',
 );
 

@@ -1,8 +1,8 @@
 const weekday = "(?:mon|tues|wednes|thurs|fri|satur|sun)days?(?:'s)?";
 const ahead = `(?:${weekday}|tomorrow|tonight|next (?:week|month|weekend|term)(?:'s)?|at the weekend)`;
-const subject = "(?:i|we|he|she|it|they|there|the|our|my|anna|everyone|everybody|[a-z]+'s)";
+const subject = "(?:i|we|he|she|it|they|there|the|our|my|everyone|everybody|[a-z]+'s)";
 const words = '[^,.;:!?\\d\\n]';
-const reason = `(?:because|as|since|so(?: that)?) (?=${subject}\\b)(?:i|we|he|she|it|they|there|${words}{2,30}?)\\b${words}{1,50}\\b${ahead}${words}{0,30}`;
+const reason = `(?:because|as|since|so(?: that)?) (?=${subject}\\b)${words}{2,80}\\b${ahead}${words}{0,30}`;
 /** "…, because the fair is on Saturday", "…, so we are ready for Sunday": on no such day was anything done. */
 const reasonLast = new RegExp(`[,;]?\\s+${reason}(?=\\s*(?:[.!]|$))`, 'i');
 const reasonFirst = new RegExp(`^\\s*${reason},\\s+(?=\\S)`, 'i');

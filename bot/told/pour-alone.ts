@@ -45,12 +45,15 @@ const isOfPour = (letterList: readonly string[]): boolean =>
 const holdsPour = (looked: Looked, clause: Place): boolean =>
   pours.test(saidIn(looked, clause)) && isOfPour(lettersIn(looked, clause));
 
+/** A lot, or a day that is not today: "new from today" says no other. */
+const namesLotOrDay = ({ bench }: Looked, clause: Place): boolean =>
+  bench.lots.some((said) => isIn(said, clause)) ||
+  bench.days.some((day) => isIn(day, clause) && day.past !== bench.today);
+
 /** Nothing is told in it that a pour is made of, nor of anything else. */
 const isTalk = (looked: Looked, clause: Place): boolean =>
   !doesMore.test(saidIn(looked, clause)) &&
-  !looked.bench.lots.some((said) => isIn(said, clause)) &&
-  // "New from today" says no other day.
-  !looked.bench.days.some((day) => isIn(day, clause) && day.past !== looked.bench.today) &&
+  !namesLotOrDay(looked, clause) &&
   !lettersIn(looked, clause).some((letter) => /^[Rgvt%dpr]$/.test(letter));
 
 /** "I'd say 15 g in each". */
@@ -59,8 +62,7 @@ const opinion = /^\W*(?:i(?:'d| would) say|i make it|that is|that's|so|all of th
 const holdsThing = (looked: Looked, clause: Place): boolean =>
   pours.test(saidIn(looked, clause)) ||
   lettersIn(looked, clause).some((letter) => /^[Rcgv%i]$/.test(letter)) ||
-  looked.bench.lots.some((said) => isIn(said, clause)) ||
-  looked.bench.days.some((day) => isIn(day, clause) && day.past !== looked.bench.today);
+  namesLotOrDay(looked, clause);
 
 /** "The children filled 21 pots of it, I'd say 15 g in each": what a pour is made of, in several clauses. */
 const joined = (looked: Looked, clauses: readonly Place[]): readonly Place[] => {
@@ -81,8 +83,9 @@ export const pourAlone: (
     if (tokens.length > mostTokens || text.includes('?') || !pours.test(text)) return undefined;
     const looked: Looked = { text, bench: readBench(reading) };
     const clauses = clausesIn(text);
+    const talk = new Set(clauses.filter((clause) => isTalk(looked, clause)));
     const whole = clauses.filter((clause) => holdsPour(looked, clause));
-    const single = whole.length === 1 && clauses.every((each) => each === whole[0] || isTalk(looked, each));
+    const single = whole.length === 1 && clauses.every((each) => each === whole[0] || talk.has(each));
     const main = single ? whole : joined(looked, clauses);
     if (main.length === 0 || clauses.length < 2) return undefined;
     const others = clauses.filter((clause) => !main.includes(clause));
@@ -93,7 +96,7 @@ export const pourAlone: (
       looked.bench.rest.items.some((item) => isPerPerson(item, looked.bench.rest.text))
     )
       return undefined;
-    if (!others.every((clause) => isTalk(looked, clause)) || !tellsPlainly(said.replace(tonight, '')))
+    if (!others.every((clause) => talk.has(clause)) || !tellsPlainly(said.replace(tonight, '')))
       return undefined;
     return {
       reading: readAgain(said, reading),

@@ -154,16 +154,14 @@ const isBeside = ({ from, to }: Item, amounts: readonly Item[], text: string): b
 
 /** "The honey shed gave 640 g of beeswax": of more names than codes, those with an amount beside them. */
 const namesFor = (codes: readonly Said[], amounts: readonly Item[], rest: Reading): readonly Item[] => {
-  const named = namesIn(rest).filter(({ generic }) => !generic);
-  const all = named.length > 0 ? named : namesIn(rest).length > 0 ? namedOrKind(rest) : namedBefore(rest);
+  const names = namesIn(rest);
+  const own = names.filter(({ generic }) => !generic);
+  const before = own.length > 0 ? [] : namedBefore(rest);
+  const all = [own, before, names].find((each) => each.length > 0) ?? [];
   const [only, ...more] = all;
   if (only && more.length === 0 && codes.length > 1) return codes.map(() => only);
   const wanted = codes.length || amounts.length;
   return all.length > wanted ? all.filter((item) => isBeside(item, amounts, rest.text)) : all;
-};
-const namedOrKind = (rest: Reading): readonly Item[] => {
-  const before = namedBefore(rest);
-  return before.length > 0 ? before : namesIn(rest);
 };
 
 /** "1 litre weighs 920 g, so put 920 g": said twice. */
